@@ -1,0 +1,125 @@
+import { format, getISOWeek, getISOWeekYear } from "date-fns";
+import { z } from "zod";
+
+/**
+ * A civil date, "YYYY-MM-DD", with no time and no zone. Days compare as text: `"2027-06-09" < "2027-06-12"`.
+ * This file is the only one in `lib` that touches `Date` or date-fns.
+ */
+export type Day = string & { readonly __day: unique symbol };
+
+/** A day of any year, "MM-DD": a frost date, the day a kept bed starts to bloom. */
+export type MonthDay = string & { readonly __monthDay: unique symbol };
+
+/** An ISO 8601 week, "YYYY-Www"; weeks start on Monday and belong to the year of their Thursday. */
+export type IsoWeek = string & { readonly __isoWeek: unique symbol };
+
+const MS_PER_DAY = 86_400_000;
+const DAY_PATTERN = /^(\d{4})-(\d{2})-(\d{2})$/;
+
+const pad = (whole: number, width: number) => String(whole).padStart(width, "0");
+
+function daysInMonth(year: number, month: number): number {
+  return new Date(Date.UTC(year, month, 0)).getUTCDate();
+}
+
+const isCalendarDay = (text: string): boolean => {
+  const [, year, month, day] = (DAY_PATTERN.exec(text) ?? []).map(Number);
+  if (!year || !month || !day) return false;
+  return month <= 12 && day <= daysInMonth(year, month);
+};
+
+/** Parses "YYYY-MM-DD" and refuses days that no calendar has ("2027-02-29"). */
+export const daySchema = z
+  .string()
+  .trim()
+  .refine(isCalendarDay, "not a calendar day: write it as YYYY-MM-DD, for example 2027-06-12")
+  .transform((text) => text as Day);
+
+/** Parses "MM-DD"; "02-29" is refused, since most years do not have it. */
+export const monthDaySchema = z
+  .string()
+  .trim()
+  .refine((text) => isCalendarDay(`2027-${text}`), "not a day of the year: write it as MM-DD, for example 10-18")
+  .transform((text) => text as MonthDay);
+
+/** The day written in `text`. Throws RangeError unless it is a calendar day. */
+export function parseDay(text: string): Day {
+  if (!isCalendarDay(text))
+    throw new RangeError(`day must be a calendar day as YYYY-MM-DD, got ${JSON.stringify(text)}`);
+  return text as Day;
+}
+
+/** Whole days from 1970-01-01 to `day`: the form in which `lib/plan` counts. Inverse of {@link toDay}. */
+export function toDayNumber(day: Day): number {
+  return Date.UTC(Number(day.slice(0, 4)), Number(day.slice(5, 7)) - 1, Number(day.slice(8, 10))) / MS_PER_DAY;
+}
+
+/** The day that lies `dayNumber` whole days after 1970-01-01. Inverse of {@link toDayNumber}. */
+export function toDay(dayNumber: number): Day {
+  const date = new Date(dayNumber * MS_PER_DAY);
+  return `${pad(date.getUTCFullYear(), 4)}-${pad(date.getUTCMonth() + 1, 2)}-${pad(date.getUTCDate(), 2)}` as Day;
+}
+
+/** The day `dayCount` days after `day` (before it, when negative). */
+export const addDays = (day: Day, dayCount: number): Day => toDay(toDayNumber(day) + dayCount);
+
+/** Days from `earlier` to `later`; negative when they are the other way round. */
+export const daysBetween = (earlier: Day, later: Day): number => toDayNumber(later) - toDayNumber(earlier);
+
+/** The year a day lies in, by the calendar (not the ISO week year). */
+export const yearOf = (day: Day): number => Number(day.slice(0, 4));
+
+/** The month and day of `day`. */
+export const monthDayOf = (day: Day): MonthDay => day.slice(5) as MonthDay;
+
+/** The day that `monthDay` falls on in `year`. */
+export const dayInYear = (monthDay: MonthDay, year: number): Day => parseDay(`${pad(year, 4)}-${monthDay}`);
+
+/** Monday 1 … Sunday 7, as ISO 8601 counts. */
+export const isoWeekday = (day: Day): number => weekdayOfDayNumber(toDayNumber(day));
+
+/** Monday 1 … Sunday 7 of a day counted from 1970-01-01, which was a Thursday. */
+export const weekdayOfDayNumber = (dayNumber: number): number => ((((dayNumber + 3) % 7) + 7) % 7) + 1;
+
+/** The Monday on or before a day counted from 1970-01-01, counted the same way: the week's key inside a plan. */
+export const mondayNumber = (dayNumber: number): number => dayNumber - weekdayOfDayNumber(dayNumber) + 1;
+
+/** The ISO 8601 week of `day`. */
+export function isoWeekOf(day: Day): IsoWeek {
+  const date = toLocalDate(day);
+  return `${pad(getISOWeekYear(date), 4)}-W${pad(getISOWeek(date), 2)}` as IsoWeek;
+}
+
+/** The Monday of the ISO week that `day` lies in. */
+export const mondayOf = (day: Day): Day => toDay(mondayNumber(toDayNumber(day)));
+
+/** The Monday of an ISO week, or a problem in words: "2027-W53" is not a week, since 2027 has 52. */
+export const isoWeekSchema = z
+  .string()
+  .regex(/^\d{4}-W\d{2}$/, "not an ISO week: write it as YYYY-Www, for example 2027-W24")
+  .refine((text) => isoWeekOf(mondayOfIsoWeek(text)) === text, "this year has no such week")
+  .transform((text) => text as IsoWeek);
+
+/** The Monday of the ISO week written in `week`. */
+export function mondayOfIsoWeek(week: string): Day {
+  const year = Number(week.slice(0, 4));
+  const fourthOfJanuary = toDayNumber(parseDay(`${pad(year, 4)}-01-04`));
+  return toDay(mondayNumber(fourthOfJanuary) + (Number(week.slice(6)) - 1) * 7);
+}
+
+const toLocalDate = (day: Day): Date =>
+  new Date(Number(day.slice(0, 4)), Number(day.slice(5, 7)) - 1, Number(day.slice(8, 10)), 12);
+
+/** "12 Jun" */
+export const inShort = (day: Day): string => format(toLocalDate(day), "d MMM");
+/** "Sat 12 Jun" */
+export const withWeekday = (day: Day): string => format(toLocalDate(day), "EEE d MMM");
+/** "Saturday 12 June 2027" */
+export const inFull = (day: Day): string => format(toLocalDate(day), "EEEE d MMMM yyyy");
+/** "Week of 7 June" */
+export const weekInWords = (monday: Day): string => `Week of ${format(toLocalDate(monday), "d MMMM")}`;
+/** "18 Oct", for a day of any year. */
+export const monthDayInShort = (monthDay: MonthDay): string => inShort(dayInYear(monthDay, 2027));
+
+/** The names of the weekdays, Monday first, as `isoWeekday` counts them (index 0 is Monday). */
+export const WEEKDAYS = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"] as const;

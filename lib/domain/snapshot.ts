@@ -1,0 +1,76 @@
+import type { Bed, CoolerStock, Planting } from "./bed";
+import type { BloomCurve } from "./bloom-curve";
+import type { Booking, Recipe } from "./booking";
+import type { Crop, Variety } from "./crop";
+import type { Farm } from "./farm";
+import type { Parsed, Problem } from "./problem";
+
+/** Everything a plan may know of the farm, each row parsed, every reference checked. Lists are in order of id. */
+export type Snapshot = {
+  readonly farm: Farm;
+  readonly crops: readonly Crop[];
+  readonly varieties: readonly Variety[];
+  readonly curves: readonly BloomCurve[];
+  readonly recipes: readonly Recipe[];
+  readonly beds: readonly Bed[];
+  readonly plantings: readonly Planting[];
+  readonly bookings: readonly Booking[];
+  readonly coolerStock: readonly CoolerStock[];
+};
+
+/** Rows by id. Throws RangeError when an id is unknown: a checked snapshot has none such. */
+export class ById<T extends { readonly id: number }> {
+  readonly #rows = new Map<number, T>();
+  readonly #word: string;
+
+  constructor(word: string, rows: readonly T[]) {
+    this.#word = word;
+    for (const row of rows) this.#rows.set(row.id, row);
+  }
+
+  has = (id: number): boolean => this.#rows.has(id);
+  find = (id: number): T | undefined => this.#rows.get(id);
+  get(id: number): T {
+    const row = this.#rows.get(id);
+    if (!row) throw new RangeError(`${this.#word} ${id} is not on this farm`);
+    return row;
+  }
+}
+
+/** Checks what one row alone cannot say: that every id named by a row exists. Every problem is listed. */
+export function checkSnapshot(snapshot: Snapshot): Parsed<Snapshot> {
+  const crops = new ById("crop", snapshot.crops);
+  const varieties = new ById("variety", snapshot.varieties);
+  const beds = new ById("bed", snapshot.beds);
+  const recipes = new ById("recipe", snapshot.recipes);
+  const problems: Problem[] = [];
+  const need = (known: { has: (id: number) => boolean }, id: number | null, place: string, word: string) => {
+    if (id !== null && !known.has(id)) problems.push({ place, message: `${word} ${id} does not exist` });
+  };
+  snapshot.varieties.forEach((row) => {
+    need(crops, row.cropId, `varieties[${row.id}].cropId`, "crop");
+  });
+  snapshot.curves.forEach((row) => {
+    need(crops, row.cropId, `curves[${row.id}].cropId`, "crop");
+    need(varieties, row.varietyId, `curves[${row.id}].varietyId`, "variety");
+  });
+  snapshot.plantings.forEach((row) => {
+    need(beds, row.bedId, `plantings[${row.id}].bedId`, "bed");
+    need(varieties, row.varietyId, `plantings[${row.id}].varietyId`, "variety");
+  });
+  snapshot.coolerStock.forEach((row) => {
+    need(varieties, row.varietyId, `coolerStock[${row.id}].varietyId`, "variety");
+  });
+  snapshot.bookings.forEach((row) => {
+    row.pieces.forEach((piece, index) => {
+      need(recipes, piece.recipeId, `bookings[${row.id}].pieces[${index}].recipeId`, "recipe");
+    });
+    row.stemLines.forEach((line, index) => {
+      need(crops, line.cropId, `bookings[${row.id}].stemLines[${index}].cropId`, "crop");
+    });
+    row.unacceptableCropIds.forEach((id, index) => {
+      need(crops, id, `bookings[${row.id}].unacceptableCropIds[${index}]`, "crop");
+    });
+  });
+  return problems.length ? { ok: false, problems } : { ok: true, parsed: snapshot };
+}

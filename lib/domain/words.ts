@@ -1,0 +1,52 @@
+/** The job a stem does in a piece. Chosen in the recipe; a crop lists the roles it can take. Focal first, always. */
+export const ROLES = ["focal", "secondary", "line", "filler", "foliage", "accent"] as const;
+export type Role = (typeof ROLES)[number];
+
+/** The shape of the flower itself, fixed by the plant. */
+export const SHAPES = ["line", "mass", "form", "filler", "foliage"] as const;
+export type Shape = (typeof SHAPES)[number];
+
+/** How a planting is grown; each has its own bloom curve. */
+export const TREATMENTS = ["field", "spring-planted", "kept-in-ground", "autumn-planted", "tunnel"] as const;
+export type Treatment = (typeof TREATMENTS)[number];
+
+/** What a treatment means, in one plain phrase. */
+export const TREATMENT_WORDS: Record<Treatment, string> = {
+  field: "in the field",
+  "spring-planted": "dug and replanted in spring",
+  "kept-in-ground": "kept in the ground over winter",
+  "autumn-planted": "planted or sown in autumn",
+  tunnel: "under a tunnel",
+};
+
+/** Where a booking stands. Cancelled bookings ask for nothing. */
+export const STATUSES = ["enquiry", "held", "confirmed", "cancelled"] as const;
+export type Status = (typeof STATUSES)[number];
+
+/**
+ * The colours a stem or a palette can have. Plain words of the trade, coarse on purpose: a palette is promised in words like these.
+ */
+export const COLOURS = [
+  "white",
+  "cream",
+  "blush",
+  "pink",
+  "coral",
+  "peach",
+  "apricot",
+  "orange",
+  "yellow",
+  "red",
+  "burgundy",
+  "plum",
+  "lavender",
+  "purple",
+  "blue",
+  "bronze",
+  "green",
+  "silver",
+] as const;
+export type Colour = (typeof COLOURS)[number];
+
+export const UNITS = ["us", "metric"] as const;
+export type Units = (typeof UNITS)[number];
