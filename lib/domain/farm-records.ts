@@ -1,0 +1,64 @@
+import type { Bed, CoolerStock, Planting } from "./bed";
+import type { BloomCurve } from "./bloom-curve";
+import type { BookingDraft, Piece, Recipe, StemLine } from "./booking";
+import type { Crop } from "./crop";
+import type { Farm } from "./farm";
+import type { Colour } from "./words";
+
+/**
+ * The farm's records as people write them: by name, with no ids. A bed, crop or recipe is known by its name, a variety by crop and
+ * name, a booking by client and day. Spreadsheets are read into this shape and written from it.
+ */
+
+/** A crop. One that is on the farm already is replaced by this one, number by number. */
+export type CropRecord = Omit<Crop, "id">;
+
+/** A bloom curve of a crop, or of one variety (`variety` null: of the whole crop). One curve for each crop, variety and treatment. */
+export type CurveRecord = Omit<BloomCurve, "id" | "cropId" | "varietyId"> & {
+  readonly crop: string;
+  readonly variety: string | null;
+};
+
+/** A recipe with all its lines. One that is on the farm already is replaced, lines and all. */
+export type RecipeRecord = Omit<Recipe, "id">;
+
+/** A variety. The same one may come many times, here and with plantings, and may be on the farm already: it is one variety. */
+export type VarietyRecord = { readonly crop: string; readonly variety: string; readonly colour: Colour };
+
+/** A bed that is not on the farm yet. */
+export type BedRecord = Omit<Bed, "id">;
+
+/** A planting; its bed and crop are on the farm or among the records, its variety may be new. */
+export type PlantingRecord = Omit<Planting, "id" | "bedId" | "varietyId"> & VarietyRecord & { readonly bed: string };
+
+/** Pieces of a booking, their recipe by name. */
+export type PieceRecord = Omit<Piece, "recipeId"> & { readonly recipe: string };
+
+/** Stems asked for directly, the crop by name; null when any crop of the role will do. */
+export type StemLineRecord = Omit<StemLine, "cropId"> & { readonly crop: string | null };
+
+/** A booking that is not on the farm yet, with all it asks for. */
+export type BookingRecord = Omit<BookingDraft, "unacceptableCropIds" | "pieces" | "stemLines"> & {
+  readonly unacceptableCrops: readonly string[];
+  readonly pieces: readonly PieceRecord[];
+  readonly stemLines: readonly StemLineRecord[];
+};
+
+/** Stems in the cooler; the variety may be new. */
+export type CoolerStockRecord = Omit<CoolerStock, "id" | "varietyId"> & VarietyRecord;
+
+/**
+ * Records to add to a farm, every value parsed and every name known to the farm or to the records themselves. What is absent is left
+ * as it is. `farm` holds every setting: those that were not given keep the value they had.
+ */
+export type FarmRecords = {
+  readonly farm?: Farm;
+  readonly crops?: readonly CropRecord[];
+  readonly curves?: readonly CurveRecord[];
+  readonly recipes?: readonly RecipeRecord[];
+  readonly varieties?: readonly VarietyRecord[];
+  readonly beds?: readonly BedRecord[];
+  readonly plantings?: readonly PlantingRecord[];
+  readonly bookings?: readonly BookingRecord[];
+  readonly coolerStock?: readonly CoolerStockRecord[];
+};

@@ -1,0 +1,169 @@
+import type { LaidOutArcs } from "./min-cost-flow";
+
+const ROOTLESS = -1;
+const UP = 1;
+const DOWN = -1;
+
+/**
+ * The basis of the network simplex: a tree that spans all nodes and the root, kept as linked lists of children on typed arrays.
+ * Each node holds the arc to its parent, whether that arc points up to the parent, and the units on it: off the tree nothing flows.
+ * The tree stays strongly feasible (an arc without units points up), so degenerate pivots cannot cycle.
+ * Source: W. H. Cunningham, "A network simplex method", Mathematical Programming 11, 1976 (strongly feasible trees).
+ */
+export class SpanningTree {
+  /** What one unit more at the node would save; the root's is 0. */
+  readonly price: Int32Array;
+  /** Units on the arc to the parent. */
+  readonly flow: Int32Array;
+  /** The arc to the parent, as laid out. */
+  readonly arc: Int32Array;
+  readonly #direction: Int8Array;
+  readonly #parent: Int32Array;
+  readonly #depth: Int32Array;
+  readonly #firstChild: Int32Array;
+  readonly #nextSibling: Int32Array;
+  readonly #previousSibling: Int32Array;
+  readonly #arcs: LaidOutArcs;
+
+  constructor(nodeCount: number, supply: Int32Array, unmetCost: Int32Array, arcs: LaidOutArcs) {
+    const root = nodeCount;
+    const arcCount = arcs.count - nodeCount;
+    const size = nodeCount + 1;
+    this.price = new Int32Array(size);
+    this.flow = new Int32Array(size);
+    this.arc = new Int32Array(size);
+    this.#direction = new Int8Array(size);
+    this.#parent = new Int32Array(size).fill(root);
+    this.#depth = new Int32Array(size).fill(1);
+    this.#firstChild = new Int32Array(size).fill(ROOTLESS);
+    this.#nextSibling = new Int32Array(size);
+    this.#previousSibling = new Int32Array(size);
+    this.#arcs = arcs;
+    this.#parent[root] = ROOTLESS;
+    this.#depth[root] = 0;
+    this.#firstChild[root] = nodeCount > 0 ? 0 : ROOTLESS;
+    for (let node = 0; node < nodeCount; node++) {
+      const wants = supply[node] < 0;
+      this.price[node] = wants ? unmetCost[node] : 0;
+      this.flow[node] = wants ? -supply[node] : supply[node];
+      this.arc[node] = arcs.position[arcCount + node];
+      this.#direction[node] = wants ? DOWN : UP;
+      this.#nextSibling[node] = node + 1 < nodeCount ? node + 1 : ROOTLESS;
+      this.#previousSibling[node] = node - 1;
+    }
+  }
+
+  /** Lets units flow along `entering` round the cycle it closes, until an arc of the cycle is empty and leaves the tree. */
+  pivot(entering: number): void {
+    const from = this.#arcs.from[entering];
+    const to = this.#arcs.to[entering];
+    const join = this.#join(from, to);
+    const parent = this.#parent;
+    const flow = this.flow;
+    const direction = this.#direction;
+
+    let leaving = ROOTLESS;
+    let leavesOnFromSide = true;
+    let units = 0x7fffffff;
+    for (let node = from; node !== join; node = parent[node])
+      if (direction[node] === UP && flow[node] < units) {
+        units = flow[node];
+        leaving = node;
+      }
+    for (let node = to; node !== join; node = parent[node])
+      if (direction[node] === DOWN && flow[node] <= units) {
+        units = flow[node];
+        leaving = node;
+        leavesOnFromSide = false;
+      }
+    if (leaving === ROOTLESS) throw new RangeError("a cycle of negative cost: costs must not be negative");
+    if (units > 0) {
+      for (let node = from; node !== join; node = parent[node]) flow[node] -= direction[node] * units;
+      for (let node = to; node !== join; node = parent[node]) flow[node] += direction[node] * units;
+    }
+    const inside = leavesOnFromSide ? from : to;
+    const outside = leavesOnFromSide ? to : from;
+    const arcPointsUp = leavesOnFromSide ? UP : DOWN;
+    this.#rehang(inside, outside, leaving, entering, arcPointsUp, units);
+    const reducedCost = this.#arcs.cost[entering] + this.price[from] - this.price[to];
+    this.#updateBelow(inside, leavesOnFromSide ? -reducedCost : reducedCost);
+  }
+
+  /** The lowest node that stands above both. */
+  #join(first: number, second: number): number {
+    const depth = this.#depth;
+    const parent = this.#parent;
+    let a = first;
+    let b = second;
+    while (depth[a] > depth[b]) a = parent[a];
+    while (depth[b] > depth[a]) b = parent[b];
+    while (a !== b) {
+      a = parent[a];
+      b = parent[b];
+    }
+    return a;
+  }
+
+  /** Cuts the branch off above `top` and hangs it by `inside` under `outside`: the parents from `inside` up to `top` turn round. */
+  #rehang(inside: number, outside: number, top: number, arc: number, direction: number, units: number): void {
+    let node = inside;
+    let newParent = outside;
+    let newArc = arc;
+    let newDirection = direction;
+    let newFlow = units;
+    for (;;) {
+      const oldParent = this.#parent[node];
+      const oldArc = this.arc[node];
+      const oldDirection = this.#direction[node];
+      const oldFlow = this.flow[node];
+      this.#unlink(node, oldParent);
+      this.#link(node, newParent);
+      this.arc[node] = newArc;
+      this.#direction[node] = newDirection;
+      this.flow[node] = newFlow;
+      if (node === top) return;
+      newParent = node;
+      newArc = oldArc;
+      newDirection = -oldDirection;
+      newFlow = oldFlow;
+      node = oldParent;
+    }
+  }
+
+  #unlink(node: number, parent: number): void {
+    const next = this.#nextSibling[node];
+    const previous = this.#previousSibling[node];
+    if (previous === ROOTLESS) this.#firstChild[parent] = next;
+    else this.#nextSibling[previous] = next;
+    if (next !== ROOTLESS) this.#previousSibling[next] = previous;
+  }
+
+  #link(node: number, parent: number): void {
+    const first = this.#firstChild[parent];
+    this.#parent[node] = parent;
+    this.#nextSibling[node] = first;
+    this.#previousSibling[node] = ROOTLESS;
+    if (first !== ROOTLESS) this.#previousSibling[first] = node;
+    this.#firstChild[parent] = node;
+  }
+
+  /** Walks the branch under `top` and moves every price by `shift`; depths follow from the parents. */
+  #updateBelow(top: number, shift: number): void {
+    const firstChild = this.#firstChild;
+    const nextSibling = this.#nextSibling;
+    const parent = this.#parent;
+    const depth = this.#depth;
+    let node = top;
+    for (;;) {
+      this.price[node] += shift;
+      depth[node] = depth[parent[node]] + 1;
+      if (firstChild[node] !== ROOTLESS) {
+        node = firstChild[node];
+        continue;
+      }
+      while (node !== top && nextSibling[node] === ROOTLESS) node = parent[node];
+      if (node === top) return;
+      node = nextSibling[node];
+    }
+  }
+}

@@ -1,0 +1,51 @@
+import type { Crop, Variety } from "#lib/domain/crop";
+import type { Snapshot } from "#lib/domain/snapshot";
+import { ROLES, type Role } from "#lib/domain/words";
+import type { Need } from "./needs";
+
+/**
+ * How good a fit a stem is for a need, in cents: what the designer would pay to have the better one. All four are our
+ * own guesses, small beside a bought stem; they decide only between fits, since going without always costs more [M4].
+ */
+export const OTHER_CROP_CENTS = 30;
+export const OTHER_ROLE_CENTS = 10;
+export const NEXT_COLOUR_CENTS = 5;
+/** From a stem cut as late as the lead days allow (0) to one held as long as its crop can be (all of it). */
+export const AGE_CENTS = 20;
+
+/** What a stem of a variety costs a need in fit, in cents; null when it may not serve it at all [M2]. */
+export function fitCents(need: Need, variety: Variety, crop: Crop): number | null {
+  if (!crop.roles.includes(need.role)) return null;
+  if (need.booking.unacceptableCropIds.includes(crop.id)) return null;
+  const isNamed = need.cropId === null || need.cropId === crop.id;
+  if (need.cropOnly && !isNamed) return null;
+  const colourRank = need.colours.length === 0 ? 0 : need.colours.indexOf(variety.colour);
+  if (colourRank < 0) return null;
+  return (
+    (isNamed ? 0 : OTHER_CROP_CENTS) +
+    (crop.usualRole === need.role ? 0 : OTHER_ROLE_CENTS) +
+    colourRank * NEXT_COLOUR_CENTS
+  );
+}
+
+/** What age costs, in cents: nothing for the freshest stem allowed, `AGE_CENTS` for one held the crop's whole hold [M3]. */
+export function ageCents(heldDays: number, leadDays: number, holdDays: number): number {
+  return holdDays <= leadDays ? 0 : Math.round((AGE_CENTS * (heldDays - leadDays)) / (holdDays - leadDays));
+}
+
+/**
+ * The crop whose price and bunch a need is bought in at: the named crop, else the crop with the median price among those whose usual
+ * role it is (the lower of the two middle ones), else among all that can take the role; null when no crop can.
+ */
+export function buyInCropFinder(crops: Snapshot["crops"]): (need: Pick<Need, "cropId" | "role">) => Crop | null {
+  const ofId = new Map(crops.map((crop) => [crop.id, crop]));
+  const ofRole = new Map<Role, Crop | null>(ROLES.map((role) => [role, middleCrop(crops, role)]));
+  return ({ cropId, role }) => (cropId === null ? null : ofId.get(cropId)) ?? ofRole.get(role) ?? null;
+}
+
+function middleCrop(crops: Snapshot["crops"], role: Role): Crop | null {
+  const usual = crops.filter((crop) => crop.usualRole === role);
+  const able = usual.length ? usual : crops.filter((crop) => crop.roles.includes(role));
+  const byPrice = [...able].sort((a, b) => a.buyInCents.count - b.buyInCents.count || a.id - b.id);
+  return byPrice[Math.floor((byPrice.length - 1) / 2)] ?? null;
+}

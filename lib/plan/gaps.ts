@@ -1,0 +1,102 @@
+import type { Farm } from "#lib/domain/farm";
+import { fitCents } from "./fit";
+import type { Match } from "./match";
+import { holdWindow } from "./match-network";
+import type { Need } from "./needs";
+import { StemsByDay } from "./stems-left";
+
+/**
+ * Why a stem is short. `promised`: stems in reach serve a better claim. `colours`: the role is in bloom, but not in these colours.
+ * `hold window`: it blooms near the day in these colours, but not within the days it can be held. `not in bloom`: none of that.
+ */
+export const GAP_REASONS = ["promised", "colours", "hold window", "not in bloom"] as const;
+export type GapReason = (typeof GAP_REASONS)[number];
+
+/** A need that is not covered, or not in full. The reasons' stems sum to `shortStems` [G1]. */
+export type Gap = {
+  readonly needIndex: number;
+  readonly need: Need;
+  readonly coveredStems: number;
+  readonly shortStems: number;
+  /** Stems cut in the hold window that this need could take, whoever has them now. */
+  readonly reachableStems: number;
+  readonly reasons: readonly { readonly reason: GapReason; readonly stems: number }[];
+  readonly couldCover: CouldCover;
+};
+
+/** Free stems that would help if she bends a rule: in bloom in the role, but in another colour; in these colours, held longer or cut later. */
+export type CouldCover = {
+  readonly otherColourStems: number;
+  readonly heldLongerStems: number;
+  readonly laterStems: number;
+};
+
+/** "Near the day" for the reason `hold window`: cut at most so many days before or after the event. Our assumption. */
+export const NEAR_DAYS = 14;
+
+/** Every gap of a match, in the order of its needs. */
+export function gaps(farm: Farm, match: Match): Gap[] {
+  const stems = new StemsByDay(match);
+  const surroundings = new Map<string, Surroundings>();
+  const out: Gap[] = [];
+  match.needs.forEach((need, needIndex) => {
+    const shortStems = match.shortStems[needIndex];
+    if (shortStems === 0) return;
+    const key = `${need.eventDay}/${need.role}/${need.cropId}/${need.cropOnly}/${need.colours}/${need.booking.unacceptableCropIds}`;
+    const around = surroundings.get(key) ?? lookAround(farm, match, stems, need);
+    surroundings.set(key, around);
+    out.push(gapOf(need, needIndex, shortStems, around));
+  });
+  return out;
+}
+
+type Surroundings = { reachable: number; otherColour: number; outsideWindow: number } & CouldCover;
+
+function gapOf(need: Need, needIndex: number, shortStems: number, around: Surroundings): Gap {
+  const coveredStems = need.stems - shortStems;
+  let unexplained = shortStems;
+  const part = (reason: GapReason, most: number) => {
+    const stems = Math.min(unexplained, most);
+    unexplained -= stems;
+    return { reason, stems };
+  };
+  const reasons = [
+    part("promised", around.reachable - coveredStems),
+    part("colours", around.otherColour),
+    part("hold window", around.outsideWindow),
+    part("not in bloom", unexplained),
+  ].filter(({ stems }) => stems > 0);
+  const { reachable, otherColourStems, heldLongerStems, laterStems } = around;
+  const couldCover = { otherColourStems, heldLongerStems, laterStems };
+  return { needIndex, need, coveredStems, shortStems, reachableStems: reachable, reasons, couldCover };
+}
+
+/** What blooms around a need: in reach, in other colours, and outside the hold window. */
+function lookAround(farm: Farm, match: Match, stems: StemsByDay, need: Need): Surroundings {
+  const around = {
+    reachable: 0,
+    otherColour: 0,
+    outsideWindow: 0,
+    otherColourStems: 0,
+    heldLongerStems: 0,
+    laterStems: 0,
+  };
+  const anyColour: Need = { ...need, colours: [] };
+  match.supplies.forEach(({ variety, crop }, supplyIndex) => {
+    if (fitCents(anyColour, variety, crop) === null) return;
+    const { earliest, latest } = holdWindow(need.eventDay, farm.leadDays, crop.holdDays.count);
+    const inWindow = stems.all(supplyIndex, earliest, latest);
+    if (fitCents(need, variety, crop) === null) {
+      around.otherColour += inWindow;
+      around.otherColourStems += stems.left(supplyIndex, earliest, latest);
+      return;
+    }
+    around.reachable += inWindow;
+    const tooEarly = stems.left(supplyIndex, need.eventDay - NEAR_DAYS, Math.ceil(earliest) - 1);
+    const tooLate = stems.left(supplyIndex, latest + 1, need.eventDay + NEAR_DAYS);
+    around.heldLongerStems += tooEarly;
+    around.laterStems += tooLate;
+    around.outsideWindow += stems.all(supplyIndex, need.eventDay - NEAR_DAYS, need.eventDay + NEAR_DAYS) - inWindow;
+  });
+  return around;
+}

@@ -1,0 +1,177 @@
+import type { Farm } from "#lib/domain/farm";
+import { ArcList } from "#lib/maths/arc-list";
+import type { FlowNetwork } from "#lib/maths/min-cost-flow";
+import { ageCents, fitCents } from "./fit";
+import type { Need } from "./needs";
+import type { VarietySupply } from "./supply";
+
+/**
+ * The match as a network: (variety, picking day) → (variety, event day) → need. Substitution and age add up apart from each other, so
+ * this says the same as an arc from every cut to every need, with far fewer arcs. Nodes stand in three runs:
+ * supplies from 0, passages from `firstPassage`, needs from `firstNeed`.
+ */
+export type MatchNetwork = {
+  readonly flow: FlowNetwork;
+  readonly firstPassage: number;
+  readonly firstNeed: number;
+  /** First supply node of each variety, and one past the last. */
+  readonly firstSupply: Int32Array;
+  /** Index into the varieties of each supply node. */
+  readonly varietyOfSupply: Int32Array;
+  readonly dayOfSupply: Int32Array;
+  readonly varietyOfPassage: Int32Array;
+  /** First arc that leads from a passage to a need; those before it lead from a supply to a passage. */
+  readonly firstServingArc: number;
+};
+
+/** The crop's hold window before an event: the days on which a stem for it may be cut, both included [M1]. */
+export const holdWindow = (eventDay: number, leadDays: number, holdDays: number) => ({
+  earliest: eventDay - Math.max(holdDays, leadDays),
+  latest: eventDay - leadDays,
+});
+
+/** Which varieties may serve a need, and at what fit: the same for needs alike in everything but booking, day and stems. */
+type Fits = { readonly varieties: Int32Array; readonly cents: Int32Array };
+
+/** @param buyInCents  price of one stem of the need when bought in */
+export function matchNetwork(
+  farm: Farm,
+  varieties: readonly VarietySupply[],
+  needs: readonly Need[],
+  buyInCents: (need: Need) => number,
+): MatchNetwork {
+  const firstSupply = new Int32Array(varieties.length + 1);
+  varieties.forEach(({ days }, index) => {
+    firstSupply[index + 1] = firstSupply[index] + days.length;
+  });
+  const supplyCount = firstSupply[varieties.length];
+  const passages = new Passages(farm, varieties, firstSupply);
+  const serving = new ArcList(needs.length * 6);
+  const fitsOf = fitFinder(varieties);
+  needs.forEach((need, needIndex) => {
+    const fits = fitsOf(need);
+    for (let index = 0; index < fits.varieties.length; index++) {
+      const passage = passages.of(fits.varieties[index], need.eventDay);
+      if (passage >= 0) serving.push(passage, needIndex, fits.cents[index]);
+    }
+  });
+  const firstPassage = supplyCount;
+  const firstNeed = firstPassage + passages.count;
+  const nodeCount = firstNeed + needs.length;
+  const arcCount = passages.arcs.count + serving.count;
+  const from = new Int32Array(arcCount);
+  const to = new Int32Array(arcCount);
+  const cost = new Int32Array(arcCount);
+  passages.arcs.copyTo(from, to, cost, 0, 0, firstPassage);
+  serving.copyTo(from, to, cost, passages.arcs.count, firstPassage, firstNeed);
+
+  const supply = new Int32Array(nodeCount);
+  const unmetCost = new Int32Array(nodeCount);
+  const varietyOfSupply = new Int32Array(supplyCount);
+  const dayOfSupply = new Int32Array(supplyCount);
+  varieties.forEach(({ days, stems }, variety) => {
+    for (let index = 0; index < days.length; index++) {
+      const node = firstSupply[variety] + index;
+      supply[node] = stems[index];
+      varietyOfSupply[node] = variety;
+      dayOfSupply[node] = days[index];
+    }
+  });
+  const worstFit = passages.arcs.dearest + serving.dearest;
+  needs.forEach((need, index) => {
+    supply[firstNeed + index] = -need.stems;
+    unmetCost[firstNeed + index] = shortCents(need, farm, buyInCents(need), worstFit);
+  });
+  return {
+    flow: { nodeCount, supply, unmetCost, arcCount, from, to, cost },
+    firstPassage,
+    firstNeed,
+    firstSupply,
+    varietyOfSupply,
+    dayOfSupply,
+    varietyOfPassage: passages.varietyOfPassage(),
+    firstServingArc: passages.arcs.count,
+  };
+}
+
+/** What a stem short costs: its buy-in price times the weight of the booking's claim, and always more than the worst fit [M4]. */
+function shortCents({ booking }: Need, farm: Farm, buyInCents: number, worstFitCents: number): number {
+  const weight = booking.status === "cancelled" ? 0 : farm.statusWeights[booking.status];
+  return Math.max(Math.round(buyInCents * weight), worstFitCents + 1);
+}
+
+function fitFinder(varieties: readonly VarietySupply[]): (need: Need) => Fits {
+  const known = new Map<string, Fits>();
+  return (need) => {
+    const key = `${need.role}/${need.cropId}/${need.cropOnly}/${need.colours}/${need.booking.unacceptableCropIds}`;
+    const found = known.get(key);
+    if (found) return found;
+    const fitting = varieties.flatMap(({ variety, crop }, index) => {
+      const cents = fitCents(need, variety, crop);
+      return cents === null ? [] : [{ index, cents }];
+    });
+    const fits = {
+      varieties: Int32Array.from(fitting, ({ index }) => index),
+      cents: Int32Array.from(fitting, ({ cents }) => cents),
+    };
+    known.set(key, fits);
+    return fits;
+  };
+}
+
+/** The (variety, event day) nodes, made when first asked for, with the arcs from the supplies that are fresh enough for the day. */
+class Passages {
+  readonly arcs = new ArcList(1024);
+  count = 0;
+  readonly #known = new Map<number, number>();
+  readonly #varieties: number[] = [];
+  readonly #leadDays: number;
+  readonly #supplies: readonly VarietySupply[];
+  readonly #firstSupply: Int32Array;
+
+  constructor({ leadDays }: Farm, supplies: readonly VarietySupply[], firstSupply: Int32Array) {
+    this.#leadDays = leadDays;
+    this.#supplies = supplies;
+    this.#firstSupply = firstSupply;
+  }
+
+  /** The passage's place among the passages, or -1 when the variety has nothing in the hold window of the day. */
+  of(variety: number, eventDay: number): number {
+    const key = variety * 1_000_000 + eventDay;
+    const known = this.#known.get(key);
+    if (known !== undefined) return known;
+    const made = this.#make(variety, eventDay);
+    this.#known.set(key, made);
+    return made;
+  }
+
+  varietyOfPassage = (): Int32Array => Int32Array.from(this.#varieties);
+
+  #make(variety: number, eventDay: number): number {
+    const { days, crop } = this.#supplies[variety];
+    const holdDays = crop.holdDays.count;
+    const { earliest, latest } = holdWindow(eventDay, this.#leadDays, holdDays);
+    let index = firstAtLeast(days, earliest);
+    if (index === days.length || days[index] > latest) return -1;
+    for (; index < days.length && days[index] <= latest; index++)
+      this.arcs.push(
+        this.#firstSupply[variety] + index,
+        this.count,
+        ageCents(eventDay - days[index], this.#leadDays, holdDays),
+      );
+    this.#varieties.push(variety);
+    return this.count++;
+  }
+}
+
+/** The first index whose day is `least` or later; the length when there is none. */
+function firstAtLeast(days: readonly number[], least: number): number {
+  let low = 0;
+  let high = days.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (days[middle] < least) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}

@@ -1,0 +1,158 @@
+import type { Farm } from "#lib/domain/farm";
+import { checkFlow } from "#lib/maths/check-flow";
+import { type FlowSolution, minCostFlow } from "#lib/maths/min-cost-flow";
+import { type MatchNetwork, matchNetwork } from "./match-network";
+import type { Need } from "./needs";
+import type { Origin, VarietySupply } from "./supply";
+
+/** Stems of one origin, cut on one day, that serve one need: the smallest part of a match. */
+export type Serving = {
+  readonly needIndex: number;
+  readonly supplyIndex: number;
+  readonly origin: Origin;
+  readonly cutDay: number;
+  readonly stems: number;
+};
+
+/**
+ * Which cut serves which need, at least cost, with the node prices that prove it. `shortStems[i]` of need i are not covered;
+ * servings of a need sum to the rest [M5]. `supplyIndex` counts varieties in `supplies`.
+ */
+export type Match = {
+  readonly needs: readonly Need[];
+  readonly supplies: readonly VarietySupply[];
+  readonly network: MatchNetwork;
+  readonly solution: FlowSolution;
+  readonly shortStems: Int32Array;
+  readonly servings: readonly Serving[];
+};
+
+/** Matches a season's supply with its needs. @param buyInCents price of one stem of a need when bought in */
+export function match(
+  farm: Farm,
+  supplies: readonly VarietySupply[],
+  needs: readonly Need[],
+  buyInCents: (need: Need) => number,
+): Match {
+  const network = matchNetwork(farm, supplies, needs, buyInCents);
+  const solution = minCostFlow(network.flow);
+  const shortStems = solution.unmet.subarray(network.firstNeed);
+  return { needs, supplies, network, solution, shortStems, servings: servings(supplies, network, solution) };
+}
+
+/**
+ * Proves a match: the certificate of its flow, and that the servings say the same as the flow: each need gets what it is not short, no
+ * lot gives more than it has. An empty list is the proof. Every test that matches calls this.
+ */
+export function checkMatch({ needs, supplies, network, solution, shortStems, servings }: Match): string[] {
+  const faults = checkFlow(network.flow, solution);
+  const got = new Int32Array(needs.length);
+  const taken = new Map<Origin, Map<number, number>>();
+  for (const { needIndex, origin, cutDay, stems } of servings) {
+    if (stems <= 0) faults.push(`a serving of ${stems} stems`);
+    got[needIndex] += stems;
+    const days = taken.get(origin) ?? new Map<number, number>();
+    days.set(cutDay, (days.get(cutDay) ?? 0) + stems);
+    taken.set(origin, days);
+  }
+  needs.forEach((need, index) => {
+    if (got[index] + shortStems[index] !== need.stems)
+      faults.push(`need ${index} of ${need.stems} stems gets ${got[index]} and is short ${shortStems[index]}`);
+  });
+  for (const { days, lots } of supplies)
+    lots.forEach((ofDay, index) => {
+      for (const { origin, stems } of ofDay) {
+        const used = taken.get(origin)?.get(days[index]) ?? 0;
+        if (used > stems) faults.push(`a lot of ${stems} stems gives ${used}`);
+      }
+    });
+  return faults;
+}
+
+/** Takes the flow apart: which lot serves which need. In one passage the freshest stems go to the first need. */
+function servings(supplies: readonly VarietySupply[], network: MatchNetwork, { flow }: FlowSolution): Serving[] {
+  const {
+    flow: { arcCount, from, to },
+    firstServingArc,
+    firstPassage,
+    firstNeed,
+    firstSupply,
+    varietyOfSupply,
+  } = network;
+  const passageCount = firstNeed - firstPassage;
+  const servingArcs = bucketed(passageCount, firstServingArc, arcCount, flow, (arc) => from[arc] - firstPassage);
+  const lotReader = new LotReader(supplies, firstSupply, varietyOfSupply);
+  const out: Serving[] = [];
+  let feeding = 0;
+  for (let passage = 0; passage < passageCount; passage++) {
+    const firstFeeding = feeding;
+    while (feeding < firstServingArc && to[feeding] === firstPassage + passage) feeding++;
+    let arc = feeding - 1;
+    let left = arc >= firstFeeding ? flow[arc] : 0;
+    for (let index = servingArcs.start[passage]; index < servingArcs.start[passage + 1]; index++) {
+      const serves = servingArcs.arcs[index];
+      let wanted = flow[serves];
+      while (wanted > 0) {
+        while (left === 0) left = flow[--arc];
+        const stems = Math.min(wanted, left);
+        lotReader.take(from[arc], to[serves] - firstNeed, stems, out);
+        wanted -= stems;
+        left -= stems;
+      }
+    }
+  }
+  return out;
+}
+
+/** Arcs that carry something, sorted into buckets, keeping their order within a bucket. */
+function bucketed(
+  bucketCount: number,
+  firstArc: number,
+  endArc: number,
+  flow: Int32Array,
+  bucketOf: (arc: number) => number,
+) {
+  const start = new Int32Array(bucketCount + 1);
+  for (let arc = firstArc; arc < endArc; arc++) if (flow[arc] > 0) start[bucketOf(arc) + 1]++;
+  for (let bucket = 0; bucket < bucketCount; bucket++) start[bucket + 1] += start[bucket];
+  const arcs = new Int32Array(start[bucketCount]);
+  const next = start.slice();
+  for (let arc = firstArc; arc < endArc; arc++) if (flow[arc] > 0) arcs[next[bucketOf(arc)]++] = arc;
+  return { start, arcs };
+}
+
+/** Hands out the lots of each supply node one after the other, so that a need is cut in as few beds as may be. */
+class LotReader {
+  readonly #lotIndex: Int32Array;
+  readonly #taken: Int32Array;
+  readonly #supplies: readonly VarietySupply[];
+  readonly #firstSupply: Int32Array;
+  readonly #varietyOfSupply: Int32Array;
+
+  constructor(supplies: readonly VarietySupply[], firstSupply: Int32Array, varietyOfSupply: Int32Array) {
+    this.#supplies = supplies;
+    this.#firstSupply = firstSupply;
+    this.#varietyOfSupply = varietyOfSupply;
+    this.#lotIndex = new Int32Array(varietyOfSupply.length);
+    this.#taken = new Int32Array(varietyOfSupply.length);
+  }
+
+  take(node: number, needIndex: number, stemsWanted: number, out: Serving[]): void {
+    const supplyIndex = this.#varietyOfSupply[node];
+    const place = node - this.#firstSupply[supplyIndex];
+    const lots = this.#supplies[supplyIndex].lots[place];
+    const cutDay = this.#supplies[supplyIndex].days[place];
+    let wanted = stemsWanted;
+    while (wanted > 0) {
+      const lot = lots[this.#lotIndex[node]];
+      const stems = Math.min(wanted, lot.stems - this.#taken[node]);
+      if (stems > 0) out.push({ needIndex, supplyIndex, origin: lot.origin, cutDay, stems });
+      wanted -= stems;
+      this.#taken[node] += stems;
+      if (this.#taken[node] === lot.stems) {
+        this.#lotIndex[node]++;
+        this.#taken[node] = 0;
+      }
+    }
+  }
+}

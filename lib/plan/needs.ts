@@ -1,0 +1,81 @@
+import type { Booking, BookingDraft, Recipe } from "#lib/domain/booking";
+import { toDayNumber, yearOf } from "#lib/domain/day";
+import { ById, type Snapshot } from "#lib/domain/snapshot";
+import { type Colour, ROLES, type Role } from "#lib/domain/words";
+
+/**
+ * What one booking asks for: so many stems of a role in acceptable colours, best colour first; an empty list takes any.
+ * A named crop is preferred, or with `cropOnly` the only one. `stems` is whole and has the spare in it.
+ */
+export type Need = {
+  readonly booking: Booking;
+  readonly eventDay: number;
+  readonly role: Role;
+  readonly cropId: number | null;
+  readonly cropOnly: boolean;
+  readonly colours: readonly Colour[];
+  readonly stemsWithoutSpare: number;
+  readonly stems: number;
+};
+
+/** Every need of a season, bookings in order of event day, then of the snapshot; roles in their order. Cancelled bookings ask for nothing [N3]. */
+export function needs(snapshot: Snapshot, seasonYear: number): Need[] {
+  const recipes = new ById("recipe", snapshot.recipes);
+  return snapshot.bookings
+    .filter((booking) => booking.status !== "cancelled" && yearOf(booking.eventOn) === seasonYear)
+    .sort((a, b) => (a.eventOn < b.eventOn ? -1 : a.eventOn > b.eventOn ? 1 : 0))
+    .flatMap((booking) => needsOf(booking, recipes));
+}
+
+/**
+ * The needs of one booking: lines alike in role, crop and colours are added up, spare is added, and the sum is rounded up
+ * once per need, never per piece [N1] [N2].
+ */
+export function needsOf(booking: Booking, recipes: Pick<ById<Recipe>, "get">): Need[] {
+  const sums = new Map<string, { line: AskedLine; stems: number }>();
+  for (const line of askedLines(booking, recipes)) {
+    const key = `${ROLES.indexOf(line.role)}/${line.cropId ?? ""}/${line.cropOnly ? 1 : 0}/${line.colours.join("+")}`;
+    const sum = sums.get(key);
+    if (sum) sum.stems += line.stems;
+    else sums.set(key, { line, stems: line.stems });
+  }
+  const eventDay = toDayNumber(booking.eventOn);
+  return [...sums.entries()]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([, { line, stems }]) => ({
+      booking,
+      eventDay,
+      role: line.role,
+      cropId: line.cropId,
+      cropOnly: line.cropOnly,
+      colours: line.colours,
+      stemsWithoutSpare: stems,
+      stems: wholeStems(stems * (1 + booking.spareShare)),
+    }));
+}
+
+type AskedLine = Pick<Need, "role" | "cropId" | "cropOnly" | "colours"> & { readonly stems: number };
+
+function askedLines(booking: BookingDraft, recipes: Pick<ById<Recipe>, "get">): AskedLine[] {
+  const fromPieces = booking.pieces.flatMap(({ recipeId, pieceCount, colours }) => {
+    const palette = colours.length ? colours : booking.palette;
+    return recipes.get(recipeId).lines.map((line) => ({
+      role: line.role,
+      cropId: null,
+      cropOnly: false,
+      colours: line.colours === "any" ? [] : palette,
+      stems: pieceCount * line.stemsPerPiece,
+    }));
+  });
+  const direct = booking.stemLines.map(({ role, cropId, cropOnly, colours, stemCount }) => ({
+    role,
+    cropId,
+    cropOnly,
+    colours,
+    stems: stemCount,
+  }));
+  return [...fromPieces, ...direct];
+}
+
+/** Rounds up to whole stems, forgiving the last digits of floating point: 110.00000000000001 stems are 110. */
+const wholeStems = (stems: number): number => Math.ceil(Number(stems.toPrecision(12)));

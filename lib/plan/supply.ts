@@ -1,0 +1,59 @@
+import type { CoolerStock } from "#lib/domain/bed";
+import type { Crop, Variety } from "#lib/domain/crop";
+import { toDayNumber, yearOf } from "#lib/domain/day";
+import { ById, type Snapshot } from "#lib/domain/snapshot";
+import type { PlantingForecast } from "./forecast";
+
+/** Where stems come from: a planting that is cut that day, or stems cut before and standing in the cooler. */
+export type Origin =
+  | { readonly kind: "planting"; readonly planting: PlantingForecast }
+  | { readonly kind: "cooler"; readonly stock: CoolerStock };
+
+/** Stems of one origin that carry the age of one day. */
+export type Lot = { readonly origin: Origin; readonly stems: number };
+
+/** All stems of a variety, by the day they are cut: what the match may give away. Days ascend. */
+export type VarietySupply = {
+  readonly variety: Variety;
+  readonly crop: Crop;
+  readonly days: readonly number[];
+  readonly stems: readonly number[];
+  readonly lots: readonly (readonly Lot[])[];
+};
+
+/**
+ * The season's supply, one row per variety that gives anything, in order of variety id. Cooler stock counts from the day it was cut;
+ * it comes before what stands in the beds on the same day, so that it is used first [M6].
+ */
+export function supplyOf(
+  snapshot: Snapshot,
+  plantings: readonly PlantingForecast[],
+  seasonYear: number,
+): VarietySupply[] {
+  const crops = new ById("crop", snapshot.crops);
+  const byVariety = new Map<number, Map<number, Lot[]>>();
+  const put = (varietyId: number, day: number, lot: Lot) => {
+    const byDay = byVariety.get(varietyId) ?? new Map<number, Lot[]>();
+    byVariety.set(varietyId, byDay);
+    const lots = byDay.get(day);
+    if (lots) lots.push(lot);
+    else byDay.set(day, [lot]);
+  };
+  for (const stock of snapshot.coolerStock)
+    if (stock.stemCount > 0 && yearOf(stock.cutOn) === seasonYear)
+      put(stock.varietyId, toDayNumber(stock.cutOn), { origin: { kind: "cooler", stock }, stems: stock.stemCount });
+  for (const planting of plantings)
+    for (let index = 0; index < planting.cutDays.length; index++)
+      put(planting.variety.id, planting.cutDays[index], {
+        origin: { kind: "planting", planting },
+        stems: planting.cutStems[index],
+      });
+  return snapshot.varieties.flatMap((variety) => {
+    const byDay = byVariety.get(variety.id);
+    if (!byDay) return [];
+    const days = [...byDay.keys()].sort((a, b) => a - b);
+    const lots = days.map((day) => byDay.get(day) ?? []);
+    const stems = lots.map((ofDay) => ofDay.reduce((sum, lot) => sum + lot.stems, 0));
+    return [{ variety, crop: crops.get(variety.cropId), days, stems, lots }];
+  });
+}

@@ -1,0 +1,99 @@
+import { type Day, type IsoWeek, isoWeekOf, mondayNumber, toDay } from "#lib/domain/day";
+import type { Farm } from "#lib/domain/farm";
+import { ROLES, type Role } from "#lib/domain/words";
+import type { Gap } from "./gaps";
+import type { Match } from "./match";
+import { holdWindow } from "./match-network";
+import { StemsByDay } from "./stems-left";
+
+/** One role in one week: what is asked, what the match covers, and all that could be cut for the week's events, whoever takes it. */
+export type WeekRole = {
+  readonly role: Role;
+  readonly needStems: number;
+  readonly coveredStems: number;
+  readonly shortStems: number;
+  readonly reachableStems: number;
+};
+
+/** An ISO week of the season; `bookingIds` have their event in it. */
+export type Week = {
+  readonly week: IsoWeek;
+  readonly monday: Day;
+  readonly bookingIds: readonly number[];
+  readonly roles: readonly WeekRole[];
+  readonly gapIndexes: readonly number[];
+};
+
+/** A week without an event is measured as if it had one on its Saturday. */
+const SATURDAY_FROM_MONDAY = 5;
+
+/**
+ * The season week by week, from the first with anything to cut or to serve to the last, none left out [G2].
+ * Reachable stems of a role are those of every variety that can take it, cut in the hold window of an event of the week; each counted once.
+ */
+export function weeks(farm: Farm, match: Match, gaps: readonly Gap[]): Week[] {
+  const needIndexes = groupBy(match.needs.keys(), (index) => mondayNumber(match.needs[index].eventDay));
+  const gapIndexes = groupBy(gaps.keys(), (index) => mondayNumber(gaps[index].need.eventDay));
+  const mondays = [...needIndexes.keys()];
+  for (const { days } of match.supplies) mondays.push(mondayNumber(days[0]), mondayNumber(days[days.length - 1]));
+  if (mondays.length === 0) return [];
+  const stems = new StemsByDay(match);
+  const out: Week[] = [];
+  const last = mondays.reduce((a, b) => Math.max(a, b));
+  for (let monday = mondays.reduce((a, b) => Math.min(a, b)); monday <= last; monday += 7) {
+    const here = needIndexes.get(monday) ?? [];
+    const eventDays = here.length
+      ? [...new Set(here.map((index) => match.needs[index].eventDay))].sort((a, b) => a - b)
+      : [monday + SATURDAY_FROM_MONDAY];
+    const reachable = reachableByRole(farm, match, stems, eventDays);
+    out.push({
+      week: isoWeekOf(toDay(monday)),
+      monday: toDay(monday),
+      bookingIds: [...new Set(here.map((index) => match.needs[index].booking.id))],
+      gapIndexes: gapIndexes.get(monday) ?? [],
+      roles: ROLES.map((role, roleIndex) => {
+        const ofRole = here.filter((index) => match.needs[index].role === role);
+        const needStems = ofRole.reduce((sum, index) => sum + match.needs[index].stems, 0);
+        const shortStems = ofRole.reduce((sum, index) => sum + match.shortStems[index], 0);
+        return {
+          role,
+          needStems,
+          coveredStems: needStems - shortStems,
+          shortStems,
+          reachableStems: reachable[roleIndex],
+        };
+      }),
+    });
+  }
+  return out;
+}
+
+function groupBy(indexes: Iterable<number>, keyOf: (index: number) => number): Map<number, number[]> {
+  const groups = new Map<number, number[]>();
+  for (const index of indexes) {
+    const key = keyOf(index);
+    const group = groups.get(key);
+    if (group) group.push(index);
+    else groups.set(key, [index]);
+  }
+  return groups;
+}
+
+/** Stems of each role in the hold windows of the days, each stem counted once; days ascend. */
+function reachableByRole(farm: Farm, match: Match, stems: StemsByDay, eventDays: readonly number[]): number[] {
+  const byRole = ROLES.map(() => 0);
+  match.supplies.forEach(({ crop }, supplyIndex) => {
+    let reachable = 0;
+    let countedTo = Number.NEGATIVE_INFINITY;
+    for (const eventDay of eventDays) {
+      const { earliest, latest } = holdWindow(eventDay, farm.leadDays, crop.holdDays.count);
+      reachable += stems.all(supplyIndex, Math.max(Math.ceil(earliest), countedTo + 1), latest);
+      countedTo = Math.max(countedTo, latest);
+    }
+    if (reachable > 0)
+      ROLES.forEach((role, roleIndex) => {
+        if (crop.roles.includes(role)) byRole[roleIndex] += reachable;
+      });
+  });
+  return byRole;
+}
