@@ -13,7 +13,10 @@ import type { Colour } from "./words";
 /** A crop. One that is on the farm already is replaced by this one, number by number. */
 export type CropRecord = Omit<Crop, "id">;
 
-/** A bloom curve of a crop, or of one variety (`variety` null: of the whole crop). One curve for each crop, variety and treatment. */
+/**
+ * A bloom curve of a crop, or of one variety (`variety` null: of the whole crop). There is one curve for each crop, variety and
+ * treatment: one that is on the farm already is replaced.
+ */
 export type CurveRecord = Omit<BloomCurve, "id" | "cropId" | "varietyId"> & {
   readonly crop: string;
   readonly variety: string | null;

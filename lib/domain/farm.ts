@@ -35,13 +35,14 @@ export const frostDatesSchema = z
   });
 export type FrostDates = z.infer<typeof frostDatesSchema>;
 
-/** How much an uncovered stem weighs against another: its buy-in price is multiplied by the weight of the booking's status. */
+const chance = z.number("write a share from 0 to 1").gt(0, "more than 0").max(1, "at most 1");
+
+/**
+ * How likely the stems of a booking will be wanted, by its status: an uncovered stem costs its buy-in price times this, which is the money it is
+ * expected to cost, and so the weight of its claim. The built-in shares are our own guess.
+ */
 export const statusWeightsSchema = z
-  .object({
-    confirmed: z.int().min(1, "at least 1").max(20, "at most 20"),
-    held: z.int().min(1, "at least 1").max(20, "at most 20"),
-    enquiry: z.int().min(1, "at least 1").max(20, "at most 20"),
-  })
+  .object({ confirmed: chance, held: chance, enquiry: chance })
   .refine((weight) => weight.confirmed > weight.held && weight.held > weight.enquiry, {
     path: ["confirmed"],
     message: "confirmed must weigh more than held, and held more than an enquiry",

@@ -1,0 +1,52 @@
+import type { MonthDay } from "./day";
+import type { Farm } from "./farm";
+
+/**
+ * The settings a new farm starts from, each to be overruled on the Farm screen. Frost dates, picking and lead days: common practice for
+ * zone 7. Storage loss: 7.5 %, the middle of the published 5 to 10 % (American Dahlia Society, ADS-STORE). Leaf depth: 8 inches
+ * (0.2 m), published for straw in North Carolina (ASKEXT-NC). Work rates, tarp and tuber prices, winter survival in the ground:
+ * from memory; no published figure for survival was found, so the tool asks for the grower's own.
+ */
+export function newFarm(name: string): Farm {
+  const monthDay = (text: string) => text as MonthDay;
+  return {
+    name,
+    isInvented: false,
+    zone: "7a",
+    units: "us",
+    pickingWeekdays: [1, 3, 4, 6],
+    leadDays: 2,
+    orderDaysAhead: 21,
+    spareShare: 0.1,
+    frost: {
+      firstAutumnP10: monthDay("10-04"),
+      firstAutumnP50: monthDay("10-18"),
+      firstAutumnP90: monthDay("11-02"),
+      lastSpringP10: monthDay("05-06"),
+      lastSpringP50: monthDay("04-20"),
+      lastSpringP90: monthDay("04-06"),
+    },
+    statusWeights: { confirmed: 1, held: 0.6, enquiry: 0.3 },
+    winter: {
+      wageCentsPerHour: 2000,
+      digClumpsPerHour: 30,
+      divideClumpsPerHour: 14,
+      replantTubersPerHour: 90,
+      storageCentsPerClump: 40,
+      storageLossShare: 0.075,
+      divisionsPerClump: 4,
+      tuberCents: 600,
+      tubersWantedShare: 0.1,
+      leafDepthMetres: 0.2,
+      leafCentsPerCubicMetre: 0,
+      tarpCentsPerSquareMetre: 60,
+      coverHoursPerSquareMetre: 0.08,
+      winterSurvivalShare: 0.75,
+      freeBedCentsPerSquareMetre: 150,
+      leafCubicMetresAtHand: null,
+      tarpSquareMetresAtHand: null,
+      hoursAtHand: null,
+      keepShareAtMost: null,
+    },
+  };
+}

@@ -1,0 +1,50 @@
+/** A name as it is compared: letter case, accents typed in two ways, and the number of spaces make no difference. */
+export const nameKey = (name: string): string => name.normalize("NFC").trim().replace(/\s+/g, " ").toLowerCase();
+
+/**
+ * The name that `text` was most likely meant to be, or undefined when none is near: at most one slip (a letter lost, added, changed,
+ * or two swapped) for each three letters, and one at least. The first of several equally near.
+ */
+export function nearestName(text: string, names: Iterable<string>): string | undefined {
+  const wanted = nameKey(text);
+  const allowed = Math.max(1, Math.floor(wanted.length / 3));
+  let nearest: string | undefined;
+  let fewest = allowed + 1;
+  for (const name of names) {
+    const key = nameKey(name);
+    if (Math.abs(key.length - wanted.length) >= fewest) continue;
+    const slips = slipCount(wanted, key);
+    if (slips < fewest) {
+      fewest = slips;
+      nearest = name;
+    }
+  }
+  return nearest;
+}
+
+/** "; did you mean "D8"?", or nothing when no name is near. */
+export function didYouMean(text: string, names: Iterable<string>): string {
+  const nearest = nearestName(text, names);
+  return nearest === undefined ? "" : `; did you mean "${nearest}"?`;
+}
+
+/**
+ * Slips between two words: optimal string alignment distance.
+ * Source: https://en.wikipedia.org/wiki/Damerau%E2%80%93Levenshtein_distance#Optimal_string_alignment_distance
+ */
+function slipCount(a: string, b: string): number {
+  let twoBack: number[] = [];
+  let last = Array.from({ length: b.length + 1 }, (_, index) => index);
+  for (let i = 1; i <= a.length; i++) {
+    const row = [i];
+    for (let j = 1; j <= b.length; j++) {
+      const changed = (last[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1);
+      const fewest = Math.min(changed, (last[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1);
+      const isSwap = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1];
+      row.push(isSwap ? Math.min(fewest, (twoBack[j - 2] ?? 0) + 1) : fewest);
+    }
+    twoBack = last;
+    last = row;
+  }
+  return last[b.length] ?? 0;
+}

@@ -1,0 +1,160 @@
+import type { Bed, Planting } from "#lib/domain/bed";
+import type { BloomCurve } from "#lib/domain/bloom-curve";
+import type { Booking, Recipe } from "#lib/domain/booking";
+import type { Crop, Variety } from "#lib/domain/crop";
+import { type Day, type MonthDay, parseDay } from "#lib/domain/day";
+import type { Farm } from "#lib/domain/farm";
+import type { Snapshot } from "#lib/domain/snapshot";
+import { FROM_MEMORY, OWN } from "#lib/domain/sourced";
+
+/** Builders for farms small enough to check by hand: each takes what the case is about and fills the rest with plain values. */
+
+export const day = (text: string): Day => parseDay(text);
+export const monthDay = (text: string): MonthDay => parseDay(`2027-${text}`).slice(5) as MonthDay;
+
+export const farm = (given: Partial<Farm> = {}): Farm => ({
+  name: "Test farm",
+  isInvented: true,
+  zone: "7a",
+  units: "us",
+  pickingWeekdays: [1, 3, 4, 6],
+  leadDays: 2,
+  orderDaysAhead: 21,
+  spareShare: 0.1,
+  frost: {
+    firstAutumnP10: monthDay("10-04"),
+    firstAutumnP50: monthDay("10-18"),
+    firstAutumnP90: monthDay("11-02"),
+    lastSpringP10: monthDay("05-04"),
+    lastSpringP50: monthDay("04-20"),
+    lastSpringP90: monthDay("04-06"),
+  },
+  statusWeights: { confirmed: 1, held: 0.6, enquiry: 0.3 },
+  winter: {
+    wageCentsPerHour: 2000,
+    digClumpsPerHour: 30,
+    divideClumpsPerHour: 14,
+    replantTubersPerHour: 90,
+    storageCentsPerClump: 40,
+    storageLossShare: 0.075,
+    divisionsPerClump: 4,
+    tuberCents: 600,
+    tubersWantedShare: 0,
+    leafDepthMetres: 0.2,
+    leafCentsPerCubicMetre: 0,
+    tarpCentsPerSquareMetre: 50,
+    coverHoursPerSquareMetre: 0.08,
+    winterSurvivalShare: 0.8,
+    freeBedCentsPerSquareMetre: 0,
+    leafCubicMetresAtHand: null,
+    tarpSquareMetresAtHand: null,
+    hoursAtHand: null,
+    keepShareAtMost: null,
+  },
+  ...given,
+});
+
+export const crop = (given: Partial<Crop> & { id: number }): Crop => ({
+  name: `Crop ${given.id}`,
+  scientific: "",
+  shape: "mass",
+  roles: ["focal"],
+  usualRole: "focal",
+  tender: false,
+  overwinters: false,
+  holdDays: { count: 4, ...OWN },
+  fieldDays: { count: 2, ...OWN },
+  bunchStems: { count: 10, ...OWN },
+  bucketStems: { count: 50, ...OWN },
+  buyInCents: { count: 300, ...OWN },
+  cutStage: "open",
+  cautions: [],
+  ...given,
+});
+
+export const variety = (given: Partial<Variety> & { id: number }): Variety => ({
+  cropId: 1,
+  name: `Variety ${given.id}`,
+  colour: "cream",
+  ...given,
+});
+
+export const curve = (given: Partial<BloomCurve> = {}): BloomCurve => ({
+  id: 1,
+  cropId: 1,
+  varietyId: null,
+  treatment: "field",
+  anchor: { kind: "day-of-year", firstCut: monthDay("06-07") },
+  stemsPerPlantByWeek: [1],
+  firstCutSpreadDays: 5,
+  yieldSpread: 0.2,
+  timingOrigin: FROM_MEMORY,
+  yieldOrigin: FROM_MEMORY,
+  note: "",
+  ...given,
+});
+
+export const bed = (given: Partial<Bed> & { id: number }): Bed => ({
+  name: `B${given.id}`,
+  lengthMetres: 15,
+  widthMetres: 1.2,
+  flags: [],
+  noEntryFrom: null,
+  noEntryUntil: null,
+  note: "",
+  ...given,
+});
+
+export const planting = (given: Partial<Planting> & { id: number }): Planting => ({
+  bedId: 1,
+  varietyId: 1,
+  seasonYear: 2027,
+  treatment: "field",
+  plantedOn: day("2027-05-20"),
+  plantCount: 70,
+  aliveShare: 1,
+  gradeOutShare: 0,
+  winterSurvivalShare: null,
+  flags: [],
+  ...given,
+});
+
+export const recipe = (given: Partial<Recipe> & { id: number }): Recipe => ({
+  name: `Piece ${given.id}`,
+  unit: "piece",
+  lines: [{ role: "focal", stemsPerPiece: 5, colours: "palette" }],
+  origin: "common practice",
+  ...given,
+});
+
+export const booking = (given: Partial<Booking> & { id: number }): Booking => ({
+  client: `Client ${given.id}`,
+  status: "confirmed",
+  eventOn: day("2027-06-12"),
+  palette: [],
+  spareShare: 0,
+  unacceptableCropIds: [],
+  pieces: [],
+  stemLines: [],
+  note: "",
+  ...given,
+});
+
+/** A booking's only line: so many focal stems, in any colour unless told. */
+export const focal = (stemCount: number, given: Partial<Booking["stemLines"][number]> = {}): Booking["stemLines"] => [
+  { role: "focal", cropId: null, cropOnly: false, colours: [], stemCount, ...given },
+];
+
+/** One crop, one cream variety in one bed of 70 plants with a stem each in the week of 7 June 2027; no bookings. */
+export const snapshot = (given: Partial<Snapshot> = {}): Snapshot => ({
+  farm: farm(),
+  crops: [crop({ id: 1 })],
+  varieties: [variety({ id: 1 })],
+  curves: [curve()],
+  recipes: [recipe({ id: 1 })],
+  beds: [bed({ id: 1 })],
+  plantings: [planting({ id: 1 })],
+  bookings: [],
+  coolerStock: [],
+  ...given,
+});
