@@ -1,0 +1,13 @@
+import { type Day, parseDay } from "#lib/domain/day";
+
+/**
+ * Today, by the calendar on the farmer's own wall (the machine's zone). The only reader of the clock.
+ * `FARM_TODAY`, when set, stands in for it, so that the browser tests see the same season every day.
+ */
+export function today(): Day {
+  const fixed = process.env.FARM_TODAY;
+  if (fixed) return parseDay(fixed);
+  const now = new Date();
+  const two = (part: number) => String(part).padStart(2, "0");
+  return parseDay(`${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`);
+}

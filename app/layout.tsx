@@ -1,0 +1,50 @@
+import type { Metadata, Viewport } from "next";
+import type { ReactNode } from "react";
+import "./look/tokens.css";
+import "./look/base.css";
+import "./look/forms.css";
+import "./look/tables.css";
+import "./look/season.css";
+import "./look/print.css";
+import { LastChange } from "./last-change";
+import { Nav } from "./ui/nav.client";
+
+export const metadata: Metadata = {
+  title: { default: "Stems & Saturdays", template: "%s · Stems & Saturdays" },
+  description: "Event bookings matched with the weekly harvest of a farmer-florist's beds.",
+};
+
+export const viewport: Viewport = { width: "device-width", initialScale: 1 };
+
+/** Every page reads the farm as it stands: nothing is rendered ahead of time. */
+export const dynamic = "force-dynamic";
+
+export default function Layout({ children }: { children: ReactNode }) {
+  return (
+    <html lang="en">
+      <body>
+        <a className="skip" href="#main">
+          Skip to the page
+        </a>
+        <header className="masthead">
+          <div className="masthead-inner">
+            <a className="brand" href="/">
+              Stems &amp; Saturdays
+            </a>
+            <Nav />
+          </div>
+        </header>
+        <main id="main">
+          <LastChange />
+          {children}
+        </main>
+        <footer className="foot">
+          <p>
+            A forecast is a forecast: walk the beds before you promise. Built-in figures carry their source or the words{" "}
+            <em>common practice</em> or <em>from memory</em>; your own numbers overrule them.
+          </p>
+        </footer>
+      </body>
+    </html>
+  );
+}

@@ -1,0 +1,50 @@
+import { type FarmDatabase, openFarm } from "#db/client";
+import { revision } from "#db/journal";
+import { loadSnapshot } from "#db/read";
+import type { Problem } from "#lib/domain/problem";
+import type { Snapshot } from "#lib/domain/snapshot";
+import { type Plan, plan } from "#lib/plan/plan";
+
+/** The farm's records cannot be read as they stand: every bad row, by name. The error page lists them. */
+export class FarmUnreadable extends Error {
+  readonly problems: readonly Problem[];
+
+  constructor(problems: readonly Problem[]) {
+    super(`The farm's records hold ${problems.length} bad rows:\n${problems.map(({ place, message }) => `${place}: ${message}`).join("\n")}`);
+    this.problems = problems;
+  }
+}
+
+type Loaded = { revision: number; snapshot: Snapshot; plans: Map<number, Plan> };
+type Kept = { database?: FarmDatabase; loaded?: Loaded };
+
+/** Kept for the life of the server, across the bundles that Next makes: the open database, and what was read since the last write. */
+const kept: Kept = ((globalThis as { farmKept?: Kept }).farmKept ??= {});
+
+/** The open database of the farm: `FARM_FILE`, or `.data/farm.sqlite` where the app was started. */
+export function farmDatabase(): FarmDatabase {
+  kept.database ??= openFarm(process.env.FARM_FILE ?? ".data/farm.sqlite");
+  return kept.database;
+}
+
+function loaded(): Loaded {
+  const now = revision(farmDatabase());
+  if (kept.loaded?.revision === now) return kept.loaded;
+  const read = loadSnapshot(farmDatabase());
+  if (!read.ok) throw new FarmUnreadable(read.problems);
+  kept.loaded = { revision: now, snapshot: read.parsed, plans: new Map() };
+  return kept.loaded;
+}
+
+/** The farm as it stands, read again only after a write. */
+export const loadFarm = (): Snapshot => loaded().snapshot;
+
+/** The plan of a season, made again only after a write. */
+export function loadPlan(seasonYear: number): Plan {
+  const { snapshot, plans } = loaded();
+  const known = plans.get(seasonYear);
+  if (known) return known;
+  const made = plan(snapshot, seasonYear);
+  plans.set(seasonYear, made);
+  return made;
+}
