@@ -1,0 +1,76 @@
+import type { Metadata } from "next";
+import { notFound } from "next/navigation";
+import { inFull, isoWeekOf, weekInWords, mondayOf, yearOf } from "#lib/domain/day";
+import { coverageByBooking } from "#lib/plan/coverage";
+import { loadFarm, loadPlan } from "../../load";
+import { CoverBar } from "../../ui/cover-bar";
+import { countOf } from "../../ui/numbers";
+import { Cautions } from "../../cautions";
+import { changeStatus, deleteBooking } from "../actions";
+import { BookingEditor } from "../booking-editor.client";
+import { choicesOf, formOf } from "../draft";
+
+type Props = { params: Promise<{ id: string }> };
+
+const findBooking = async ({ params }: Props) => {
+  const { id } = await params;
+  return loadFarm().bookings.find((booking) => String(booking.id) === id);
+};
+
+export async function generateMetadata(props: Props): Promise<Metadata> {
+  return { title: (await findBooking(props))?.client ?? "No such booking" };
+}
+
+/** One booking: how far it is covered, and the form to change it. */
+export default async function BookingPage(props: Props) {
+  const booking = await findBooking(props);
+  if (!booking) notFound();
+  const plan = loadPlan(yearOf(booking.eventOn));
+  const covered = coverageByBooking(plan.match, plan.gaps).get(booking.id);
+  const crops = new Set(plan.pickList.filter((line) => line.booking.id === booking.id).map((line) => line.crop));
+  return (
+    <>
+      <p className="crumb">
+        <a href="/bookings">Bookings</a>
+      </p>
+      <h1>{booking.client}</h1>
+      <p>
+        {inFull(booking.eventOn)} · <span className="tag">{booking.status}</span> ·{" "}
+        <a href={`/weeks/${isoWeekOf(booking.eventOn)}`}>{weekInWords(mondayOf(booking.eventOn))}</a>
+      </p>
+      {covered && (
+        <p className="row">
+          <CoverBar needStems={covered.needStems} shortStems={covered.shortStems} /> of {countOf(covered.needStems, "stem")}
+        </p>
+      )}
+      <div className="actions">
+        <a className="button" href={`/picking?booking=${booking.id}`}>
+          Pick list
+        </a>
+        <a className="button" href={`/bookings/new?copy=${booking.id}`}>
+          Copy to a new booking
+        </a>
+        <form action={changeStatus}>
+          <input type="hidden" name="bookingId" value={booking.id} />
+          {booking.status === "cancelled" ? (
+            <button name="status" value="enquiry">
+              Take it back as an enquiry
+            </button>
+          ) : (
+            <button name="status" value="cancelled">
+              Cancel the booking
+            </button>
+          )}
+        </form>
+        {booking.status === "cancelled" && (
+          <form action={deleteBooking}>
+            <input type="hidden" name="bookingId" value={booking.id} />
+            <button>Remove it altogether</button>
+          </form>
+        )}
+      </div>
+      <Cautions crops={[...crops]} />
+      <BookingEditor key={JSON.stringify(formOf(booking))} bookingId={booking.id} form={formOf(booking)} choices={choicesOf(plan.snapshot)} />
+    </>
+  );
+}

@@ -1,0 +1,54 @@
+import type { Booking, BookingDraft } from "#lib/domain/booking";
+import type { Snapshot } from "#lib/domain/snapshot";
+import type { Colour, Role, Status } from "#lib/domain/words";
+
+/**
+ * A booking as it stands in the form: all text, so that nothing typed is ever lost, however wrong. The server parses it; the
+ * paths of its problems are the paths of these fields.
+ */
+export type BookingForm = {
+  client: string;
+  status: Status;
+  eventOn: string;
+  palette: string;
+  sparePercent: string;
+  unacceptableCropIds: number[];
+  pieces: { recipeId: number; pieceCount: string; colours: string }[];
+  stemLines: { role: Role; cropId: number | null; cropOnly: boolean; colours: string; stemCount: string }[];
+  note: string;
+};
+
+/** What the form must know of the farm, and no more. */
+export type Choices = {
+  recipes: { id: number; name: string; unit: string; stemsEach: string }[];
+  crops: { id: number; name: string; roles: readonly Role[] }[];
+};
+
+export const choicesOf = ({ recipes, crops }: Snapshot): Choices => ({
+  recipes: recipes.map(({ id, name, unit, lines }) => ({
+    id,
+    name,
+    unit,
+    stemsEach: lines.map(({ role, stemsPerPiece }) => `${stemsPerPiece} ${role}`).join(", "),
+  })),
+  crops: crops.map(({ id, name, roles }) => ({ id, name, roles })),
+});
+
+const listed = (colours: readonly Colour[]) => colours.join(", ");
+
+/** A booking as the form shows it. */
+export const formOf = (booking: Booking | BookingDraft): BookingForm => ({
+  client: booking.client,
+  status: booking.status,
+  eventOn: booking.eventOn,
+  palette: listed(booking.palette),
+  sparePercent: String(Math.round(booking.spareShare * 1000) / 10),
+  unacceptableCropIds: booking.unacceptableCropIds,
+  pieces: booking.pieces.map((piece) => ({
+    recipeId: piece.recipeId,
+    pieceCount: String(piece.pieceCount),
+    colours: listed(piece.colours),
+  })),
+  stemLines: booking.stemLines.map((line) => ({ ...line, colours: listed(line.colours), stemCount: String(line.stemCount) })),
+  note: booking.note,
+});

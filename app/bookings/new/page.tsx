@@ -1,0 +1,48 @@
+import type { Metadata } from "next";
+import { z } from "zod";
+import { addDays, isoWeekday } from "#lib/domain/day";
+import { today } from "../../clock";
+import { loadFarm } from "../../load";
+import { seasonYear } from "../../season-year";
+import { BookingEditor } from "../booking-editor.client";
+import { type BookingForm, choicesOf, formOf } from "../draft";
+
+export const metadata: Metadata = { title: "New booking" };
+
+const query = z.object({ copy: z.coerce.number().int().optional().catch(undefined), on: z.string().optional().catch(undefined) });
+
+/** An empty booking, or a copy of an earlier one without its client and day. */
+export default async function NewBookingPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
+  const { copy, on } = query.parse(await searchParams);
+  const farm = loadFarm();
+  const copied = farm.bookings.find((booking) => booking.id === copy);
+  const empty: BookingForm = {
+    client: "",
+    status: "enquiry",
+    eventOn: on ?? (await firstSaturday()),
+    palette: "",
+    sparePercent: String(Math.round(farm.farm.spareShare * 1000) / 10),
+    unacceptableCropIds: [],
+    pieces: [],
+    stemLines: [],
+    note: "",
+  };
+  const form = copied ? { ...formOf(copied), client: "", status: "enquiry" as const } : empty;
+  return (
+    <>
+      <p className="crumb">
+        <a href="/bookings">Bookings</a>
+      </p>
+      <h1>{copied ? `New booking, copied from ${copied.client}` : "New booking"}</h1>
+      <BookingEditor bookingId={null} form={form} choices={choicesOf(farm)} />
+    </>
+  );
+}
+
+/** A Saturday to start from: the next one, or the first of June in a season ahead. */
+async function firstSaturday(): Promise<string> {
+  const year = await seasonYear();
+  const now = today();
+  const start = now.startsWith(String(year)) ? now : (`${year}-06-01` as typeof now);
+  return addDays(start, (6 - isoWeekday(start) + 7) % 7);
+}

@@ -1,0 +1,61 @@
+import type { Metadata } from "next";
+import { yearOf } from "#lib/domain/day";
+import { loadPlan } from "../load";
+import { SeasonSwitch } from "../season-switch";
+import { seasonYear } from "../season-year";
+import { Empty } from "../ui/empty";
+import { countOf } from "../ui/numbers";
+import { BookingRows } from "./booking-rows";
+
+export const metadata: Metadata = { title: "Bookings" };
+
+/** Every booking of the season with its coverage, in order of the event. Cancelled ones stand apart, so that they can be taken back. */
+export default async function BookingsPage() {
+  const year = await seasonYear();
+  const plan = loadPlan(year);
+  const ofSeason = plan.snapshot.bookings
+    .filter((booking) => yearOf(booking.eventOn) === year)
+    .sort((a, b) => (a.eventOn < b.eventOn ? -1 : 1));
+  const live = ofSeason.filter((booking) => booking.status !== "cancelled");
+  const cancelled = ofSeason.filter((booking) => booking.status === "cancelled");
+  return (
+    <>
+      <div className="row apart">
+        <h1>Bookings of {year}</h1>
+        <SeasonSwitch seasonYear={year} back="/bookings" />
+      </div>
+      {ofSeason.length === 0 ? (
+        <Empty title="No bookings yet">
+          <p>Enter the first one: pieces with their counts are enough, the recipes fill in the stems.</p>
+          <p className="actions">
+            <a className="button main" href="/bookings/new">
+              Enter a booking
+            </a>
+            <a className="button" href="/farm#import">
+              Bring in CSV files
+            </a>
+          </p>
+        </Empty>
+      ) : (
+        <>
+          <p className="actions">
+            <a className="button main" href="/bookings/new">
+              Enter a booking
+            </a>
+            <a className="button" href="/dates">
+              Can I take this date?
+            </a>
+            <span className="soft">{countOf(live.length, "booking")}</span>
+          </p>
+          <BookingRows plan={plan} bookingIds={live.map((booking) => booking.id)} />
+          {cancelled.length > 0 && (
+            <>
+              <h2>Cancelled</h2>
+              <BookingRows plan={plan} bookingIds={cancelled.map((booking) => booking.id)} />
+            </>
+          )}
+        </>
+      )}
+    </>
+  );
+}

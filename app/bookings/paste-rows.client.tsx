@@ -1,0 +1,47 @@
+"use client";
+
+import { useId, useState, useTransition } from "react";
+import type { SheetProblem } from "#lib/import/sheet-problem";
+import type { BookingForm } from "./draft";
+import { readPasted } from "./pasted-action";
+
+type Rows = Pick<BookingForm, "pieces" | "stemLines">;
+
+/** Rows copied from a spreadsheet: pieces and stems go into the form, and what cannot be read stays in the box with its problem. */
+export function PasteRows({ onRows }: { onRows: (rows: Rows) => void }) {
+  const id = useId();
+  const [text, setText] = useState("");
+  const [problems, setProblems] = useState<readonly SheetProblem[]>([]);
+  const [isReading, startReading] = useTransition();
+  const read = () =>
+    startReading(async () => {
+      const { rows, unread, problems } = await readPasted(text);
+      onRows(rows);
+      setText(unread);
+      setProblems(problems);
+    });
+  return (
+    <details>
+      <summary>Paste rows from a spreadsheet</summary>
+      <div className="field">
+        <label htmlFor={id}>Rows</label>
+        <textarea id={id} value={text} onChange={(event) => setText(event.target.value)} aria-describedby={`${id}-hint`} />
+        <p className="hint" id={`${id}-hint`}>
+          One row a line, copied from a spreadsheet: a piece and how many (“Low centrepiece”, 12), or a role and its stems (“focal”, 40), then colours if you like.
+        </p>
+        {problems.length > 0 && (
+          <ul aria-live="polite">
+            {problems.map(({ line, message }) => (
+              <li key={`${line} ${message}`} className="problem">
+                Row {line}: {message}
+              </li>
+            ))}
+          </ul>
+        )}
+        <button type="button" onClick={read} disabled={isReading || text.trim() === ""}>
+          Put the rows into the booking
+        </button>
+      </div>
+    </details>
+  );
+}

@@ -1,0 +1,71 @@
+import type { Metadata } from "next";
+import { z } from "zod";
+import { inFull, isoWeekOf, toDay } from "#lib/domain/day";
+import { ROLES } from "#lib/domain/words";
+import { shortWeeks } from "#lib/plan/short-weeks";
+import { BloomRows } from "./bloom-rows";
+import { today } from "./clock";
+import { loadPlan } from "./load";
+import { SeasonFigures } from "./season-figures";
+import { SeasonStart } from "./season-start";
+import { SeasonSwitch } from "./season-switch";
+import { seasonYear } from "./season-year";
+import { ShortWeekList } from "./short-week-list";
+import { ProblemList } from "./ui/problem-list";
+import { WeekChart } from "./week-chart";
+import { WeekKey } from "./week-key";
+import { WeekTable } from "./week-table";
+
+export const metadata: Metadata = { title: "Season" };
+
+const query = z.object({ role: z.enum(ROLES).catch("focal"), all: z.string().optional().catch(undefined) });
+
+/** The season week by week: the short weeks in words, then need against what can be cut, then what blooms when. */
+export default async function SeasonPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
+  const { role, all } = query.parse(await searchParams);
+  const year = await seasonYear();
+  const plan = loadPlan(year);
+  const { farm } = plan.snapshot;
+  const frostDay = toDay(plan.frostDay);
+  const shorts = shortWeeks(plan);
+  return (
+    <>
+      <div className="row apart">
+        <h1>
+          {farm.name}, season {year}
+        </h1>
+        <SeasonSwitch seasonYear={year} back="/" />
+      </div>
+      {farm.isInvented && (
+        <p className="soft">
+          This is an invented farm with invented clients, to look around in. <a href="/farm#start">Start my own farm</a>
+        </p>
+      )}
+      <ProblemList title="The forecast is missing something" problems={plan.problems} />
+      {plan.weeks.length === 0 ? (
+        <SeasonStart plan={plan} />
+      ) : (
+        <>
+          <ShortWeekList shorts={shorts} role={role} />
+          <SeasonFigures plan={plan} />
+          <section aria-labelledby="weeks">
+            <h2 id="weeks">Week by week</h2>
+            <ul className="tabs" aria-label="Role shown">
+              {ROLES.map((name) => (
+                <li key={name}>
+                  <a href={name === "focal" ? "/#weeks" : `/?role=${name}#weeks`} aria-current={name === role ? "true" : undefined}>
+                    {name}
+                  </a>
+                </li>
+              ))}
+            </ul>
+            <WeekChart weeks={plan.weeks} role={role} frostWeek={isoWeekOf(frostDay)} currentWeek={isoWeekOf(today())} />
+            <WeekKey frost={farm.frost} frostDay={inFull(frostDay)} />
+            <WeekTable weeks={plan.weeks} role={role} />
+          </section>
+          <BloomRows plan={plan} role={role} showAll={all !== undefined} />
+        </>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,22 @@
+const whole = new Intl.NumberFormat("en-US", { maximumFractionDigits: 0 });
+const oneDecimal = new Intl.NumberFormat("en-US", { maximumFractionDigits: 1 });
+const twoDecimals = new Intl.NumberFormat("en-US", { minimumFractionDigits: 2, maximumFractionDigits: 2 });
+
+/** "1,240" */
+export const inWholes = (count: number): string => whole.format(count);
+
+/** "1.5" */
+export const inTenths = (count: number): string => oneDecimal.format(count);
+
+/** "1,240 stems", "1 stem" */
+export const countOf = (count: number, word: string, plural = `${word}s`): string =>
+  `${whole.format(count)} ${count === 1 ? word : plural}`;
+
+/** "$12.50". Money is kept in cents; the sign is the dollar's, since the built-in prices are in it. */
+export const inMoney = (cents: number): string => `${cents < 0 ? "−" : ""}$${twoDecimals.format(Math.abs(cents) / 100)}`;
+
+/** "$1,240", for sums where cents are false precision. */
+export const inRoundMoney = (cents: number): string => `${cents < 0 ? "−" : ""}$${whole.format(Math.abs(cents) / 100)}`;
+
+/** "85 %" */
+export const inPercent = (share: number): string => `${whole.format(share * 100)} %`;

@@ -1,0 +1,28 @@
+/**
+ * Cautions that the catalogue gives with a crop, in our own words. A crop without one is not thereby safe: no list of poisonous
+ * plants is complete, and a plant that is not on such a list is not food.
+ */
+
+/** Listed as not to be eaten by CSU-EDIBLE or MDPC, or by HOME-POISON (ranunculus). */
+export const POISONOUS = "Poisonous if eaten: keep off cakes and tables with food";
+
+/** Listed by CSU-EDIBLE for its seeds. */
+export const POISONOUS_SEEDS = "Seeds and pods are poisonous if eaten: keep off cakes and tables with food";
+
+/** Sap that irritates: CUTIS-DAFF (narcissus), HOME-POISON (ranunculus). */
+export const IRRITANT_SAP = "Sap can irritate skin: gloves";
+
+/** Florists' skin allergy: HAZMAP (tulip). */
+export const SKIN_ALLERGY = "Can cause skin allergy in hands that work with it often: gloves";
+
+/** HAZMAP names chrysanthemum and the daisy family (Compositae) as a whole. */
+export const DAISY_FAMILY = "Daisy family: can cause skin allergy in hands that work with it often: gloves";
+
+/** HAZMAP: hives on contact (Lilium longiflorum). */
+export const HIVES = "Can raise hives on contact: gloves";
+
+/** HAZMAP: asthma in people who worked with it (bells of Ireland; statice, dried). */
+export const ASTHMA = "Has caused asthma in people who work with it: air the room, wear a mask for large lots";
+
+/** From memory; no source seen. */
+export const SAP_IN_SUN = "Sap on skin can burn in sunlight: cover arms when cutting (from memory)";

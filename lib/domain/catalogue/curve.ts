@@ -1,0 +1,32 @@
+import type { Anchor } from "../bloom-curve";
+import type { CatalogueCurve } from "../catalogue-types";
+import { monthDaySchema } from "../day";
+import { FROM_MEMORY } from "../sourced";
+import type { Treatment } from "../words";
+
+/**
+ * First cut on a day of the year, "MM-DD", as in USDA zone 7a. Of published windows from colder or warmer places we take a reading
+ * for zone 7a and say so in the note; the grower's own records should replace it.
+ */
+export const onDay = (monthDay: string): Anchor => ({ kind: "day-of-year", firstCut: monthDaySchema.parse(monthDay) });
+
+/** First cut so many days after the day a plant was set out, a seed sown in place, or a tuber, corm or bulb planted. */
+export const afterPlanting = (days: number): Anchor => ({ kind: "days-after-planting", days });
+
+/** The same stems per plant in each of so many weeks. */
+export const steady = (stemsPerPlant: number, weekCount: number): number[] =>
+  Array.from({ length: weekCount }, () => stemsPerPlant);
+
+type Spreads = Pick<CatalogueCurve, "firstCutSpreadDays" | "yieldSpread">;
+type Grounds = Partial<Pick<CatalogueCurve, "timingOrigin" | "yieldOrigin" | "note">>;
+
+/**
+ * A built-in bloom curve. Timing and yield are from memory unless an origin is given; the split over the weeks and both
+ * spreads are always from memory.
+ */
+export const curve = (
+  treatment: Treatment,
+  anchor: Anchor,
+  stemsPerPlantByWeek: number[],
+  { timingOrigin = FROM_MEMORY, yieldOrigin = FROM_MEMORY, note = "", ...spreads }: Spreads & Grounds,
+): CatalogueCurve => ({ treatment, anchor, stemsPerPlantByWeek, ...spreads, timingOrigin, yieldOrigin, note });

@@ -1,0 +1,88 @@
+import type { CatalogueCrop } from "../catalogue-types";
+import { afterPlanting, curve, onDay, steady } from "./curve";
+import { GENERAL_HOLD_DAYS, memory, practice, published } from "./marked";
+
+/** Greens: frame, cover and drape. */
+export const FOLIAGE_CROPS: readonly CatalogueCrop[] = [
+  {
+    name: "Eucalyptus",
+    scientific: "Eucalyptus cinerea and others",
+    shape: "foliage",
+    roles: ["foliage"],
+    usualRole: "foliage",
+    tender: false,
+    overwinters: false,
+    // The shorter of two tested durations, 2 and 4 weeks, both without damage.
+    holdDays: published(14, "FORREST-1991"),
+    fieldDays: memory(21),
+    bunchStems: practice(10),
+    bucketStems: memory(40),
+    buyInCents: memory(150),
+    cutStage: "Leaves mature, tips not wilting",
+    cautions: [],
+    curves: [
+      curve("field", afterPlanting(120), steady(0.6, 13), {
+        firstCutSpreadDays: 8,
+        yieldSpread: 0.25,
+        note: "Grown as an annual, set out in late spring.",
+      }),
+    ],
+  },
+  {
+    name: "Ninebark",
+    scientific: "Physocarpus opulifolius",
+    shape: "foliage",
+    roles: ["foliage"],
+    usualRole: "foliage",
+    tender: false,
+    overwinters: false,
+    holdDays: GENERAL_HOLD_DAYS,
+    fieldDays: memory(21),
+    bunchStems: practice(10),
+    bucketStems: memory(40),
+    buyInCents: memory(120),
+    cutStage: "Tips firm, leaves fully coloured",
+    cautions: [],
+    curves: [
+      curve("field", onDay("05-20"), steady(0.8, 21), {
+        firstCutSpreadDays: 7,
+        yieldSpread: 0.2,
+        note: "Shrubs of full age.",
+      }),
+    ],
+  },
+  {
+    name: "Mint",
+    scientific: "Mentha species and other scented foliage",
+    shape: "foliage",
+    roles: ["foliage"],
+    usualRole: "foliage",
+    tender: false,
+    overwinters: false,
+    holdDays: GENERAL_HOLD_DAYS,
+    fieldDays: memory(10),
+    bunchStems: practice(10),
+    bucketStems: memory(60),
+    buyInCents: memory(80),
+    cutStage: "Stem woody at the base, tip not drooping",
+    cautions: [],
+    curves: [curve("field", onDay("05-25"), steady(1, 20), { firstCutSpreadDays: 7, yieldSpread: 0.25 })],
+  },
+  {
+    name: "Raspberry leaf",
+    scientific: "Rubus idaeus",
+    shape: "foliage",
+    roles: ["foliage"],
+    usualRole: "foliage",
+    tender: false,
+    overwinters: false,
+    holdDays: GENERAL_HOLD_DAYS,
+    fieldDays: memory(14),
+    bunchStems: practice(10),
+    bucketStems: memory(50),
+    buyInCents: memory(100),
+    cutStage: "Leaves mature, cane firm",
+    cautions: [],
+    curves: [curve("field", onDay("05-25"), steady(0.5, 20), { firstCutSpreadDays: 7, yieldSpread: 0.25 })],
+  },
+];
