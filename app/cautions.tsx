@@ -1,11 +1,11 @@
 import type { Crop } from "#lib/domain/crop";
 
 /** The usual cautions for the crops at hand, and whose word counts. Nothing when no crop has any. */
-export function Cautions({ crops }: { crops: readonly Crop[] }) {
+export function Cautions({ crops, open = false }: { crops: readonly Crop[]; open?: boolean }) {
   const cautious = crops.filter((crop) => crop.cautions.length > 0).sort((a, b) => a.name.localeCompare(b.name));
   if (cautious.length === 0) return null;
   return (
-    <details className="notice">
+    <details className="notice" open={open}>
       <summary>
         <strong>Take care:</strong>&nbsp;{cautious.map((crop) => crop.name).join(", ")}
       </summary>
@@ -17,8 +17,8 @@ export function Cautions({ crops }: { crops: readonly Crop[] }) {
         ))}
       </ul>
       <p className="small">
-        The list is not complete: a plant that is not on it is not proved safe. Flowers grown for cutting are not food; the local food code governs cakes and
-        tables. In the US, for a suspected poisoning call 1-800-222-1222.
+        The list is not complete: a plant that is not on it is not proved safe. Flowers grown for cutting are not food;
+        the local food code governs cakes and tables. In the US, for a suspected poisoning call 1-800-222-1222.
       </p>
     </details>
   );

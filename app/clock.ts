@@ -11,3 +11,6 @@ export function today(): Day {
   const two = (part: number) => String(part).padStart(2, "0");
   return parseDay(`${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`);
 }
+
+/** This moment, "YYYY-MM-DDThh:mm:ssZ". */
+export const now = (): string => `${new Date().toISOString().slice(0, 19)}Z`;

@@ -11,7 +11,9 @@ export function LastChange() {
       <span>Saved: {change.title}</span>
       <form action={undo}>
         <input type="hidden" name="changeId" value={change.id} />
-        <button className="quiet">Undo</button>
+        <button type="submit" className="quiet">
+          Undo
+        </button>
       </form>
     </div>
   );

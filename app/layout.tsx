@@ -2,6 +2,7 @@ import type { Metadata, Viewport } from "next";
 import type { ReactNode } from "react";
 import "./look/tokens.css";
 import "./look/base.css";
+import "./look/parts.css";
 import "./look/forms.css";
 import "./look/tables.css";
 import "./look/season.css";

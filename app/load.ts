@@ -10,7 +10,9 @@ export class FarmUnreadable extends Error {
   readonly problems: readonly Problem[];
 
   constructor(problems: readonly Problem[]) {
-    super(`The farm's records hold ${problems.length} bad rows:\n${problems.map(({ place, message }) => `${place}: ${message}`).join("\n")}`);
+    super(
+      `The farm's records hold ${problems.length} bad rows:\n${problems.map(({ place, message }) => `${place}: ${message}`).join("\n")}`,
+    );
     this.problems = problems;
   }
 }
@@ -19,7 +21,9 @@ type Loaded = { revision: number; snapshot: Snapshot; plans: Map<number, Plan> }
 type Kept = { database?: FarmDatabase; loaded?: Loaded };
 
 /** Kept for the life of the server, across the bundles that Next makes: the open database, and what was read since the last write. */
-const kept: Kept = ((globalThis as { farmKept?: Kept }).farmKept ??= {});
+const shared: { farmKept?: Kept } = globalThis;
+shared.farmKept ??= {};
+const kept = shared.farmKept;
 
 /** The open database of the farm: `FARM_FILE`, or `.data/farm.sqlite` where the app was started. */
 export function farmDatabase(): FarmDatabase {
@@ -32,8 +36,9 @@ function loaded(): Loaded {
   if (kept.loaded?.revision === now) return kept.loaded;
   const read = loadSnapshot(farmDatabase());
   if (!read.ok) throw new FarmUnreadable(read.problems);
-  kept.loaded = { revision: now, snapshot: read.parsed, plans: new Map() };
-  return kept.loaded;
+  const loaded: Loaded = { revision: now, snapshot: read.parsed, plans: new Map() };
+  kept.loaded = loaded;
+  return loaded;
 }
 
 /** The farm as it stands, read again only after a write. */

@@ -53,13 +53,21 @@ export default async function SeasonPage({ searchParams }: { searchParams: Promi
             <ul className="tabs" aria-label="Role shown">
               {ROLES.map((name) => (
                 <li key={name}>
-                  <a href={name === "focal" ? "/#weeks" : `/?role=${name}#weeks`} aria-current={name === role ? "true" : undefined}>
+                  <a
+                    href={name === "focal" ? "/#weeks" : `/?role=${name}#weeks`}
+                    aria-current={name === role ? "true" : undefined}
+                  >
                     {name}
                   </a>
                 </li>
               ))}
             </ul>
-            <WeekChart weeks={plan.weeks} role={role} frostWeek={isoWeekOf(frostDay)} currentWeek={isoWeekOf(today())} />
+            <WeekChart
+              weeks={plan.weeks}
+              role={role}
+              frostWeek={isoWeekOf(frostDay)}
+              currentWeek={isoWeekOf(today())}
+            />
             <WeekKey frost={farm.frost} frostDay={inFull(frostDay)} />
             <WeekTable weeks={plan.weeks} role={role} />
           </section>

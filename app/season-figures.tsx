@@ -11,8 +11,16 @@ export function SeasonFigures({ plan }: { plan: Plan }) {
   const buyInCents = buying.reduce((sum, line) => sum + line.costCents, 0);
   const surplusStems = surplus.reduce((sum, line) => sum + line.stems, 0);
   const figures = [
-    { figure: `${inWholes(needStems - shortStems)} of ${inWholes(needStems)}`, words: "stems covered from your beds", href: "/picking" },
-    { figure: `${bookingCount - shortBookings} of ${bookingCount}`, words: "bookings covered in full", href: "/bookings" },
+    {
+      figure: `${inWholes(needStems - shortStems)} of ${inWholes(needStems)}`,
+      words: "stems covered from your beds",
+      href: "/picking",
+    },
+    {
+      figure: `${bookingCount - shortBookings} of ${bookingCount}`,
+      words: "bookings covered in full",
+      href: "/bookings",
+    },
     { figure: inRoundMoney(buyInCents), words: `to buy in the ${countOf(shortStems, "stem")} short`, href: "/buying" },
     { figure: inWholes(surplusStems), words: "stems that nobody has claimed", href: "/buying#surplus" },
   ];

@@ -5,11 +5,11 @@ export function SeasonSwitch({ seasonYear, back }: { seasonYear: number; back: s
   return (
     <form action={chooseSeason} className="row no-print" aria-label="Season shown">
       <input type="hidden" name="back" value={back} />
-      <button name="season" value={seasonYear - 1}>
+      <button type="submit" name="season" value={seasonYear - 1}>
         ← {seasonYear - 1}
       </button>
       <strong>Season {seasonYear}</strong>
-      <button name="season" value={seasonYear + 1}>
+      <button type="submit" name="season" value={seasonYear + 1}>
         {seasonYear + 1} →
       </button>
     </form>

@@ -25,15 +25,28 @@ export function WeekChart(props: { weeks: readonly Week[]; role: Role; frostWeek
   );
 }
 
-function Chart({ weeks, role, frostWeek, currentWeek, size, className }: Parameters<typeof WeekChart>[0] & { size: Size; className: string }) {
+function Chart({
+  weeks,
+  role,
+  frostWeek,
+  currentWeek,
+  size,
+  className,
+}: Parameters<typeof WeekChart>[0] & { size: Size; className: string }) {
   const bars = weeks.map((week) => barOf(week, role));
-  const top = niceCeiling(Math.max(10, ...bars.map((bar) => Math.max(bar.need, Math.min(bar.reachable, 3 * maxNeed(bars))))));
+  const top = niceCeiling(
+    Math.max(10, ...bars.map((bar) => Math.max(bar.need, Math.min(bar.reachable, 3 * maxNeed(bars))))),
+  );
   const plotHeight = size.height - BOTTOM - TOP;
   const step = (size.width - LEFT - 6) / Math.max(1, bars.length);
   const y = (stems: number) => TOP + plotHeight * (1 - Math.min(stems, top) / top);
   const hatch = `hatch-${size.width}`;
   return (
-    <svg className={className} viewBox={`0 0 ${size.width} ${size.height}`} aria-label={`Weeks of the season, ${role} stems`}>
+    <svg
+      className={className}
+      viewBox={`0 0 ${size.width} ${size.height}`}
+      aria-label={`Weeks of the season, ${role} stems`}
+    >
       <title>{`${role} stems needed and within reach, week by week; the same numbers stand in the table below`}</title>
       <defs>
         <pattern id={hatch} width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
@@ -55,7 +68,13 @@ function Chart({ weeks, role, frostWeek, currentWeek, size, className }: Paramet
         return (
           <a key={bar.week.week} href={`/weeks/${bar.week.week}`} aria-label={barInWords(bar, role)}>
             <rect className="reach" x={x + 1} y={y(bar.reachable)} width={wide} height={y(0) - y(bar.reachable)} />
-            <rect className="covered" x={x + 1 + wide * 0.2} y={y(bar.covered)} width={wide * 0.6} height={y(0) - y(bar.covered)} />
+            <rect
+              className="covered"
+              x={x + 1 + wide * 0.2}
+              y={y(bar.covered)}
+              width={wide * 0.6}
+              height={y(0) - y(bar.covered)}
+            />
             {bar.short > 0 && (
               <rect
                 className="short-bar"
@@ -66,7 +85,9 @@ function Chart({ weeks, role, frostWeek, currentWeek, size, className }: Paramet
                 height={y(bar.covered) - y(bar.need)}
               />
             )}
-            {bar.week.week === frostWeek && <line className="frost" x1={x + step / 2} x2={x + step / 2} y1={TOP} y2={y(0)} />}
+            {bar.week.week === frostWeek && (
+              <line className="frost" x1={x + step / 2} x2={x + step / 2} y1={TOP} y2={y(0)} />
+            )}
             {bar.week.week === currentWeek && <line className="now" x1={x} x2={x} y1={TOP} y2={y(0)} />}
             <rect className="week-hit" x={x} y={TOP} width={step} height={plotHeight} />
             <title>{barInWords(bar, role)}</title>

@@ -37,7 +37,8 @@ export function WeekTable({ weeks, role }: { weeks: readonly Week[]; role: Role 
             return (
               <tr key={week} className={row.shortStems > 0 ? "short-row" : undefined}>
                 <th scope="row">
-                  <a href={`/weeks/${week}`}>{weekInWords(monday)}</a> <span className="soft small">{week.slice(5)}</span>
+                  <a href={`/weeks/${week}`}>{weekInWords(monday)}</a>{" "}
+                  <span className="soft small">{week.slice(5)}</span>
                 </th>
                 <td className="number" data-label="Events">
                   {bookingIds.length}

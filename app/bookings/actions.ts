@@ -17,7 +17,8 @@ export async function saveBooking(bookingId: number | null, form: unknown): Prom
   const unknown = unknownChoices(parsed.parsed);
   if (unknown.length) return unknown;
   const database = farmDatabase();
-  const written = bookingId === null ? addBooking(database, parsed.parsed) : updateBooking(database, bookingId, parsed.parsed);
+  const written =
+    bookingId === null ? addBooking(database, parsed.parsed) : updateBooking(database, bookingId, parsed.parsed);
   if (!written.ok) return written.problems;
   revalidatePath("/", "layout");
   redirect(`/bookings/${bookingId ?? written.result}`);

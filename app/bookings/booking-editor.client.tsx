@@ -2,7 +2,7 @@
 
 import { type FormEvent, useId, useState, useTransition } from "react";
 import type { Problem } from "#lib/domain/problem";
-import { type Status, STATUSES } from "#lib/domain/words";
+import { STATUSES, type Status } from "#lib/domain/words";
 import { FieldProblem } from "../ui/field-problem";
 import { saveBooking } from "./actions";
 import { ColourField } from "./colour-field.client";
@@ -43,7 +43,8 @@ export function BookingEditor({ bookingId, form: initial, choices }: Props) {
       {refused.length > 0 && (
         <div className="notice bad" role="alert">
           <p>
-            <strong>Not saved.</strong> {refused.length === 1 ? "One thing" : `${refused.length} things`} to mend; what you typed is still here.
+            <strong>Not saved.</strong> {refused.length === 1 ? "One thing" : `${refused.length} things`} to mend; what
+            you typed is still here.
           </p>
           <ul>
             {refused.map(({ place, message }) => (
@@ -67,7 +68,11 @@ export function BookingEditor({ bookingId, form: initial, choices }: Props) {
         </div>
         <div className="field">
           <label htmlFor={`${id}-status`}>Status</label>
-          <select id={`${id}-status`} value={form.status} onChange={(event) => set({ status: event.target.value as Status })}>
+          <select
+            id={`${id}-status`}
+            value={form.status}
+            onChange={(event) => set({ status: event.target.value as Status })}
+          >
             {STATUSES.map((status) => (
               <option key={status}>{status}</option>
             ))}
@@ -91,7 +96,12 @@ export function BookingEditor({ bookingId, form: initial, choices }: Props) {
         </div>
       </div>
       <PieceLines pieces={form.pieces} choices={choices} onChange={(pieces) => set({ pieces })} problemAt={problemAt} />
-      <StemLines lines={form.stemLines} choices={choices} onChange={(stemLines) => set({ stemLines })} problemAt={problemAt} />
+      <StemLines
+        lines={form.stemLines}
+        choices={choices}
+        onChange={(stemLines) => set({ stemLines })}
+        problemAt={problemAt}
+      />
       <PasteRows
         onRows={({ pieces, stemLines }) =>
           set({ pieces: [...form.pieces, ...pieces], stemLines: [...form.stemLines, ...stemLines] })
@@ -128,7 +138,7 @@ export function BookingEditor({ bookingId, form: initial, choices }: Props) {
       </details>
       <CoveragePanel answer={answer} />
       <div className="actions">
-        <button className="main" disabled={isSaving}>
+        <button type="submit" className="main" disabled={isSaving}>
           {isSaving ? "Saving…" : bookingId === null ? "Save the booking" : "Save the changes"}
         </button>
         <a className="button" href="/bookings">
@@ -143,6 +153,12 @@ export function BookingEditor({ bookingId, form: initial, choices }: Props) {
 function placeInWords(place: string): string {
   const line = /^(pieces|stemLines)\[(\d+)\]/.exec(place);
   if (line) return `${line[1] === "pieces" ? "Piece" : "Stem line"} ${Number(line[2]) + 1}`;
-  const names: Record<string, string> = { client: "Client", eventOn: "Day of the event", sparePercent: "Spare", palette: "Palette", note: "Note" };
+  const names: Record<string, string> = {
+    client: "Client",
+    eventOn: "Day of the event",
+    sparePercent: "Spare",
+    palette: "Palette",
+    note: "Note",
+  };
   return names[place] ?? place;
 }

@@ -1,11 +1,17 @@
 "use client";
 
 import { useId } from "react";
-import { type Colour, COLOURS } from "#lib/domain/words";
+import { COLOURS, type Colour } from "#lib/domain/words";
 import { ColourWord } from "../ui/colour-words";
 import { FieldProblem } from "../ui/field-problem";
 
-type Props = { label: string; hint?: string; value: string; onChange: (value: string) => void; problem: string | undefined };
+type Props = {
+  label: string;
+  hint?: string;
+  value: string;
+  onChange: (value: string) => void;
+  problem: string | undefined;
+};
 
 const isColour = (word: string): word is Colour => COLOURS.some((colour) => colour === word);
 const wordsOf = (value: string): string[] =>

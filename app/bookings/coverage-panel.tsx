@@ -13,7 +13,8 @@ export function CoveragePanel({ answer: { coverage, problems, isStale, isOffline
         {problems.length > 0 && (
           <p className="soft">
             Still to fill in: {problems[0].message}
-            {problems.length > 1 && `, and ${problems.length - 1} more`}. {coverage && "The figures below are from before."}
+            {problems.length > 1 && `, and ${problems.length - 1} more`}.{" "}
+            {coverage && "The figures below are from before."}
           </p>
         )}
         {coverage && coverage.lines.length === 0 && <p className="soft">Nothing is asked for yet.</p>}
@@ -27,7 +28,9 @@ export function CoveragePanel({ answer: { coverage, problems, isStale, isOffline
                 <span className="short-word">{inWholes(coverage.shortStems)} short.</span>
               )}{" "}
               {coverage.shortElsewhereStems > 0 && (
-                <span className="short-word">It takes {countOf(coverage.shortElsewhereStems, "stem")} from other bookings.</span>
+                <span className="short-word">
+                  It takes {countOf(coverage.shortElsewhereStems, "stem")} from other bookings.
+                </span>
               )}
             </p>
             <ul className="plain-list stack">

@@ -1,7 +1,7 @@
 import type { BookingDraft } from "#lib/domain/booking";
+import { yearOf } from "#lib/domain/day";
 import type { Colour, Role } from "#lib/domain/words";
 import { coverageByBooking } from "#lib/plan/coverage";
-import { yearOf } from "#lib/domain/day";
 import { withDraft } from "#lib/plan/draft";
 import { loadPlan } from "../load";
 import { needInWords, reasonInWords } from "../ui/gap-words";

@@ -49,6 +49,10 @@ export const formOf = (booking: Booking | BookingDraft): BookingForm => ({
     pieceCount: String(piece.pieceCount),
     colours: listed(piece.colours),
   })),
-  stemLines: booking.stemLines.map((line) => ({ ...line, colours: listed(line.colours), stemCount: String(line.stemCount) })),
+  stemLines: booking.stemLines.map((line) => ({
+    ...line,
+    colours: listed(line.colours),
+    stemCount: String(line.stemCount),
+  })),
   note: booking.note,
 });

@@ -13,12 +13,19 @@ const formSchema = z.object({
   unacceptableCropIds: z.array(z.int()),
   pieces: z.array(z.object({ recipeId: z.int(), pieceCount: text, colours: text })),
   stemLines: z.array(
-    z.object({ role: z.enum(ROLES), cropId: z.int().nullable(), cropOnly: z.boolean(), colours: text, stemCount: text }),
+    z.object({
+      role: z.enum(ROLES),
+      cropId: z.int().nullable(),
+      cropOnly: z.boolean(),
+      colours: text,
+      stemCount: text,
+    }),
   ),
   note: text,
 });
 
-const numberIn = (typed: string): number | undefined => (typed.trim() === "" ? undefined : Number(typed.replace(",", ".")));
+const numberIn = (typed: string): number | undefined =>
+  typed.trim() === "" ? undefined : Number(typed.replace(",", "."));
 
 const coloursIn = (typed: string): string[] =>
   typed
@@ -58,11 +65,17 @@ export function parseBookingForm(unknownForm: unknown): Parsed<BookingDraft> {
   });
   if (draft.success) return { ok: true, parsed: draft.data };
   const problems = problemsOf(draft.error).map(({ place, message }) => {
-    if (place.startsWith("spareShare")) return { place: "sparePercent", message: "write spare as a percentage from 0 to 100" };
+    if (place.startsWith("spareShare"))
+      return { place: "sparePercent", message: "write spare as a percentage from 0 to 100" };
     const colours = /^(.*(?:palette|colours))\[\d+\]$/.exec(place);
-    return colours ? { place: colours[1], message: colourMessage(coloursIn(String(at(typed, colours[1])))) } : { place, message };
+    return colours
+      ? { place: colours[1], message: colourMessage(coloursIn(String(at(typed, colours[1])))) }
+      : { place, message };
   });
-  return { ok: false, problems: problems.filter(({ place }, index) => problems.findIndex((other) => other.place === place) === index) };
+  return {
+    ok: false,
+    problems: problems.filter(({ place }, index) => problems.findIndex((other) => other.place === place) === index),
+  };
 }
 
 /** What stands at a path such as "pieces[1].colours". */

@@ -25,9 +25,15 @@ export function PasteRows({ onRows }: { onRows: (rows: Rows) => void }) {
       <summary>Paste rows from a spreadsheet</summary>
       <div className="field">
         <label htmlFor={id}>Rows</label>
-        <textarea id={id} value={text} onChange={(event) => setText(event.target.value)} aria-describedby={`${id}-hint`} />
+        <textarea
+          id={id}
+          value={text}
+          onChange={(event) => setText(event.target.value)}
+          aria-describedby={`${id}-hint`}
+        />
         <p className="hint" id={`${id}-hint`}>
-          One row a line, copied from a spreadsheet: a piece and how many (“Low centrepiece”, 12), or a role and its stems (“focal”, 40), then colours if you like.
+          One row a line, copied from a spreadsheet: a piece and how many (“Low centrepiece”, 12), or a role and its
+          stems (“focal”, 40), then colours if you like.
         </p>
         {problems.length > 0 && (
           <ul aria-live="polite">

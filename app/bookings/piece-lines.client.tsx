@@ -78,7 +78,11 @@ export function PieceLines({ pieces, choices, onChange, problemAt }: Props) {
                   problem={problemAt(`pieces[${index}].colours`)}
                 />
               </div>
-              <button type="button" aria-label={`Remove piece ${index + 1}`} onClick={() => onChange(pieces.filter((_, place) => place !== index))}>
+              <button
+                type="button"
+                aria-label={`Remove piece ${index + 1}`}
+                onClick={() => onChange(pieces.filter((_, place) => place !== index))}
+              >
                 Remove
               </button>
             </li>

@@ -1,6 +1,6 @@
 "use client";
 
-import { type Role, ROLES } from "#lib/domain/words";
+import { ROLES, type Role } from "#lib/domain/words";
 import { FieldProblem } from "../ui/field-problem";
 import { ColourField } from "./colour-field.client";
 import type { BookingForm, Choices } from "./draft";
@@ -27,7 +27,11 @@ export function StemLines({ lines, choices, onChange, problemAt }: Props) {
             <li key={index} className="stem-line">
               <div>
                 <label htmlFor={`role-${index}`}>Role</label>
-                <select id={`role-${index}`} value={line.role} onChange={(event) => put(index, { role: event.target.value as Role })}>
+                <select
+                  id={`role-${index}`}
+                  value={line.role}
+                  onChange={(event) => put(index, { role: event.target.value as Role })}
+                >
                   {ROLES.map((role) => (
                     <option key={role}>{role}</option>
                   ))}
@@ -51,7 +55,12 @@ export function StemLines({ lines, choices, onChange, problemAt }: Props) {
                 <select
                   id={`crop-${index}`}
                   value={line.cropId ?? ""}
-                  onChange={(event) => put(index, { cropId: event.target.value ? Number(event.target.value) : null, cropOnly: event.target.value !== "" && line.cropOnly })}
+                  onChange={(event) =>
+                    put(index, {
+                      cropId: event.target.value ? Number(event.target.value) : null,
+                      cropOnly: event.target.value !== "" && line.cropOnly,
+                    })
+                  }
                 >
                   <option value="">any that can take the role</option>
                   {choices.crops
@@ -81,7 +90,11 @@ export function StemLines({ lines, choices, onChange, problemAt }: Props) {
                   problem={problemAt(`stemLines[${index}].colours`)}
                 />
               </div>
-              <button type="button" aria-label={`Remove stem line ${index + 1}`} onClick={() => onChange(lines.filter((_, place) => place !== index))}>
+              <button
+                type="button"
+                aria-label={`Remove stem line ${index + 1}`}
+                onClick={() => onChange(lines.filter((_, place) => place !== index))}
+              >
                 Remove
               </button>
             </li>
@@ -90,7 +103,9 @@ export function StemLines({ lines, choices, onChange, problemAt }: Props) {
       </ol>
       <button
         type="button"
-        onClick={() => onChange([...lines, { role: "focal", cropId: null, cropOnly: false, colours: "", stemCount: "" }])}
+        onClick={() =>
+          onChange([...lines, { role: "focal", cropId: null, cropOnly: false, colours: "", stemCount: "" }])
+        }
       >
         Add stems
       </button>

@@ -9,10 +9,14 @@ export function unknownChoices(draft: BookingDraft): Problem[] {
   const crops = new Set(farm.crops.map(({ id }) => id));
   return [
     ...draft.pieces.flatMap(({ recipeId }, index) =>
-      recipes.has(recipeId) ? [] : [{ place: `pieces[${index}].recipeId`, message: "this recipe is gone: choose another" }],
+      recipes.has(recipeId)
+        ? []
+        : [{ place: `pieces[${index}].recipeId`, message: "this recipe is gone: choose another" }],
     ),
     ...draft.stemLines.flatMap(({ cropId }, index) =>
-      cropId === null || crops.has(cropId) ? [] : [{ place: `stemLines[${index}].cropId`, message: "this crop is gone: choose another" }],
+      cropId === null || crops.has(cropId)
+        ? []
+        : [{ place: `stemLines[${index}].cropId`, message: "this crop is gone: choose another" }],
     ),
   ];
 }

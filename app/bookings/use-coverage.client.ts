@@ -2,18 +2,28 @@
 
 import { useEffect, useState } from "react";
 import type { Problem } from "#lib/domain/problem";
-import type { DraftCoverage } from "./draft-coverage";
 import type { BookingForm } from "./draft";
+import type { DraftCoverage } from "./draft-coverage";
 
 /** The server's last word on the form: its problems or its coverage. `isStale` while a newer answer is on its way. */
-export type CoverageAnswer = { problems: readonly Problem[]; coverage: DraftCoverage | null; isStale: boolean; isOffline: boolean };
+export type CoverageAnswer = {
+  problems: readonly Problem[];
+  coverage: DraftCoverage | null;
+  isStale: boolean;
+  isOffline: boolean;
+};
 
 /** Keystrokes that follow within this time are asked as one. */
 const SETTLE_MS = 15;
 
 /** Asks for the coverage of the form whenever it changes; the newest question wins. */
 export function useCoverage(form: BookingForm, bookingId: number | null): CoverageAnswer {
-  const [answer, setAnswer] = useState<CoverageAnswer>({ problems: [], coverage: null, isStale: true, isOffline: false });
+  const [answer, setAnswer] = useState<CoverageAnswer>({
+    problems: [],
+    coverage: null,
+    isStale: true,
+    isOffline: false,
+  });
   useEffect(() => {
     const asking = new AbortController();
     setAnswer((before) => ({ ...before, isStale: true }));
@@ -26,7 +36,12 @@ export function useCoverage(form: BookingForm, bookingId: number | null): Covera
           signal: asking.signal,
         });
         const { problems, coverage }: { problems: Problem[]; coverage?: DraftCoverage } = await response.json();
-        setAnswer((before) => ({ problems, coverage: coverage ?? before.coverage, isStale: problems.length > 0, isOffline: false }));
+        setAnswer((before) => ({
+          problems,
+          coverage: coverage ?? before.coverage,
+          isStale: problems.length > 0,
+          isOffline: false,
+        }));
       } catch {
         if (!asking.signal.aborted) setAnswer((before) => ({ ...before, isOffline: true }));
       }

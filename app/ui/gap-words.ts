@@ -5,7 +5,10 @@ import type { Need } from "#lib/plan/needs";
 import { countOf } from "./numbers";
 
 /** "focal in blush or cream", "focal, dahlia only" */
-export function needInWords(need: Pick<Need, "role" | "colours" | "cropOnly" | "cropId">, cropName: (id: number) => string): string {
+export function needInWords(
+  need: Pick<Need, "role" | "colours" | "cropOnly" | "cropId">,
+  cropName: (id: number) => string,
+): string {
   const crop = need.cropId === null ? "" : `, ${cropName(need.cropId)}${need.cropOnly ? " only" : " if it can be"}`;
   return `${need.role}${crop}${need.colours.length ? ` in ${coloursInWords(need.colours)}` : ", any colour"}`;
 }
@@ -33,9 +36,12 @@ export function coverInWords({ couldCover, shortStems, need }: Gap): string[] {
   const { otherColourStems, heldLongerStems, laterStems } = couldCover;
   const day = inShort(toDay(need.eventDay));
   return [
-    otherColourStems > 0 && `Another colour: ${countOf(otherColourStems, `${need.role} stem`)} within reach that nobody has claimed.`,
-    heldLongerStems > 0 && `Held longer than planned: ${countOf(heldLongerStems, "free stem")} cut in the two weeks before. Expect a shorter vase life.`,
-    laterStems > 0 && `A later day or a later cut: ${countOf(laterStems, "free stem")} in the two weeks after the last cut for ${day}.`,
+    otherColourStems > 0 &&
+      `Another colour: ${countOf(otherColourStems, `${need.role} stem`)} within reach that nobody has claimed.`,
+    heldLongerStems > 0 &&
+      `Held longer than planned: ${countOf(heldLongerStems, "free stem")} cut in the two weeks before. Expect a shorter vase life.`,
+    laterStems > 0 &&
+      `A later day or a later cut: ${countOf(laterStems, "free stem")} in the two weeks after the last cut for ${day}.`,
     `Buy in ${countOf(shortStems, "stem")}.`,
   ].filter((line) => line !== false);
 }

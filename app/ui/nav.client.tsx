@@ -22,7 +22,11 @@ export function Nav() {
       <ul className="nav">
         {SCREENS.map(({ href, name, also }) => (
           <li key={href}>
-            <Link href={href} prefetch={false} aria-current={isOpen(href) || (also && path.startsWith(also)) ? "page" : undefined}>
+            <Link
+              href={href}
+              prefetch={false}
+              aria-current={isOpen(href) || (also && path.startsWith(also)) ? "page" : undefined}
+            >
               {name}
             </Link>
           </li>

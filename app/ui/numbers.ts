@@ -13,7 +13,8 @@ export const countOf = (count: number, word: string, plural = `${word}s`): strin
   `${whole.format(count)} ${count === 1 ? word : plural}`;
 
 /** "$12.50". Money is kept in cents; the sign is the dollar's, since the built-in prices are in it. */
-export const inMoney = (cents: number): string => `${cents < 0 ? "−" : ""}$${twoDecimals.format(Math.abs(cents) / 100)}`;
+export const inMoney = (cents: number): string =>
+  `${cents < 0 ? "−" : ""}$${twoDecimals.format(Math.abs(cents) / 100)}`;
 
 /** "$1,240", for sums where cents are false precision. */
 export const inRoundMoney = (cents: number): string => `${cents < 0 ? "−" : ""}$${whole.format(Math.abs(cents) / 100)}`;

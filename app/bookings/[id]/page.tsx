@@ -1,11 +1,11 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
-import { inFull, isoWeekOf, weekInWords, mondayOf, yearOf } from "#lib/domain/day";
+import { inFull, isoWeekOf, mondayOf, weekInWords, yearOf } from "#lib/domain/day";
 import { coverageByBooking } from "#lib/plan/coverage";
+import { Cautions } from "../../cautions";
 import { loadFarm, loadPlan } from "../../load";
 import { CoverBar } from "../../ui/cover-bar";
 import { countOf } from "../../ui/numbers";
-import { Cautions } from "../../cautions";
 import { changeStatus, deleteBooking } from "../actions";
 import { BookingEditor } from "../booking-editor.client";
 import { choicesOf, formOf } from "../draft";
@@ -40,7 +40,8 @@ export default async function BookingPage(props: Props) {
       </p>
       {covered && (
         <p className="row">
-          <CoverBar needStems={covered.needStems} shortStems={covered.shortStems} /> of {countOf(covered.needStems, "stem")}
+          <CoverBar needStems={covered.needStems} shortStems={covered.shortStems} /> of{" "}
+          {countOf(covered.needStems, "stem")}
         </p>
       )}
       <div className="actions">
@@ -53,11 +54,11 @@ export default async function BookingPage(props: Props) {
         <form action={changeStatus}>
           <input type="hidden" name="bookingId" value={booking.id} />
           {booking.status === "cancelled" ? (
-            <button name="status" value="enquiry">
+            <button type="submit" name="status" value="enquiry">
               Take it back as an enquiry
             </button>
           ) : (
-            <button name="status" value="cancelled">
+            <button type="submit" name="status" value="cancelled">
               Cancel the booking
             </button>
           )}
@@ -65,12 +66,17 @@ export default async function BookingPage(props: Props) {
         {booking.status === "cancelled" && (
           <form action={deleteBooking}>
             <input type="hidden" name="bookingId" value={booking.id} />
-            <button>Remove it altogether</button>
+            <button type="submit">Remove it altogether</button>
           </form>
         )}
       </div>
       <Cautions crops={[...crops]} />
-      <BookingEditor key={JSON.stringify(formOf(booking))} bookingId={booking.id} form={formOf(booking)} choices={choicesOf(plan.snapshot)} />
+      <BookingEditor
+        key={JSON.stringify(formOf(booking))}
+        bookingId={booking.id}
+        form={formOf(booking)}
+        choices={choicesOf(plan.snapshot)}
+      />
     </>
   );
 }

@@ -9,7 +9,10 @@ import { type BookingForm, choicesOf, formOf } from "../draft";
 
 export const metadata: Metadata = { title: "New booking" };
 
-const query = z.object({ copy: z.coerce.number().int().optional().catch(undefined), on: z.string().optional().catch(undefined) });
+const query = z.object({
+  copy: z.coerce.number().int().optional().catch(undefined),
+  on: z.string().optional().catch(undefined),
+});
 
 /** An empty booking, or a copy of an earlier one without its client and day. */
 export default async function NewBookingPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {

@@ -57,7 +57,8 @@ export default async function WeekPage({ params }: Props) {
       )}
       {gaps.some((gap) => gap.need.role === "focal") && (
         <p>
-          Beds kept in the ground over winter bloom weeks earlier: <a href="/keep-or-dig">see which beds would cover the gap</a>.
+          Beds kept in the ground over winter bloom weeks earlier:{" "}
+          <a href="/keep-or-dig">see which beds would cover the gap</a>.
         </p>
       )}
     </>

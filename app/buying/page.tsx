@@ -1,0 +1,46 @@
+import type { Metadata } from "next";
+import { z } from "zod";
+import { toDayNumber } from "#lib/domain/day";
+import { today } from "../clock";
+import { loadPlan } from "../load";
+import { SeasonSwitch } from "../season-switch";
+import { seasonYear } from "../season-year";
+import { countOf, inRoundMoney } from "../ui/numbers";
+import { BuyInTable } from "./buy-in-table";
+import { SurplusTable } from "./surplus-table";
+
+export const metadata: Metadata = { title: "Buying" };
+
+const query = z.object({ from: z.enum(["today", "start"]).catch("today") });
+
+/** What to buy in, by the day to order it, and what is over and could be sold. */
+export default async function BuyingPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
+  const { from } = query.parse(await searchParams);
+  const year = await seasonYear();
+  const plan = loadPlan(year);
+  const now = toDayNumber(today());
+  const open = plan.buying.filter((line) => from === "start" || line.gap.need.eventDay >= now);
+  const stems = open.reduce((sum, line) => sum + line.gap.shortStems, 0);
+  const cents = open.reduce((sum, line) => sum + line.costCents, 0);
+  return (
+    <>
+      <div className="row apart">
+        <h1>Buying, season {year}</h1>
+        <SeasonSwitch seasonYear={year} back="/buying" />
+      </div>
+      {open.length === 0 ? (
+        <p className="notice good">
+          <span className="good-word">Nothing to buy in:</span> every booking ahead is covered from the beds.
+        </p>
+      ) : (
+        <p>
+          <strong>{countOf(stems, "stem")}</strong> short for events ahead, about <strong>{inRoundMoney(cents)}</strong>{" "}
+          in whole bunches. Prices are per stem, from memory or the trade unless you set{" "}
+          <a href="/farm/crops">your own</a>; ask your wholesaler for today’s.
+        </p>
+      )}
+      <BuyInTable lines={open} now={now} />
+      <SurplusTable surplus={plan.surplus.filter((line) => from === "start" || line.lastUsefulDay >= now)} />
+    </>
+  );
+}

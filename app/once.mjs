@@ -1,0 +1,62 @@
+import { spawnSync } from "node:child_process";
+import { createHash } from "node:crypto";
+import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+
+/**
+ * Steps that are done once and again only when what they rest on has changed. Used by `npm start` and `npm test`; needs nothing but Node,
+ * since it runs before anything is installed.
+ */
+
+/** Runs a program in the project's folder with its output shown; ends the run with a sentence when it fails. */
+export function run(program, parameters, { env = {}, otherwise } = {}) {
+  const { status, error } = spawnSync(program, parameters, { stdio: "inherit", env: { ...process.env, ...env } });
+  if (status === 0) return;
+  console.error(`\n${otherwise ?? `${program} ${parameters.join(" ")} failed`}${error ? ` (${error.message})` : ""}`);
+  process.exit(status ?? 1);
+}
+
+/** Does `work` unless `stamp` already holds the fingerprint of `paths`: files, or folders with all that is in them. */
+export function once(name, stamp, paths, work) {
+  const fingerprint = fingerprintOf(paths);
+  if (existsSync(stamp) && readFileSync(stamp, "utf8") === fingerprint) return;
+  console.log(`${name} …`);
+  work();
+  mkdirSync(dirname(stamp), { recursive: true });
+  writeFileSync(stamp, fingerprint);
+}
+
+/** Installs what the lock file lists, if it changed. */
+export function install() {
+  const [major, minor] = process.versions.node.split(".").map(Number);
+  if (major < 20 || (major === 20 && minor < 9)) {
+    console.error(`Node 20.9 or newer is needed; this is ${process.versions.node}.`);
+    process.exit(1);
+  }
+  once("Installing packages (the database is built from source: a minute or two)", "node_modules/.stamp", ["package-lock.json", ".npmrc"], () =>
+    run("npm", ["ci", "--no-fund", "--no-audit"], {
+      otherwise: "The packages could not be installed. Building the database needs python3, make and a C++ compiler (on Debian: apt-get install python3 make g++).",
+    }),
+  );
+}
+
+/** Builds the screens, if anything they are made of changed. */
+export function build() {
+  const madeOf = ["app", "lib", "db", "package-lock.json", "next.config.ts", "tsconfig.json"];
+  once("Building the screens", ".next/.stamp", madeOf, () =>
+    run(process.execPath, ["node_modules/next/dist/bin/next", "build"], { env: { NEXT_TELEMETRY_DISABLED: "1" } }),
+  );
+}
+
+function fingerprintOf(paths) {
+  const hash = createHash("sha256").update(process.versions.node);
+  for (const path of paths.flatMap(filesIn)) hash.update(path).update(readFileSync(path));
+  return hash.digest("hex");
+}
+
+function filesIn(path) {
+  if (!statSync(path).isDirectory()) return [path];
+  return readdirSync(path)
+    .sort()
+    .flatMap((name) => filesIn(join(path, name)));
+}

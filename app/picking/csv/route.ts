@@ -1,0 +1,19 @@
+import { pickCsv } from "#lib/export/pick-csv";
+import { loadPlan } from "../../load";
+import { seasonYear } from "../../season-year";
+import { choiceOf, queryOf } from "../choice";
+import { loadLines } from "../load-lines";
+
+/** The pick list of a day, a week, a booking or, when none is named, the whole season, as a CSV file. */
+export async function GET(request: Request): Promise<Response> {
+  const choice = choiceOf(Object.fromEntries(new URL(request.url).searchParams));
+  const lines = choice ? loadLines(choice) : loadPlan(await seasonYear()).pickList;
+  if (lines === null) return new Response("No such booking.", { status: 404 });
+  const name = choice ? queryOf(choice).replace("=", "-") : `season-${await seasonYear()}`;
+  return new Response(pickCsv(lines), {
+    headers: {
+      "content-type": "text/csv; charset=utf-8",
+      "content-disposition": `attachment; filename="pick-list-${name}.csv"`,
+    },
+  });
+}

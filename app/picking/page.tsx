@@ -1,0 +1,68 @@
+import type { Metadata } from "next";
+import { inFull, mondayOfIsoWeek, type toDay, toDayNumber, weekInWords } from "#lib/domain/day";
+import { byPickingDay } from "#lib/plan/pick-sheets";
+import { Cautions } from "../cautions";
+import { today } from "../clock";
+import { loadPlan } from "../load";
+import { SeasonSwitch } from "../season-switch";
+import { seasonYear } from "../season-year";
+import { choiceOf, queryOf } from "./choice";
+import { loadLines } from "./load-lines";
+import { PickSheet } from "./pick-sheet";
+import { PickingIndex } from "./picking-index";
+
+export const metadata: Metadata = { title: "Picking" };
+
+/** What to cut, for whom: the index of days and bookings, or the list of the one chosen, ready to print. */
+export default async function PickingPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
+  const choice = choiceOf(await searchParams);
+  const year = await seasonYear();
+  if (!choice)
+    return (
+      <>
+        <div className="row apart">
+          <h1>Picking, season {year}</h1>
+          <SeasonSwitch seasonYear={year} back="/picking" />
+        </div>
+        <PickingIndex plan={loadPlan(year)} today={toDayNumber(today())} />
+      </>
+    );
+  const lines = loadLines(choice);
+  const days = byPickingDay(lines ?? []);
+  return (
+    <>
+      <p className="crumb no-print">
+        <a href="/picking">All picking days and bookings</a>
+      </p>
+      {days.length === 0 ? (
+        <>
+          <h1>Nothing to pick</h1>
+          <p>
+            No stems are matched for this {"bookingId" in choice ? "booking" : "day"}.{" "}
+            <a href="/">See which weeks are short</a> and why.
+          </p>
+        </>
+      ) : (
+        <>
+          <h1 className="no-print">
+            {"day" in choice && `Pick list of ${inFull(choice.day as ReturnType<typeof toDay>)}`}
+            {"week" in choice && `Pick lists, ${weekInWords(mondayOfIsoWeek(choice.week)).toLowerCase()}`}
+            {"bookingId" in choice && `Pick list for ${days[0].lines[0].booking.client}`}
+          </h1>
+          <p className="actions">
+            <a className="button main" href={`/picking/print?${queryOf(choice)}`}>
+              Print view
+            </a>
+            <a className="button" href={`/picking/csv?${queryOf(choice)}`}>
+              CSV file
+            </a>
+          </p>
+          <Cautions crops={[...new Set((lines ?? []).map((line) => line.crop))]} />
+          {days.map((day) => (
+            <PickSheet key={day.cutDay} day={day} forBooking={"bookingId" in choice} />
+          ))}
+        </>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,31 @@
+import type { Metadata } from "next";
+import { byPickingDay } from "#lib/plan/pick-sheets";
+import { Cautions } from "../../cautions";
+import { PrintButton } from "../../ui/print-button.client";
+import { choiceOf, queryOf } from "../choice";
+import { loadLines } from "../load-lines";
+import { PickSheet } from "../pick-sheet";
+
+export const metadata: Metadata = { title: "Pick list to print" };
+
+/** The pick list as it comes out of the printer: a sheet a day. */
+export default async function PrintPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
+  const choice = choiceOf(await searchParams);
+  const lines = (choice && loadLines(choice)) ?? [];
+  return (
+    <>
+      <h1 className="visually-hidden">Pick list to print</h1>
+      <div className="actions">
+        <PrintButton />
+        <a className="button" href={choice ? `/picking?${queryOf(choice)}` : "/picking"}>
+          Back
+        </a>
+      </div>
+      {lines.length === 0 && <p>Nothing to pick.</p>}
+      {byPickingDay(lines).map((day) => (
+        <PickSheet key={day.cutDay} day={day} forBooking={choice !== null && "bookingId" in choice} />
+      ))}
+      <Cautions crops={[...new Set(lines.map((line) => line.crop))]} open />
+    </>
+  );
+}

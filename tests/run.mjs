@@ -1,0 +1,64 @@
+import { spawnSync } from "node:child_process";
+import { existsSync, mkdirSync, readFileSync } from "node:fs";
+import { build, install, run } from "../app/once.mjs";
+
+/** `npm test`: types, lint and format, then every test: the whole suite in three time zones, and the screens in a real browser. */
+
+const CHROMIUM = "/usr/bin/chromium";
+const ZONES = ["UTC", "America/New_York", "Pacific/Auckland"];
+
+install();
+needChromium();
+mkdirSync(".stamps", { recursive: true });
+
+step("Types");
+run(process.execPath, ["node_modules/next/dist/bin/next", "typegen"], { env: { NEXT_TELEMETRY_DISABLED: "1" } });
+run("node_modules/.bin/tsc", ["--noEmit"]);
+step("Lint and format");
+run("node_modules/.bin/biome", ["check", "--error-on-warnings", "."]);
+build();
+
+let passed = 0;
+let failed = 0;
+for (const zone of ZONES) {
+  step(`Tests in ${zone}`);
+  vitest("node", zone);
+}
+step("Tests in a browser");
+vitest("browser", "UTC");
+console.log(`\n${passed} passed, ${failed} failed`);
+process.exit(failed === 0 && passed > 0 ? 0 : 1);
+
+function step(name) {
+  console.log(`\n== ${name}`);
+}
+
+/** Runs one project of the suite in one time zone and adds its tests up. */
+function vitest(project, zone) {
+  const report = `.stamps/${project}-${zone.replace("/", "-")}.json`;
+  const { status } = spawnSync(
+    "node_modules/.bin/vitest",
+    ["run", "--project", project, "--reporter=default", "--reporter=json", `--outputFile=${report}`],
+    { stdio: "inherit", env: { ...process.env, TZ: zone } },
+  );
+  const { numPassedTests, numFailedTests } = existsSync(report)
+    ? JSON.parse(readFileSync(report, "utf8"))
+    : { numPassedTests: 0, numFailedTests: 1 };
+  passed += numPassedTests;
+  failed += numFailedTests;
+  if (status !== 0 && numFailedTests === 0) failed += 1;
+}
+
+/** The browser tests drive Debian's Chromium; nothing else is ever downloaded. */
+function needChromium() {
+  if (existsSync(CHROMIUM)) return;
+  const isRoot = process.getuid?.() === 0;
+  if (isRoot && existsSync("/usr/bin/apt-get")) {
+    console.log("Installing Chromium from Debian's packages …");
+    run("apt-get", ["update", "-qq"]);
+    run("apt-get", ["install", "-y", "-qq", "--no-install-recommends", "chromium", "fonts-dejavu-core"]);
+    return;
+  }
+  console.error(`The browser tests need Chromium at ${CHROMIUM}. On Debian, as root: apt-get install chromium`);
+  process.exit(1);
+}
