@@ -21,7 +21,7 @@ type Loaded = { revision: number; snapshot: Snapshot; plans: Map<number, Plan> }
 type Kept = { database?: FarmDatabase; loaded?: Loaded };
 
 /** Kept for the life of the server, across the bundles that Next makes: the open database, and what was read since the last write. */
-const shared: { farmKept?: Kept } = globalThis;
+const shared: typeof globalThis & { farmKept?: Kept } = globalThis;
 shared.farmKept ??= {};
 const kept = shared.farmKept;
 

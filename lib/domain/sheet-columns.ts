@@ -64,5 +64,17 @@ export const SHEET_COLUMNS = {
 export type SheetName = keyof typeof SHEET_COLUMNS;
 export type ColumnOf<Name extends SheetName> = (typeof SHEET_COLUMNS)[Name][number];
 
-/** Every sheet, in the order of the list above: what a sheet names stands on the sheets before it. */
-export const SHEET_NAMES = Object.keys(SHEET_COLUMNS) as readonly SheetName[];
+/** Every sheet, each after the sheets that it names things from. */
+export const SHEET_NAMES: readonly SheetName[] = [
+  "farm",
+  "crops",
+  "recipes",
+  "varieties",
+  "beds",
+  "plantings",
+  "cooler",
+  "curves",
+  "bookings",
+  "pieces",
+  "stems",
+];

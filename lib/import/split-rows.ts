@@ -27,10 +27,11 @@ export function splitRows(text: string, delimiter: Delimiter): SplitRows {
   const rows: SplitRow[] = [];
   const problems: QuoteProblem[] = [];
   const newline = text.includes("\n") ? "\n" : text.includes("\r") ? "\r" : "\n";
-  let rest = text.replace(/^\uFEFF/, "");
+  let rest = text;
   let line = 1;
   while (rest) {
-    const part = splitUntilBadQuote(rest, delimiter, newline, line);
+    // The parser drops a byte order mark itself and then counts without it, so none may reach it.
+    const part = splitUntilBadQuote(rest.replace(/^\uFEFF+/, ""), delimiter, newline, line);
     rows.push(...part.rows);
     if (!part.problem) break;
     problems.push(part.problem);

@@ -25,9 +25,11 @@ export type Table = {
 export function readTable(text: string): Table {
   const { rows: found, problems } = splitRows(text, delimiterOf(text));
   const [header, ...body] = found;
+  const inHeader = problems.find((problem) => !header || problem.line < header.line);
+  if (inHeader) return { header: [], headerLine: inHeader.line, rows: [], problems: [inHeader] };
   if (!header) {
     const message = "the sheet is empty: the first row must name its columns";
-    return { header: [], headerLine: 1, rows: [], problems: problems.length ? problems : [{ line: 1, message }] };
+    return { header: [], headerLine: 1, rows: [], problems: [{ line: 1, message }] };
   }
   const width = usedWidth(found);
   const names = header.cells.slice(0, width);

@@ -2,7 +2,7 @@ import { SpanningTree } from "./spanning-tree";
 
 /**
  * A network of nodes and arcs through which whole units flow at least cost. Arcs carry any amount; costs are whole and not negative.
- * `supply[node]` above 0 may give up to that many units, below 0 wants that many, 0 passes units on.
+ * `supply[node]` above 0 may give up to that many units, below 0 wants that many and passes none on, 0 passes units on.
  * `unmetCost[node]` is paid for each unit a wanting node goes without, so every network has an answer.
  */
 export type FlowNetwork = {
@@ -40,7 +40,7 @@ const COST_OF_KEEPING_IN_PASSING = 1;
  * Source: Z. Király and P. Kovács, "Efficient implementations of minimum-cost flow algorithms", Acta Universitatis Sapientiae
  * Informatica 4(1), 2012 (block search, strongly feasible trees). Left out: capacities (an arc with a capacity can be written as
  * a node; tests/maths/published-networks.ts does it).
- * @throws RangeError if an array is too short or a cost is negative or not whole
+ * @throws RangeError if an array is too short, a cost is negative, or an arc leads from a node that wants units
  */
 export function minCostFlow(network: FlowNetwork): FlowSolution {
   check(network);
@@ -50,9 +50,30 @@ export function minCostFlow(network: FlowNetwork): FlowSolution {
   return solutionOf(network, arcs, tree, pivotCount);
 }
 
-/** Arcs in the order in which they are searched: the network's own, then one root arc a node. `original[i]` is its place before. */
+/**
+ * A network solved again and again while its supplies change: each solve starts from the tree of the one before, which is nearly the
+ * right one. Costs and arcs stay, and so does which nodes want; the first `giverCount` nodes may give, even where they have nothing now.
+ * Every answer is as optimal as a cold one, with the same certificate; prices may differ where several prove the same.
+ */
+export function flowSolver(network: FlowNetwork, giverCount: number): (supply: Int32Array) => FlowSolution {
+  check(network);
+  const arcs = layOut(network, giverCount);
+  let tree: SpanningTree | null = null;
+  return (supply) => {
+    const given = { ...network, supply };
+    if (tree) tree.resupply(supply, arcs);
+    else tree = new SpanningTree(network.nodeCount, supply, network.unmetCost, arcs);
+    return solutionOf(given, arcs, tree, pivotToOptimum(tree, arcs));
+  };
+}
+
+/**
+ * Arcs in the order in which they are searched: the network's own and one root arc a node. `original[i]` is its place before. From
+ * `count` on there is a spare a node, never searched: it ties a branch to the root that new supplies have cut off, at `spareCost`.
+ */
 export type LaidOutArcs = {
   readonly count: number;
+  readonly spareCost: number;
   readonly original: Int32Array;
   readonly position: Int32Array;
   readonly from: Int32Array;
@@ -67,22 +88,29 @@ function check({ nodeCount, arcCount, supply, unmetCost, from, to, cost }: FlowN
     throw new RangeError(
       `from, to and cost need ${arcCount} arcs, got ${from.length}, ${to.length} and ${cost.length}`,
     );
-  for (let arc = 0; arc < arcCount; arc++)
+  for (let node = 0; node < nodeCount; node++)
+    if (unmetCost[node] < 0) throw new RangeError(`unmetCost[${node}] must not be negative, got ${unmetCost[node]}`);
+  for (let arc = 0; arc < arcCount; arc++) {
     if (cost[arc] < 0) throw new RangeError(`cost[${arc}] must not be negative, got ${cost[arc]}`);
+    if (supply[from[arc]] < 0)
+      throw new RangeError(`from[${arc}] must not be a node that wants units, got node ${from[arc]}`);
+  }
 }
 
 const greatestCommonDivisor = (a: number, b: number): number => (b === 0 ? a : greatestCommonDivisor(b, a % b));
 
 /** Node `nodeCount` is the root; arc `arcCount + node` is the node's root arc. */
-function layOut({ nodeCount, arcCount, supply, unmetCost, from, to, cost }: FlowNetwork): LaidOutArcs {
+function layOut({ nodeCount, arcCount, supply, unmetCost, from, to, cost }: FlowNetwork, giverCount = 0): LaidOutArcs {
   const count = arcCount + nodeCount;
+  const spareCost = 1 + unmetCost.reduce((most, cents) => Math.max(most, cents), 0);
   const laid = {
     count,
+    spareCost,
     original: new Int32Array(count),
     position: new Int32Array(count),
-    from: new Int32Array(count),
-    to: new Int32Array(count),
-    cost: new Int32Array(count),
+    from: new Int32Array(count + nodeCount),
+    to: new Int32Array(count + nodeCount),
+    cost: new Int32Array(count + nodeCount).fill(spareCost, count),
   };
   let stride = Math.max(1, Math.round(count * 0.618));
   while (greatestCommonDivisor(stride, count) > 1) stride++;
@@ -102,7 +130,11 @@ function layOut({ nodeCount, arcCount, supply, unmetCost, from, to, cost }: Flow
       const wants = supply[node] < 0;
       laid.from[place] = wants ? nodeCount : node;
       laid.to[place] = wants ? node : nodeCount;
-      laid.cost[place] = wants ? unmetCost[node] : supply[node] > 0 ? 0 : COST_OF_KEEPING_IN_PASSING;
+      laid.cost[place] = wants
+        ? unmetCost[node]
+        : supply[node] > 0 || node < giverCount
+          ? 0
+          : COST_OF_KEEPING_IN_PASSING;
     }
   }
   return laid;

@@ -44,9 +44,9 @@ export class SpanningTree {
     this.#firstChild[root] = nodeCount > 0 ? 0 : ROOTLESS;
     for (let node = 0; node < nodeCount; node++) {
       const wants = supply[node] < 0;
-      this.price[node] = wants ? unmetCost[node] : 0;
       this.flow[node] = wants ? -supply[node] : supply[node];
       this.arc[node] = arcs.position[arcCount + node];
+      this.price[node] = wants ? unmetCost[node] : -arcs.cost[this.arc[node]];
       this.#direction[node] = wants ? DOWN : UP;
       this.#nextSibling[node] = node + 1 < nodeCount ? node + 1 : ROOTLESS;
       this.#previousSibling[node] = node - 1;
@@ -87,6 +87,49 @@ export class SpanningTree {
     this.#rehang(inside, outside, leaving, entering, arcPointsUp, units);
     const reducedCost = this.#arcs.cost[entering] + this.price[from] - this.price[to];
     this.#updateBelow(inside, leavesOnFromSide ? -reducedCost : reducedCost);
+  }
+
+  /**
+   * Gives the tree new supplies: units follow from the leaves up, prices from the root down. A branch whose arc would then carry less
+   * than nothing, or nothing downwards, is cut off and tied to the root: by its own root arc if that points right, else by a dear spare.
+   */
+  resupply(supply: Int32Array, arcs: LaidOutArcs): void {
+    const root = this.#parent.length - 1;
+    const order = this.#fromRootDown();
+    const gives = Int32Array.from(supply);
+    for (let place = root; place > 0; place--) {
+      const node = order[place];
+      const parent = this.#parent[node];
+      const isUp = gives[node] >= 0;
+      this.flow[node] = Math.abs(gives[node]);
+      if (isUp === (this.#direction[node] === UP)) {
+        if (parent !== root) gives[parent] += gives[node];
+        continue;
+      }
+      const own = arcs.position[arcs.count - root + node];
+      const spare = arcs.count + node;
+      arcs.from[spare] = isUp ? node : root;
+      arcs.to[spare] = isUp ? root : node;
+      this.arc[node] = arcs.from[own] === arcs.from[spare] ? own : spare;
+      this.#direction[node] = isUp ? UP : DOWN;
+      this.#unlink(node, parent);
+      this.#link(node, root);
+    }
+    for (const node of this.#fromRootDown().subarray(1)) {
+      this.#depth[node] = this.#depth[this.#parent[node]] + 1;
+      this.price[node] = this.price[this.#parent[node]] - this.#direction[node] * arcs.cost[this.arc[node]];
+    }
+  }
+
+  /** Every node, each after its parent. */
+  #fromRootDown(): Int32Array {
+    const order = new Int32Array(this.#parent.length);
+    order[0] = order.length - 1;
+    let count = 1;
+    for (let place = 0; place < count; place++)
+      for (let child = this.#firstChild[order[place]]; child !== ROOTLESS; child = this.#nextSibling[child])
+        order[count++] = child;
+    return order;
   }
 
   /** The lowest node that stands above both. */

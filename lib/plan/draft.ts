@@ -23,6 +23,11 @@ export function withDraft(plan: Plan, draft: BookingDraft, bookingId: number | n
   const buyInCrop = buyInCropFinder(crops);
   const others = plan.match.needs.filter((need) => need.booking.id !== draftId);
   const own = draft.status === "cancelled" ? [] : needsOf({ ...draft, id: draftId }, new ById("recipe", recipes));
-  const matched = match(farm, plan.match.supplies, [...others, ...own], (need) => buyInCrop(need)?.buyInCents.count ?? 1);
+  const matched = match(
+    farm,
+    plan.match.supplies,
+    [...others, ...own],
+    (need) => buyInCrop(need)?.buyInCents.count ?? 1,
+  );
   return { match: matched, gaps: gaps(farm, matched), draftId };
 }

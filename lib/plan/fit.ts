@@ -1,6 +1,6 @@
 import type { Crop, Variety } from "#lib/domain/crop";
 import type { Snapshot } from "#lib/domain/snapshot";
-import { ROLES, type Role } from "#lib/domain/words";
+import { type Colour, ROLES, type Role } from "#lib/domain/words";
 import type { Need } from "./needs";
 
 /**
@@ -13,19 +13,31 @@ export const NEXT_COLOUR_CENTS = 5;
 /** From a stem cut as late as the lead days allow (0) to one held as long as its crop can be (all of it). */
 export const AGE_CENTS = 20;
 
+/** What a need asks of a stem, the amount and the day aside. */
+export type Asked = Pick<Need, "role" | "cropId" | "cropOnly" | "colours"> & {
+  readonly booking: Pick<Need["booking"], "unacceptableCropIds">;
+};
+
 /** What a stem of a variety costs a need in fit, in cents; null when it may not serve it at all [M2]. */
-export function fitCents(need: Need, variety: Variety, crop: Crop): number | null {
-  if (!crop.roles.includes(need.role)) return null;
-  if (need.booking.unacceptableCropIds.includes(crop.id)) return null;
-  const isNamed = need.cropId === null || need.cropId === crop.id;
-  if (need.cropOnly && !isNamed) return null;
-  const colourRank = need.colours.length === 0 ? 0 : need.colours.indexOf(variety.colour);
-  if (colourRank < 0) return null;
-  return (
-    (isNamed ? 0 : OTHER_CROP_CENTS) +
-    (crop.usualRole === need.role ? 0 : OTHER_ROLE_CENTS) +
-    colourRank * NEXT_COLOUR_CENTS
-  );
+export function fitCents(asked: Asked, variety: Variety, crop: Crop): number | null {
+  const ofCrop = cropFitCents(asked, crop);
+  const ofColour = colourFitCents(asked, variety.colour);
+  return ofCrop === null || ofColour === null ? null : ofCrop + ofColour;
+}
+
+/** The crop's part of the fit: it can take the role, is not unacceptable, and is the named one where no other will do. */
+export function cropFitCents({ role, cropId, cropOnly, booking }: Asked, crop: Crop): number | null {
+  if (!crop.roles.includes(role) || booking.unacceptableCropIds.includes(crop.id)) return null;
+  const isNamed = cropId === null || cropId === crop.id;
+  if (cropOnly && !isNamed) return null;
+  return (isNamed ? 0 : OTHER_CROP_CENTS) + (crop.usualRole === role ? 0 : OTHER_ROLE_CENTS);
+}
+
+/** The colour's part of the fit: by its place among the colours accepted; none named accepts all alike. */
+export function colourFitCents({ colours }: Asked, colour: Colour): number | null {
+  if (colours.length === 0) return 0;
+  const rank = colours.indexOf(colour);
+  return rank < 0 ? null : rank * NEXT_COLOUR_CENTS;
 }
 
 /** What age costs, in cents: nothing for the freshest stem allowed, `AGE_CENTS` for one held the crop's whole hold [M3]. */

@@ -113,10 +113,10 @@ export function forecastPlanting(
   frostDay: number,
   nextPickingDay: NextPickingDay = pickingDays(farm.pickingWeekdays),
 ): PlantingForecast {
-  const { planting, bed, crop, curve } = row;
+  const { planting, bed, variety, crop, curve } = row;
+  const fieldDays = crop.fieldDays.count;
   const alivePlantCount = alivePlants(planting, farm);
-  const nothing = { alivePlantCount, firstCut: 0, openingStems: new Int32Array(0), openedStems: 0 };
-  if (!curve) return { ...row, ...nothing, cutDays: [], cutStems: [], lostInFieldStems: 0, lostToFrostStems: 0 };
+  if (!curve) return nothingFrom(row, alivePlantCount);
   const firstCut = firstCutDay(curve, planting);
   const openingStems = opening(curve, alivePlantCount * (1 - planting.gradeOutShare));
   const lastDay = crop.tender ? frostDay : Number.POSITIVE_INFINITY;
@@ -131,17 +131,21 @@ export function forecastPlanting(
     const opensOn = firstCut + index;
     openedStems += stems;
     const cutOn = nextPickingDay(opensOn, bed);
-    if (opensOn >= lastDay || (cutOn >= lastDay && lastDay - opensOn <= crop.fieldDays.count))
-      lostToFrostStems += stems;
-    else if (cutOn - opensOn > crop.fieldDays.count) lostInFieldStems += stems;
+    if (opensOn >= lastDay || (cutOn >= lastDay && lastDay - opensOn <= fieldDays)) lostToFrostStems += stems;
+    else if (cutOn - opensOn > fieldDays) lostInFieldStems += stems;
     else if (cutDays.at(-1) === cutOn) cutStems[cutStems.length - 1] += stems;
     else {
       cutDays.push(cutOn);
       cutStems.push(stems);
     }
   }
+  // Field by field: copying the row with a spread costs more than all the rest.
   return {
-    ...row,
+    planting,
+    bed,
+    variety,
+    crop,
+    curve,
     alivePlantCount,
     firstCut,
     openingStems,
@@ -152,6 +156,18 @@ export function forecastPlanting(
     lostToFrostStems,
   };
 }
+
+const nothingFrom = (row: Grown, alivePlantCount: number): PlantingForecast => ({
+  ...row,
+  alivePlantCount,
+  firstCut: 0,
+  openingStems: new Int32Array(0),
+  openedStems: 0,
+  cutDays: [],
+  cutStems: [],
+  lostInFieldStems: 0,
+  lostToFrostStems: 0,
+});
 
 /** Stems that open on each day of the curve, for so many plants; whole, and exact in sum [F3]. */
 function opening({ stemsPerPlantByWeek }: BloomCurve, plantCount: number): Int32Array {

@@ -1,5 +1,4 @@
 import type { Farm } from "#lib/domain/farm";
-import { fitCents } from "./fit";
 import type { Match } from "./match";
 import { holdWindow } from "./match-network";
 import type { Need } from "./needs";
@@ -42,7 +41,7 @@ export function gaps(farm: Farm, match: Match): Gap[] {
   match.needs.forEach((need, needIndex) => {
     const shortStems = match.shortStems[needIndex];
     if (shortStems === 0) return;
-    const key = `${need.eventDay}/${need.role}/${need.cropId}/${need.cropOnly}/${need.colours}/${need.booking.unacceptableCropIds}`;
+    const key = `${need.eventDay}/${need.kind}`;
     const around = surroundings.get(key) ?? lookAround(farm, match, stems, need);
     surroundings.set(key, around);
     out.push(gapOf(need, needIndex, shortStems, around));
@@ -81,22 +80,22 @@ function lookAround(farm: Farm, match: Match, stems: StemsByDay, need: Need): Su
     heldLongerStems: 0,
     laterStems: 0,
   };
-  const anyColour: Need = { ...need, colours: [] };
-  match.supplies.forEach(({ variety, crop }, supplyIndex) => {
-    if (fitCents(anyColour, variety, crop) === null) return;
-    const { earliest, latest } = holdWindow(need.eventDay, farm.leadDays, crop.holdDays.count);
+  const { varieties, otherColours } = match.fits.of(need);
+  const windowOf = (supplyIndex: number) =>
+    holdWindow(need.eventDay, farm.leadDays, match.supplies[supplyIndex].crop.holdDays.count);
+  for (const supplyIndex of otherColours) {
+    const { earliest, latest } = windowOf(supplyIndex);
+    around.otherColour += stems.all(supplyIndex, earliest, latest);
+    around.otherColourStems += stems.left(supplyIndex, earliest, latest);
+  }
+  for (const supplyIndex of varieties) {
+    const { earliest, latest } = windowOf(supplyIndex);
     const inWindow = stems.all(supplyIndex, earliest, latest);
-    if (fitCents(need, variety, crop) === null) {
-      around.otherColour += inWindow;
-      around.otherColourStems += stems.left(supplyIndex, earliest, latest);
-      return;
-    }
     around.reachable += inWindow;
-    const tooEarly = stems.left(supplyIndex, need.eventDay - NEAR_DAYS, Math.ceil(earliest) - 1);
-    const tooLate = stems.left(supplyIndex, latest + 1, need.eventDay + NEAR_DAYS);
-    around.heldLongerStems += tooEarly;
-    around.laterStems += tooLate;
-    around.outsideWindow += stems.all(supplyIndex, need.eventDay - NEAR_DAYS, need.eventDay + NEAR_DAYS) - inWindow;
-  });
+    const [near, far] = [need.eventDay - NEAR_DAYS, need.eventDay + NEAR_DAYS];
+    around.heldLongerStems += stems.left(supplyIndex, near, earliest - 1);
+    around.laterStems += stems.left(supplyIndex, latest + 1, far);
+    around.outsideWindow += stems.all(supplyIndex, near, earliest - 1) + stems.all(supplyIndex, latest + 1, far);
+  }
   return around;
 }

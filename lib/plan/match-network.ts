@@ -1,7 +1,8 @@
 import type { Farm } from "#lib/domain/farm";
 import { ArcList } from "#lib/maths/arc-list";
 import type { FlowNetwork } from "#lib/maths/min-cost-flow";
-import { ageCents, fitCents } from "./fit";
+import { ageCents } from "./fit";
+import { Fits } from "./fits";
 import type { Need } from "./needs";
 import type { VarietySupply } from "./supply";
 
@@ -26,12 +27,9 @@ export type MatchNetwork = {
 
 /** The crop's hold window before an event: the days on which a stem for it may be cut, both included [M1]. */
 export const holdWindow = (eventDay: number, leadDays: number, holdDays: number) => ({
-  earliest: eventDay - Math.max(holdDays, leadDays),
+  earliest: Math.ceil(eventDay - Math.max(holdDays, leadDays)),
   latest: eventDay - leadDays,
 });
-
-/** Which varieties may serve a need, and at what fit: the same for needs alike in everything but booking, day and stems. */
-type Fits = { readonly varieties: Int32Array; readonly cents: Int32Array };
 
 /** @param buyInCents  price of one stem of the need when bought in */
 export function matchNetwork(
@@ -39,20 +37,20 @@ export function matchNetwork(
   varieties: readonly VarietySupply[],
   needs: readonly Need[],
   buyInCents: (need: Need) => number,
+  fits: Fits = new Fits(varieties),
 ): MatchNetwork {
   const firstSupply = new Int32Array(varieties.length + 1);
   varieties.forEach(({ days }, index) => {
     firstSupply[index + 1] = firstSupply[index] + days.length;
   });
   const supplyCount = firstSupply[varieties.length];
-  const passages = new Passages(farm, varieties, firstSupply);
+  const passages = new Passages(farm, varieties, firstSupply, needs);
   const serving = new ArcList(needs.length * 6);
-  const fitsOf = fitFinder(varieties);
   needs.forEach((need, needIndex) => {
-    const fits = fitsOf(need);
-    for (let index = 0; index < fits.varieties.length; index++) {
-      const passage = passages.of(fits.varieties[index], need.eventDay);
-      if (passage >= 0) serving.push(passage, needIndex, fits.cents[index]);
+    const fitting = fits.of(need);
+    for (let index = 0; index < fitting.varieties.length; index++) {
+      const passage = passages.of(fitting.varieties[index], need.eventDay);
+      if (passage !== NONE) serving.push(passage, needIndex, fitting.cents[index]);
     }
   });
   const firstPassage = supplyCount;
@@ -100,49 +98,39 @@ function shortCents({ booking }: Need, farm: Farm, buyInCents: number, worstFitC
   return Math.max(Math.round(buyInCents * weight), worstFitCents + 1);
 }
 
-function fitFinder(varieties: readonly VarietySupply[]): (need: Need) => Fits {
-  const known = new Map<string, Fits>();
-  return (need) => {
-    const key = `${need.role}/${need.cropId}/${need.cropOnly}/${need.colours}/${need.booking.unacceptableCropIds}`;
-    const found = known.get(key);
-    if (found) return found;
-    const fitting = varieties.flatMap(({ variety, crop }, index) => {
-      const cents = fitCents(need, variety, crop);
-      return cents === null ? [] : [{ index, cents }];
-    });
-    const fits = {
-      varieties: Int32Array.from(fitting, ({ index }) => index),
-      cents: Int32Array.from(fitting, ({ cents }) => cents),
-    };
-    known.set(key, fits);
-    return fits;
-  };
-}
+/** Marks of a passage not asked for yet, and of one that has nothing to pass on. */
+const UNKNOWN = -2;
+const NONE = -1;
 
 /** The (variety, event day) nodes, made when first asked for, with the arcs from the supplies that are fresh enough for the day. */
 class Passages {
   readonly arcs = new ArcList(1024);
   count = 0;
-  readonly #known = new Map<number, number>();
+  /** Passage of a variety on a day, day after day of the season; see `UNKNOWN` and `NONE`. */
+  readonly #known: Int32Array;
+  readonly #firstDay: number;
+  readonly #dayCount: number;
   readonly #varieties: number[] = [];
   readonly #leadDays: number;
   readonly #supplies: readonly VarietySupply[];
   readonly #firstSupply: Int32Array;
 
-  constructor({ leadDays }: Farm, supplies: readonly VarietySupply[], firstSupply: Int32Array) {
+  constructor({ leadDays }: Farm, supplies: readonly VarietySupply[], firstSupply: Int32Array, needs: readonly Need[]) {
+    const first = needs.reduce((day, need) => Math.min(day, need.eventDay), Number.POSITIVE_INFINITY);
+    const last = needs.reduce((day, need) => Math.max(day, need.eventDay), Number.NEGATIVE_INFINITY);
+    this.#firstDay = first;
+    this.#dayCount = needs.length ? last - first + 1 : 0;
+    this.#known = new Int32Array(supplies.length * this.#dayCount).fill(UNKNOWN);
     this.#leadDays = leadDays;
     this.#supplies = supplies;
     this.#firstSupply = firstSupply;
   }
 
-  /** The passage's place among the passages, or -1 when the variety has nothing in the hold window of the day. */
+  /** The passage's place among the passages, or `NONE` when the variety has nothing in the hold window of the day. */
   of(variety: number, eventDay: number): number {
-    const key = variety * 1_000_000 + eventDay;
-    const known = this.#known.get(key);
-    if (known !== undefined) return known;
-    const made = this.#make(variety, eventDay);
-    this.#known.set(key, made);
-    return made;
+    const key = variety * this.#dayCount + eventDay - this.#firstDay;
+    if (this.#known[key] === UNKNOWN) this.#known[key] = this.#make(variety, eventDay);
+    return this.#known[key];
   }
 
   varietyOfPassage = (): Int32Array => Int32Array.from(this.#varieties);
@@ -152,7 +140,7 @@ class Passages {
     const holdDays = crop.holdDays.count;
     const { earliest, latest } = holdWindow(eventDay, this.#leadDays, holdDays);
     let index = firstAtLeast(days, earliest);
-    if (index === days.length || days[index] > latest) return -1;
+    if (index === days.length || days[index] > latest) return NONE;
     for (; index < days.length && days[index] <= latest; index++)
       this.arcs.push(
         this.#firstSupply[variety] + index,

@@ -1,6 +1,7 @@
 import type { Farm } from "#lib/domain/farm";
 import { checkFlow } from "#lib/maths/check-flow";
 import { type FlowSolution, minCostFlow } from "#lib/maths/min-cost-flow";
+import { Fits } from "./fits";
 import { type MatchNetwork, matchNetwork } from "./match-network";
 import type { Need } from "./needs";
 import type { Origin, VarietySupply } from "./supply";
@@ -21,6 +22,7 @@ export type Serving = {
 export type Match = {
   readonly needs: readonly Need[];
   readonly supplies: readonly VarietySupply[];
+  readonly fits: Fits;
   readonly network: MatchNetwork;
   readonly solution: FlowSolution;
   readonly shortStems: Int32Array;
@@ -34,18 +36,21 @@ export function match(
   needs: readonly Need[],
   buyInCents: (need: Need) => number,
 ): Match {
-  const network = matchNetwork(farm, supplies, needs, buyInCents);
+  const fits = new Fits(supplies);
+  const network = matchNetwork(farm, supplies, needs, buyInCents, fits);
   const solution = minCostFlow(network.flow);
   const shortStems = solution.unmet.subarray(network.firstNeed);
-  return { needs, supplies, network, solution, shortStems, servings: servings(supplies, network, solution) };
+  return { needs, supplies, fits, network, solution, shortStems, servings: servings(supplies, network, solution) };
 }
 
 /**
- * Proves a match: the certificate of its flow, and that the servings say the same as the flow: each need gets what it is not short, no
- * lot gives more than it has. An empty list is the proof. Every test that matches calls this.
+ * Proves a match: the certificate of its flow, and that the servings say the same as the flow, arc by arc: each need gets what it is not
+ * short, from lots that stand there on the day, and no lot gives more than it has. An empty list is the proof. Every test that matches
+ * calls this.
  */
-export function checkMatch({ needs, supplies, network, solution, shortStems, servings }: Match): string[] {
-  const faults = checkFlow(network.flow, solution);
+export function checkMatch(match: Match): string[] {
+  const { needs, supplies, network, solution, shortStems, servings } = match;
+  const faults = [...checkFlow(network.flow, solution), ...strayServings(match)];
   const got = new Int32Array(needs.length);
   const taken = new Map<Origin, Map<number, number>>();
   for (const { needIndex, origin, cutDay, stems } of servings) {
@@ -66,6 +71,32 @@ export function checkMatch({ needs, supplies, network, solution, shortStems, ser
         if (used > stems) faults.push(`a lot of ${stems} stems gives ${used}`);
       }
     });
+  return faults;
+}
+
+/** Where servings say something else than the flow: each runs along one arc to a passage and one from it to a need. */
+function strayServings({ supplies, network, solution, servings }: Match): string[] {
+  const { flow, firstServingArc, firstPassage, firstNeed, firstSupply, varietyOfPassage } = network;
+  const arcs = new Map<string, number>();
+  for (let arc = 0; arc < flow.arcCount; arc++) {
+    const from = arc < firstServingArc ? flow.from[arc] : `variety ${varietyOfPassage[flow.from[arc] - firstPassage]}`;
+    arcs.set(`${from} to ${flow.to[arc]}`, arc);
+  }
+  const unsaid = solution.flow.slice();
+  const faults: string[] = [];
+  for (const { needIndex, supplyIndex, origin, cutDay, stems } of servings) {
+    const place = supplies[supplyIndex].days.indexOf(cutDay);
+    const isThere = place >= 0 && supplies[supplyIndex].lots[place].some((lot) => lot.origin === origin);
+    const serves = arcs.get(`variety ${supplyIndex} to ${firstNeed + needIndex}`) ?? -1;
+    const feeds = arcs.get(`${firstSupply[supplyIndex] + place} to ${flow.from[serves]}`) ?? -1;
+    if (isThere && serves >= 0 && feeds >= 0) {
+      unsaid[serves] -= stems;
+      unsaid[feeds] -= stems;
+    } else faults.push(`need ${needIndex} gets ${stems} stems from where it can get none`);
+  }
+  unsaid.forEach((stems, arc) => {
+    if (stems !== 0) faults.push(`arc ${arc} carries ${stems} stems more than the servings say`);
+  });
   return faults;
 }
 

@@ -14,6 +14,8 @@ export type Need = {
   readonly cropId: number | null;
   readonly cropOnly: boolean;
   readonly colours: readonly Colour[];
+  /** Needs of one kind ask for the same stems: role, crop, colours and unacceptable crops are alike. */
+  readonly kind: string;
   readonly stemsWithoutSpare: number;
   readonly stems: number;
 };
@@ -33,6 +35,7 @@ export function needs(snapshot: Snapshot, seasonYear: number): Need[] {
  */
 export function needsOf(booking: Booking, recipes: Pick<ById<Recipe>, "get">): Need[] {
   const sums = new Map<string, { line: AskedLine; stems: number }>();
+  const unacceptable = booking.unacceptableCropIds.join();
   for (const line of askedLines(booking, recipes)) {
     const key = `${ROLES.indexOf(line.role)}/${line.cropId ?? ""}/${line.cropOnly ? 1 : 0}/${line.colours.join("+")}`;
     const sum = sums.get(key);
@@ -42,13 +45,14 @@ export function needsOf(booking: Booking, recipes: Pick<ById<Recipe>, "get">): N
   const eventDay = toDayNumber(booking.eventOn);
   return [...sums.entries()]
     .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([, { line, stems }]) => ({
+    .map(([key, { line, stems }]) => ({
       booking,
       eventDay,
       role: line.role,
       cropId: line.cropId,
       cropOnly: line.cropOnly,
       colours: line.colours,
+      kind: `${key}/${unacceptable}`,
       stemsWithoutSpare: stems,
       stems: wholeStems(stems * (1 + booking.spareShare)),
     }));
@@ -78,4 +82,4 @@ function askedLines(booking: BookingDraft, recipes: Pick<ById<Recipe>, "get">): 
 }
 
 /** Rounds up to whole stems, forgiving the last digits of floating point: 110.00000000000001 stems are 110. */
-const wholeStems = (stems: number): number => Math.ceil(Number(stems.toPrecision(12)));
+const wholeStems = (stems: number): number => Math.ceil(stems - 1e-9 * stems);

@@ -22,14 +22,16 @@ export class StemsByDay {
     });
   }
 
-  /** Stems cut from `earliest` to `latest`. */
+  /** Stems cut from `earliest` to `latest`; none when they are the other way round. */
   all(supplyIndex: number, earliest: number, latest: number): number {
+    if (latest < earliest) return 0;
     const { all } = this.#sums[supplyIndex];
     return all[this.#after(supplyIndex, latest)] - all[this.#after(supplyIndex, earliest - 1)];
   }
 
-  /** Stems cut from `earliest` to `latest` that serve nobody. */
+  /** Stems cut from `earliest` to `latest` that serve nobody; none when they are the other way round. */
   left(supplyIndex: number, earliest: number, latest: number): number {
+    if (latest < earliest) return 0;
     const { left } = this.#sums[supplyIndex];
     return left[this.#after(supplyIndex, latest)] - left[this.#after(supplyIndex, earliest - 1)];
   }

@@ -87,7 +87,7 @@ function reachableByRole(farm: Farm, match: Match, stems: StemsByDay, eventDays:
     let countedTo = Number.NEGATIVE_INFINITY;
     for (const eventDay of eventDays) {
       const { earliest, latest } = holdWindow(eventDay, farm.leadDays, crop.holdDays.count);
-      reachable += stems.all(supplyIndex, Math.max(Math.ceil(earliest), countedTo + 1), latest);
+      reachable += stems.all(supplyIndex, Math.max(earliest, countedTo + 1), latest);
       countedTo = Math.max(countedTo, latest);
     }
     if (reachable > 0)

@@ -1,0 +1,86 @@
+import type { Metadata } from "next";
+import { notFound } from "next/navigation";
+import { today } from "../../clock";
+import { loadFarm, loadPlan } from "../../load";
+import { SeasonSwitch } from "../../season-switch";
+import { seasonYear } from "../../season-year";
+import { Form } from "../../ui/form.client";
+import { deleteBed } from "../actions";
+import { BedForm } from "../bed-form";
+import { sizeInWords, sprayInWords } from "../bed-words";
+import { PlantingCard } from "../planting-card";
+import { plantingChoices } from "../planting-choices";
+import { PlantingForm } from "../planting-form";
+
+type Props = { params: Promise<{ id: string }> };
+
+const findBed = async ({ params }: Props) => {
+  const { id } = await params;
+  return loadFarm().beds.find((bed) => String(bed.id) === id);
+};
+
+export async function generateMetadata(props: Props): Promise<Metadata> {
+  const bed = await findBed(props);
+  return { title: bed ? `Bed ${bed.name}` : "No such bed" };
+}
+
+/** One bed: its plantings of the season with their bloom, and the forms to change them and the bed. */
+export default async function BedPage(props: Props) {
+  const bed = await findBed(props);
+  if (!bed) notFound();
+  const year = await seasonYear();
+  const plan = loadPlan(year);
+  const { farm } = plan.snapshot;
+  const rows = plan.forecast.plantings.filter((row) => row.bed.id === bed.id);
+  const choices = plantingChoices(plan.snapshot);
+  const spray = sprayInWords(bed, today());
+  return (
+    <>
+      <p className="crumb">
+        <a href="/beds">Beds</a>
+      </p>
+      <div className="row apart">
+        <h1>Bed {bed.name}</h1>
+        <SeasonSwitch seasonYear={year} back={`/beds/${bed.id}`} />
+      </div>
+      <p className="row">
+        {sizeInWords(bed, farm.units)}
+        {bed.flags.map((flag) => (
+          <span key={flag} className="tag">
+            {flag}
+          </span>
+        ))}
+        {spray && <strong className="short-word">{spray}</strong>}
+      </p>
+      {bed.note && <p>{bed.note}</p>}
+      <h2>Plantings of {year}</h2>
+      {rows.length === 0 && <p>Nothing is planted here in {year} yet.</p>}
+      <div className="stack">
+        {rows.map((row) => (
+          <PlantingCard key={row.planting.id} row={row} plan={plan} choices={choices} />
+        ))}
+      </div>
+      <section aria-labelledby="add">
+        <h2 id="add">Add a planting</h2>
+        <PlantingForm
+          key={`${year}: ${rows.map(({ planting }) => planting.id).join()}`}
+          bedId={bed.id}
+          seasonYear={year}
+          farm={farm}
+          choices={choices}
+        />
+      </section>
+      <section aria-labelledby="bed">
+        <h2 id="bed">The bed</h2>
+        <BedForm bed={bed} units={farm.units} />
+        <Form
+          action={deleteBed}
+          submit={`Remove bed ${bed.name}`}
+          hidden={{ bedId: bed.id }}
+          beside={<span className="hint">Its plantings of every season go with it. The Saved bar at the top can undo it.</span>}
+          isQuiet
+        />
+      </section>
+    </>
+  );
+}

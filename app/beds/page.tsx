@@ -1,0 +1,69 @@
+import type { Metadata } from "next";
+import { z } from "zod";
+import { today } from "../clock";
+import { loadPlan } from "../load";
+import { SeasonSwitch } from "../season-switch";
+import { seasonYear } from "../season-year";
+import { Empty } from "../ui/empty";
+import { countOf, inWholes } from "../ui/numbers";
+import { BedForm } from "./bed-form";
+import { BedRows } from "./bed-rows";
+import { areaInWords, inNameOrder } from "./bed-words";
+import { CarryOver } from "./carry-over";
+import { CropFilter } from "./crop-filter";
+import { seasonBefore } from "./carried-plantings";
+
+export const metadata: Metadata = { title: "Beds" };
+
+const query = z.object({ crop: z.coerce.number().int().optional().catch(undefined) });
+
+/** Every bed with what grows in it this season, or only those with a crop. */
+export default async function BedsPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
+  const { crop: cropId } = query.parse(await searchParams);
+  const year = await seasonYear();
+  const { snapshot, forecast } = loadPlan(year);
+  const { units } = snapshot.farm;
+  const forecasts = forecast.plantings.filter(({ crop }) => !cropId || crop.id === cropId);
+  const shown = new Set(forecasts.map(({ bed }) => bed.id));
+  const beds = inNameOrder(cropId ? snapshot.beds.filter(({ id }) => shown.has(id)) : snapshot.beds);
+  const stems = forecasts.reduce((sum, row) => sum + row.cutStems.reduce((cut, stems) => cut + stems, 0), 0);
+  const earlier = seasonBefore(snapshot, year);
+  return (
+    <>
+      <div className="row apart">
+        <h1>Beds in {year}</h1>
+        <SeasonSwitch seasonYear={year} back="/beds" />
+      </div>
+      {snapshot.beds.length === 0 ? (
+        <Empty title="No beds yet">
+          <p>Add the first bed below, then say what is planted in it. Or bring all of them in from a spreadsheet.</p>
+          <p className="actions">
+            <a className="button" href="/farm#import">
+              Bring in CSV files
+            </a>
+          </p>
+        </Empty>
+      ) : (
+        <>
+          {forecast.plantings.length === 0 && earlier !== null && <CarryOver fromSeason={earlier} toSeason={year} />}
+          <CropFilter crops={snapshot.crops} plantings={forecast.plantings} cropId={cropId ?? null} />
+          <p>
+            {countOf(beds.length, "bed")}, {areaInWords(beds, units)}; {countOf(forecasts.length, "planting")}, about{" "}
+            {inWholes(stems)} stems cut in the season.
+          </p>
+          {beds.length === 0 ? (
+            <p>
+              No bed has this crop in {year}. <a href="/beds">Show all beds</a>
+            </p>
+          ) : (
+            <BedRows beds={beds} forecasts={forecasts} units={units} today={today()} seasonYear={year} />
+          )}
+        </>
+      )}
+      <section aria-labelledby="add">
+        <h2 id="add">Add a bed</h2>
+        <BedForm units={units} />
+      </section>
+    </>
+  );
+}

@@ -1,0 +1,13 @@
+import { type Origin, originInWords } from "#lib/domain/sourced";
+import { SOURCES } from "#lib/domain/catalogue/sources";
+
+/** How sure we are of a number: its mark, and the source by its title, linked where it has an address. */
+export function OriginMark({ origin }: { origin: Origin }) {
+  const source = origin.source === null ? undefined : SOURCES[origin.source];
+  if (!source) return <span className="soft small">{originInWords(origin)}</span>;
+  return (
+    <span className="soft small">
+      {origin.mark}: {source.address ? <a href={source.address}>{source.title}</a> : source.title} ({source.publisher})
+    </span>
+  );
+}

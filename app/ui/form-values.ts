@@ -1,0 +1,97 @@
+import type { z } from "zod";
+import { type Parsed, type Problem, problemsOf } from "#lib/domain/problem";
+import type { FormState } from "./form-state";
+import { type Measure, PLAIN, shown, toStored } from "./units";
+
+type Reading = { measure?: Measure; before?: number | null; range?: string };
+
+/**
+ * What a form holds, read field by field, and what is wrong with it, all at once. A field has the name of the place in the domain that it
+ * fills ("winter.tuberCents"), so that every problem of a schema stands beside its field.
+ */
+export class FormValues {
+  readonly #form: FormData;
+  readonly #problems = new Map<string, string>();
+  readonly #ranges = new Map<string, string>();
+
+  constructor(form: FormData) {
+    this.#form = form;
+  }
+
+  /** What was typed, without spaces around it; empty when there is no such field. */
+  text(name: string): string {
+    return this.texts(name)[0]?.trim() ?? "";
+  }
+
+  texts(name: string): string[] {
+    return this.#form.getAll(name).filter((value) => typeof value === "string");
+  }
+
+  textOrNull(name: string): string | null {
+    return this.text(name) || null;
+  }
+
+  isTicked(name: string): boolean {
+    return this.text(name) === "yes";
+  }
+
+  /** A whole number that the page itself wrote into the form: an id, a year. NaN when it is none, which no schema takes. */
+  hiddenNumber(name: string): number {
+    return this.text(name) === "" ? Number.NaN : Number(this.text(name));
+  }
+
+  /**
+   * A number in the unit it is shown in, as it is stored. Text that still reads as `before` is shown gives `before` itself, so that saving a
+   * form moves no number that was not touched. `range` stands in place of the schema's words where those speak of the stored unit.
+   */
+  number(name: string, reading: Reading = {}): number {
+    return this.numberIn(name, this.text(name), reading);
+  }
+
+  /** Like {@link number}; null when the field is left empty. */
+  numberOrNull(name: string, reading: Reading = {}): number | null {
+    return this.text(name) === "" ? null : this.number(name, reading);
+  }
+
+  /** Several fields of one name, each a number; the problem of the third stands at "name[2]". */
+  numbers(name: string): number[] {
+    return this.texts(name).map((typed, index) => this.numberIn(`${name}[${index}]`, typed.trim(), {}));
+  }
+
+  /** Says that something is wrong with a field. */
+  refuse(name: string, message: string): void {
+    if (!this.#problems.has(name)) this.#problems.set(name, message);
+  }
+
+  /**
+   * The candidate as the schema takes it, when nothing is wrong with it nor with any field read so far. `root` is what the names of its
+   * fields begin with ("newVariety" for "newVariety.name").
+   */
+  parse<T>(schema: z.ZodType<T>, candidate: unknown, root = ""): Parsed<T> {
+    const parsed = schema.safeParse(candidate);
+    if (!parsed.success)
+      for (const { place, message } of problemsOf(parsed.error, root)) this.refuse(place, this.#ranges.get(place) ?? message);
+    if (parsed.success && this.#problems.size === 0) return { ok: true, parsed: parsed.data };
+    return { ok: false, problems: this.problems() };
+  }
+
+  problems(): Problem[] {
+    return [...this.#problems].map(([place, message]) => ({ place, message }));
+  }
+
+  /** The form given back with its problems and with all that was typed. */
+  refused(problems: readonly Problem[] = this.problems()): FormState {
+    const typed: Record<string, string[]> = {};
+    for (const name of new Set(this.#form.keys())) if (!name.startsWith("$")) typed[name] = this.texts(name);
+    return { outcome: "refused", typed, problems };
+  }
+
+  private numberIn(name: string, typed: string, { measure = PLAIN, before = null, range }: Reading): number {
+    if (range) this.#ranges.set(name, range);
+    if (before !== null && typed === shown(measure, before)) return before;
+    if (typed === "") this.refuse(name, "write a number");
+    else if (!/^[+-]?(\d+\.?\d*|\.\d+)$/.test(typed))
+      this.refuse(name, `“${typed}” is not a number: write digits alone, with a point for decimals`);
+    return toStored(measure, typed === "" ? Number.NaN : Number(typed));
+  }
+}

@@ -1,0 +1,30 @@
+import { sql } from "drizzle-orm";
+import { index, integer, sqliteTable, text } from "drizzle-orm/sqlite-core";
+import { checks, holds } from "./checks";
+
+/** One change to the farm's records: what it was, in words, and when (UTC). `undoesChangeId` names the change that this one took back. */
+export const change = sqliteTable("change", {
+  id: integer("id").primaryKey({ autoIncrement: true }),
+  madeAt: text("made_at").notNull().default(sql`CURRENT_TIMESTAMP`),
+  title: text("title").notNull(),
+  undoesChangeId: integer("undoes_change_id"),
+});
+
+/** A row that a change touched, as JSON before and after; empty before when it was added, empty after when it was removed. */
+export const changeRow = sqliteTable(
+  "change_row",
+  {
+    id: integer("id").primaryKey({ autoIncrement: true }),
+    changeId: integer("change_id")
+      .notNull()
+      .references(() => change.id, { onDelete: "cascade" }),
+    tableName: text("table_name").notNull(),
+    rowId: integer("row_id").notNull(),
+    beforeJson: text("before_json"),
+    afterJson: text("after_json"),
+  },
+  (table) => [
+    index("change_row_place").on(table.changeId, table.tableName, table.rowId),
+    ...checks("change_row", holds("says_something", "before_json IS NOT NULL OR after_json IS NOT NULL")),
+  ],
+);

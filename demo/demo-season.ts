@@ -1,0 +1,62 @@
+import {
+  addDays,
+  type Day,
+  dayInYear,
+  isoWeekday,
+  isoWeekOf,
+  mondayOfIsoWeek,
+  monthDayOf,
+  yearOf,
+} from "#lib/domain/day";
+import type { BedRecord, FarmRecords } from "#lib/domain/farm-records";
+
+/** The season that the demo's sheets are written for. */
+export const DEMO_SEASON = 2027;
+
+/** The demo's first event is in April; a season that has come so far is no longer ahead. */
+const SEASON_STARTS = "04-01";
+
+/** The first season whose April is still ahead of `today`: this year's before 1 April, else next year's. */
+export const seasonAheadOf = (today: Day): number =>
+  monthDayOf(today) < SEASON_STARTS ? yearOf(today) : yearOf(today) + 1;
+
+/**
+ * The demo's records in another season. People book Saturdays, so events keep their ISO week and weekday, and with them what hangs on
+ * events and picking days: stems in the cooler and sprays. Plants go by the sun, so planting days keep month and day, in the year as many years
+ * before or in the season as they were. Records of several seasons stay as far apart.
+ * @throws RangeError if a planting day is 29 February, which most years do not have
+ */
+export function movedToSeason(records: FarmRecords, season: number): FarmRecords {
+  const yearCount = season - DEMO_SEASON;
+  if (yearCount === 0) return records;
+  return {
+    ...records,
+    ...(records.beds && { beds: records.beds.map((bed) => withSprayMoved(bed, yearCount)) }),
+    ...(records.plantings && {
+      plantings: records.plantings.map((planting) => ({
+        ...planting,
+        seasonYear: planting.seasonYear + yearCount,
+        plantedOn: dayInYear(monthDayOf(planting.plantedOn), yearOf(planting.plantedOn) + yearCount),
+      })),
+    }),
+    ...(records.bookings && {
+      bookings: records.bookings.map((booking) => ({ ...booking, eventOn: sameWeekday(booking.eventOn, yearCount) })),
+    }),
+    ...(records.coolerStock && {
+      coolerStock: records.coolerStock.map((stock) => ({ ...stock, cutOn: sameWeekday(stock.cutOn, yearCount) })),
+    }),
+  };
+}
+
+const withSprayMoved = (bed: BedRecord, yearCount: number): BedRecord => ({
+  ...bed,
+  noEntryFrom: bed.noEntryFrom && sameWeekday(bed.noEntryFrom, yearCount),
+  noEntryUntil: bed.noEntryUntil && sameWeekday(bed.noEntryUntil, yearCount),
+});
+
+/** The same weekday of the same ISO week, so many ISO years on. Week 53 becomes the first week of the year after where there is none. */
+function sameWeekday(day: Day, yearCount: number): Day {
+  const week = isoWeekOf(day);
+  const monday = mondayOfIsoWeek(`${String(Number(week.slice(0, 4)) + yearCount).padStart(4, "0")}${week.slice(4)}`);
+  return addDays(monday, isoWeekday(day) - 1);
+}

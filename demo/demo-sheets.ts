@@ -1,0 +1,32 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { CATALOGUE } from "#lib/domain/catalogue/crops";
+import { DEFAULT_RECIPES } from "#lib/domain/catalogue/recipes";
+import { newFarm } from "#lib/domain/new-farm";
+import { type Reading, readFarmSheets, type SheetFile } from "#lib/import/read-farm-sheets";
+
+/** What the demo farm is started from, before its sheets are read: the settings, crops and recipes of any new farm. */
+export const DEMO_START = { farm: newFarm("The demo farm"), crops: CATALOGUE, recipes: DEFAULT_RECIPES };
+
+const FOLDER = new URL("./", import.meta.url);
+
+/** The CSV files of this folder, for the season they are written for. */
+export const demoFiles = (): SheetFile[] =>
+  readdirSync(FOLDER)
+    .filter((name) => name.endsWith(".csv"))
+    .sort()
+    .map((name) => ({ name, text: readFileSync(new URL(name, FOLDER), "utf8") }));
+
+/**
+ * The invented farm's sheets, read by the reader that every user's sheets go through. Anything wrong in them is among the problems.
+ */
+export const readDemoSheets = (files: readonly SheetFile[] = demoFiles()): Reading =>
+  readFarmSheets(files, {
+    farm: DEMO_START.farm,
+    crops: DEMO_START.crops.map(({ name }) => name),
+    recipes: DEMO_START.recipes.map(({ name }) => name),
+    beds: [],
+    varieties: [],
+    plantings: [],
+    bookings: [],
+    coolerStock: [],
+  });

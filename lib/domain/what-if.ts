@@ -1,0 +1,66 @@
+import { z } from "zod";
+import { plantingSchema } from "./bed";
+import { bookingDraftSchema } from "./booking";
+import { daySchema, monthDaySchema } from "./day";
+import { STATUSES } from "./words";
+
+/** What a winter uses up, of which a farm has so much at hand. */
+export const RESOURCES = ["leaves", "tarp", "hours"] as const;
+export type Resource = (typeof RESOURCES)[number];
+
+/** A planting before it has an id. */
+export const plantingDraftSchema = plantingSchema.omit({ id: true });
+export type PlantingDraft = z.infer<typeof plantingDraftSchema>;
+
+const id = z.int();
+const crop = z.int().nullable();
+
+/**
+ * One thing supposed otherwise than it is. Days shifted count later when positive; a factor of 1 leaves yield as it is; `cropId`
+ * null means every crop. `atHand` is in cubic metres of leaves, square metres of tarp or hours; null means as much as wanted.
+ */
+export const changeSchema = z.discriminatedUnion("kind", [
+  z.object({ kind: z.literal("bed-kept"), bedId: id }),
+  z.object({ kind: z.literal("bed-dug"), bedId: id }),
+  z.object({ kind: z.literal("frost-moved"), firstFrost: monthDaySchema }),
+  z.object({
+    kind: z.literal("season-shifted"),
+    days: z.int("write whole days").min(-60, "at most 60 days earlier").max(60, "at most 60 days later"),
+    cropId: crop,
+  }),
+  z.object({
+    kind: z.literal("yield-scaled"),
+    factor: z.number("write a number").min(0, "at least 0").max(5, "at most 5 times"),
+    cropId: crop,
+  }),
+  z.object({ kind: z.literal("booking-added"), booking: bookingDraftSchema }),
+  z.object({ kind: z.literal("booking-moved"), bookingId: id, eventOn: daySchema }),
+  z.object({ kind: z.literal("booking-dropped"), bookingId: id }),
+  z.object({ kind: z.literal("status-set"), bookingId: id, status: z.enum(STATUSES) }),
+  z.object({ kind: z.literal("planting-added"), planting: plantingDraftSchema }),
+  z
+    .object({
+      kind: z.literal("planting-moved"),
+      plantingId: id,
+      bedId: z.int().nullable(),
+      plantedOn: daySchema.nullable(),
+    })
+    .refine(({ bedId, plantedOn }) => bedId !== null || plantedOn !== null, "say which bed, which day, or both"),
+  z.object({ kind: z.literal("planting-removed"), plantingId: id }),
+  z.object({
+    kind: z.literal("at-hand-set"),
+    resource: z.enum(RESOURCES),
+    atHand: z.number("write a number").min(0, "at least 0").nullable(),
+  }),
+]);
+export type Change = z.infer<typeof changeSchema>;
+export type ChangeOf<Kind extends Change["kind"]> = Extract<Change, { kind: Kind }>;
+
+/** A list of changes under a name, for one season, applied in order. It writes nothing to the farm until it is adopted. */
+export const whatIfSchema = z.object({
+  id: z.int(),
+  name: z.string().trim().min(1, "give it a name").max(80, "a name has at most 80 letters"),
+  seasonYear: z.int("write a year").min(1990, "a year from 1990").max(2200, "a year up to 2200"),
+  changes: z.array(changeSchema).max(500, "at most 500 changes"),
+});
+export type WhatIf = z.infer<typeof whatIfSchema>;

@@ -1,0 +1,45 @@
+import type { CurveRecord, FarmRecords, VarietyRecord } from "#lib/domain/farm-records";
+import { ById, type Snapshot } from "#lib/domain/snapshot";
+
+const withoutId = <T extends { readonly id: number }>({ id: _id, ...rest }: T): Omit<T, "id"> => rest;
+
+/** A farm's snapshot by name: what the sheets say. Every list stands in the order of the snapshot. */
+export function farmRecordsOf(snapshot: Snapshot): Required<FarmRecords> {
+  const crops = new ById("crop", snapshot.crops);
+  const varieties = new ById("variety", snapshot.varieties);
+  const beds = new ById("bed", snapshot.beds);
+  const recipes = new ById("recipe", snapshot.recipes);
+  const namesOf = (varietyId: number): VarietyRecord => {
+    const { cropId, name, colour } = varieties.get(varietyId);
+    return { crop: crops.get(cropId).name, variety: name, colour };
+  };
+  return {
+    farm: snapshot.farm,
+    crops: snapshot.crops.map(withoutId),
+    curves: snapshot.curves.map(
+      ({ id: _id, cropId, varietyId, ...curve }): CurveRecord => ({
+        ...curve,
+        crop: crops.get(cropId).name,
+        variety: varietyId === null ? null : varieties.get(varietyId).name,
+      }),
+    ),
+    recipes: snapshot.recipes.map(withoutId),
+    varieties: snapshot.varieties.map(({ id }) => namesOf(id)),
+    beds: snapshot.beds.map(withoutId),
+    plantings: snapshot.plantings.map(({ id: _id, bedId, varietyId, ...planting }) => ({
+      ...planting,
+      ...namesOf(varietyId),
+      bed: beds.get(bedId).name,
+    })),
+    bookings: snapshot.bookings.map(({ id: _id, unacceptableCropIds, pieces, stemLines, ...booking }) => ({
+      ...booking,
+      unacceptableCrops: unacceptableCropIds.map((id) => crops.get(id).name),
+      pieces: pieces.map(({ recipeId, ...piece }) => ({ ...piece, recipe: recipes.get(recipeId).name })),
+      stemLines: stemLines.map(({ cropId, ...line }) => ({
+        ...line,
+        crop: cropId === null ? null : crops.get(cropId).name,
+      })),
+    })),
+    coolerStock: snapshot.coolerStock.map(({ id: _id, varietyId, ...stock }) => ({ ...stock, ...namesOf(varietyId) })),
+  };
+}

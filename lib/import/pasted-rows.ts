@@ -1,0 +1,122 @@
+import Papa from "papaparse";
+import { z } from "zod";
+import { pieceSchema, stemLineSchema } from "#lib/domain/booking";
+import type { PieceRecord, StemLineRecord } from "#lib/domain/farm-records";
+import { COLOURS, ROLES, type Role } from "#lib/domain/words";
+import { type Cell, choice, decimal, listOf, word } from "./cells";
+import { type Column, type ColumnProblem, maybe, needed, readRow } from "./columns";
+import type { KnownNames } from "./known-names";
+import { NameBook } from "./name-book";
+import { nameKey } from "./nearest-name";
+import type { SheetProblem } from "./sheet-problem";
+import { type SplitRow, splitRows } from "./split-rows";
+import { delimiterOf } from "./table";
+
+/** The file that the problems of pasted rows name. */
+export const PASTED = "pasted rows";
+
+/**
+ * Rows pasted into a booking, by name. `problems` name the line of the pasted text; `unread` holds the rows that have one, as text to
+ * be mended and pasted again.
+ */
+export type PastedRows = {
+  readonly pieces: readonly PieceRecord[];
+  readonly stemLines: readonly StemLineRecord[];
+  readonly problems: readonly SheetProblem[];
+  readonly unread: string;
+};
+
+/** In pasted rows people part colours by commas too. */
+const colourList: Cell<unknown> = {
+  hint: listOf(choice(COLOURS)).hint,
+  read: (text) => listOf(choice(COLOURS)).read(text.replace(/\s*,\s*/g, " / ")),
+};
+const colours = maybe(colourList, pieceSchema.shape.colours, []);
+const name = z.string().trim();
+
+const PIECE = { piece: needed(word, name), count: needed(decimal, pieceSchema.shape.pieceCount), colours };
+const STEMS = {
+  role: needed(choice(ROLES), stemLineSchema.shape.role),
+  stems: needed(decimal, stemLineSchema.shape.stemCount),
+  colours,
+  crop: maybe(word, name, null),
+};
+
+const HEADER_WORDS = ["piece", "pieces", "recipe", "role", "item"];
+
+/**
+ * Reads rows pasted from a spreadsheet (cells parted by tabs, or commas or semicolons as typed): "piece, count, colours" or "role,
+ * stems, colours, crop"; colours and crop may be left out, and a header row is passed over. A row that starts with a role asks for
+ * stems, any other for pieces of the recipe it names. Colours are parted by "/" or ",".
+ *
+ * @param known  the recipes and crops of the farm, by name
+ */
+export function readPastedRows(text: string, known: Pick<KnownNames, "recipes" | "crops">): PastedRows {
+  const delimiter = delimiterOf(text);
+  const split = splitRows(text, delimiter);
+  const recipes = new NameBook("recipe", "recipes", known.recipes);
+  const crops = new NameBook("crop", "crops", known.crops);
+  const pieces: PieceRecord[] = [];
+  const stemLines: StemLineRecord[] = [];
+  const problems: SheetProblem[] = [];
+  const unread: SplitRow[] = [];
+  const textLines = text.split(/\r\n|\n|\r/);
+  for (const { line, message } of split.problems) {
+    problems.push({ file: PASTED, line, column: null, message });
+    unread.push({ line, cells: (textLines[line - 1] ?? "").split(delimiter) });
+  }
+  split.rows.forEach((row, index) => {
+    const first = nameKey(row.cells[0] ?? "");
+    if (index === 0 && HEADER_WORDS.includes(first)) return;
+    const role = ROLES.find((candidate) => candidate === first);
+    const found = role ? readStems(role, row, crops) : readPiece(row, recipes);
+    if ("recipe" in found) pieces.push(found);
+    else if ("role" in found) stemLines.push(found);
+    else {
+      for (const problem of found.problems) problems.push({ file: PASTED, line: row.line, ...problem });
+      unread.push(row);
+    }
+  });
+  unread.sort((a, b) => a.line - b.line);
+  problems.sort((a, b) => a.line - b.line);
+  return {
+    pieces,
+    stemLines,
+    problems,
+    unread: Papa.unparse(
+      unread.map(({ cells }) => [...cells]),
+      { delimiter, newline: "\n" },
+    ),
+  };
+}
+
+type Refused = { readonly problems: readonly ColumnProblem[] };
+
+function readPiece(row: SplitRow, recipes: NameBook): PieceRecord | Refused {
+  const { row: read, problems } = readCells(PIECE, row);
+  const recipe = recipes.find(row.cells[0] ?? "");
+  const all = recipe.ok
+    ? problems
+    : [{ column: "piece", message: `${recipe.message} (or start with a role: ${ROLES.join(", ")})` }, ...problems];
+  if (!read || !recipe.ok || all.length) return { problems: all };
+  return { recipe: recipe.name, pieceCount: read.count, colours: read.colours };
+}
+
+function readStems(role: Role, row: SplitRow, crops: NameBook): StemLineRecord | Refused {
+  const { row: read, problems } = readCells(STEMS, row);
+  const cropText = row.cells[3]?.trim() ?? "";
+  const crop = cropText === "" ? null : crops.find(cropText);
+  const all = crop && !crop.ok ? [...problems, { column: "crop", message: crop.message }] : problems;
+  if (!read || all.length) return { problems: all };
+  return { role, crop: crop?.ok ? crop.name : null, cropOnly: false, colours: read.colours, stemCount: read.stems };
+}
+
+/** Reads the cells of a row in the order of `columns`; cells left out at the end are empty. */
+function readCells<Columns extends Record<string, Column<unknown>>>(columns: Columns, { cells }: SplitRow) {
+  const names = Object.keys(columns);
+  const reading = readRow(columns, (column) => cells[names.indexOf(column)] ?? "");
+  const extra = cells.slice(names.length).filter((cell) => cell.trim() !== "");
+  if (extra.length === 0) return reading;
+  const message = `"${extra.join('", "')}" is more than a row takes: write ${names.join(", ")}, with several colours in one cell, parted by "/"`;
+  return { row: null, problems: [...reading.problems, { column: null, message }] };
+}

@@ -1,0 +1,146 @@
+import type { FarmRecords } from "#lib/domain/farm-records";
+import { SHEET_NAMES, type SheetName } from "#lib/domain/sheet-columns";
+import { toBookingDraft, toPieceLine, toRecipeLine, toStemLine } from "./booking-sheets";
+import type { Column, RowOf } from "./columns";
+import { toCropRecord, toCurveRecord, toVarietyRecord } from "./crop-sheets";
+import { readFarmSettings } from "./farm-sheet";
+import { toBedRecord, toCoolerDraft, toPlantingDraft } from "./ground-sheets";
+import type { KnownNames } from "./known-names";
+import { linkBookings } from "./link-bookings";
+import { gatherRecipes, linkCrops, linkCurves, linkRecipes, linkVarieties } from "./link-crops";
+import { linkBeds, linkCooler, linkPlantings } from "./link-ground";
+import { NameBook } from "./name-book";
+import { SHEETS, sheetOfFile } from "./sheet-of-file";
+import type { SheetProblem } from "./sheet-problem";
+import { cleanRecords, joinRows, linkRows, readRows, type Say, type SheetRows } from "./sheet-rows";
+import { readTable, type Table } from "./table";
+import { VarietyBook } from "./variety-book";
+
+/** A file as it was uploaded, decoded. */
+export type SheetFile = { readonly name: string; readonly text: string };
+
+/** Rows in the files of one sheet, and how many of them are clean. */
+export type SheetCount = { readonly sheet: SheetName; readonly rowCount: number; readonly cleanRowCount: number };
+
+/**
+ * What was read. `records` hold the clean rows only; `problems` name everything that is wrong, at once, in the order of the files and
+ * their lines. Every row that is not clean has a problem of its own, unless a needed column is missing: that is said once, at the header.
+ */
+export type Reading = {
+  readonly records: FarmRecords;
+  readonly problems: readonly SheetProblem[];
+  readonly rowCount: number;
+  readonly cleanRowCount: number;
+  readonly perSheet: readonly SheetCount[];
+};
+
+type OpenedFile = { readonly file: string; readonly table: Table };
+
+/**
+ * Reads the farm's sheets. Which sheet a file is, is found by its header, else by its name. Rows name things of the farm or of the
+ * same upload, whatever the order of files and rows. Nothing is guessed: a name that is not found is a problem with the nearest name.
+ *
+ * @param known  what the farm has already ({@link KnownNames}); its settings are the defaults
+ */
+export function readFarmSheets(files: readonly SheetFile[], known: KnownNames): Reading {
+  const { opened, problems: unknownFiles } = openFiles(files);
+  const read = <Columns extends Record<string, Column<unknown>>, T>(
+    sheet: SheetName,
+    columns: Columns,
+    toRecord: (row: RowOf<Columns>, say: Say) => T | null,
+  ): SheetRows<T> =>
+    linkRows(
+      joinRows((opened.get(sheet) ?? []).map(({ file, table }) => readRows(sheet, columns, table, file))),
+      toRecord,
+    );
+
+  const names = {
+    crops: new NameBook("crop", "crops", known.crops),
+    recipes: new NameBook("recipe", "recipes", known.recipes),
+    beds: new NameBook("bed", "beds", known.beds),
+    varieties: new VarietyBook(known.varieties),
+  };
+  const { rows: farmRows, farm } = readFarmSettings(
+    read("farm", SHEETS.farm, (row) => row),
+    known.farm,
+  );
+  const crops = linkCrops(read("crops", SHEETS.crops, toCropRecord), names.crops);
+  const recipes = linkRecipes(read("recipes", SHEETS.recipes, toRecipeLine), names.recipes);
+  const varieties = linkVarieties(read("varieties", SHEETS.varieties, toVarietyRecord), names.crops, names.varieties);
+  const beds = linkBeds(read("beds", SHEETS.beds, toBedRecord), names.beds);
+  const plantings = linkPlantings(
+    read("plantings", SHEETS.plantings, toPlantingDraft),
+    names.beds,
+    names.crops,
+    names.varieties,
+    known,
+  );
+  const cooler = linkCooler(read("cooler", SHEETS.cooler, toCoolerDraft), names.crops, names.varieties, known);
+  const curves = linkCurves(read("curves", SHEETS.curves, toCurveRecord), names.crops, names.varieties);
+  const { records: bookingRecords, ...booked } = linkBookings(
+    {
+      bookings: read("bookings", SHEETS.bookings, toBookingDraft),
+      pieces: read("pieces", SHEETS.pieces, toPieceLine),
+      stems: read("stems", SHEETS.stems, toStemLine),
+    },
+    { crops: names.crops, recipes: names.recipes, known: farm ? { ...known, farm } : known },
+  );
+
+  const sheets = { farm: farmRows, crops, curves, recipes, varieties, beds, plantings, cooler, ...booked };
+  const perSheet = SHEET_NAMES.filter((sheet) => opened.has(sheet)).map((sheet) =>
+    countRows(sheet, sheets[sheet], opened.get(sheet) ?? []),
+  );
+  const records: FarmRecords = {
+    ...(farm ? { farm } : {}),
+    ...given("crops", cleanRecords(crops)),
+    ...given("curves", cleanRecords(curves)),
+    ...given("recipes", gatherRecipes(cleanRecords(recipes))),
+    ...given("varieties", cleanRecords(varieties)),
+    ...given("beds", cleanRecords(beds)),
+    ...given("plantings", cleanRecords(plantings)),
+    ...given("bookings", bookingRecords),
+    ...given("coolerStock", cleanRecords(cooler)),
+  };
+  return {
+    records,
+    problems: inFileOrder([...unknownFiles, ...Object.values(sheets).flatMap(({ problems }) => problems)], files),
+    rowCount: perSheet.reduce((sum, { rowCount }) => sum + rowCount, 0),
+    cleanRowCount: perSheet.reduce((sum, { cleanRowCount }) => sum + cleanRowCount, 0),
+    perSheet,
+  };
+}
+
+/** A list of records under its name, or nothing when it is empty. */
+const given = <Key extends keyof FarmRecords>(key: Key, list: NonNullable<FarmRecords[Key]> & readonly unknown[]) =>
+  list.length ? { [key]: list } : {};
+
+function openFiles(files: readonly SheetFile[]) {
+  const opened = new Map<SheetName, OpenedFile[]>();
+  const problems: SheetProblem[] = [];
+  for (const { name: file, text } of files) {
+    const table = readTable(text);
+    const sheet = sheetOfFile(file, table.header);
+    if (table.header.length === 0)
+      for (const problem of table.problems) problems.push({ file, column: null, ...problem });
+    else if (sheet === null)
+      problems.push({
+        file,
+        line: table.headerLine,
+        column: null,
+        message: `no sheet has these columns: name the columns as in a sheet of this farm, or the file for its sheet (${SHEET_NAMES.map((name) => `${name}.csv`).join(", ")})`,
+      });
+    else opened.set(sheet, [...(opened.get(sheet) ?? []), { file, table }]);
+  }
+  return { opened, problems };
+}
+
+const countRows = (sheet: SheetName, { rows }: SheetRows<unknown>, opened: readonly OpenedFile[]): SheetCount => ({
+  sheet,
+  rowCount: rows.length + opened.reduce((sum, { table }) => sum + table.problems.length, 0),
+  cleanRowCount: rows.filter(({ record }) => record !== null).length,
+});
+
+function inFileOrder(problems: readonly SheetProblem[], files: readonly SheetFile[]): SheetProblem[] {
+  const order = new Map(files.map(({ name }, index) => [name, index] as const));
+  return [...problems].sort((a, b) => (order.get(a.file) ?? 0) - (order.get(b.file) ?? 0) || a.line - b.line);
+}

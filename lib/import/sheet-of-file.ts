@@ -1,0 +1,47 @@
+import { SHEET_COLUMNS, SHEET_NAMES, type SheetName } from "#lib/domain/sheet-columns";
+import { BOOKING_COLUMNS, PIECE_COLUMNS, RECIPE_COLUMNS, STEM_COLUMNS } from "./booking-sheets";
+import type { ColumnsOf } from "./columns";
+import { CROP_COLUMNS, CURVE_COLUMNS, VARIETY_COLUMNS } from "./crop-sheets";
+import { FARM_COLUMNS } from "./farm-sheet";
+import { BED_COLUMNS, COOLER_COLUMNS, PLANTING_COLUMNS } from "./ground-sheets";
+import { columnKey, neededColumns } from "./sheet-rows";
+
+/** Every sheet with how its columns are read. */
+export const SHEETS = {
+  farm: FARM_COLUMNS,
+  crops: CROP_COLUMNS,
+  curves: CURVE_COLUMNS,
+  recipes: RECIPE_COLUMNS,
+  varieties: VARIETY_COLUMNS,
+  beds: BED_COLUMNS,
+  plantings: PLANTING_COLUMNS,
+  bookings: BOOKING_COLUMNS,
+  pieces: PIECE_COLUMNS,
+  stems: STEM_COLUMNS,
+  cooler: COOLER_COLUMNS,
+} satisfies { readonly [Name in SheetName]: ColumnsOf<Name> };
+
+/**
+ * Which sheet a file is: the one whose needed columns all stand in the header and that knows most of its columns; of equals, the one
+ * that the file is named for, then the first. When no header fits, the file's name decides ("beds.csv", "Beds 2027.csv"), and then a
+ * sheet that knows more than half of the columns. Null when nothing fits.
+ */
+export function sheetOfFile(fileName: string, header: readonly string[]): SheetName | null {
+  const keys = new Set(header.map(columnKey).filter((key) => key !== ""));
+  const named = sheetNamed(fileName);
+  const knownCount = (sheet: SheetName) => SHEET_COLUMNS[sheet].filter((column) => keys.has(column)).length;
+  const best = (sheets: readonly SheetName[]) =>
+    [...sheets].sort((a, b) => knownCount(b) - knownCount(a) || Number(b === named) - Number(a === named))[0] ?? null;
+  const fitting = SHEET_NAMES.filter((sheet) => neededColumns(SHEETS[sheet]).every((column) => keys.has(column)));
+  const nearest = best(SHEET_NAMES.filter((sheet) => knownCount(sheet) * 2 > keys.size));
+  return best(fitting) ?? named ?? nearest;
+}
+
+function sheetNamed(fileName: string): SheetName | null {
+  const base = fileName.split(/[\\/]/).at(-1) ?? fileName;
+  const words = base
+    .toLowerCase()
+    .replace(/\.[a-z]+$/, "")
+    .split(/[^a-z]+/);
+  return SHEET_NAMES.find((sheet) => words.includes(sheet)) ?? null;
+}

@@ -1,0 +1,112 @@
+import type { SheetName } from "#lib/domain/sheet-columns";
+import { type Column, type RowOf, readRow } from "./columns";
+import { didYouMean } from "./nearest-name";
+import type { Place, SheetProblem } from "./sheet-problem";
+import type { Table } from "./table";
+
+/** A row of a sheet: where it stands, its cells as written (for the names of rows that are wrong), and what it says if it is right. */
+export type SheetRow<T> = {
+  readonly place: Place;
+  readonly textIn: (column: string) => string;
+  readonly record: T | null;
+};
+
+export type SheetRows<T> = { readonly rows: readonly SheetRow<T>[]; readonly problems: readonly SheetProblem[] };
+
+/** Says that something is wrong with the row at hand; the row is then not clean. `column` null: the row as a whole. */
+export type Say = (column: string | null, message: string) => void;
+
+/** A header as it is compared: letter case makes no difference, and a space, hyphen or underscore are alike. */
+export const columnKey = (header: string): string =>
+  header
+    .trim()
+    .toLowerCase()
+    .replace(/[\s_-]+/g, "_");
+
+/** The columns that a sheet cannot do without. */
+export const neededColumns = (columns: Record<string, Column<unknown>>): string[] =>
+  Object.keys(columns).filter((name) => columns[name]?.absent === null);
+
+/** Reads every row of a table by the columns of its sheet; every wrong cell is a problem with its place. */
+export function readRows<Columns extends Record<string, Column<unknown>>>(
+  sheet: SheetName,
+  columns: Columns,
+  table: Table,
+  file: string,
+): SheetRows<RowOf<Columns>> {
+  const keys = table.header.map(columnKey);
+  const indexOf = new Map(keys.map((key, index) => [key, index] as const).reverse());
+  const problems: SheetProblem[] = headerProblems(sheet, columns, table.header).map((problem) => ({
+    file,
+    line: table.headerLine,
+    ...problem,
+  }));
+  for (const problem of table.problems) problems.push({ file, column: null, ...problem });
+  const rows = table.rows.map(({ line, cells }): SheetRow<RowOf<Columns>> => {
+    const textIn = (column: string) => {
+      const index = indexOf.get(column);
+      return index === undefined ? undefined : cells[index];
+    };
+    const reading = readRow(columns, textIn);
+    for (const problem of reading.problems) problems.push({ file, line, ...problem });
+    return { place: { file, line }, textIn: (column) => textIn(column) ?? "", record: reading.row };
+  });
+  return { rows, problems };
+}
+
+function headerProblems(sheet: SheetName, columns: Record<string, Column<unknown>>, header: readonly string[]) {
+  const known = Object.keys(columns);
+  const keys = header.map(columnKey);
+  const problems: { column: string | null; message: string }[] = [];
+  const needed = neededColumns(columns).filter((name) => !keys.includes(name));
+  for (const name of needed)
+    problems.push({
+      column: name,
+      message: `the ${sheet} sheet needs a column "${name}": add it, with ${columns[name]?.hint}`,
+    });
+  const free = known.filter((name) => !keys.includes(name));
+  header.forEach((written, index) => {
+    const key = keys[index] ?? "";
+    if (key === "")
+      problems.push({ column: null, message: `column ${index + 1} has no name: name it, or take it out of the sheet` });
+    else if (!known.includes(key))
+      problems.push({
+        column: written,
+        message: `the ${sheet} sheet has no column "${written}": take it out${didYouMean(key, free) || `, or name it as one of ${known.join(", ")}`}`,
+      });
+    else if (keys.indexOf(key) < index)
+      problems.push({
+        column: key,
+        message: `the column "${key}" stands twice: only the first was read, take one out`,
+      });
+  });
+  return problems;
+}
+
+/**
+ * Turns each row that is right so far into its next form. Where `link` says something, or returns null, the row is not clean; rows
+ * that were wrong already pass through. Order is kept.
+ */
+export function linkRows<T, Linked>(
+  { rows, problems }: SheetRows<T>,
+  link: (record: T, say: Say, row: SheetRow<T>) => Linked | null,
+): SheetRows<Linked> {
+  const found: SheetProblem[] = [...problems];
+  const linked = rows.map((row): SheetRow<Linked> => {
+    if (row.record === null) return { ...row, record: null };
+    const before = found.length;
+    const next = link(row.record, (column, message) => found.push({ ...row.place, column, message }), row);
+    return { ...row, record: found.length === before ? next : null };
+  });
+  return { rows: linked, problems: found };
+}
+
+/** The rows of several files of one sheet, one after another. */
+export const joinRows = <T>(parts: readonly SheetRows<T>[]): SheetRows<T> => ({
+  rows: parts.flatMap((part) => part.rows),
+  problems: parts.flatMap((part) => part.problems),
+});
+
+/** What the clean rows say, in order. */
+export const cleanRecords = <T>({ rows }: SheetRows<T>): T[] =>
+  rows.flatMap(({ record }) => (record === null ? [] : [record]));

@@ -1,0 +1,58 @@
+import type { VarietyRecord } from "#lib/domain/farm-records";
+import type { Colour } from "#lib/domain/words";
+import { didYouMean, nameKey } from "./nearest-name";
+import { type Place, placeInWords } from "./sheet-problem";
+
+/** A variety that was found, in its own spelling, or what is wrong, in which column, and how to mend it. */
+export type VarietyReading =
+  | { ok: true; variety: VarietyRecord }
+  | { ok: false; column: "variety" | "colour"; message: string };
+
+type Entry = { readonly variety: VarietyRecord; readonly place: Place | null };
+
+const keyOf = (crop: string, variety: string) => `${nameKey(crop)}\n${nameKey(variety)}`;
+
+/** The varieties on the farm and those that the sheets bring: each crop and name has one colour. */
+export class VarietyBook {
+  readonly #entries = new Map<string, Entry>();
+  readonly #wrong = new Map<string, Place>();
+
+  constructor(known: readonly VarietyRecord[]) {
+    for (const variety of known) this.#entries.set(keyOf(variety.crop, variety.variety), { variety, place: null });
+  }
+
+  /** The variety that a row names. With a colour it may be new; without one it must be known. */
+  meet(crop: string, name: string, colour: Colour | null): VarietyReading {
+    const entry = this.#entries.get(keyOf(crop, name));
+    if (entry && (colour === null || colour === entry.variety.colour)) return { ok: true, variety: entry.variety };
+    if (entry) {
+      const where = entry.place ? `on ${placeInWords(entry.place)}` : "on the farm";
+      const message = `"${name}" of ${crop} is ${entry.variety.colour} ${where}, not ${colour}: a variety has one colour, mend it or give this variety another name`;
+      return { ok: false, column: "colour", message };
+    }
+    if (colour !== null) return { ok: true, variety: { crop, variety: name, colour } };
+    return { ok: false, column: "variety", message: this.#unknown(crop, name) };
+  }
+
+  /** Enters the variety of a clean row. */
+  enter(variety: VarietyRecord, place: Place): void {
+    const key = keyOf(variety.crop, variety.variety);
+    if (!this.#entries.has(key)) this.#entries.set(key, { variety, place });
+  }
+
+  /** Enters the variety of a row that is wrong, so that what refers to it can say why it is not found. */
+  enterWrong(crop: string, name: string, place: Place): void {
+    const key = keyOf(crop, name);
+    if (!this.#wrong.has(key)) this.#wrong.set(key, place);
+  }
+
+  #unknown(crop: string, name: string): string {
+    const place = this.#wrong.get(keyOf(crop, name));
+    if (place)
+      return `variety "${name}" of ${crop} is on ${placeInWords(place)}, which has a problem: mend that row first`;
+    const names = [...this.#entries.values()]
+      .filter(({ variety }) => nameKey(variety.crop) === nameKey(crop))
+      .map(({ variety }) => variety.variety);
+    return `no variety "${name}" of ${crop}: add it with its colour to the varieties sheet, or mend the name${didYouMean(name, names)}`;
+  }
+}

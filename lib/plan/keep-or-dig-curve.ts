@@ -1,0 +1,65 @@
+import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
+import { type ChosenBeds, chosenBeds } from "./keep-or-dig";
+import type { Setting } from "./keep-or-dig-problem";
+import { type SearchEnd, searchSettings } from "./keep-or-dig-search";
+import type { WinterSeason } from "./keep-or-dig-season";
+
+/** The cheapest choice with at most so many beds kept; `chosen` is null when none keeps to the limits. */
+export type CurvePoint = {
+  readonly atMostCount: number;
+  readonly status: "optimal" | "stopped" | "infeasible";
+  readonly boundCents: number;
+  readonly chosen: ChosenBeds | null;
+};
+
+/** How far the curve has come: the points that are done. */
+export type CurveProgress = { readonly points: readonly CurvePoint[]; readonly ofCount: number };
+
+/**
+ * How the cost falls as beds are kept one more at a time: a point for 0, 1, … up to every bed without a flag [K6]. More beds allowed never
+ * cost more; from the number that the best choice of all keeps, the points are all that choice. Every point reuses the cuts of those
+ * before. Yields as it goes; send `true` to stop with the points that are done.
+ */
+export function* keepCurve(
+  season: WinterSeason,
+  solver: MixedIntegerSolver,
+): Generator<CurveProgress, readonly CurvePoint[], boolean | undefined> {
+  const { openBeds } = season;
+  const none: Setting = openBeds.map(() => false);
+  const points: CurvePoint[] = [];
+  const progress = (): CurveProgress => ({ points: [...points], ofCount: openBeds.length + 1 });
+  const pointOf = (atMostCount: number, { status, best, boundCents }: SearchEnd): CurvePoint => ({
+    atMostCount,
+    status,
+    boundCents,
+    chosen: best && chosenBeds(season, best.setting),
+  });
+  const ofAll = yield* searched(season, solver, openBeds.length, none, progress);
+  if (ofAll.status === "stopped") return points;
+  const enoughCount = ofAll.best ? ofAll.best.setting.filter(Boolean).length : 0;
+  const enough = pointOf(openBeds.length, ofAll);
+  let start = none;
+  for (let atMostCount = 0; atMostCount < enoughCount; atMostCount++) {
+    const end = yield* searched(season, solver, atMostCount, start, progress);
+    if (end.status === "stopped") return points;
+    start = end.best?.setting ?? none;
+    points.push(pointOf(atMostCount, end));
+  }
+  for (let atMostCount = enoughCount; atMostCount <= openBeds.length; atMostCount++)
+    points.push({ ...enough, atMostCount });
+  return points;
+}
+
+function* searched(
+  { costs, limits, openBeds }: WinterSeason,
+  solver: MixedIntegerSolver,
+  atMost: number,
+  start: Setting,
+  progress: () => CurveProgress,
+): Generator<CurveProgress, SearchEnd, boolean | undefined> {
+  const countLimit = { weights: openBeds.map(() => 1), atMost, words: `at most ${atMost} beds kept` };
+  const search = searchSettings(solver, costs, [...limits, countLimit], [start]);
+  let step = search.next();
+  while (!step.done) step = search.next(yield progress());
+  return step.value;
+}

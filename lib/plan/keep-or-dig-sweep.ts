@@ -1,0 +1,43 @@
+import type { Snapshot } from "#lib/domain/snapshot";
+import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
+import { type ChoiceProgress, chooseBeds, type WinterChoice } from "./keep-or-dig";
+
+/** The choice if every clump in the ground lived through the winter with this chance. */
+export type SurvivalPoint = { readonly survivalShare: number; readonly choice: WinterChoice };
+
+/**
+ * The choice made again for each survival assumed, the plantings' own expectations set aside: no published figure was found, so a
+ * grower should see how far the choice hangs on hers [K7]. Yields the progress of each; send `true` to stop with the points that are done.
+ * @param survivalShares  0 to 1
+ * @throws RangeError if a share is not between 0 and 1
+ */
+export function* sweepSurvival(
+  snapshot: Snapshot,
+  seasonYear: number,
+  solver: MixedIntegerSolver,
+  survivalShares: readonly number[],
+): Generator<ChoiceProgress, readonly SurvivalPoint[], boolean | undefined> {
+  const points: SurvivalPoint[] = [];
+  for (const survivalShare of survivalShares) {
+    if (!(survivalShare >= 0 && survivalShare <= 1))
+      throw new RangeError(`survivalShares must lie between 0 and 1, got ${survivalShare}`);
+    const choosing = chooseBeds(withSurvival(snapshot, survivalShare), seasonYear, solver);
+    let step = choosing.next();
+    while (!step.done) {
+      if (yield step.value) return points;
+      step = choosing.next();
+    }
+    points.push({ survivalShare, choice: step.value });
+  }
+  return points;
+}
+
+/** The farm with one survival for all that winters in the ground. */
+export function withSurvival(snapshot: Snapshot, survivalShare: number): Snapshot {
+  const { farm } = snapshot;
+  return {
+    ...snapshot,
+    farm: { ...farm, winter: { ...farm.winter, winterSurvivalShare: survivalShare } },
+    plantings: snapshot.plantings.map((planting) => ({ ...planting, winterSurvivalShare: null })),
+  };
+}

@@ -1,0 +1,115 @@
+import type { Snapshot } from "#lib/domain/snapshot";
+import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
+import { type Setting, weightOf } from "./keep-or-dig-problem";
+import { type SearchProgress, searchSettings } from "./keep-or-dig-search";
+import { fates, focalShortStems, keptIds, type WinterSeason, winterSeason } from "./keep-or-dig-season";
+
+/** How far the choice has come: the best plan so far (null until one keeps to the limits), and what no plan can beat. */
+export type ChoiceProgress = {
+  readonly bestCents: number | null;
+  readonly boundCents: number;
+  readonly keptCount: number;
+  readonly cutCount: number;
+  readonly branchCount: number;
+  readonly openBranchCount: number;
+};
+
+/**
+ * A choice of beds in money and in what it takes, every candidate bed reckoned. `totalCents` is what is least:
+ * `buyInCents` (stems short at their expected price) + `fitCents` (what poorer fits and older stems are worth) + `winterCents`, and
+ * `winterCents` = labour + material + replacement + free bed. All cents are whole.
+ */
+export type ChosenBeds = {
+  readonly keptBedIds: readonly number[];
+  readonly totalCents: number;
+  readonly buyInCents: number;
+  readonly fitCents: number;
+  readonly winterCents: number;
+  readonly labourCents: number;
+  readonly materialCents: number;
+  readonly replacementCents: number;
+  readonly freeBedCents: number;
+  readonly hours: number;
+  readonly leafCubicMetres: number;
+  readonly tarpSquareMetres: number;
+  readonly focalShortStems: number;
+};
+
+/**
+ * What the choice can honestly say [K4]. `optimal`: no choice is cheaper, to the cent. `stopped`: the best found, and no choice can beat
+ * `boundCents`. `stopped early`: none was found yet that keeps to the limits. `infeasible`: none does, because of these.
+ */
+export type WinterChoice =
+  | (ChosenBeds & { readonly status: "optimal" | "stopped"; readonly boundCents: number })
+  | { readonly status: "stopped early"; readonly boundCents: number }
+  | { readonly status: "infeasible"; readonly because: readonly string[] };
+
+/**
+ * Chooses which beds of tender perennials stay in the ground, so that expected buy-in, labour, materials and replacement are least, with
+ * the whole match inside. Yields its progress; send `true` to stop it. Flags overrule the sum [K2], limits are kept [K3].
+ * @param season  what was made before for the same snapshot and year, if it was
+ */
+export function* chooseBeds(
+  snapshot: Snapshot,
+  seasonYear: number,
+  solver: MixedIntegerSolver,
+  season: WinterSeason = winterSeason(snapshot, seasonYear),
+): Generator<ChoiceProgress, WinterChoice, boolean | undefined> {
+  const search = searchSettings(solver, season.costs, season.limits, [season.openBeds.map(() => false)]);
+  let step = search.next();
+  while (!step.done) step = search.next(yield choiceProgress(step.value));
+  const { status, best, boundCents } = step.value;
+  if (status === "infeasible") return { status, because: broken(season) };
+  if (!best) return { status: "stopped early", boundCents };
+  return { status, boundCents, ...chosenBeds(season, best.setting) };
+}
+
+/** Runs a search to its end, without a stop. */
+export function finished<End>(search: Generator<unknown, End, boolean | undefined>): End {
+  for (;;) {
+    const step = search.next();
+    if (step.done) return step.value;
+  }
+}
+
+export const choiceProgress = ({ best, ...progress }: SearchProgress): ChoiceProgress => ({
+  bestCents: best?.cents ?? null,
+  keptCount: best?.setting.filter(Boolean).length ?? 0,
+  boundCents: progress.boundCents,
+  cutCount: progress.cutCount,
+  branchCount: progress.branchCount,
+  openBranchCount: progress.openBranchCount,
+});
+
+/** What a choice costs and takes, over every candidate bed. */
+export function chosenBeds(season: WinterSeason, setting: Setting): ChosenBeds {
+  const { futures } = season;
+  const isKept = fates(season, setting);
+  const costs = futures.beds.map(({ keep, dig }, bed) => (isKept[bed] ? keep : dig));
+  const sum = (of: (cost: (typeof costs)[number]) => number) => costs.reduce((total, cost) => total + of(cost), 0);
+  const flow = season.flowOf(isKept);
+  const buyInCents = flow.unmet.reduce((total, stems, node) => total + stems * futures.network.flow.unmetCost[node], 0);
+  const winterCents = sum(({ cents }) => cents);
+  return {
+    keptBedIds: keptIds(season, setting),
+    totalCents: flow.totalCost + winterCents,
+    buyInCents,
+    fitCents: flow.totalCost - buyInCents,
+    winterCents,
+    labourCents: sum((cost) => cost.labourCents),
+    materialCents: sum((cost) => cost.materialCents),
+    replacementCents: sum((cost) => cost.replacementCents),
+    freeBedCents: sum((cost) => cost.freeBedCents),
+    hours: sum((cost) => cost.hours),
+    leafCubicMetres: sum((cost) => cost.leafCubicMetres),
+    tarpSquareMetres: sum((cost) => cost.tarpSquareMetres),
+    focalShortStems: focalShortStems(futures, flow),
+  };
+}
+
+/** The limits that no choice can keep even by itself; all of them when only together they cannot be kept. */
+function broken({ limits, openBeds }: WinterSeason): string[] {
+  const lightest = (weights: readonly number[]) => openBeds.map((_, index) => weights[index] < 0);
+  const hopeless = limits.filter((limit) => weightOf(limit, lightest(limit.weights)) > limit.atMost);
+  return (hopeless.length ? hopeless : limits).map(({ words }) => words);
+}

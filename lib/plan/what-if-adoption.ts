@@ -1,0 +1,58 @@
+import type { Planting } from "#lib/domain/bed";
+import type { BloomCurve } from "#lib/domain/bloom-curve";
+import type { Booking, BookingDraft } from "#lib/domain/booking";
+import type { Farm } from "#lib/domain/farm";
+import type { Problem } from "#lib/domain/problem";
+import type { Snapshot } from "#lib/domain/snapshot";
+import type { Change, PlantingDraft } from "#lib/domain/what-if";
+import { applyChanges } from "./what-if";
+
+/** What to write for one table: rows to replace by id, ids to remove, and rows to add, which have no id yet. */
+export type RowChanges<Row, Draft> = {
+  readonly changed: readonly Row[];
+  readonly removedIds: readonly number[];
+  readonly added: readonly Draft[];
+};
+
+/** What adopting a list of changes writes to the farm's records. `farm` is null when its settings stay as they are. */
+export type Adoption = {
+  readonly farm: Farm | null;
+  readonly plantings: RowChanges<Planting, PlantingDraft>;
+  readonly bookings: RowChanges<Booking, BookingDraft>;
+  /** A change never adds or removes a curve. */
+  readonly changedCurves: readonly BloomCurve[];
+  readonly problems: readonly Problem[];
+};
+
+/**
+ * What to write so that the farm becomes what it would be [W7]: the difference between the two, row by row, so that changes which undo
+ * each other write nothing.
+ */
+export function adoption(snapshot: Snapshot, seasonYear: number, changes: readonly Change[]): Adoption {
+  const { snapshot: wouldBe, problems } = applyChanges(snapshot, seasonYear, changes);
+  const plantings = difference(snapshot.plantings, wouldBe.plantings);
+  const bookings = difference(snapshot.bookings, wouldBe.bookings);
+  return {
+    farm: isSame(snapshot.farm, wouldBe.farm) ? null : wouldBe.farm,
+    plantings: { ...plantings, added: plantings.added.map(({ id: _, ...draft }) => draft) },
+    bookings: { ...bookings, added: bookings.added.map(({ id: _, ...draft }) => draft) },
+    changedCurves: difference(snapshot.curves, wouldBe.curves).changed,
+    problems,
+  };
+}
+
+function difference<Row extends { readonly id: number }>(before: readonly Row[], after: readonly Row[]) {
+  const old = new Map(before.map((row) => [row.id, row]));
+  const kept = new Set(after.map(({ id }) => id));
+  return {
+    changed: after.filter((row) => {
+      const was = old.get(row.id);
+      return was !== undefined && !isSame(was, row);
+    }),
+    removedIds: before.filter(({ id }) => !kept.has(id)).map(({ id }) => id),
+    added: after.filter(({ id }) => !old.has(id)),
+  };
+}
+
+/** Rows are plain data, and a changed row is a copy with its fields in the same order. */
+const isSame = (a: object, b: object): boolean => a === b || JSON.stringify(a) === JSON.stringify(b);

@@ -1,0 +1,133 @@
+import { areaSquareMetres, type Bed, type Planting } from "#lib/domain/bed";
+import type { Farm } from "#lib/domain/farm";
+
+/**
+ * What a bed of tender perennials costs in its two futures, one named rule each. A clump stands for each plant of the planting; the
+ * whole bed is covered, whatever else grows in it. Work rates, prices and survival are the farm's own settings; those a new farm starts
+ * from are from memory, but for the storage loss (5 to 10 %, published by the American Dahlia Society, ADS-STORE).
+ */
+type Rates = Pick<Farm, "winter">;
+
+/** Clumps to lift, or to leave in. */
+export const clumpCount = (plantings: readonly Planting[]): number =>
+  plantings.reduce((sum, { plantCount }) => sum + plantCount, 0);
+
+/** Hours to lift so many clumps, tops off and soil shaken out. */
+export const diggingHours = (clumps: number, { winter }: Rates): number => clumps / winter.digClumpsPerHour;
+
+/** Hours to wash, divide, label and pack so many clumps. */
+export const dividingHours = (clumps: number, { winter }: Rates): number => clumps / winter.divideClumpsPerHour;
+
+/** Hours to set a tuber for each of so many clumps in spring. */
+export const replantingHours = (clumps: number, { winter }: Rates): number => clumps / winter.replantTubersPerHour;
+
+/** Cents for crates, packing and a cool room over the winter. */
+export const storageCents = (clumps: number, { winter }: Rates): number => clumps * winter.storageCentsPerClump;
+
+/** Tubers that rot or shrivel in store, of all that the clumps divide into. */
+export const storageLossTubers = (clumps: number, { winter }: Rates): number =>
+  clumps * winter.divisionsPerClump * winter.storageLossShare;
+
+/** Tubers over once each clump's place is planted again; below 0, tubers to buy. */
+export const tubersGained = (clumps: number, farm: Rates): number =>
+  clumps * farm.winter.divisionsPerClump - storageLossTubers(clumps, farm) - clumps;
+
+/**
+ * Cents that the tubers gained are worth: only the share that is wanted, for more beds or for sale, saves money. Below 0 when the store
+ * gives fewer than the bed needs: every one of those must be bought.
+ */
+export function tubersGainedCents(clumps: number, farm: Rates): number {
+  const gained = tubersGained(clumps, farm);
+  return gained * farm.winter.tuberCents * (gained > 0 ? farm.winter.tubersWantedShare : 1);
+}
+
+/** Cubic metres of leaves to cover a bed, before they settle. */
+export const leafCubicMetres = (bed: Bed, { winter }: Rates): number => areaSquareMetres(bed) * winter.leafDepthMetres;
+
+/** Cents for the leaves of a bed. */
+export const leafCents = (bed: Bed, farm: Rates): number =>
+  leafCubicMetres(bed, farm) * farm.winter.leafCentsPerCubicMetre;
+
+/** Square metres of tarp over a bed: its area, no overlap reckoned. */
+export const tarpSquareMetres = (bed: Bed): number => areaSquareMetres(bed);
+
+/** Cents for the tarp of a bed, for one winter. */
+export const tarpCents = (bed: Bed, { winter }: Rates): number =>
+  tarpSquareMetres(bed) * winter.tarpCentsPerSquareMetre;
+
+/** Hours to cover a bed in autumn and uncover it in spring, both together. */
+export const coveringHours = (bed: Bed, { winter }: Rates): number =>
+  areaSquareMetres(bed) * winter.coverHoursPerSquareMetre;
+
+/** The share of clumps expected to live through the winter in the ground: the planting's own, else the farm's. */
+export const winterSurvival = ({ winterSurvivalShare }: Planting, { winter }: Rates): number =>
+  winterSurvivalShare ?? winter.winterSurvivalShare;
+
+/** Clumps expected to die in the ground. */
+export const clumpsLost = (plantings: readonly Planting[], farm: Rates): number =>
+  plantings.reduce((sum, planting) => sum + planting.plantCount * (1 - winterSurvival(planting, farm)), 0);
+
+/** Cents to buy a tuber for each clump expected to die in the ground. */
+export const replacementCents = (plantings: readonly Planting[], farm: Rates): number =>
+  clumpsLost(plantings, farm) * farm.winter.tuberCents;
+
+/** Cents that an early-spring crop in the bed would bring: lost when the bed is kept, since it is not free until planting. */
+export const freeBedCents = (bed: Bed, { winter }: Rates): number =>
+  areaSquareMetres(bed) * winter.freeBedCentsPerSquareMetre;
+
+/**
+ * One future of a bed in money and in what it takes. Each kind of money is rounded to whole cents once, so that `cents` and every total
+ * over beds add up exactly.
+ */
+export type WinterCost = {
+  readonly cents: number;
+  readonly hours: number;
+  readonly labourCents: number;
+  /** Storage when dug; leaves and tarp when kept. */
+  readonly materialCents: number;
+  /** Kept: clumps expected to die, bought again. Dug: less the worth of tubers gained. */
+  readonly replacementCents: number;
+  /** Kept: the early-spring crop that has no bed. */
+  readonly freeBedCents: number;
+  readonly leafCubicMetres: number;
+  readonly tarpSquareMetres: number;
+};
+
+/** Lifted, divided, stored and planted again. */
+export function digCost(plantings: readonly Planting[], farm: Farm): WinterCost {
+  const clumps = clumpCount(plantings);
+  return inWholeCents({
+    hours: diggingHours(clumps, farm) + dividingHours(clumps, farm) + replantingHours(clumps, farm),
+    wageCentsPerHour: farm.winter.wageCentsPerHour,
+    materialCents: storageCents(clumps, farm),
+    replacementCents: -tubersGainedCents(clumps, farm),
+    freeBedCents: 0,
+    leafCubicMetres: 0,
+    tarpSquareMetres: 0,
+  });
+}
+
+/** Left in, under leaves and a tarp. */
+export function keepCost(bed: Bed, plantings: readonly Planting[], farm: Farm): WinterCost {
+  return inWholeCents({
+    hours: coveringHours(bed, farm),
+    wageCentsPerHour: farm.winter.wageCentsPerHour,
+    materialCents: leafCents(bed, farm) + tarpCents(bed, farm),
+    replacementCents: replacementCents(plantings, farm),
+    freeBedCents: freeBedCents(bed, farm),
+    leafCubicMetres: leafCubicMetres(bed, farm),
+    tarpSquareMetres: tarpSquareMetres(bed),
+  });
+}
+
+type Unrounded = Omit<WinterCost, "cents" | "labourCents"> & { readonly wageCentsPerHour: number };
+
+function inWholeCents({ wageCentsPerHour, hours, ...rest }: Unrounded): WinterCost {
+  const whole = (cents: number) => Math.round(cents) + 0;
+  const labourCents = whole(hours * wageCentsPerHour);
+  const materialCents = whole(rest.materialCents);
+  const replacementCents = whole(rest.replacementCents);
+  const freeBedCents = whole(rest.freeBedCents);
+  const cents = labourCents + materialCents + replacementCents + freeBedCents;
+  return { ...rest, hours, labourCents, materialCents, replacementCents, freeBedCents, cents };
+}
