@@ -5,7 +5,7 @@ import type { Plan } from "#lib/plan/plan";
 import { ColourWord } from "./ui/colour-words";
 import { countOf, inWholes } from "./ui/numbers";
 
-const ROWS_AT_FIRST = 40;
+const ROWS_AT_FIRST = 24;
 const MONTHS = ["03", "04", "05", "06", "07", "08", "09", "10", "11"];
 
 /** A row per planting that can take the role: its bloom weeks from March to November, darker where more is cut, and its stems in words. */
@@ -27,6 +27,15 @@ export function BloomRows({ plan, role, showAll }: { plan: Plan; role: Role; sho
       )}
       {rows.length > 0 && (
         <ol className="bloom-rows">
+          <li className="month-names" aria-hidden="true">
+            <svg viewBox={`0 0 ${end - start} 6`} className="strip-names" aria-hidden="true">
+              {MONTH_NAMES.map((name, index) => (
+                <text key={name} x={monthStart(MONTHS[index], plan.seasonYear) - start + 1} y="5">
+                  {name}
+                </text>
+              ))}
+            </svg>
+          </li>
           {shown.map((row) => (
             <li key={row.planting.id}>
               <span>
@@ -43,11 +52,6 @@ export function BloomRows({ plan, role, showAll }: { plan: Plan; role: Role; sho
           ))}
         </ol>
       )}
-      <p className="months" aria-hidden="true">
-        {["Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov"].map((month) => (
-          <span key={month}>{month}</span>
-        ))}
-      </p>
       {rows.length > shown.length && (
         <p>
           <a className="button" href={`/?role=${role}&all#bloom`}>
@@ -59,6 +63,8 @@ export function BloomRows({ plan, role, showAll }: { plan: Plan; role: Role; sho
   );
 }
 
+const MONTH_NAMES = ["Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov"];
+const monthStart = (month: string, year: number): number => toDayNumber(dayInYear(`${month}-01` as MonthDay, year));
 const firstDay = (row: PlantingForecast): number => row.cutDays[0] ?? Number.MAX_SAFE_INTEGER;
 const cutStems = (row: PlantingForecast): number => row.cutStems.reduce((sum, stems) => sum + stems, 0);
 
@@ -81,7 +87,7 @@ function Strip({ row, start, end, most }: { row: PlantingForecast; start: number
     <svg className="strip" viewBox={`0 0 ${end - start} 20`} preserveAspectRatio="none" role="img" aria-label={words}>
       <title>{words}</title>
       {MONTHS.slice(1).map((month) => {
-        const x = toDayNumber(dayInYear(`${month}-01` as MonthDay, Number(toDay(start).slice(0, 4)))) - start;
+        const x = monthStart(month, Number(toDay(start).slice(0, 4))) - start;
         return <line key={month} className="month" x1={x} x2={x} y1="0" y2="20" />;
       })}
       {weeks.map((stems, week) => {

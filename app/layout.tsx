@@ -6,6 +6,7 @@ import "./look/parts.css";
 import "./look/forms.css";
 import "./look/tables.css";
 import "./look/season.css";
+import "./look/bloom.css";
 import "./look/beds.css";
 import "./look/print.css";
 import { LastChange } from "./last-change";

@@ -33,10 +33,15 @@ export function install() {
     console.error(`Node 20.9 or newer is needed; this is ${process.versions.node}.`);
     process.exit(1);
   }
-  once("Installing packages (the database is built from source: a minute or two)", "node_modules/.stamp", ["package-lock.json", ".npmrc"], () =>
-    run("npm", ["ci", "--no-fund", "--no-audit"], {
-      otherwise: "The packages could not be installed. Building the database needs python3, make and a C++ compiler (on Debian: apt-get install python3 make g++).",
-    }),
+  once(
+    "Installing packages (the database is built from source: a minute or two)",
+    "node_modules/.stamp",
+    ["package-lock.json", ".npmrc"],
+    () =>
+      run("npm", ["ci", "--no-fund", "--no-audit"], {
+        otherwise:
+          "The packages could not be installed. Building the database needs python3, make and a C++ compiler (on Debian: apt-get install python3 make g++).",
+      }),
   );
 }
 

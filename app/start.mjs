@@ -9,7 +9,9 @@ const FIRST_PORT = Number(process.env.PORT ?? 3100);
 
 install();
 build();
-run(process.execPath, ["--import", "tsx", "demo/load-demo.ts"], { otherwise: "The farm's file could not be made ready." });
+run(process.execPath, ["--import", "tsx", "demo/load-demo.ts"], {
+  otherwise: "The farm's file could not be made ready.",
+});
 
 const port = await freePort(FIRST_PORT);
 console.log(`\n  Stems & Saturdays is open at http://${HOST}:${port}\n  Leave this window open; Ctrl+C closes it.\n`);
@@ -24,7 +26,9 @@ server.on("exit", (code) => process.exit(code ?? 0));
 function freePort(port) {
   return new Promise((resolve, reject) => {
     const probe = createServer();
-    probe.once("error", (error) => (error.code === "EADDRINUSE" && port < 65535 ? resolve(freePort(port + 1)) : reject(error)));
+    probe.once("error", (error) =>
+      error.code === "EADDRINUSE" && port < 65535 ? resolve(freePort(port + 1)) : reject(error),
+    );
     probe.listen(port, HOST, () => probe.close(() => resolve(port)));
   });
 }

@@ -19,8 +19,18 @@ export function BedForm({ bed, units }: { bed?: Bed; units: Units }) {
     >
       <div className="fields">
         <TextField name="name" label="Name" value={bed?.name} hint="Short, as on its stake: D4." />
-        <NumberField name="lengthMetres" label="Length" unit={length.word} value={bed && shown(length, bed.lengthMetres)} />
-        <NumberField name="widthMetres" label="Width" unit={length.word} value={bed && shown(length, bed.widthMetres)} />
+        <NumberField
+          name="lengthMetres"
+          label="Length"
+          unit={length.word}
+          value={bed && shown(length, bed.lengthMetres)}
+        />
+        <NumberField
+          name="widthMetres"
+          label="Width"
+          unit={length.word}
+          value={bed && shown(length, bed.widthMetres)}
+        />
         <CheckGroup
           name="flags"
           label="Reasons of the ground to dig over winter"

@@ -6,7 +6,13 @@ import { ColourWord } from "../ui/colour-words";
 import { inWholes } from "../ui/numbers";
 import { sizeInWords, sprayInWords } from "./bed-words";
 
-type Props = { beds: readonly Bed[]; forecasts: readonly PlantingForecast[]; units: Units; today: Day; seasonYear: number };
+type Props = {
+  beds: readonly Bed[];
+  forecasts: readonly PlantingForecast[];
+  units: Units;
+  today: Day;
+  seasonYear: number;
+};
 
 /** Beds with their plantings of the season, a row each; a bed with nothing in it has a row of its own. */
 export function BedRows({ beds, forecasts, units, today, seasonYear }: Props) {
@@ -61,8 +67,7 @@ const BedHead = ({ bed, units, today }: { bed: Bed; units: Units; today: Day }) 
   const spray = sprayInWords(bed, today);
   return (
     <>
-      <a href={`/beds/${bed.id}`}>{bed.name}</a>{" "}
-      <span className="soft small">{sizeInWords(bed, units)}</span>
+      <a href={`/beds/${bed.id}`}>{bed.name}</a> <span className="soft small">{sizeInWords(bed, units)}</span>
       {bed.flags.map((flag) => (
         <span key={flag}>
           {" "}

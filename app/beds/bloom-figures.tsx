@@ -25,11 +25,15 @@ export function BloomFigures({ row, frostDay }: { row: PlantingForecast; frostDa
       <div>
         <p className="small">
           Columns are the likely stems, whiskers reach from low to high: one season in ten gives less than low, one more
-          than high, by the spread of yield alone. The first cut may come about {countOf(curve.firstCutSpreadDays, "day")}{" "}
-          early or late (standard deviation).{crop.tender && " Drawn up to the first frost reckoned with."}
+          than high, by the spread of yield alone. The first cut may come about{" "}
+          {countOf(curve.firstCutSpreadDays, "day")} early or late (standard deviation).
+          {crop.tender && " Drawn up to the first frost reckoned with."}
         </p>
         <p>
-          {curve.varietyId === null ? `The curve of all ${crop.name.toLowerCase()}` : `A curve of ${variety.name} alone`}.
+          {curve.varietyId === null
+            ? `The curve of all ${crop.name.toLowerCase()}`
+            : `A curve of ${variety.name} alone`}
+          .
           <br />
           Timing <OriginMark origin={curve.timingOrigin} />
           <br />

@@ -5,9 +5,11 @@ import { carryOver } from "./actions";
 export const CarryOver = ({ fromSeason, toSeason }: { fromSeason: number; toSeason: number }) => (
   <div className="card">
     <p>
-      <strong>Start {toSeason} from {fromSeason}.</strong> All plantings come along: perennials and what is kept in the
-      ground keep the day they were planted, the rest is planted on the same day a year on. Change any of it afterwards;
-      the whole copy can be undone.
+      <strong>
+        Start {toSeason} from {fromSeason}.
+      </strong>{" "}
+      All plantings come along: perennials and what is kept in the ground keep the day they were planted, the rest is
+      planted on the same day a year on. Change any of it afterwards; the whole copy can be undone.
     </p>
     <Form
       action={carryOver}

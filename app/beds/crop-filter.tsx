@@ -6,7 +6,9 @@ type Props = { crops: readonly Crop[]; plantings: readonly PlantingForecast[]; c
 /** Shows the beds of one crop alone, among those planted this season. */
 export function CropFilter({ crops, plantings, cropId }: Props) {
   const planted = new Set(plantings.map(({ crop }) => crop.id));
-  const choices = crops.filter(({ id }) => planted.has(id) || id === cropId).sort((a, b) => a.name.localeCompare(b.name));
+  const choices = crops
+    .filter(({ id }) => planted.has(id) || id === cropId)
+    .sort((a, b) => a.name.localeCompare(b.name));
   if (choices.length < 2 && cropId === null) return null;
   return (
     <form action="/beds" className="row no-print" aria-label="Beds shown">

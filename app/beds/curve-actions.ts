@@ -27,7 +27,9 @@ export async function restoreCurve(_: FormState, form: FormData): Promise<FormSt
   if (!curve) return values.refused([{ place: "curveId", message: "this bloom curve is no longer on the farm" }]);
   if (curve.varietyId !== null) return taken(values, removeCurve(farmDatabase(), curve.id));
   const cropName = crops.find(({ id }) => id === curve.cropId)?.name;
-  const builtIn = CATALOGUE.find(({ name }) => name === cropName)?.curves.find(({ treatment }) => treatment === curve.treatment);
+  const builtIn = CATALOGUE.find(({ name }) => name === cropName)?.curves.find(
+    ({ treatment }) => treatment === curve.treatment,
+  );
   if (!builtIn) return values.refused([{ place: "curveId", message: "there is no built-in curve for this" }]);
   return taken(values, putCurve(farmDatabase(), { ...builtIn, cropId: curve.cropId, varietyId: null }));
 }

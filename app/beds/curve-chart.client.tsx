@@ -18,8 +18,19 @@ export function CurveChart({ weeks, words }: { weeks: readonly Week[]; words: st
         accessibilityLayer={false}
       >
         <CartesianGrid vertical={false} stroke="var(--rule)" />
-        <XAxis dataKey="from" tick={{ fontSize: 11, fill: "var(--ink-soft)" }} interval="equidistantPreserveStart" tickLine={false} />
-        <YAxis width={44} tick={{ fontSize: 11, fill: "var(--ink-soft)" }} tickLine={false} axisLine={false} allowDecimals={false} />
+        <XAxis
+          dataKey="from"
+          tick={{ fontSize: 11, fill: "var(--ink-soft)" }}
+          interval="equidistantPreserveStart"
+          tickLine={false}
+        />
+        <YAxis
+          width={44}
+          tick={{ fontSize: 11, fill: "var(--ink-soft)" }}
+          tickLine={false}
+          axisLine={false}
+          allowDecimals={false}
+        />
         <Bar dataKey="likely" fill="var(--covered)" isAnimationActive={false}>
           <ErrorBar dataKey="spread" width={3} stroke="var(--ink)" strokeWidth={1.2} isAnimationActive={false} />
         </Bar>

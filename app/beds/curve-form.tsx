@@ -19,7 +19,9 @@ const WEEKS_AT_FIRST = 6;
 /** The bloom curve of a crop under a treatment, for all of it or for one variety. Numbers that are changed become the farm's own. */
 export function CurveForm({ crop, variety, treatment, curve }: Props) {
   const anchor = curve?.anchor;
-  const weeks = curve ? curve.stemsPerPlantByWeek.map((stems) => shown(PLAIN, stems)) : Array<string>(WEEKS_AT_FIRST).fill("");
+  const weeks = curve
+    ? curve.stemsPerPlantByWeek.map((stems) => shown(PLAIN, stems))
+    : Array<string>(WEEKS_AT_FIRST).fill("");
   const scopes = [
     { value: "crop", label: `all ${crop.name.toLowerCase()}` },
     ...(variety ? [{ value: "variety", label: `only ${variety.name}` }] : []),
@@ -34,7 +36,12 @@ export function CurveForm({ crop, variety, treatment, curve }: Props) {
       >
         <div className="fields">
           <SelectField name="isFor" label="For" value={curve?.varietyId ? "variety" : "crop"} options={scopes} />
-          <SelectField name="anchor.kind" label="First cut comes" value={anchor?.kind ?? "days-after-planting"} options={ANCHORS} />
+          <SelectField
+            name="anchor.kind"
+            label="First cut comes"
+            value={anchor?.kind ?? "days-after-planting"}
+            options={ANCHORS}
+          />
           <TextField
             name="anchor.firstCut"
             label="First cut"
@@ -69,7 +76,11 @@ export function CurveForm({ crop, variety, treatment, curve }: Props) {
       {curve && canBeRestored(curve, crop) && (
         <Form
           action={restoreCurve}
-          submit={curve.varietyId === null ? "Back to the built-in curve" : `Back to the curve of all ${crop.name.toLowerCase()}`}
+          submit={
+            curve.varietyId === null
+              ? "Back to the built-in curve"
+              : `Back to the curve of all ${crop.name.toLowerCase()}`
+          }
           hidden={{ curveId: curve.id }}
           isQuiet
         />

@@ -28,8 +28,14 @@ export function readCurve(values: FormValues, before: BloomCurve | undefined): P
     anchor,
     stemsPerPlantByWeek: values.numbers("stemsPerPlantByWeek"),
     firstCutSpreadDays: values.number("firstCutSpreadDays"),
-    yieldSpread: values.number("yieldSpread", { measure: PERCENT, before: before?.yieldSpread, range: "a percentage from 0 to 200" }),
-    ...(before ? { timingOrigin: before.timingOrigin, yieldOrigin: before.yieldOrigin, note: before.note } : NONE_BEFORE),
+    yieldSpread: values.number("yieldSpread", {
+      measure: PERCENT,
+      before: before?.yieldSpread,
+      range: "a percentage from 0 to 200",
+    }),
+    ...(before
+      ? { timingOrigin: before.timingOrigin, yieldOrigin: before.yieldOrigin, note: before.note }
+      : NONE_BEFORE),
   });
   return parsed.ok && before ? { ok: true, parsed: marked(parsed.parsed, before) } : parsed;
 }

@@ -30,7 +30,9 @@ export function CurveWeeks({ weeks: initial }: { weeks: readonly string[] }) {
               value={week}
               aria-invalid={field.problem ? true : undefined}
               aria-describedby={field.problemId}
-              onChange={({ target }) => setWeeks(weeks.map((before, place) => (place === index ? target.value : before)))}
+              onChange={({ target }) =>
+                setWeeks(weeks.map((before, place) => (place === index ? target.value : before)))
+              }
             />
           </div>
         ))}

@@ -1,5 +1,5 @@
-import { inShort, toDay } from "#lib/domain/day";
 import type { BloomCurve } from "#lib/domain/bloom-curve";
+import { inShort, toDay } from "#lib/domain/day";
 import { curveFinder, forecastPlanting, type PlantingForecast } from "#lib/plan/forecast";
 import type { Plan } from "#lib/plan/plan";
 import { DUG, KEPT, replantedOn } from "#lib/plan/winter-beds";
@@ -26,7 +26,7 @@ export function KeepSwitch({ row, plan }: { row: PlantingForecast; plan: Plan })
   return (
     <form action={keepOrDig} aria-label={`Keep or dig ${crop.name} ${variety.name}`}>
       <input type="hidden" name="plantingId" value={planting.id} />
-      <table className="keep-switch">
+      <table className="keep-switch cards-on-phone">
         <caption>Over winter</caption>
         <thead>
           <tr>
@@ -48,8 +48,12 @@ export function KeepSwitch({ row, plan }: { row: PlantingForecast; plan: Plan })
           {futures.map(({ treatment, name, curve, firstCut, stems, button }) => (
             <tr key={treatment}>
               <th scope="row">{name}</th>
-              <td className="number">{firstCut}</td>
-              <td className="number">{inWholes(stems)}</td>
+              <td className="number" data-label="First cut">
+                {firstCut}
+              </td>
+              <td className="number" data-label="Cut, stems">
+                {inWholes(stems)}
+              </td>
               <td>
                 {planting.treatment === treatment ? (
                   <span className="good-word">✓ as it is</span>
@@ -71,7 +75,11 @@ export function KeepSwitch({ row, plan }: { row: PlantingForecast; plan: Plan })
   );
 }
 
-const outcome = ({ curve, cutDays, cutStems }: PlantingForecast): { curve: BloomCurve | null; firstCut: string; stems: number } => ({
+const outcome = ({
+  curve,
+  cutDays,
+  cutStems,
+}: PlantingForecast): { curve: BloomCurve | null; firstCut: string; stems: number } => ({
   curve,
   firstCut: curve === null ? "no bloom curve" : cutDays.length > 0 ? inShort(toDay(cutDays[0])) : "never",
   stems: cutStems.reduce((sum, stems) => sum + stems, 0),

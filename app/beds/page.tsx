@@ -9,9 +9,9 @@ import { countOf, inWholes } from "../ui/numbers";
 import { BedForm } from "./bed-form";
 import { BedRows } from "./bed-rows";
 import { areaInWords, inNameOrder } from "./bed-words";
+import { seasonBefore } from "./carried-plantings";
 import { CarryOver } from "./carry-over";
 import { CropFilter } from "./crop-filter";
-import { seasonBefore } from "./carried-plantings";
 
 export const metadata: Metadata = { title: "Beds" };
 

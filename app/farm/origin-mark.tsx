@@ -1,5 +1,5 @@
-import { type Origin, originInWords } from "#lib/domain/sourced";
 import { SOURCES } from "#lib/domain/catalogue/sources";
+import { type Origin, originInWords } from "#lib/domain/sourced";
 
 /** How sure we are of a number: its mark, and the source by its title, linked where it has an address. */
 export function OriginMark({ origin }: { origin: Origin }) {

@@ -20,7 +20,14 @@ const described = ({ problemId, hintId, problem }: Field, hint: ReactNode) => ({
   "aria-describedby": hint ? `${hintId} ${problemId}` : problemId,
 });
 
-function Frame({ field, label, unit, hint, isWide, children }: Omit<FieldProps, "name"> & { field: Field; children: ReactNode }) {
+function Frame({
+  field,
+  label,
+  unit,
+  hint,
+  isWide,
+  children,
+}: Omit<FieldProps, "name"> & { field: Field; children: ReactNode }) {
   return (
     <div className={isWide ? "field wide" : "field"}>
       <label htmlFor={field.id}>
@@ -83,7 +90,13 @@ export function SelectField({ name, value, options, ...frame }: FieldProps & { o
   const field = useField(name, frame.label);
   return (
     <Frame field={field} {...frame}>
-      <select key={value} id={field.id} name={name} defaultValue={field.typed?.[0] ?? value} {...described(field, frame.hint)}>
+      <select
+        key={value}
+        id={field.id}
+        name={name}
+        defaultValue={field.typed?.[0] ?? value}
+        {...described(field, frame.hint)}
+      >
         {options.map((option) => (
           <option key={option.value} value={option.value}>
             {option.label}
@@ -111,7 +124,17 @@ export function AreaField({ name, value = "", ...frame }: FieldProps) {
 }
 
 /** Yes or no. */
-export function CheckField({ name, label, isChecked = false, hint }: { name: string; label: string; isChecked?: boolean; hint?: ReactNode }) {
+export function CheckField({
+  name,
+  label,
+  isChecked = false,
+  hint,
+}: {
+  name: string;
+  label: string;
+  isChecked?: boolean;
+  hint?: ReactNode;
+}) {
   const field = useField(name, label);
   return (
     <div className="field">
@@ -137,7 +160,13 @@ export function CheckField({ name, label, isChecked = false, hint }: { name: str
   );
 }
 
-type CheckGroupProps = { name: string; label: string; options: readonly Option[]; values: readonly string[]; hint?: ReactNode };
+type CheckGroupProps = {
+  name: string;
+  label: string;
+  options: readonly Option[];
+  values: readonly string[];
+  hint?: ReactNode;
+};
 
 /** Any of several. */
 export function CheckGroup({ name, label, options, values, hint }: CheckGroupProps) {

@@ -70,7 +70,8 @@ export class FormValues {
   parse<T>(schema: z.ZodType<T>, candidate: unknown, root = ""): Parsed<T> {
     const parsed = schema.safeParse(candidate);
     if (!parsed.success)
-      for (const { place, message } of problemsOf(parsed.error, root)) this.refuse(place, this.#ranges.get(place) ?? message);
+      for (const { place, message } of problemsOf(parsed.error, root))
+        this.refuse(place, this.#ranges.get(place) ?? message);
     if (parsed.success && this.#problems.size === 0) return { ok: true, parsed: parsed.data };
     return { ok: false, problems: this.problems() };
   }

@@ -1,6 +1,15 @@
 "use client";
 
-import { type FormEvent, type ReactNode, startTransition, useActionState, useEffect, useId, useRef, useState } from "react";
+import {
+  type FormEvent,
+  type ReactNode,
+  startTransition,
+  useActionState,
+  useEffect,
+  useId,
+  useRef,
+  useState,
+} from "react";
 import { FormContext } from "./form-context.client";
 import { type FormAction, FRESH } from "./form-state";
 
@@ -58,12 +67,17 @@ export function Form({ action, submit, hidden = {}, children, beside, label, isQ
   );
 }
 
-type RefusalProps = { formId: string; labels: Map<string, string>; problems: readonly { place: string; message: string }[] };
+type RefusalProps = {
+  formId: string;
+  labels: Map<string, string>;
+  problems: readonly { place: string; message: string }[];
+};
 
 const Refusal = ({ formId, labels, problems }: RefusalProps) => (
   <div className="notice bad" role="alert" tabIndex={-1}>
     <p>
-      <strong>Not saved.</strong> {problems.length === 1 ? "One thing" : `${problems.length} things`} to mend; what you typed is still here.
+      <strong>Not saved.</strong> {problems.length === 1 ? "One thing" : `${problems.length} things`} to mend; what you
+      typed is still here.
     </p>
     <ul>
       {problems.map(({ place, message }) => {

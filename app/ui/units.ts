@@ -71,7 +71,8 @@ export function shown({ shownPerStored, decimals, hasFixedDecimals }: Measure, s
 }
 
 /** A number that may be left open; empty when it is. */
-export const shownOrEmpty = (measure: Measure, stored: number | null): string => (stored === null ? "" : shown(measure, stored));
+export const shownOrEmpty = (measure: Measure, stored: number | null): string =>
+  stored === null ? "" : shown(measure, stored);
 
 /** A typed number as it is stored. */
 export function toStored({ shownPerStored, isStoredWhole }: Measure, typed: number): number {

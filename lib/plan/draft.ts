@@ -3,7 +3,7 @@ import { ById } from "#lib/domain/snapshot";
 import { buyInCropFinder } from "./fit";
 import { type Gap, gaps } from "./gaps";
 import { type Match, match } from "./match";
-import { needsOf } from "./needs";
+import { type Need, needsOf } from "./needs";
 import type { Plan } from "./plan";
 
 /** A plan's match and gaps as they would be with a booking that is not saved yet; `draftId` is the id it goes by in them. */
@@ -21,13 +21,23 @@ export function withDraft(plan: Plan, draft: BookingDraft, bookingId: number | n
   const { farm, crops, recipes } = plan.snapshot;
   const draftId = bookingId ?? NEW_BOOKING_ID;
   const buyInCrop = buyInCropFinder(crops);
-  const others = plan.match.needs.filter((need) => need.booking.id !== draftId);
   const own = draft.status === "cancelled" ? [] : needsOf({ ...draft, id: draftId }, new ById("recipe", recipes));
   const matched = match(
     farm,
     plan.match.supplies,
-    [...others, ...own],
+    inOrder(plan.match.needs, own, draftId),
     (need) => buyInCrop(need)?.buyInCents.count ?? 1,
   );
   return { match: matched, gaps: gaps(farm, matched), draftId };
+}
+
+/** The needs as a saved draft would stand among them: where its booking stood, else after the last event of its day. */
+function inOrder(needs: readonly Need[], own: readonly Need[], draftId: number): Need[] {
+  const others = needs.filter((need) => need.booking.id !== draftId);
+  const stood = needs.findIndex((need) => need.booking.id === draftId);
+  const eventDay = own[0]?.eventDay ?? 0;
+  const keepsItsDay = stood >= 0 && needs[stood].eventDay === eventDay;
+  const later = others.findIndex((need) => need.eventDay > eventDay);
+  const place = keepsItsDay ? stood : later < 0 ? others.length : later;
+  return [...others.slice(0, place), ...own, ...others.slice(place)];
 }

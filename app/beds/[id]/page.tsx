@@ -62,24 +62,34 @@ export default async function BedPage(props: Props) {
       </div>
       <section aria-labelledby="add">
         <h2 id="add">Add a planting</h2>
-        <PlantingForm
-          key={`${year}: ${rows.map(({ planting }) => planting.id).join()}`}
-          bedId={bed.id}
-          seasonYear={year}
-          farm={farm}
-          choices={choices}
-        />
+        <details open={rows.length === 0}>
+          <summary>{rows.length === 0 ? "A new planting" : "Another planting in this bed"}</summary>
+          <PlantingForm
+            key={`${year}: ${rows.map(({ planting }) => planting.id).join()}`}
+            bedId={bed.id}
+            seasonYear={year}
+            farm={farm}
+            choices={choices}
+          />
+        </details>
       </section>
       <section aria-labelledby="bed">
         <h2 id="bed">The bed</h2>
-        <BedForm bed={bed} units={farm.units} />
-        <Form
-          action={deleteBed}
-          submit={`Remove bed ${bed.name}`}
-          hidden={{ bedId: bed.id }}
-          beside={<span className="hint">Its plantings of every season go with it. The Saved bar at the top can undo it.</span>}
-          isQuiet
-        />
+        <details>
+          <summary>Change its name, size, flags or spray, or remove it</summary>
+          <BedForm bed={bed} units={farm.units} />
+          <Form
+            action={deleteBed}
+            submit={`Remove bed ${bed.name}`}
+            hidden={{ bedId: bed.id }}
+            beside={
+              <span className="hint">
+                Its plantings of every season go with it. The Saved bar at the top can undo it.
+              </span>
+            }
+            isQuiet
+          />
+        </details>
       </section>
     </>
   );

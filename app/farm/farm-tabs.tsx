@@ -1,0 +1,24 @@
+const TABS = [
+  { href: "/farm", name: "Settings" },
+  { href: "/farm/winter", name: "Winter" },
+  { href: "/farm/crops", name: "Crops" },
+  { href: "/farm/recipes", name: "Recipes" },
+  { href: "/farm/cooler", name: "Cooler" },
+  { href: "/farm/files", name: "Files" },
+  { href: "/farm/history", name: "History" },
+] as const;
+
+/** The pages of the farm, the one that is open marked. */
+export const FarmTabs = ({ open }: { open: (typeof TABS)[number]["href"] }) => (
+  <nav aria-label="Farm">
+    <ul className="tabs">
+      {TABS.map(({ href, name }) => (
+        <li key={href}>
+          <a href={href} aria-current={href === open ? "page" : undefined}>
+            {name}
+          </a>
+        </li>
+      ))}
+    </ul>
+  </nav>
+);

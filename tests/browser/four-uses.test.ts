@@ -1,0 +1,130 @@
+import Papa from "papaparse";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, inject, test } from "vitest";
+import { openBrowser, openPage } from "./open-page";
+
+/** The four uses that the tool exists for, each as a grower does it, on the demo farm. */
+
+let browser: Browser;
+let page: Page;
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(() => browser.close());
+
+const open = async (path: string) => {
+  page = await openPage(browser, inject("address"), path);
+};
+const wholeNumber = (text: string | null) => Number((text ?? "").replace(/[^\d]/g, ""));
+
+test("entering a booking by keyboard: coverage shows while typing, bad input keeps what was typed, then it is saved", async () => {
+  await open("/bookings/new");
+  await page.getByLabel("Client").fill("The Test Barn wedding (invented)");
+  await page.getByLabel("Day of the event").fill("2027-09-11");
+  await page.getByLabel("Palette, best colour first").fill("blush, mauve");
+  await page.getByRole("button", { name: "Add a piece" }).click();
+  await page.getByLabel("How many").fill("1");
+  await page.keyboard.press("Enter");
+  await page.getByLabel("How many").nth(1).fill("none");
+  await page.getByRole("button", { name: "Save the booking" }).click();
+
+  const alert = page.getByRole("alert").filter({ hasText: "Not saved" });
+  await alert.waitFor();
+  expect(await alert.textContent()).toContain("no colour called “mauve”");
+  expect(await alert.textContent()).toContain("Piece 2");
+  expect(await page.getByLabel("Client").inputValue()).toBe("The Test Barn wedding (invented)");
+  expect(await page.getByLabel("Palette, best colour first").getAttribute("aria-invalid")).toBe("true");
+
+  await page.getByLabel("Palette, best colour first").fill("blush, cream");
+  await page.getByLabel("How many").nth(1).fill("4");
+  await page.locator('section[data-stale="false"]').waitFor();
+  expect(await page.locator("section[data-stale]").textContent()).toMatch(/\d+ stems with spare/);
+  await page.getByRole("button", { name: "Save the booking" }).click();
+  await page.getByRole("heading", { level: 1, name: "The Test Barn wedding (invented)" }).waitFor();
+  expect(new URL(page.url()).pathname).toMatch(/^\/bookings\/\d+$/);
+  await page.close();
+});
+
+test("rows pasted from a spreadsheet become pieces; a row that cannot be read stays with its problem", async () => {
+  await open("/bookings/new");
+  await page.getByText("Paste rows from a spreadsheet").click();
+  await page.getByLabel("Rows").fill("Low centrepiece\t12\nfocal\t40\tblush, cream\nLow centrepeice\t3");
+  await page.getByRole("button", { name: "Put the rows into the booking" }).click();
+  await page.getByText("Row 3:").waitFor();
+  expect(await page.getByLabel("Rows").inputValue()).toContain("Low centrepeice");
+  expect(await page.getByLabel("How many").inputValue()).toBe("12");
+  expect(await page.getByLabel("Stems", { exact: true }).inputValue()).toBe("40");
+  await page.close();
+});
+
+test("a booking is cancelled, its stems are free again, and undo brings it back", async () => {
+  await open("/bookings");
+  const row = page.locator("tr", { hasText: "The Test Barn wedding" });
+  await row.getByRole("link", { name: "The Test Barn wedding (invented)", exact: true }).click();
+  await page.getByRole("button", { name: "Cancel the booking" }).click();
+  await page.getByRole("button", { name: "Take it back as an enquiry" }).waitFor();
+  await page.getByRole("button", { name: "Undo" }).click();
+  await page.getByRole("button", { name: "Cancel the booking" }).waitFor();
+  await page.close();
+});
+
+test("seeing weekly gaps: the short weeks in words, and for each why and what could cover it", async () => {
+  await open("/");
+  const short = page.locator(".shortweeks a", { hasText: "June" }).first();
+  expect(await short.textContent()).toMatch(/Week of \d+ June:\s*[\d,]+ focal stems? short,\s*\d+ bookings?/);
+  await short.click();
+  await page.getByRole("heading", { name: "Gaps" }).waitFor();
+  const gap = page.locator(".card", { hasText: "focal stem" }).first();
+  expect(await gap.textContent()).toContain("Why");
+  expect(await gap.textContent()).toMatch(/\d+ stems?: (in bloom|focal is in bloom|blooms near|nothing more)/);
+  expect(await gap.textContent()).toMatch(/Buy in \d+ stems?/);
+  await page.close();
+});
+
+test("changing a bed's treatment closes a June gap, and undo opens it again", async () => {
+  const juneShort = async () => {
+    await page.goto(`${inject("address")}/`, { waitUntil: "networkidle" });
+    const lines = await page
+      .locator(".shortweeks a", { hasText: /June|July/ })
+      .locator(".short-word")
+      .allTextContents();
+    return lines.reduce((sum, line) => sum + wholeNumber(line), 0);
+  };
+  await open("/");
+  const before = await juneShort();
+  expect(before).toBeGreaterThan(0);
+  await page.goto(`${inject("address")}/beds?crop=Dahlia`, { waitUntil: "networkidle" });
+  await page
+    .getByRole("link", { name: /Long Field 1\b/ })
+    .first()
+    .click();
+  await page
+    .getByRole("button", { name: /Keep in the ground/ })
+    .first()
+    .click();
+  await page
+    .getByRole("button", { name: /Dig and replant/ })
+    .first()
+    .waitFor();
+  const after = await juneShort();
+  expect(after).toBeLessThan(before);
+  await page.getByRole("button", { name: "Undo" }).click();
+  await page.waitForLoadState("networkidle");
+  expect(await juneShort()).toBe(before);
+  await page.close();
+});
+
+test("exporting a pick list: the CSV of a booking and its screen say the same stems, and the calendar is one", async () => {
+  await open("/picking?booking=3");
+  const stems = (await page.locator('td[data-label="Stems"] strong').allTextContents()).map(wholeNumber);
+  const csv = await (await page.request.get(`${inject("address")}/picking/csv?booking=3`)).text();
+  const rows = Papa.parse<Record<string, string>>(csv, { header: true, skipEmptyLines: true }).data;
+  const sum = (numbers: number[]) => numbers.reduce((total, number) => total + number, 0);
+  expect(rows.length).toBe(stems.length);
+  expect(sum(rows.map((row) => Number(row.stems)))).toBe(sum(stems));
+  expect(sum(stems)).toBeGreaterThan(100);
+  const calendar = await page.request.get(`${inject("address")}/picking/calendar`);
+  expect(calendar.headers()["content-type"]).toContain("text/calendar");
+  expect(await calendar.text()).toContain("BEGIN:VEVENT");
+  await page.close();
+});

@@ -1,0 +1,45 @@
+import { readFileSync } from "node:fs";
+import { type Browser, chromium, type Page } from "playwright-core";
+
+const AXE = readFileSync("node_modules/axe-core/axe.min.js", "utf8");
+
+export const DESK = { width: 1280, height: 900 };
+export const PHONE = { width: 390, height: 844 };
+
+/** Debian's Chromium, headless and silent on the network. */
+export const openBrowser = (): Promise<Browser> =>
+  chromium.launch({
+    executablePath: "/usr/bin/chromium",
+    args: [
+      "--no-sandbox",
+      "--disable-gpu",
+      "--disable-quic",
+      "--no-first-run",
+      "--disable-background-networking",
+      "--disable-component-update",
+      "--disable-sync",
+    ],
+  });
+
+/** A page of the app, open and quiet. */
+export async function openPage(browser: Browser, address: string, path: string, viewport = DESK): Promise<Page> {
+  const page = await browser.newPage({ viewport });
+  await page.goto(address + path, { waitUntil: "networkidle" });
+  return page;
+}
+
+/** What axe finds wrong with the page as it stands, each with the first element concerned; an empty list is a pass. */
+export async function violations(page: Page): Promise<string[]> {
+  await page.evaluate(AXE);
+  return page.evaluate(async () => {
+    const { axe } = globalThis as unknown as {
+      axe: { run: () => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+    };
+    const found = await axe.run();
+    return found.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 160)}`);
+  });
+}
+
+/** Whether the page is wider than its window, which on a phone means sideways scrolling. */
+export const scrollsSideways = (page: Page): Promise<boolean> =>
+  page.evaluate(() => document.documentElement.scrollWidth > window.innerWidth);

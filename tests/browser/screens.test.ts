@@ -1,0 +1,80 @@
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
+import { DESK, openBrowser, openPage, PHONE, scrollsSideways, violations } from "./open-page";
+
+/** Every screen of the demo farm, as it first opens. */
+const SCREENS = [
+  { path: "/", heading: /season 2027/ },
+  { path: "/?role=foliage", heading: /season 2027/ },
+  { path: "/weeks/2027-W25", heading: /Week of 21 June/ },
+  { path: "/bookings", heading: /Bookings of 2027/ },
+  { path: "/bookings/new", heading: /New booking/ },
+  { path: "/bookings/1", heading: /./ },
+  { path: "/beds", heading: /Beds/ },
+  { path: "/beds/1", heading: /./ },
+  { path: "/keep-or-dig", heading: /Keep or dig/i },
+  { path: "/keep-or-dig/worksheet", heading: /worksheet/i },
+  { path: "/what-if", heading: /What if/i },
+  { path: "/dates", heading: /date/i },
+  { path: "/picking", heading: /Picking/ },
+  { path: "/picking?booking=1", heading: /Pick list for/ },
+  { path: "/picking/print?booking=1", heading: /Pick list/ },
+  { path: "/buying", heading: /Buying/ },
+  { path: "/farm", heading: /Farm|Larkhollow/ },
+  { path: "/farm/crops", heading: /Crops/ },
+  { path: "/farm/crops/1", heading: /./ },
+  { path: "/farm/recipes", heading: /Recipes/ },
+  { path: "/farm/winter", heading: /winter/i },
+  { path: "/farm/files", heading: /files/i },
+  { path: "/farm/cooler", heading: /cooler/i },
+  { path: "/farm/history", heading: /changes|history/i },
+];
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(() => browser.close());
+
+describe.each(SCREENS)("$path", ({ path, heading }) => {
+  test("shows its heading, axe finds nothing, and no page scrolls sideways, on a desk and on a phone", async () => {
+    for (const viewport of [DESK, PHONE]) {
+      const page = await openPage(browser, inject("address"), path, viewport);
+      expect(await page.locator("h1").first().textContent()).toMatch(heading);
+      expect(await violations(page)).toEqual([]);
+      expect(await scrollsSideways(page)).toBe(false);
+      await page.close();
+    }
+  });
+});
+
+test.each([
+  "/bookings/99999",
+  "/bookings/abc",
+  "/beds/99999",
+  "/weeks/2027-W53",
+  "/weeks/soon",
+  "/farm/crops/99999",
+  "/nowhere",
+])("%s leads nowhere, says so, and offers a way on", async (path) => {
+  const page = await browser.newPage();
+  const answer = await page.goto(inject("address") + path);
+  expect(answer?.status()).toBe(404);
+  expect(await page.locator("h1").textContent()).toBe("There is nothing at this address");
+  expect(await page.locator("main a").count()).toBeGreaterThan(2);
+  await page.close();
+});
+
+test("a pick list prints without the screen's furniture, a sheet a day, with boxes to tick", async () => {
+  const page = await openPage(browser, inject("address"), "/picking/print?booking=1");
+  await page.emulateMedia({ media: "print" });
+  expect(await page.locator("nav").isVisible()).toBe(false);
+  expect(await page.locator("section.page").count()).toBeGreaterThan(0);
+  const boxes = await page.locator(".tickbox").count();
+  expect(boxes).toBe(await page.locator("tbody tr").count());
+  const breaks = await page
+    .locator("section.page")
+    .evaluateAll((sheets) => sheets.slice(1).every((sheet) => getComputedStyle(sheet).breakBefore === "page"));
+  expect(breaks).toBe(true);
+  await page.close();
+});

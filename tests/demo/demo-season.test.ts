@@ -1,0 +1,196 @@
+import { describe, expect, test } from "vitest";
+import { movedToSeason, seasonAheadOf } from "#demo/demo-season";
+import { readDemoSheets } from "#demo/demo-sheets";
+import { demoSnapshot } from "#demo/demo-snapshot";
+import { isoWeekday, isoWeekOf, monthDayOf, parseDay, toDayNumber } from "#lib/domain/day";
+import { STATUSES } from "#lib/domain/words";
+import { loadMixedIntegerSolver } from "#lib/maths/mixed-integer";
+import { coverageByBooking } from "#lib/plan/coverage";
+import { chooseBeds, finished } from "#lib/plan/keep-or-dig";
+import { checkMatch } from "#lib/plan/match";
+import { plan } from "#lib/plan/plan";
+import { winterBeds } from "#lib/plan/winter-beds";
+import {
+  allKept,
+  bookingCount,
+  coveredShare,
+  gapsBetween,
+  shortStems,
+  stemsShortFor,
+  surplusByCrop,
+} from "./season-facts";
+
+describe("the sheets", () => {
+  const snapshot = demoSnapshot();
+
+  test("the importer finds nothing wrong in them", () => {
+    const { problems, rowCount, cleanRowCount } = readDemoSheets();
+    expect(problems).toEqual([]);
+    expect(cleanRowCount).toBe(rowCount);
+    expect(rowCount).toBeGreaterThan(400);
+  });
+
+  test("farm and bookings say that they are invented", () => {
+    expect(snapshot.farm.isInvented).toBe(true);
+    expect(snapshot.farm.name).toContain("(invented)");
+    expect(snapshot.farm.zone).toBe("7a");
+    for (const { note } of snapshot.bookings) expect(note).toMatch(/^Invented\./);
+  });
+
+  test("a farm of real size: 46 to 60 beds, 20 crops and more, many dahlias, 34 to 40 bookings from April to November", () => {
+    expect(snapshot.beds.length).toBeGreaterThanOrEqual(46);
+    expect(snapshot.beds.length).toBeLessThanOrEqual(60);
+    const grown = snapshot.varieties.filter(({ id }) => snapshot.plantings.some(({ varietyId }) => varietyId === id));
+    expect(new Set(grown.map(({ cropId }) => cropId)).size).toBeGreaterThanOrEqual(20);
+    const wintering = new Set(snapshot.crops.filter(({ overwinters }) => overwinters).map(({ id }) => id));
+    const dahlias = grown.filter(({ cropId }) => wintering.has(cropId));
+    expect(dahlias.length).toBeGreaterThanOrEqual(20);
+    expect(new Set(dahlias.map(({ colour }) => colour)).size).toBeGreaterThanOrEqual(12);
+    expect(snapshot.bookings.length).toBeGreaterThanOrEqual(34);
+    expect(snapshot.bookings.length).toBeLessThanOrEqual(40);
+    for (const { eventOn } of snapshot.bookings) {
+      expect(eventOn >= "2027-04-01").toBe(true);
+      expect(eventOn <= "2027-11-30").toBe(true);
+    }
+    expect(new Set(snapshot.bookings.map(({ eventOn }) => eventOn.slice(5, 7))).size).toBe(8);
+  });
+
+  test("every status, pieces, stems by name, crops not wanted, cooler stock and the curves of the farm itself occur", () => {
+    expect(new Set(snapshot.bookings.map(({ status }) => status))).toEqual(new Set(STATUSES));
+    expect(snapshot.bookings.filter(({ pieces }) => pieces.length > 0).length).toBeGreaterThan(30);
+    expect(snapshot.bookings.filter(({ unacceptableCropIds }) => unacceptableCropIds.length > 0).length).toBe(3);
+    const lines = snapshot.bookings.flatMap(({ stemLines }) => stemLines);
+    expect(lines.filter(({ cropId }) => cropId !== null).length).toBeGreaterThanOrEqual(5);
+    expect(lines.some(({ cropOnly }) => cropOnly)).toBe(true);
+    expect(snapshot.coolerStock.length).toBeGreaterThan(0);
+    expect(snapshot.curves.filter(({ timingOrigin }) => timingOrigin.mark === "own").length).toBe(2);
+  });
+
+  test("a sprayed bed, wet soil, voles and a virus stand in it, the last three among the dahlias", () => {
+    expect(snapshot.beds.filter(({ noEntryFrom }) => noEntryFrom !== null).length).toBe(1);
+    const forbidden = winterBeds(snapshot, 2027).flatMap((bed) => bed.forbidden);
+    expect(forbidden.length).toBe(3);
+    for (const word of ["wet", "voles", "virus"])
+      expect(forbidden.filter((text) => text.includes(word)).length).toBe(1);
+  });
+});
+
+/** The facts the demo is made to show; they must hold in whichever season it is loaded. */
+describe.each([2027, 2028, 2030])("the season of %i", (season) => {
+  const snapshot = demoSnapshot(season);
+  const planned = plan(snapshot, season);
+  const summer = ["06-05", "07-11"] as const;
+
+  test("the match is proved and every planting has a curve", () => {
+    expect(checkMatch(planned.match)).toEqual([]);
+    expect(planned.problems).toEqual([]);
+  });
+
+  test("a farm well run: 80 to 93 % of all stems are covered, every booking in part, five and more in full", () => {
+    expect(coveredShare(planned)).toBeGreaterThan(0.8);
+    expect(coveredShare(planned)).toBeLessThan(0.93);
+    const coverage = [...coverageByBooking(planned.match, planned.gaps).values()];
+    expect(coverage.filter((row) => row.shortStems === 0).length).toBeGreaterThanOrEqual(5);
+    for (const row of coverage) expect(row.shortStems).toBeLessThan(row.needStems * 0.6);
+  });
+
+  test("when the peonies have ended, 300 to 450 focal stems are short in 3 to 5 bookings of June and early July", () => {
+    const gaps = gapsBetween(planned, "focal", ...summer);
+    expect(shortStems(gaps)).toBeGreaterThanOrEqual(300);
+    expect(shortStems(gaps)).toBeLessThanOrEqual(450);
+    expect(bookingCount(gaps)).toBeGreaterThanOrEqual(3);
+    expect(bookingCount(gaps)).toBeLessThanOrEqual(5);
+  });
+
+  test("dahlias kept in the ground would close nine tenths of it, and blue stays short", () => {
+    const kept = gapsBetween(plan(allKept(snapshot), season), "focal", ...summer);
+    expect(shortStems(kept)).toBeLessThan(shortStems(gapsBetween(planned, "focal", ...summer)) * 0.15);
+    expect(shortStems(kept)).toBeGreaterThan(20);
+    expect(new Set(kept.map(({ need }) => need.colours[0]))).toEqual(new Set(["blue"]));
+  });
+
+  test("frost takes the dahlias of the last October booking, and an early frost those of others too", () => {
+    const october = (frostDay?: number) => gapsBetween(plan(snapshot, season, frostDay), "focal", "10-04", "11-02");
+    expect(bookingCount(october())).toBe(1);
+    expect(shortStems(october())).toBeGreaterThanOrEqual(40);
+    const early = october(toDayNumber(parseDay(`${season}-${snapshot.farm.frost.firstAutumnP10}`)));
+    expect(bookingCount(early)).toBeGreaterThanOrEqual(2);
+    expect(shortStems(early)).toBeGreaterThan(shortStems(october()) + 50);
+    const late = october(toDayNumber(parseDay(`${season}-${snapshot.farm.frost.firstAutumnP90}`)));
+    expect(shortStems(late)).toBe(0);
+  });
+
+  test("zinnias are the glut of August and September", () => {
+    const [[crop, stems], [, second]] = surplusByCrop(planned, ["08", "09"]);
+    expect(crop).toBe("Zinnia");
+    expect(stems).toBeGreaterThan(3000);
+    expect(stems).toBeGreaterThan(second);
+  });
+
+  test("every reason for a gap occurs, and in July focals are in bloom but not in plum", () => {
+    for (const reason of ["promised", "hold window", "not in bloom"] as const)
+      expect(stemsShortFor(planned, reason), reason).toBeGreaterThan(20);
+    expect(stemsShortFor(planned, "colours")).toBeGreaterThan(300);
+    const plum = gapsBetween(planned, "focal", ...summer).filter(({ need }) => need.colours[0] === "plum");
+    expect(stemsShortFor({ gaps: plum }, "colours")).toBeGreaterThan(40);
+  });
+
+  test("each role but the focal is covered to three quarters and more from spring to autumn", () => {
+    for (const role of ["secondary", "line", "filler", "foliage", "accent"] as const) {
+      const needs = planned.match.needs.filter((need) => need.role === role);
+      const asked = needs.reduce((sum, need) => sum + need.stems, 0);
+      expect(shortStems(planned.gaps.filter(({ need }) => need.role === role)), role).toBeLessThan(asked / 4);
+    }
+  });
+});
+
+test("four to seven beds are worth keeping in the ground, none of them with a flag", async () => {
+  const snapshot = demoSnapshot();
+  const choice = finished(chooseBeds(snapshot, 2027, await loadMixedIntegerSolver()));
+  expect(choice.status).toBe("optimal");
+  const kept = "keptBedIds" in choice ? choice.keptBedIds : [];
+  expect(kept.length).toBeGreaterThanOrEqual(4);
+  expect(kept.length).toBeLessThanOrEqual(7);
+  expect(snapshot.beds.filter(({ id, flags }) => kept.includes(id) && flags.length > 0)).toEqual([]);
+});
+
+describe("moved to another season", () => {
+  const { records } = readDemoSheets();
+
+  test.each([2026, 2028, 2030, 2033])("in %i events keep week and weekday, plantings month and day", (season) => {
+    const moved = movedToSeason(records, season);
+    const weekAndDay = (day: Parameters<typeof isoWeekOf>[0]) => `${isoWeekOf(day).slice(4)} ${isoWeekday(day)}`;
+    expect(moved.bookings?.map(({ eventOn }) => weekAndDay(eventOn))).toEqual(
+      records.bookings?.map(({ eventOn }) => weekAndDay(eventOn)),
+    );
+    expect(new Set(moved.bookings?.map(({ eventOn }) => eventOn.slice(0, 4)))).toEqual(new Set([String(season)]));
+    expect(moved.coolerStock?.map(({ cutOn }) => weekAndDay(cutOn))).toEqual(
+      records.coolerStock?.map(({ cutOn }) => weekAndDay(cutOn)),
+    );
+    expect(moved.plantings?.map(({ plantedOn }) => monthDayOf(plantedOn))).toEqual(
+      records.plantings?.map(({ plantedOn }) => monthDayOf(plantedOn)),
+    );
+    expect(moved.plantings?.every(({ seasonYear }) => seasonYear === season)).toBe(true);
+  });
+
+  test("a planting of the autumn before stays in the autumn before", () => {
+    const years = (season: number) =>
+      new Set(movedToSeason(records, season).plantings?.map(({ plantedOn }) => Number(plantedOn.slice(0, 4)) - season));
+    expect(years(2031)).toEqual(years(2027));
+    expect(years(2031).has(-1)).toBe(true);
+  });
+
+  test("the season it is written for changes nothing", () => {
+    expect(movedToSeason(records, 2027)).toBe(records);
+  });
+});
+
+test.each([
+  ["2027-01-01", 2027],
+  ["2027-03-31", 2027],
+  ["2027-04-01", 2028],
+  ["2026-11-25", 2027],
+  ["2027-12-31", 2028],
+])("the season ahead of %s is %i", (today, season) => {
+  expect(seasonAheadOf(parseDay(today))).toBe(season);
+});

@@ -1,0 +1,65 @@
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, expect, test } from "vitest";
+import { closeFarm, openFarm } from "#db/client";
+import { hasFarm, loadSnapshot } from "#db/read";
+import { demoFiles, readDemoSheets } from "#demo/demo-sheets";
+import { startDemoFarm } from "#demo/start-demo-farm";
+
+const folder = mkdtempSync(join(tmpdir(), "demo-farm-"));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+const loadDemo = (file: string, today: string) => {
+  const { status, stdout, stderr } = spawnSync(process.execPath, ["--import", "tsx", "demo/load-demo.ts", file], {
+    encoding: "utf8",
+    env: { ...process.env, FARM_TODAY: today },
+  });
+  return { status, lines: stdout.trim().split("\n"), stderr };
+};
+
+test("the script puts the farm of the season ahead into a new file, and leaves a farm that is there alone", () => {
+  const file = join(folder, "new", "farm.sqlite");
+  const first = loadDemo(file, "2028-02-10");
+  expect(first.stderr).toBe("");
+  expect(first.status).toBe(0);
+  expect(first.lines).toHaveLength(1);
+  expect(first.lines[0]).toContain("2028");
+  const readBack = () => {
+    const database = openFarm(file);
+    const read = loadSnapshot(database);
+    closeFarm(database);
+    return read;
+  };
+  const read = readBack();
+  expect(read.ok && read.parsed.bookings.every(({ eventOn }) => eventOn.startsWith("2028-"))).toBe(true);
+  const second = loadDemo(file, "2030-02-10");
+  expect(second.status).toBe(0);
+  expect(second.lines).toHaveLength(1);
+  expect(second.lines[0]).toContain("already");
+  expect(readBack()).toEqual(read);
+});
+
+test("sheets with problems are refused with all of them, each at its place, and nothing is left behind", () => {
+  const broken = demoFiles().map(({ name, text }) => ({
+    name,
+    text: name === "plantings.csv" ? text.replace("Long Field 2,", "Lost Field,").replace(",blush,", ",beige,") : text,
+  }));
+  const database = openFarm(":memory:");
+  const written = startDemoFarm(database, 2027, readDemoSheets(broken));
+  const places = written.ok ? [] : written.problems.map(({ place }) => place);
+  expect(places).toContain("plantings.csv, line 3, bed");
+  expect(places).toContain("plantings.csv, line 2, colour");
+  expect(hasFarm(database)).toBe(false);
+  closeFarm(database);
+});
+
+test("records that the farm refuses leave no half-started farm", () => {
+  const { records, ...reading } = readDemoSheets();
+  const twice = { ...reading, records: { ...records, beds: [...(records.beds ?? []), ...(records.beds ?? [])] } };
+  const database = openFarm(":memory:");
+  expect(startDemoFarm(database, 2027, twice).ok).toBe(false);
+  expect(hasFarm(database)).toBe(false);
+  closeFarm(database);
+});

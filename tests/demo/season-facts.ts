@@ -1,0 +1,52 @@
+import { toDay } from "#lib/domain/day";
+import type { Snapshot } from "#lib/domain/snapshot";
+import type { Role } from "#lib/domain/words";
+import type { Gap, GapReason } from "#lib/plan/gaps";
+import type { Plan } from "#lib/plan/plan";
+
+/** What the tests of the demo season count in a plan. */
+
+/** Gaps of a role whose event lies between two days of the year, both included ("06-05"). */
+export const gapsBetween = (plan: Plan, role: Role, from: string, to: string): Gap[] =>
+  plan.gaps.filter(({ need }) => {
+    const monthDay = toDay(need.eventDay).slice(5);
+    return need.role === role && monthDay >= from && monthDay <= to;
+  });
+
+export const shortStems = (gaps: readonly Gap[]): number => gaps.reduce((sum, gap) => sum + gap.shortStems, 0);
+
+/** Different bookings behind some gaps. */
+export const bookingCount = (gaps: readonly Gap[]): number => new Set(gaps.map(({ need }) => need.booking.id)).size;
+
+/** Stems short for one reason. */
+export const stemsShortFor = ({ gaps }: Pick<Plan, "gaps">, wanted: GapReason): number =>
+  gaps
+    .flatMap(({ reasons }) => reasons)
+    .filter(({ reason }) => reason === wanted)
+    .reduce((sum, { stems }) => sum + stems, 0);
+
+/** The share of all stems asked for that the match covers. */
+export function coveredShare({ match }: Plan): number {
+  const needStems = match.needs.reduce((sum, { stems }) => sum + stems, 0);
+  return 1 - match.shortStems.reduce((sum, stems) => sum + stems, 0) / needStems;
+}
+
+/** Crops by the stems of them that nobody has claimed, cut in some months ("08"), the most first. */
+export function surplusByCrop({ surplus }: Plan, months: readonly string[]): [crop: string, stems: number][] {
+  const sums = new Map<string, number>();
+  for (const { crop, cutDay, stems } of surplus)
+    if (months.includes(toDay(cutDay).slice(5, 7))) sums.set(crop.name, (sums.get(crop.name) ?? 0) + stems);
+  return [...sums].sort(([, a], [, b]) => b - a);
+}
+
+/** The farm with every planting of a crop that winters kept in the ground. */
+export function allKept(snapshot: Snapshot): Snapshot {
+  const wintering = new Set(snapshot.crops.filter(({ overwinters }) => overwinters).map(({ id }) => id));
+  const varietyIds = new Set(snapshot.varieties.filter(({ cropId }) => wintering.has(cropId)).map(({ id }) => id));
+  return {
+    ...snapshot,
+    plantings: snapshot.plantings.map((planting) =>
+      varietyIds.has(planting.varietyId) ? { ...planting, treatment: "kept-in-ground" } : planting,
+    ),
+  };
+}
