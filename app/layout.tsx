@@ -8,6 +8,7 @@ import "./look/tables.css";
 import "./look/season.css";
 import "./look/bloom.css";
 import "./look/beds.css";
+import "./look/what-if.css";
 import "./look/print.css";
 import { LastChange } from "./last-change";
 import { Nav } from "./ui/nav.client";

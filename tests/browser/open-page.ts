@@ -24,7 +24,7 @@ export const openBrowser = (): Promise<Browser> =>
 /** A page of the app, open and quiet. */
 export async function openPage(browser: Browser, address: string, path: string, viewport = DESK): Promise<Page> {
   const page = await browser.newPage({ viewport });
-  await page.goto(address + path, { waitUntil: "networkidle" });
+  await page.goto(address + path, { waitUntil: "load" });
   return page;
 }
 

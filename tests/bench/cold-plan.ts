@@ -1,0 +1,8 @@
+import { seededFarm, TYPICAL } from "#demo/seeded-farm";
+import { plan } from "#lib/plan/plan";
+
+/** The first plan of a fresh process: prints its milliseconds. */
+const farm = seededFarm(1, TYPICAL);
+const start = performance.now();
+plan(farm, 2027);
+console.log(performance.now() - start);

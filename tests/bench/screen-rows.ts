@@ -1,0 +1,127 @@
+import { type ChildProcess, spawn, spawnSync } from "node:child_process";
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { gzipSync } from "node:zlib";
+import type { Browser } from "playwright-core";
+import { openBrowser } from "../browser/open-page";
+import { freePort, untilServed } from "../browser/served";
+import { type BenchRow, rowOf } from "./timing";
+
+/** The large demo in the built app: what the server takes for Season, how much script Season loads, how soon typing shows coverage. */
+export async function screenRows(): Promise<{ rows: BenchRow[]; lines: string[] }> {
+  const folder = mkdtempSync(join(tmpdir(), "farm-"));
+  const env = {
+    ...process.env,
+    NODE_ENV: "production" as const,
+    FARM_FILE: join(folder, "farm.sqlite"),
+    FARM_TODAY: "2026-11-25",
+  };
+  const filled = spawnSync(process.execPath, ["--import", "tsx", "tests/bench/fill-large-farm.ts"], {
+    env,
+    encoding: "utf8",
+  });
+  if (filled.status !== 0) throw new Error(filled.stderr);
+  const port = await freePort();
+  const server = spawn(
+    process.execPath,
+    ["node_modules/next/dist/bin/next", "start", "-H", "127.0.0.1", "-p", String(port)],
+    {
+      env,
+      stdio: "ignore",
+    },
+  );
+  const browser = await openBrowser();
+  try {
+    const address = `http://127.0.0.1:${port}`;
+    await untilServed(address, server);
+    const script = await seasonScript(browser, address);
+    return {
+      rows: [await season(address), await firstSight(browser, address), await typing(browser, address)],
+      lines: [`client script of Season: ${(script / 1024).toFixed(0)} kB gzip in all (to reach: 200 kB or less)`],
+    };
+  } finally {
+    await browser.close();
+    await ended(server);
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+async function season(address: string): Promise<BenchRow> {
+  const times: number[] = [];
+  for (let run = 0; run < 21; run++) {
+    const start = performance.now();
+    await (await fetch(address)).text();
+    times.push(performance.now() - start);
+  }
+  return rowOf(
+    "Season from the server, large farm",
+    times.slice(1),
+    "200 ms",
+    "400 beds, 400 bookings; whole page over HTTP, warm",
+  );
+}
+
+async function firstSight(browser: Browser, address: string): Promise<BenchRow> {
+  const times: number[] = [];
+  for (let run = 0; run < 5; run++) {
+    const page = await browser.newPage();
+    const start = performance.now();
+    await page.goto(address, { waitUntil: "domcontentloaded" });
+    times.push(performance.now() - start);
+    await page.close();
+  }
+  return rowOf("Season in Chromium, large farm", times, "", "to the parsed page");
+}
+
+/** From a keystroke to the new coverage on the page, as the page itself measures it. */
+async function typing(browser: Browser, address: string): Promise<BenchRow> {
+  const page = await browser.newPage();
+  await page.goto(`${address}/bookings/1`, { waitUntil: "networkidle" });
+  const times = await page.evaluate(async () => {
+    const input = document.querySelector<HTMLInputElement>("#count-0");
+    const panel = document.querySelector("section[data-stale] [aria-live]");
+    if (!input || !panel) throw new Error("no booking form on the page");
+    const put = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, "value")?.set;
+    const measured: number[] = [];
+    for (let run = 0; run < 16; run++) {
+      const shown = new Promise<void>((resolve) => {
+        const watch = new MutationObserver(() => {
+          if (document.querySelector('section[data-stale="false"]')) {
+            watch.disconnect();
+            resolve();
+          }
+        });
+        watch.observe(panel, { subtree: true, childList: true, characterData: true });
+      });
+      const start = performance.now();
+      put?.call(input, String(2 + run));
+      input.dispatchEvent(new Event("input", { bubbles: true }));
+      await shown;
+      measured.push(performance.now() - start);
+      await new Promise((resolve) => setTimeout(resolve, 100));
+    }
+    return measured.slice(2);
+  });
+  await page.close();
+  return rowOf("typing a count to its coverage, large farm", times, "100 ms", "in Chromium, through the server");
+}
+
+/** Bytes of all scripts that Season loads, each gzipped. */
+async function seasonScript(browser: Browser, address: string): Promise<number> {
+  const page = await browser.newPage();
+  const bodies: Promise<Buffer>[] = [];
+  page.on("response", (response) => {
+    if (response.request().resourceType() === "script") bodies.push(response.body());
+  });
+  await page.goto(address, { waitUntil: "networkidle" });
+  const sizes = (await Promise.all(bodies)).map((body) => gzipSync(body).length);
+  await page.close();
+  return sizes.reduce((sum, size) => sum + size, 0);
+}
+
+const ended = (server: ChildProcess): Promise<void> =>
+  new Promise((resolve) => {
+    server.once("exit", () => resolve());
+    server.kill("SIGTERM");
+  });
