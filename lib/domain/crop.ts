@@ -11,6 +11,12 @@ const sourcedCount = (least: number, most: number, unit: string) =>
     ...originSchema.shape,
   });
 
+const sourcedWhole = (least: number, most: number, unit: string) =>
+  sourcedCount(least, most, unit).refine(({ count }) => Number.isInteger(count), {
+    path: ["count"],
+    message: `write whole ${unit}`,
+  });
+
 /**
  * A crop (species): what the match must know of it. Every number carries its origin, so that a screen can show how sure we are.
  * `holdDays`: the most days between cut and event that the tool will plan for. `fieldDays`: how long an open bloom waits in the
@@ -27,9 +33,9 @@ export const cropSchema = z.object({
   overwinters: z.boolean(),
   holdDays: sourcedCount(0, 120, "days"),
   fieldDays: sourcedCount(0, 60, "days"),
-  bunchStems: sourcedCount(1, 100, "stems"),
-  bucketStems: sourcedCount(1, 500, "stems"),
-  buyInCents: sourcedCount(1, 100_000, "cents"),
+  bunchStems: sourcedWhole(1, 100, "stems"),
+  bucketStems: sourcedWhole(1, 500, "stems"),
+  buyInCents: sourcedWhole(1, 100_000, "cents"),
   cutStage: z.string(),
   cautions: z.array(z.string()),
 });

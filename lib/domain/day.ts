@@ -24,7 +24,8 @@ function daysInMonth(year: number, month: number): number {
 
 const isCalendarDay = (text: string): boolean => {
   const [, year, month, day] = (DAY_PATTERN.exec(text) ?? []).map(Number);
-  if (!year || !month || !day) return false;
+  // Before year 100 the machine's own calendar counts in the 1900s.
+  if (!year || year < 100 || !month || !day) return false;
   return month <= 12 && day <= daysInMonth(year, month);
 };
 
@@ -96,8 +97,11 @@ export const mondayOf = (day: Day): Day => toDay(mondayNumber(toDayNumber(day)))
 /** The Monday of an ISO week, or a problem in words: "2027-W53" is not a week, since 2027 has 52. */
 export const isoWeekSchema = z
   .string()
-  .regex(/^\d{4}-W\d{2}$/, "not an ISO week: write it as YYYY-Www, for example 2027-W24")
-  .refine((text) => isoWeekOf(mondayOfIsoWeek(text)) === text, "this year has no such week")
+  .regex(/^\d{4}-W\d{2}$/, { error: "not an ISO week: write it as YYYY-Www, for example 2027-W24", abort: true })
+  .refine(
+    (text) => Number(text.slice(0, 4)) >= 100 && isoWeekOf(mondayOfIsoWeek(text)) === text,
+    "this year has no such week",
+  )
   .transform((text) => text as IsoWeek);
 
 /** The Monday of the ISO week written in `week`. */

@@ -36,7 +36,10 @@ export function toBedRecord(row: RowOf<typeof BED_COLUMNS>, say: Say): BedRecord
   };
   const checked = bedSchema.safeParse({ id: 0, ...record });
   for (const { message } of checked.error?.issues ?? [])
-    say("no_entry_until", `no_entry_from and no_entry_until do not go together: ${message}`);
+    say(
+      "no_entry_until",
+      `no_entry_from and no_entry_until do not go together: ${message}; write both days in order, or neither`,
+    );
   return record;
 }
 

@@ -2,7 +2,7 @@ import type { BookingRecord, PieceRecord, StemLineRecord } from "#lib/domain/far
 import type { BookingDraftRow, LineOf } from "./booking-sheets";
 import type { KnownNames } from "./known-names";
 import type { NameBook } from "./name-book";
-import { nameKey, nearestName } from "./nearest-name";
+import { Guesses, nameKey, nearestName } from "./nearest-name";
 import { type Place, placeInWords } from "./sheet-problem";
 import { linkRows, type Say, type SheetRow, type SheetRows } from "./sheet-rows";
 
@@ -74,14 +74,17 @@ function cropName(name: string, column: string, crops: NameBook, say: Say): stri
 function ownerOf(rows: readonly SheetRow<BookingRecord>[], onFarm: ReadonlySet<string>) {
   const owners = new Map<string, SheetRow<BookingRecord>>();
   for (const row of rows) if (!owners.has(keyOfRow(row)) || row.record) owners.set(keyOfRow(row), row);
-  const clients = [...new Set(rows.map(({ textIn }) => textIn("client").trim()))];
+  const daysOf = new Map<string, string[]>();
+  for (const { textIn } of rows) {
+    const client = textIn("client").trim();
+    daysOf.set(client, [...(daysOf.get(client) ?? []), textIn("event_on").trim()]);
+  }
+  const clients = [...daysOf.keys()];
+  const guesses = new Guesses();
   const guess = (client: string, eventOn: string) => {
-    const near = nearestName(client, clients);
-    if (near === undefined) return "";
-    const days = rows
-      .filter(({ textIn }) => textIn("client").trim() === near)
-      .map(({ textIn }) => textIn("event_on").trim());
-    return `; did you mean "${near}" on ${nearestName(eventOn, days) ?? days[0]}?`;
+    const near = guesses.nearest(client, () => clients);
+    const days = near === undefined ? [] : (daysOf.get(near) ?? []);
+    return near === undefined ? "" : `; did you mean "${near}" on ${nearestName(eventOn, days) ?? days[0]}?`;
   };
   return ({ textIn, ...row }: SheetRow<unknown>, say: Say): void => {
     const client = textIn("client").trim();

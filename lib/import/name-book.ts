@@ -1,5 +1,4 @@
-import type { SheetName } from "#lib/domain/sheet-columns";
-import { didYouMean, nameKey } from "./nearest-name";
+import { Guesses, nameKey } from "./nearest-name";
 import { type Place, placeInWords } from "./sheet-problem";
 
 /** A name that was found, in its own spelling, or what is wrong and how to mend it. */
@@ -18,13 +17,19 @@ type Entry = {
  */
 export class NameBook {
   readonly #word: string;
-  readonly #sheet: SheetName;
+  readonly #home: string;
   readonly #entries = new Map<string, Entry>();
+  readonly #guesses = new Guesses();
   readonly #messages = new Map<string, string>();
 
-  constructor(word: string, sheet: SheetName, known: readonly string[]) {
+  /**
+   * @param word   what the names are names of: "bed"
+   * @param home   where a new one is added: "the beds sheet"
+   * @param known  the names that the farm has
+   */
+  constructor(word: string, home: string, known: readonly string[]) {
     this.#word = word;
-    this.#sheet = sheet;
+    this.#home = home;
     for (const name of known) this.#entries.set(nameKey(name), { name, isOnFarm: true, place: null, isRight: true });
   }
 
@@ -57,7 +62,7 @@ export class NameBook {
       };
     const message =
       this.#messages.get(key) ??
-      `no ${this.#word} called "${text}": add it to the ${this.#sheet} sheet or mend the name${didYouMean(text, this.#names())}`;
+      `no ${this.#word} called "${text}": add it to ${this.#home} or mend the name${this.#guesses.didYouMean(text, () => this.#names())}`;
     this.#messages.set(key, message);
     return { ok: false, message };
   }

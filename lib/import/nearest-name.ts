@@ -13,7 +13,7 @@ export function nearestName(text: string, names: Iterable<string>): string | und
   for (const name of names) {
     const key = nameKey(name);
     if (Math.abs(key.length - wanted.length) >= fewest) continue;
-    const slips = slipCount(wanted, key);
+    const slips = slipCount(wanted, key, fewest);
     if (slips < fewest) {
       fewest = slips;
       nearest = name;
@@ -29,22 +29,49 @@ export function didYouMean(text: string, names: Iterable<string>): string {
 }
 
 /**
- * Slips between two words: optimal string alignment distance.
+ * Slips between two words (optimal string alignment distance), or `fewest` when there are that many or more.
  * Source: https://en.wikipedia.org/wiki/Damerau%E2%80%93Levenshtein_distance#Optimal_string_alignment_distance
  */
-function slipCount(a: string, b: string): number {
+function slipCount(a: string, b: string, fewest: number): number {
   let twoBack: number[] = [];
   let last = Array.from({ length: b.length + 1 }, (_, index) => index);
   for (let i = 1; i <= a.length; i++) {
     const row = [i];
+    let least = i;
     for (let j = 1; j <= b.length; j++) {
       const changed = (last[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1);
-      const fewest = Math.min(changed, (last[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1);
-      const isSwap = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1];
-      row.push(isSwap ? Math.min(fewest, (twoBack[j - 2] ?? 0) + 1) : fewest);
+      let slips = Math.min(changed, (last[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1);
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
+        slips = Math.min(slips, (twoBack[j - 2] ?? 0) + 1);
+      row.push(slips);
+      if (slips < least) least = slips;
     }
+    // Two rows back can still be reached by a swap, so one slip more than the row's least is what is sure.
+    if (least > fewest) return fewest;
     twoBack = last;
     last = row;
   }
-  return last[b.length] ?? 0;
+  return Math.min(last[b.length] ?? 0, fewest);
+}
+
+/** Comparisons that the guesses of one book may take: beyond that a whole file of unknown names would keep the grower waiting. */
+const MOST_COMPARISONS = 100_000;
+
+/** Guesses at names, until so many comparisons were made; later ones are left out. */
+export class Guesses {
+  #comparisonCount = 0;
+
+  /** {@link nearestName} among `names`, or undefined when the guesses are used up. */
+  nearest(text: string, names: () => readonly string[]): string | undefined {
+    if (this.#comparisonCount >= MOST_COMPARISONS) return undefined;
+    const all = names();
+    this.#comparisonCount += all.length;
+    return nearestName(text, all);
+  }
+
+  /** {@link didYouMean} among `names`, or nothing when the guesses are used up. */
+  didYouMean(text: string, names: () => readonly string[]): string {
+    const nearest = this.nearest(text, names);
+    return nearest === undefined ? "" : `; did you mean "${nearest}"?`;
+  }
 }

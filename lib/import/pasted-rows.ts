@@ -54,8 +54,8 @@ const HEADER_WORDS = ["piece", "pieces", "recipe", "role", "item"];
 export function readPastedRows(text: string, known: Pick<KnownNames, "recipes" | "crops">): PastedRows {
   const delimiter = delimiterOf(text);
   const split = splitRows(text, delimiter);
-  const recipes = new NameBook("recipe", "recipes", known.recipes);
-  const crops = new NameBook("crop", "crops", known.crops);
+  const recipes = new NameBook("recipe", "the farm's recipes", known.recipes);
+  const crops = new NameBook("crop", "the farm's crops", known.crops);
   const pieces: PieceRecord[] = [];
   const stemLines: StemLineRecord[] = [];
   const problems: SheetProblem[] = [];

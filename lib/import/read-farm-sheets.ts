@@ -55,9 +55,9 @@ export function readFarmSheets(files: readonly SheetFile[], known: KnownNames): 
     );
 
   const names = {
-    crops: new NameBook("crop", "crops", known.crops),
-    recipes: new NameBook("recipe", "recipes", known.recipes),
-    beds: new NameBook("bed", "beds", known.beds),
+    crops: new NameBook("crop", "the crops sheet", known.crops),
+    recipes: new NameBook("recipe", "the recipes sheet", known.recipes),
+    beds: new NameBook("bed", "the beds sheet", known.beds),
     varieties: new VarietyBook(known.varieties),
   };
   const { rows: farmRows, farm } = readFarmSettings(

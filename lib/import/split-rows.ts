@@ -11,7 +11,7 @@ export type SplitRows = { readonly rows: readonly SplitRow[]; readonly problems:
 export type Delimiter = "," | ";" | "\t";
 
 /** Files with more bad quotes than this are mangled throughout; each costs another walk to the end of the file. */
-const MOST_QUOTE_PROBLEMS = 100;
+const MOST_QUOTE_PROBLEMS = 25;
 
 const lineBreakCount = (text: string): number => text.match(/\r\n|\n|\r/g)?.length ?? 0;
 

@@ -1,6 +1,7 @@
 import { unzipSync } from "fflate";
 import type { SheetFile } from "./read-farm-sheets";
 import type { SheetProblem } from "./sheet-problem";
+import { crc32, declaredEntries } from "./zip-checksums";
 
 /** The sheets of a zip, decoded, and what kept others out. */
 export type Unzipped = { readonly files: readonly SheetFile[]; readonly problems: readonly SheetProblem[] };
@@ -10,48 +11,65 @@ export const MOST_UNPACKED_BYTES = 50 * 1024 * 1024;
 
 /**
  * Takes the ".csv" files out of a zip, in the order of their names; anything else in it is passed over. Never throws: a zip that is
- * damaged, holds no sheet or unpacks to more than {@link MOST_UNPACKED_BYTES} gives a problem, and so does a sheet that is not UTF-8.
- * Nothing is unpacked before the sizes are known to fit, and no sheet beyond the size that the zip declares for it.
+ * damaged, holds no sheet or unpacks to more than {@link MOST_UNPACKED_BYTES} gives a problem, and so does a sheet that is not UTF-8
+ * or whose checksum is wrong. Nothing is unpacked before the declared sizes are known to fit, and nothing beyond its declared size.
  *
  * @param zipName  the name of the zip, for its problems
  */
 export function unzipSheets(bytes: Uint8Array, zipName = "the zip"): Unzipped {
-  const refuse = (message: string): Unzipped => ({
-    files: [],
-    problems: [{ file: zipName, line: 1, column: null, message }],
-  });
-  const limitMb = MOST_UNPACKED_BYTES / 1024 / 1024;
-  let declaredBytes = 0;
-  let unpacked: Record<string, Uint8Array>;
-  try {
-    unzipSync(bytes, {
-      filter: ({ name, size, originalSize }) => {
-        if (isSheet(name)) declaredBytes += Math.max(size, originalSize);
-        return false;
-      },
-    });
-    if (declaredBytes > MOST_UNPACKED_BYTES)
-      return refuse(`the sheets unpack to more than ${limitMb} MB: split the zip, or leave out the sheets not needed`);
-    unpacked = unzipSync(bytes, { filter: ({ name }) => isSheet(name) });
-  } catch {
+  const problem = (file: string, message: string): SheetProblem => ({ file, line: 1, column: null, message });
+  const refuse = (message: string): Unzipped => ({ files: [], problems: [problem(zipName, message)] });
+  const unpacked = unpackedSheets(bytes);
+  if (unpacked === "damaged")
     return refuse("this is not a zip that can be opened: zip the CSV sheets again, or bring them one by one");
+  if (unpacked === "too large") {
+    const limitMb = MOST_UNPACKED_BYTES / 1024 / 1024;
+    return refuse(`the sheets unpack to more than ${limitMb} MB: split the zip, or leave out the sheets not needed`);
   }
-  const names = Object.keys(unpacked).sort();
-  if (names.length === 0) return refuse('no sheet is in this zip: put files in it whose names end in ".csv"');
+  if (unpacked.length === 0) return refuse('no sheet is in this zip: put files in it whose names end in ".csv"');
   const files: SheetFile[] = [];
   const problems: SheetProblem[] = [];
-  for (const name of names) {
-    const text = decoded(unpacked[name] ?? new Uint8Array());
-    if (text === null)
-      problems.push({
-        file: name,
-        line: 1,
-        column: null,
-        message: "not in UTF-8: save the sheet as CSV in UTF-8 and zip it again",
-      });
+  for (const { name, content, isWhole } of unpacked) {
+    const text = decoded(content);
+    if (!isWhole) problems.push(problem(name, "damaged in the zip: zip the sheet again, or bring it by itself"));
+    else if (text === null)
+      problems.push(problem(name, "not in UTF-8: save the sheet as CSV in UTF-8 and zip it again"));
     else files.push({ name, text });
   }
   return { files, problems };
+}
+
+type UnpackedSheet = { readonly name: string; readonly content: Uint8Array; readonly isWhole: boolean };
+
+function unpackedSheets(bytes: Uint8Array): UnpackedSheet[] | "damaged" | "too large" {
+  let declaredBytes = 0;
+  let index = 0;
+  const declared = declaredEntries(bytes);
+  const crcOf = new Map<string, number | undefined>();
+  try {
+    // The unzipper walks the directory in its order, and so do we: the checksums are matched by place.
+    unzipSync(bytes, {
+      filter: ({ name, size, originalSize }) => {
+        if (isSheet(name)) {
+          declaredBytes += Math.max(size, originalSize);
+          crcOf.set(name, declared[index]?.crc);
+        }
+        index += 1;
+        return false;
+      },
+    });
+    if (index !== declared.length) return "damaged";
+    if (declaredBytes > MOST_UNPACKED_BYTES) return "too large";
+    const unpacked = unzipSync(bytes, { filter: ({ name }) => isSheet(name) });
+    return Object.keys(unpacked)
+      .sort()
+      .map((name) => {
+        const content = unpacked[name] ?? new Uint8Array();
+        return { name, content, isWhole: crc32(content) === crcOf.get(name) };
+      });
+  } catch {
+    return "damaged";
+  }
 }
 
 /** A sheet by its name; the hidden twins that some systems add to a zip are not. */

@@ -1,6 +1,6 @@
 import type { VarietyRecord } from "#lib/domain/farm-records";
 import type { Colour } from "#lib/domain/words";
-import { didYouMean, nameKey } from "./nearest-name";
+import { Guesses, nameKey } from "./nearest-name";
 import { type Place, placeInWords } from "./sheet-problem";
 
 /** A variety that was found, in its own spelling, or what is wrong, in which column, and how to mend it. */
@@ -15,6 +15,7 @@ const keyOf = (crop: string, variety: string) => `${nameKey(crop)}\n${nameKey(va
 /** The varieties on the farm and those that the sheets bring: each crop and name has one colour. */
 export class VarietyBook {
   readonly #entries = new Map<string, Entry>();
+  readonly #guesses = new Guesses();
   readonly #wrong = new Map<string, Place>();
 
   constructor(known: readonly VarietyRecord[]) {
@@ -50,9 +51,11 @@ export class VarietyBook {
     const place = this.#wrong.get(keyOf(crop, name));
     if (place)
       return `variety "${name}" of ${crop} is on ${placeInWords(place)}, which has a problem: mend that row first`;
-    const names = [...this.#entries.values()]
-      .filter(({ variety }) => nameKey(variety.crop) === nameKey(crop))
-      .map(({ variety }) => variety.variety);
-    return `no variety "${name}" of ${crop}: add it with its colour to the varieties sheet, or mend the name${didYouMean(name, names)}`;
+    const guess = this.#guesses.didYouMean(name, () =>
+      [...this.#entries.values()]
+        .filter(({ variety }) => nameKey(variety.crop) === nameKey(crop))
+        .map(({ variety }) => variety.variety),
+    );
+    return `no variety "${name}" of ${crop}: add it with its colour to the varieties sheet, or mend the name${guess}`;
   }
 }

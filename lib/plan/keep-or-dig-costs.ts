@@ -50,9 +50,10 @@ export class SwitchCosts {
     return strongest;
   }
 
-  /** A cut for a part, from its flow at a point. */
-  cutAt(part: number, on: ArrayLike<number>): Cut {
-    return this.#solve(part, on).cut;
+  /** A part's flow at a point: the cut that it gives, and what that cut says there. */
+  atPoint(part: number, on: ArrayLike<number>): { readonly cut: Cut; readonly cents: number } {
+    const { cut } = this.#solve(part, on);
+    return { cut, cents: cutCents(cut, this.parts[part], on) };
   }
 
   #partCents(part: number, on: ArrayLike<number>): number {

@@ -58,8 +58,5 @@ function* searched(
   progress: () => CurveProgress,
 ): Generator<CurveProgress, SearchEnd, boolean | undefined> {
   const countLimit = { weights: openBeds.map(() => 1), atMost, words: `at most ${atMost} beds kept` };
-  const search = searchSettings(solver, costs, [...limits, countLimit], [start]);
-  let step = search.next();
-  while (!step.done) step = search.next(yield progress());
-  return step.value;
+  return yield* searchSettings(solver, costs, [...limits, countLimit], [start], progress);
 }

@@ -51,18 +51,7 @@ export class Master {
   }
 
   add(cuts: readonly Cut[]): void {
-    this.#programme.addRows(
-      cuts.map(({ part, constant, slopes }) => {
-        const columns = [this.#switchCount + part];
-        const coefficients = [1];
-        this.#costs.parts[part].switches.forEach((index, place) => {
-          if (slopes[place] === 0) return;
-          columns.push(index);
-          coefficients.push(slopes[place]);
-        });
-        return { lower: constant, upper: Number.POSITIVE_INFINITY, columns, coefficients };
-      }),
-    );
+    this.#programme.addRows(cuts.map((cut) => cutRow(cut, this.#costs)));
     for (const cut of cuts) this.#rows.push({ cut, idle: 0 });
   }
 
@@ -97,7 +86,8 @@ export class Master {
   }
 }
 
-function limitRow({ weights, atMost }: SwitchLimit): ProgrammeRow {
+/** A limit as a row over the switches' columns. */
+export function limitRow({ weights, atMost }: SwitchLimit): ProgrammeRow {
   const columns = [...weights.keys()].filter((index) => weights[index] !== 0);
   return {
     lower: Number.NEGATIVE_INFINITY,
@@ -105,6 +95,18 @@ function limitRow({ weights, atMost }: SwitchLimit): ProgrammeRow {
     columns,
     coefficients: columns.map((index) => weights[index]),
   };
+}
+
+/** A cut as a row: the switches' columns come first, then one a part for its cost. */
+export function cutRow({ part, constant, slopes }: Cut, { parts, problem }: SwitchCosts): ProgrammeRow {
+  const columns = [problem.cents.length + part];
+  const coefficients = [1];
+  parts[part].switches.forEach((index, place) => {
+    if (slopes[place] === 0) return;
+    columns.push(index);
+    coefficients.push(slopes[place]);
+  });
+  return { lower: constant, upper: Number.POSITIVE_INFINITY, columns, coefficients };
 }
 
 /**
@@ -126,8 +128,8 @@ export function cutOff(
     const least = partCents[index] + SLIGHT_CENTS;
     const lifts = (cut: Cut | null): cut is Cut => cut !== null && cutCents(cut, part, on) > least;
     let { cut } = costs.strongestKnown(index, on);
-    if (!lifts(cut) && halfway) cut = costs.cutAt(index, halfway);
-    if (!lifts(cut)) cut = costs.cutAt(index, on);
+    if (!lifts(cut) && halfway) ({ cut } = costs.atPoint(index, halfway));
+    if (!lifts(cut)) ({ cut } = costs.atPoint(index, on));
     if (lifts(cut)) cuts.push(cut);
   });
   master.add(cuts);

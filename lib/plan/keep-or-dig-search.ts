@@ -31,20 +31,21 @@ const WORTHWHILE_SHARE = 0.02;
  * Finds the cheapest setting that keeps to the limits, and proves it: branch and bound over the relaxed master, with cuts wherever it is
  * too hopeful. Yields after every round of the root and every branch; send `true` to stop with the best so far and a bound that holds.
  * @param starts  settings to begin with; those that break a limit are passed over
+ * @param report  what to yield of the progress
  */
-export function* searchSettings(
+export function* searchSettings<Report>(
   solver: MixedIntegerSolver,
   costs: SwitchCosts,
   limits: readonly SwitchLimit[],
   starts: readonly Setting[],
-): Generator<SearchProgress, SearchEnd, boolean | undefined> {
+  report: (progress: SearchProgress) => Report,
+): Generator<Report, SearchEnd, boolean | undefined> {
   if (costs.problem.cents.length === 0) return onlySetting(costs, limits);
   const search = new Search(solver, costs, limits);
   try {
     for (const start of starts) search.consider(start);
-    while (search.cutRoot()) if (yield search.progress()) return { ...search.progress(), status: "stopped" };
-    search.afterRoot();
-    while (search.branch()) if (yield search.progress()) return { ...search.progress(), status: "stopped" };
+    while (search.cutRoot()) if (yield report(search.progress())) return { ...search.progress(), status: "stopped" };
+    while (search.branch()) if (yield report(search.progress())) return { ...search.progress(), status: "stopped" };
     return { ...search.progress(), status: search.best ? "optimal" : "infeasible" };
   } finally {
     search.close();
@@ -109,16 +110,16 @@ class Search {
     const added = cutOff(this.#master, this.#costs, relaxed, inside);
     this.#inside = relaxed.on.map((share, index) => (share + inside[index]) / 2);
     if (added > 0) return true;
+    this.#improve();
     if (this.best) fixedByPrice(this.#root, relaxed, this.best.cents);
+    this.#open.push({ bounds: this.#root, boundCents: relaxed.boundCents });
     return false;
   }
 
-  /** Tries to better what the root found, then opens the first branch. */
-  afterRoot(): void {
-    if (this.#boundCents === Number.POSITIVE_INFINITY) return;
+  /** Tries to better the best by small steps. */
+  #improve(): void {
     if (this.best && this.best.cents > this.#boundCents)
       this.consider(improved(this.#costs, this.#limits, this.best.setting));
-    this.#open.push({ bounds: this.#root, boundCents: this.#boundCents });
   }
 
   /** Takes the most hopeful branch: cuts, and splits it unless it is settled. False when none is left. */
@@ -132,7 +133,9 @@ class Search {
     }
     this.#branchCount++;
     this.#boundCents = branch.boundCents;
+    const before = this.best;
     this.#open.push(...this.#settle(branch));
+    if (this.best !== before) this.#improve();
     this.#boundCents = this.#open.reduce(
       (least, open) => Math.min(least, open.boundCents),
       this.best?.cents ?? Number.POSITIVE_INFINITY,

@@ -21,13 +21,9 @@ export function* sweepSurvival(
   for (const survivalShare of survivalShares) {
     if (!(survivalShare >= 0 && survivalShare <= 1))
       throw new RangeError(`survivalShares must lie between 0 and 1, got ${survivalShare}`);
-    const choosing = chooseBeds(withSurvival(snapshot, survivalShare), seasonYear, solver);
-    let step = choosing.next();
-    while (!step.done) {
-      if (yield step.value) return points;
-      step = choosing.next();
-    }
-    points.push({ survivalShare, choice: step.value });
+    const choice = yield* chooseBeds(withSurvival(snapshot, survivalShare), seasonYear, solver);
+    if (choice.status === "stopped" || choice.status === "stopped early") return points;
+    points.push({ survivalShare, choice });
   }
   return points;
 }

@@ -55,10 +55,9 @@ export function* chooseBeds(
   solver: MixedIntegerSolver,
   season: WinterSeason = winterSeason(snapshot, seasonYear),
 ): Generator<ChoiceProgress, WinterChoice, boolean | undefined> {
-  const search = searchSettings(solver, season.costs, season.limits, [season.openBeds.map(() => false)]);
-  let step = search.next();
-  while (!step.done) step = search.next(yield choiceProgress(step.value));
-  const { status, best, boundCents } = step.value;
+  const { costs, limits, openBeds } = season;
+  const allDug = openBeds.map(() => false);
+  const { status, best, boundCents } = yield* searchSettings(solver, costs, limits, [allDug], choiceProgress);
   if (status === "infeasible") return { status, because: broken(season) };
   if (!best) return { status: "stopped early", boundCents };
   return { status, boundCents, ...chosenBeds(season, best.setting) };
@@ -72,7 +71,7 @@ export function finished<End>(search: Generator<unknown, End, boolean | undefine
   }
 }
 
-export const choiceProgress = ({ best, ...progress }: SearchProgress): ChoiceProgress => ({
+const choiceProgress = ({ best, ...progress }: SearchProgress): ChoiceProgress => ({
   bestCents: best?.cents ?? null,
   keptCount: best?.setting.filter(Boolean).length ?? 0,
   boundCents: progress.boundCents,

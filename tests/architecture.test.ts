@@ -1,0 +1,74 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { expect, test } from "vitest";
+
+const files = (folder: string) =>
+  readdirSync(folder, { recursive: true, encoding: "utf8" })
+    .filter((path) => /\.tsx?$/.test(path))
+    .map((path) => ({ path: join(folder, path), text: readFileSync(join(folder, path), "utf8") }));
+
+const pathsWhere = (folder: string, isWrong: (file: { path: string; text: string }) => boolean) =>
+  files(folder)
+    .filter(isWrong)
+    .map(({ path }) => path);
+
+const importsOf = (text: string): string[] =>
+  [...text.matchAll(/(?:from|import)\s*\(?\s*"([^"]+)"/g)].map(([, name]) => name);
+
+test("lib never asks for the time, the dice or the machine: callers pass them in", () => {
+  const impure =
+    /\bMath\.random\b|\bDate\.now\b|\bnew Date\(\)|\bprocess\.|\bconsole\.|\bperformance\.|\bcrypto\.|\bsetTimeout\b/;
+  expect(pathsWhere("lib", ({ text }) => impure.test(text))).toEqual([]);
+});
+
+test("only lib/domain/day.ts touches Date or date-fns", () => {
+  const touches = /\bnew Date\b|\bDate\.|from "date-fns/;
+  expect(pathsWhere("lib", ({ text }) => touches.test(text))).toEqual(["lib/domain/day.ts"]);
+});
+
+test("no file of lib imports the screens, the farm's records, the demo, the tests or the machine", () => {
+  const outside = /^#(app|db|demo)\b|^node:|(^|\/)(app|db|demo|tests)\/|^next\b|^react\b/;
+  expect(pathsWhere("lib", ({ text }) => importsOf(text).some((name) => outside.test(name)))).toEqual([]);
+});
+
+test("db knows the words of the farm and nothing of the plan or the screens", () => {
+  const forbidden = /^#lib\/(plan|maths|export|import)|^#demo|(^|\/)app\//;
+  expect(pathsWhere("db", ({ text }) => importsOf(text).some((name) => forbidden.test(name)))).toEqual([]);
+});
+
+test("only app/clock.ts reads the clock of the screens", () => {
+  expect(pathsWhere("app", ({ text }) => /\bnew Date\(\)|\bDate\.now\b/.test(text))).toEqual(["app/clock.ts"]);
+});
+
+test("the house has the rooms it was built with, and no others", () => {
+  const built = new Set(["node_modules", "coverage"]);
+  const folders = readdirSync(".", { withFileTypes: true })
+    .filter((entry) => entry.isDirectory() && !entry.name.startsWith(".") && !built.has(entry.name))
+    .map(({ name }) => name);
+  expect(folders.sort()).toEqual(["app", "db", "demo", "lib", "tests"]);
+  expect(readdirSync("lib").sort()).toEqual(["domain", "export", "import", "maths", "plan"]);
+});
+
+test("no file is a drawer for odds and ends", () => {
+  const drawer = /(^|\/)(utils?|helpers?|common|misc|index)\.tsx?$/;
+  for (const folder of ["app", "db", "demo", "lib", "tests"])
+    expect(pathsWhere(folder, ({ path }) => drawer.test(path))).toEqual([]);
+});
+
+const idsIn = (text: string): string[] => [...text.matchAll(/\[([A-Z]+\d+)\]/g)].map(([, id]) => id);
+const promised = () =>
+  [...readFileSync("lib/plan/SPEC.md", "utf8").matchAll(/\*\*([A-Z]+\d+)\*\*/g)].map(([, id]) => id);
+
+test("every promise in lib/plan/SPEC.md is quoted by a test, and every quoted promise exists", () => {
+  const quoted = files("tests").flatMap(({ text }) => idsIn(text));
+  expect([...new Set(quoted)].sort()).toEqual([...new Set(promised())].sort());
+});
+
+test("every promise has one number, and every promise that lib speaks of exists", () => {
+  expect(promised().length).toBe(new Set(promised()).size);
+  const known = new Set(promised());
+  const spoken = ["lib", "app", "db"].flatMap((folder) =>
+    files(folder).flatMap(({ path, text }) => idsIn(text).map((id) => ({ path, id }))),
+  );
+  expect(spoken.filter(({ id }) => !known.has(id))).toEqual([]);
+});

@@ -1,0 +1,147 @@
+import fc from "fast-check";
+import { BED_FLAGS, PLANTING_FLAGS } from "#lib/domain/bed";
+import type { Day, MonthDay } from "#lib/domain/day";
+import { addDays, parseDay, toDay } from "#lib/domain/day";
+import { MARKS } from "#lib/domain/sourced";
+import { COLOURS, ROLES, SHAPES, STATUSES, TREATMENTS } from "#lib/domain/words";
+import { farm } from "../small-farm";
+
+/** Whatever the domain allows, the odd ends of it included: any letters, all digits of a number, lists with the same thing twice. */
+
+export const text = fc.string({ unit: "binary", maxLength: 12 });
+export const name = fc
+  .string({ unit: "binary", minLength: 1, maxLength: 12 })
+  .filter((letters) => letters.trim() === letters);
+// Adding 0 turns the negative zero, which SQLite does not keep apart, into the plain one.
+export const number = (min: number, max: number) => fc.double({ min, max, noNaN: true }).map((drawn) => drawn + 0);
+export const share = number(0, 1);
+const above0 = (max: number) => fc.double({ min: 0, minExcluded: true, max, noNaN: true });
+const cents = fc.integer({ min: 0, max: 100_000_000 });
+
+export const day: fc.Arbitrary<Day> = fc.integer({ min: 8000, max: 80_000 }).map(toDay);
+const monthDay: fc.Arbitrary<MonthDay> = fc
+  .integer({ min: 0, max: 364 })
+  .map((days) => addDays(parseDay("2027-01-01"), days).slice(5) as MonthDay);
+const colours = fc.array(fc.constantFrom(...COLOURS), { maxLength: 4 });
+const origin = fc.record({ mark: fc.constantFrom(...MARKS), source: fc.option(text) });
+const sourced = (min: number, max: number) => fc.record({ count: number(min, max), ...originShape() });
+
+function originShape() {
+  return { mark: fc.constantFrom(...MARKS), source: fc.option(text) };
+}
+
+export const cropDraft = fc.record({
+  name,
+  scientific: text,
+  shape: fc.constantFrom(...SHAPES),
+  roles: fc.array(fc.constantFrom(...ROLES), { minLength: 1, maxLength: 4 }),
+  usualRole: fc.constantFrom(...ROLES),
+  tender: fc.boolean(),
+  overwinters: fc.boolean(),
+  holdDays: sourced(0, 120),
+  fieldDays: sourced(0, 60),
+  bunchStems: sourced(1, 100),
+  bucketStems: sourced(1, 500),
+  buyInCents: sourced(1, 100_000),
+  cutStage: text,
+  cautions: fc.array(text, { maxLength: 3 }),
+});
+
+export const curveDraft = fc.record({
+  treatment: fc.constantFrom(...TREATMENTS),
+  anchor: fc.oneof(
+    fc.record({ kind: fc.constant("day-of-year" as const), firstCut: monthDay }),
+    fc.record({ kind: fc.constant("days-after-planting" as const), days: fc.integer({ min: 0, max: 1000 }) }),
+  ),
+  stemsPerPlantByWeek: fc.array(number(0, 1000), { minLength: 1, maxLength: 5 }),
+  firstCutSpreadDays: number(0, 60),
+  yieldSpread: number(0, 2),
+  timingOrigin: origin,
+  yieldOrigin: origin,
+  note: text,
+});
+
+export const recipeDraft = fc.record({
+  name,
+  unit: name,
+  lines: fc.array(
+    fc.record({
+      role: fc.constantFrom(...ROLES),
+      stemsPerPiece: above0(10_000),
+      colours: fc.constantFrom("palette" as const, "any" as const),
+    }),
+    { minLength: 1, maxLength: 5 },
+  ),
+  origin: text,
+});
+
+export const bedDraft = fc
+  .record({
+    name,
+    lengthMetres: above0(1000),
+    widthMetres: above0(100),
+    flags: fc.array(fc.constantFrom(...BED_FLAGS), { maxLength: 3 }),
+    spray: fc.option(fc.tuple(day, fc.integer({ min: 1, max: 90 }))),
+    note: text,
+  })
+  .map(({ spray, ...bed }) => ({
+    ...bed,
+    noEntryFrom: spray ? spray[0] : null,
+    noEntryUntil: spray ? addDays(spray[0], spray[1]) : null,
+  }));
+
+export const plantingDraft = fc.record({
+  seasonYear: fc.integer({ min: 1990, max: 2200 }),
+  treatment: fc.constantFrom(...TREATMENTS),
+  plantedOn: day,
+  plantCount: fc.integer({ min: 0, max: 1_000_000 }),
+  aliveShare: share,
+  gradeOutShare: share,
+  winterSurvivalShare: fc.option(share),
+  flags: fc.array(fc.constantFrom(...PLANTING_FLAGS), { maxLength: 3 }),
+});
+
+export const stockDraft = fc.record({ cutOn: day, stemCount: fc.integer({ min: 0, max: 1_000_000 }) });
+
+/** A booking whose ids of recipes and crops are places in a list, to be looked up with `among`. */
+export const bookingDraft = fc.record({
+  client: name,
+  status: fc.constantFrom(...STATUSES),
+  eventOn: day,
+  palette: colours,
+  spareShare: share,
+  unacceptableCropIds: fc.array(fc.nat(), { maxLength: 4 }),
+  pieces: fc.array(fc.record({ recipeId: fc.nat(), pieceCount: above0(100_000), colours }), { maxLength: 4 }),
+  stemLines: fc.array(
+    fc
+      .record({
+        role: fc.constantFrom(...ROLES),
+        cropId: fc.option(fc.nat()),
+        cropOnly: fc.boolean(),
+        colours,
+        stemCount: above0(10_000),
+      })
+      .map((line) => ({ ...line, cropOnly: line.cropOnly && line.cropId !== null })),
+    { maxLength: 4 },
+  ),
+  note: text,
+});
+
+export const farmSettings = fc
+  .record({
+    name,
+    isInvented: fc.boolean(),
+    weekdays: fc.subarray([7, 1, 3, 5], { minLength: 1 }),
+    share,
+    cents,
+    hours: fc.option(number(0, 1e6)),
+  })
+  .map(({ name, isInvented, weekdays, share, cents, hours }) => {
+    const settings = farm({ name, isInvented, pickingWeekdays: weekdays, spareShare: share });
+    const winter = { ...settings.winter, wageCentsPerHour: cents, hoursAtHand: hours, keepShareAtMost: share };
+    return { ...settings, winter };
+  });
+
+/** The id of a row chosen by number, or of a row that is not there when there are none. */
+export const among = (rows: readonly { readonly id: number }[], choice: number): number =>
+  rows.length ? rows[choice % rows.length].id : 999_999;

@@ -1,0 +1,124 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { startFarm } from "#db/write-farm";
+import { importRecords } from "#db/write-records";
+import { bedSchema, coolerStockSchema, plantingSchema } from "#lib/domain/bed";
+import { bloomCurveSchema } from "#lib/domain/bloom-curve";
+import { bookingDraftSchema, recipeSchema } from "#lib/domain/booking";
+import { cropSchema } from "#lib/domain/crop";
+import { farmSchema } from "#lib/domain/farm";
+import { COLOURS } from "#lib/domain/words";
+import {
+  bedDraft,
+  bookingDraft,
+  cropDraft,
+  curveDraft,
+  farmSettings,
+  name,
+  plantingDraft,
+  recipeDraft,
+  stockDraft,
+} from "./arbitraries";
+import { done, kept, withDatabase } from "./kept-farm";
+
+const SEED = 20_270_918;
+
+const several = <T, Key>(drafts: fc.Arbitrary<T>, nameOf: (draft: T) => Key) =>
+  fc.uniqueArray(drafts, { selector: nameOf, minLength: 1, maxLength: 4 });
+
+const anyFarm = fc.record({
+  farm: farmSettings,
+  crops: several(cropDraft, (crop) => crop.name),
+  curves: fc.uniqueArray(curveDraft, { selector: ({ treatment }) => treatment, maxLength: 3 }),
+  recipes: several(recipeDraft, (recipe) => recipe.name),
+  variety: fc.record({ variety: name, colour: fc.constantFrom(...COLOURS) }),
+  beds: several(bedDraft, (bed) => bed.name),
+  plantings: fc.array(plantingDraft, { maxLength: 4 }),
+  bookings: several(bookingDraft, ({ client, eventOn }) => `${eventOn} ${client}`),
+  stock: fc.array(stockDraft, { maxLength: 3 }),
+});
+
+test("everything that the domain allows is kept, and comes back equal", () => {
+  fc.assert(
+    fc.property(anyFarm, ({ farm, crops, curves, recipes, variety, beds, plantings, bookings, stock }) =>
+      withDatabase((database) => {
+        const whose = { crop: crops[0].name, ...variety };
+        done(
+          startFarm(database, {
+            farm,
+            crops: crops.map((crop, index) => ({ ...crop, curves: index === 0 ? curves : [] })),
+            recipes,
+          }),
+        );
+        done(
+          importRecords(database, {
+            curves: curves.map((curve) => ({ ...curve, crop: whose.crop, variety: whose.variety })),
+            varieties: [whose],
+            beds,
+            plantings: plantings.map((planting) => ({ ...planting, ...whose, bed: beds[0].name })),
+            bookings: bookings.map(({ unacceptableCropIds, ...booking }) => ({
+              ...booking,
+              unacceptableCrops: unacceptableCropIds.map((at) => crops[at % crops.length].name),
+              pieces: booking.pieces.map((piece) => ({
+                ...piece,
+                recipe: recipes[piece.recipeId % recipes.length].name,
+              })),
+              stemLines: booking.stemLines.map((line) => ({
+                ...line,
+                crop: line.cropId === null ? null : crops[line.cropId % crops.length].name,
+              })),
+            })),
+            coolerStock: stock.map((line) => ({ ...line, ...whose })),
+          }),
+        );
+
+        const cropIds = crops.map((_, index) => index + 1);
+        const drafts = bookings.map((booking, index) => ({
+          ...booking,
+          id: index + 1,
+          unacceptableCropIds: booking.unacceptableCropIds.map((at) => cropIds[at % cropIds.length]),
+          pieces: booking.pieces.map((piece) => ({ ...piece, recipeId: 1 + (piece.recipeId % recipes.length) })),
+          stemLines: booking.stemLines.map((line) => ({
+            ...line,
+            cropId: line.cropId === null ? null : cropIds[line.cropId % cropIds.length],
+          })),
+        }));
+        const ofCrop = curves.map((curve) => ({ ...curve, cropId: 1, varietyId: null }));
+        const ofVariety = curves.map((curve) => ({ ...curve, cropId: 1, varietyId: 1 }));
+        expect(kept(database)).toEqual({
+          farm,
+          crops: numbered(crops),
+          varieties: [{ id: 1, cropId: 1, name: variety.variety, colour: variety.colour }],
+          curves: numbered<object>([...ofCrop, ...ofVariety]),
+          recipes: numbered(recipes),
+          beds: numbered(beds),
+          plantings: numbered(plantings.map((planting) => ({ ...planting, bedId: 1, varietyId: 1 }))),
+          bookings: drafts,
+          coolerStock: numbered(stock.map((line) => ({ ...line, varietyId: 1 }))),
+        });
+      }),
+    ),
+    { seed: SEED, numRuns: 30 },
+  );
+});
+
+test("what the property above draws is what the domain allows", () => {
+  const isAllowed = <T>(schema: { parse(input: unknown): T }, drafts: fc.Arbitrary<object>, rest: object = {}) =>
+    fc.assert(
+      fc.property(drafts, (draft) => {
+        const row = { ...draft, ...rest };
+        expect(schema.parse(row)).toEqual(row);
+      }),
+      { seed: SEED, numRuns: 100 },
+    );
+  isAllowed(farmSchema, farmSettings);
+  isAllowed(cropSchema, cropDraft, { id: 1 });
+  isAllowed(bloomCurveSchema, curveDraft, { id: 1, cropId: 1, varietyId: null });
+  isAllowed(recipeSchema, recipeDraft, { id: 1 });
+  isAllowed(bedSchema, bedDraft, { id: 1 });
+  isAllowed(plantingSchema, plantingDraft, { id: 1, bedId: 1, varietyId: 1 });
+  isAllowed(coolerStockSchema, stockDraft, { id: 1, varietyId: 1 });
+  isAllowed(bookingDraftSchema, bookingDraft);
+});
+
+const numbered = <Row extends object>(rows: readonly Row[]) => rows.map((row, index) => ({ id: index + 1, ...row }));

@@ -1,0 +1,157 @@
+import fc from "fast-check";
+import type { FarmDatabase } from "#db/client";
+import type { Written } from "#db/write";
+import { addBed, putCoolerStock, removeBed, removeCoolerStock, updateBed } from "#db/write-beds";
+import { addBooking, removeBooking, setBookingStatus, updateBooking } from "#db/write-bookings";
+import {
+  addCrop,
+  addVariety,
+  putCurve,
+  removeCrop,
+  removeCurve,
+  removeVariety,
+  updateCrop,
+  updateVariety,
+} from "#db/write-crops";
+import { emptyFarm, updateFarm } from "#db/write-farm";
+import { addPlanting, carryPlantings, removePlanting, setTreatment, updatePlanting } from "#db/write-plantings";
+import { putRecipe, removeRecipe } from "#db/write-recipes";
+import { importRecords } from "#db/write-records";
+import { adoptWhatIf } from "#db/write-what-ifs";
+import type { BookingDraft } from "#lib/domain/booking";
+import type { Snapshot } from "#lib/domain/snapshot";
+import { COLOURS, STATUSES, TREATMENTS } from "#lib/domain/words";
+import {
+  among,
+  bedDraft,
+  bookingDraft,
+  cropDraft,
+  curveDraft,
+  farmSettings,
+  name,
+  plantingDraft,
+  recipeDraft,
+  share,
+  stockDraft,
+} from "./arbitraries";
+
+/** One write of any kind, on whatever the farm holds when its turn comes. */
+export type Step = { readonly word: string; run(database: FarmDatabase, now: Snapshot): Written<unknown> };
+
+const step = <Given>(word: string, given: fc.Arbitrary<Given>, run: Run<Given>): fc.Arbitrary<Step> =>
+  given.map((drawn) => ({ word, run: (database, now) => run(database, now, drawn) }));
+type Run<Given> = (database: FarmDatabase, now: Snapshot, given: Given) => Written<unknown>;
+
+const pick = fc.nat();
+const colour = fc.constantFrom(...COLOURS);
+const treatment = fc.constantFrom(...TREATMENTS);
+
+const booked = (now: Snapshot, draft: BookingDraft): BookingDraft => ({
+  ...draft,
+  unacceptableCropIds: draft.unacceptableCropIds.map((choice) => among(now.crops, choice)),
+  pieces: draft.pieces.map((piece) => ({ ...piece, recipeId: among(now.recipes, piece.recipeId) })),
+  stemLines: draft.stemLines.map((line) => ({
+    ...line,
+    cropId: line.cropId === null ? null : among(now.crops, line.cropId),
+  })),
+});
+
+export const anyStep: fc.Arbitrary<Step> = fc.oneof(
+  step("update farm", farmSettings, (to, _, farm) => updateFarm(to, farm)),
+  step("empty farm", name, (to, _, called) => emptyFarm(to, called)),
+  step("add crop", cropDraft, (to, _, crop) => addCrop(to, crop)),
+  step("update crop", fc.tuple(pick, cropDraft), (to, now, [at, crop]) => updateCrop(to, among(now.crops, at), crop)),
+  step("remove crop", pick, (to, now, at) => removeCrop(to, among(now.crops, at))),
+  step("add variety", fc.tuple(pick, name, colour), (to, now, [at, called, colour]) =>
+    addVariety(to, { cropId: among(now.crops, at), name: called, colour }),
+  ),
+  step("update variety", fc.tuple(pick, pick, name, colour), (to, now, [at, crop, called, colour]) =>
+    updateVariety(to, among(now.varieties, at), { cropId: among(now.crops, crop), name: called, colour }),
+  ),
+  step("remove variety", pick, (to, now, at) => {
+    const unplanted = now.varieties.filter(({ id }) => now.plantings.every(({ varietyId }) => varietyId !== id));
+    return removeVariety(to, among(unplanted.length ? unplanted : now.varieties, at));
+  }),
+  step("put curve of a crop", fc.tuple(pick, curveDraft), (to, now, [at, curve]) =>
+    putCurve(to, { ...curve, cropId: among(now.crops, at), varietyId: null }),
+  ),
+  step("put curve of a variety", fc.tuple(pick, curveDraft), (to, now, [at, curve]) => {
+    const varietyId = among(now.varieties, at);
+    const cropId = now.varieties.find(({ id }) => id === varietyId)?.cropId ?? 1;
+    return putCurve(to, { ...curve, cropId, varietyId });
+  }),
+  step("remove curve", pick, (to, now, at) => removeCurve(to, among(now.curves, at))),
+  step("put recipe", recipeDraft, (to, _, recipe) => putRecipe(to, recipe)),
+  step("replace recipe", fc.tuple(pick, recipeDraft), (to, now, [at, recipe]) =>
+    putRecipe(to, { ...recipe, id: among(now.recipes, at) }),
+  ),
+  step("remove recipe", pick, (to, now, at) => removeRecipe(to, among(now.recipes, at))),
+  step("add bed", bedDraft, (to, _, bed) => addBed(to, bed)),
+  step("update bed", fc.tuple(pick, bedDraft), (to, now, [at, bed]) => updateBed(to, among(now.beds, at), bed)),
+  step("remove bed", pick, (to, now, at) => removeBed(to, among(now.beds, at))),
+  step("add planting", fc.tuple(pick, pick, plantingDraft), (to, now, [bed, variety, draft]) =>
+    addPlanting(to, { ...draft, bedId: among(now.beds, bed), varietyId: among(now.varieties, variety) }),
+  ),
+  step("update planting", fc.tuple(pick, pick, plantingDraft), (to, now, [at, bed, draft]) =>
+    updatePlanting(to, among(now.plantings, at), {
+      ...draft,
+      bedId: among(now.beds, bed),
+      varietyId: among(now.varieties, at),
+    }),
+  ),
+  step("remove planting", pick, (to, now, at) => removePlanting(to, among(now.plantings, at))),
+  step("set treatment", fc.tuple(treatment, fc.option(share)), (to, now, [treatment, winterSurvivalShare]) =>
+    setTreatment(
+      to,
+      now.plantings.map(({ id }) => id),
+      treatment,
+      { winterSurvivalShare },
+    ),
+  ),
+  step("carry plantings", fc.constant(null), (to, now) =>
+    carryPlantings(
+      to,
+      2027,
+      2028,
+      now.plantings.slice(0, 3).map(({ id: _, ...row }) => ({ ...row, seasonYear: 2028 })),
+    ),
+  ),
+  step("put stems into the cooler", fc.tuple(pick, stockDraft), (to, now, [at, stock]) =>
+    putCoolerStock(to, { ...stock, varietyId: among(now.varieties, at) }),
+  ),
+  step("take stems out of the cooler", pick, (to, now, at) => removeCoolerStock(to, among(now.coolerStock, at))),
+  step("add booking", bookingDraft, (to, now, booking) => addBooking(to, booked(now, booking))),
+  step("update booking", fc.tuple(pick, bookingDraft), (to, now, [at, booking]) =>
+    updateBooking(to, among(now.bookings, at), booked(now, booking)),
+  ),
+  step("set status", fc.tuple(pick, fc.constantFrom(...STATUSES)), (to, now, [at, status]) =>
+    setBookingStatus(to, among(now.bookings, at), status),
+  ),
+  step("remove booking", pick, (to, now, at) => removeBooking(to, among(now.bookings, at))),
+  step(
+    "import",
+    fc.tuple(cropDraft, bedDraft, plantingDraft, name, colour),
+    (to, _, [crop, bed, draft, called, colour]) =>
+      importRecords(to, {
+        crops: [crop],
+        beds: [bed],
+        plantings: [{ ...draft, bed: bed.name, crop: crop.name, variety: called, colour }],
+      }),
+  ),
+  step("adopt", fc.tuple(farmSettings, bookingDraft), (to, now, [farm, booking]) =>
+    adoptWhatIf(to, "then", {
+      farm,
+      plantings: {
+        changed: now.plantings.slice(0, 1).map((row) => ({ ...row, plantCount: row.plantCount + 1 })),
+        removedIds: now.plantings.slice(1, 2).map(({ id }) => id),
+        added: [],
+      },
+      bookings: {
+        changed: [],
+        removedIds: now.bookings.slice(0, 1).map(({ id }) => id),
+        added: [booked(now, booking)],
+      },
+      changedCurves: now.curves.slice(0, 1).map((row) => ({ ...row, yieldSpread: 1.5 })),
+    }),
+  ),
+);

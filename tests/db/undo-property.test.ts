@@ -1,0 +1,65 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { revision, undoChange } from "#db/journal";
+import type { Snapshot } from "#lib/domain/snapshot";
+import { kept, withFarm } from "./kept-farm";
+import { anyStep } from "./steps";
+
+const SEED = 20_270_612;
+
+test("whatever was written, undoing it all gives each earlier farm back in turn, and undoing the undos the last one", () => {
+  const words = new Set<string>();
+  fc.assert(
+    fc.property(fc.array(anyStep, { minLength: 5, maxLength: 20 }), (steps) =>
+      withFarm((database) => {
+        const made: { changeId: number; before: Snapshot; after: Snapshot }[] = [];
+        let before = kept(database);
+        for (const { word, run } of steps) {
+          const reached = revision(database);
+          const written = run(database, before);
+          const after = kept(database);
+          if (written.ok && written.changeId !== null) {
+            words.add(word);
+            made.push({ changeId: written.changeId, before, after });
+            expect(revision(database)).toBe(reached + 1);
+          } else {
+            // Refused, or nothing to do: then nothing is touched.
+            expect(after).toEqual(before);
+            expect(revision(database)).toBe(reached);
+          }
+          before = after;
+        }
+        const undos = made.toReversed().map(({ changeId, before, after }) => {
+          const undone = undoChange(database, changeId);
+          expect(undone).toMatchObject({ ok: true });
+          expect(kept(database)).toEqual(before);
+          return { undoId: undone.ok ? undone.changeId : null, after };
+        });
+        for (const { undoId, after } of undos.toReversed()) {
+          expect(undoId).not.toBeNull();
+          expect(undoChange(database, undoId ?? 0)).toMatchObject({ ok: true });
+          expect(kept(database)).toEqual(after);
+        }
+      }),
+    ),
+    { seed: SEED, numRuns: 25 },
+  );
+  // The property would prove nothing about a kind of write that never came through.
+  expect([...words].sort()).toEqual([...WRITES].sort());
+});
+
+const WRITES = [
+  ...["update farm", "empty farm", "add crop", "update crop", "remove crop"],
+  ...[
+    "add variety",
+    "update variety",
+    "remove variety",
+    "put curve of a crop",
+    "put curve of a variety",
+    "remove curve",
+  ],
+  ...["put recipe", "replace recipe", "remove recipe", "add bed", "update bed", "remove bed"],
+  ...["add planting", "update planting", "remove planting", "set treatment", "carry plantings"],
+  ...["put stems into the cooler", "take stems out of the cooler"],
+  ...["add booking", "update booking", "set status", "remove booking", "import", "adopt"],
+];

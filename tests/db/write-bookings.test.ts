@@ -1,0 +1,122 @@
+import { expect, test } from "vitest";
+import { addBooking, removeBooking, setBookingStatus, updateBooking } from "#db/write-bookings";
+import type { BookingDraft } from "#lib/domain/booking";
+import { booking, day, focal } from "../small-farm";
+import { changeOf, done, kept, refused, withFarm } from "./kept-farm";
+
+const RICH: BookingDraft = {
+  client: 'O\'Hara & "Ben" 🌸',
+  status: "enquiry",
+  eventOn: day("2028-02-29"),
+  palette: ["blush", "cream", "blush"],
+  spareShare: 0.125,
+  unacceptableCropIds: [2, 1, 2],
+  pieces: [
+    { recipeId: 2, pieceCount: 1.5, colours: ["white"] },
+    { recipeId: 1, pieceCount: 12, colours: [] },
+    { recipeId: 2, pieceCount: 1, colours: ["plum", "cream"] },
+  ],
+  stemLines: [
+    { role: "line", cropId: null, cropOnly: false, colours: [], stemCount: 7.25 },
+    { role: "focal", cropId: 1, cropOnly: true, colours: ["red", "coral"], stemCount: 40 },
+  ],
+  note: "Two lines\nof a note; DROP TABLE booking",
+};
+
+test("an added booking comes back as it was given, every line in its order", () => {
+  withFarm((database) => {
+    const { result: id, title } = done(addBooking(database, RICH));
+    expect(kept(database).bookings.at(-1)).toEqual({ id, ...RICH });
+    expect(title).toBe('added the booking of O\'Hara & "Ben" 🌸, Tuesday 29 February 2028');
+  });
+});
+
+test("a changed booking is what it was changed to: lines added, dropped and turned round", () => {
+  withFarm((database) => {
+    const others = kept(database).bookings.filter(({ id }) => id !== 1);
+    const turned = {
+      ...RICH,
+      unacceptableCropIds: [1],
+      pieces: [...RICH.pieces, ...RICH.pieces].reverse(),
+      stemLines: [],
+    };
+    for (const draft of [RICH, turned, RICH, booking({ id: 0 })]) {
+      const { id: _, ...asked }: BookingDraft & { id?: number } = draft;
+      done(updateBooking(database, 1, draft));
+      expect(kept(database).bookings).toEqual([{ id: 1, ...asked }, ...others]);
+    }
+  });
+});
+
+test("saving a booking without a change is no change", () => {
+  withFarm((database) => {
+    const { result: id } = done(addBooking(database, RICH));
+    expect(done(updateBooking(database, id, RICH)).changeId).toBeNull();
+  });
+});
+
+test("a booking keeps its other lines when a crop its client does not want leaves the farm, and can be saved again", () => {
+  withFarm((database) => {
+    done(updateBooking(database, 1, { ...RICH, unacceptableCropIds: [2, 1, 2, 1] }));
+    database.$client.exec("DELETE FROM crop WHERE id = 2");
+    expect(kept(database).bookings[0].unacceptableCropIds).toEqual([1, 1]);
+    done(updateBooking(database, 1, { ...RICH, unacceptableCropIds: [1, 1, 1] }));
+    expect(kept(database).bookings[0].unacceptableCropIds).toEqual([1, 1, 1]);
+  });
+});
+
+test("a status is set, and a booking removed, with nothing else touched", () => {
+  withFarm((database) => {
+    const [first, second] = kept(database).bookings;
+    done(setBookingStatus(database, 1, "cancelled"));
+    expect(kept(database).bookings).toEqual([{ ...first, status: "cancelled" }, second]);
+    done(removeBooking(database, 1));
+    expect(kept(database).bookings).toEqual([second]);
+  });
+});
+
+test("a client has one booking a day; on another day, one more", () => {
+  withFarm((database) => {
+    const before = kept(database);
+    const why = [
+      "client: a booking of Client 2 for Saturday 12 June 2027 is there already: change that one, or write another name",
+    ];
+    expect(refused(addBooking(database, booking({ id: 0, client: "Client 2" })))).toEqual(why);
+    expect(refused(updateBooking(database, 1, booking({ id: 1, client: "Client 2" })))).toEqual(why);
+    expect(kept(database)).toEqual(before);
+    changeOf(addBooking(database, booking({ id: 0, client: "Client 2", eventOn: day("2027-06-13") })));
+  });
+});
+
+test("recipes and crops that are not on the farm are all named, and nothing is written", () => {
+  withFarm((database) => {
+    const before = kept(database);
+    const draft = booking({
+      id: 0,
+      client: "New",
+      pieces: [
+        { recipeId: 1, pieceCount: 1, colours: [] },
+        { recipeId: 98, pieceCount: 1, colours: [] },
+      ],
+      stemLines: focal(3, { cropId: 97 }),
+      unacceptableCropIds: [1, 96],
+    });
+    const why = [
+      "pieces[1].recipeId: this recipe is not on the farm",
+      "stemLines[0].cropId: this crop is not on the farm",
+      "unacceptableCropIds[1]: this crop is not on the farm",
+    ];
+    expect(refused(addBooking(database, draft))).toEqual(why);
+    expect(refused(updateBooking(database, 1, draft))).toEqual(why);
+    expect(kept(database)).toEqual(before);
+  });
+});
+
+test("a booking that is not there is neither changed nor removed", () => {
+  withFarm((database) => {
+    const why = ["id: this booking is not on the farm"];
+    expect(refused(updateBooking(database, 99, RICH))).toEqual(why);
+    expect(refused(setBookingStatus(database, 99, "held"))).toEqual(why);
+    expect(refused(removeBooking(database, 99))).toEqual(why);
+  });
+});

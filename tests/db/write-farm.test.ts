@@ -1,0 +1,145 @@
+import { expect, test } from "vitest";
+import { hasFarm } from "#db/read";
+import { emptyFarm, startFarm, updateFarm } from "#db/write-farm";
+import { putRecipe, removeRecipe } from "#db/write-recipes";
+import { CATALOGUE } from "#lib/domain/catalogue/crops";
+import { DEFAULT_RECIPES } from "#lib/domain/catalogue/recipes";
+import { newFarm } from "#lib/domain/new-farm";
+import { crop, farm, monthDay, recipe } from "../small-farm";
+import { done, kept, refused, withDatabase, withFarm } from "./kept-farm";
+
+const START = { farm: newFarm("Alder Bank"), crops: CATALOGUE, recipes: DEFAULT_RECIPES };
+const withoutId = <Row extends { id: number }>({ id: _, ...row }: Row) => row;
+
+test("a started farm holds its settings and the built-in crops, curves and recipes, each number with its origin", () => {
+  withDatabase((database) => {
+    done(startFarm(database, START));
+    const { farm: settings, crops, curves, recipes, ...rest } = kept(database);
+    expect(settings).toEqual(START.farm);
+    expect(crops.map((row) => ({ ...withoutId(row), curves: curvesOf(row.id) }))).toEqual(CATALOGUE);
+    expect(recipes.map(withoutId)).toEqual(DEFAULT_RECIPES);
+    expect(rest).toEqual({ varieties: [], beds: [], plantings: [], bookings: [], coolerStock: [] });
+
+    function curvesOf(id: number) {
+      return curves
+        .filter(({ cropId }) => cropId === id)
+        .map(({ id: _, cropId: __, varietyId: ___, ...curve }) => curve);
+    }
+  });
+});
+
+test("a farm is started once", () => {
+  withFarm((database) => {
+    const before = kept(database);
+    expect(refused(startFarm(database, START))).toEqual(["farm: a farm has been started here already"]);
+    expect(kept(database)).toEqual(before);
+  });
+});
+
+test("a start with the same crop twice is refused whole", () => {
+  withDatabase((database) => {
+    const twin = { ...crop({ id: 1, name: "Aster" }), curves: [] };
+    expect(refused(startFarm(database, { farm: farm(), crops: [twin, twin], recipes: [] }))).toEqual([
+      "crops[1].name: a crop called Aster is there already: choose another name",
+    ]);
+    expect(hasFarm(database)).toBe(false);
+  });
+});
+
+test("every setting of the farm can be changed", () => {
+  withFarm((database) => {
+    const before = farm();
+    const changed = {
+      name: "Über den Wiesen’s “Feld”",
+      isInvented: false,
+      zone: "6b",
+      units: "metric" as const,
+      pickingWeekdays: [7, 2],
+      leadDays: 3,
+      orderDaysAhead: 10,
+      spareShare: 0.15,
+      frost: {
+        firstAutumnP10: monthDay("09-20"),
+        firstAutumnP50: monthDay("10-01"),
+        firstAutumnP90: monthDay("10-20"),
+        lastSpringP10: monthDay("05-30"),
+        lastSpringP50: monthDay("05-12"),
+        lastSpringP90: monthDay("04-28"),
+      },
+      statusWeights: { confirmed: 0.95, held: 0.5, enquiry: 0.1 },
+      winter: {
+        ...before.winter,
+        leafCubicMetresAtHand: 12.5,
+        tarpSquareMetresAtHand: 0,
+        hoursAtHand: 40,
+        keepShareAtMost: 1 / 3,
+      },
+    };
+    done(updateFarm(database, changed));
+    expect(kept(database).farm).toEqual(changed);
+    done(updateFarm(database, before));
+    expect(kept(database).farm).toEqual(before);
+  });
+});
+
+test("settings of a farm that was not started, and emptying it, are refused", () => {
+  withDatabase((database) => {
+    const why = ["farm: the farm has not been started yet"];
+    expect(refused(updateFarm(database, farm()))).toEqual(why);
+    expect(refused(emptyFarm(database, "Mine"))).toEqual(why);
+    expect(hasFarm(database)).toBe(false);
+  });
+});
+
+test("an emptied farm keeps crops, their curves, recipes and settings, under its new name and as a real farm", () => {
+  withFarm((database) => {
+    const { crops, curves, recipes, farm: settings } = kept(database);
+    done(emptyFarm(database, "Mine"));
+    expect(kept(database)).toEqual({
+      farm: { ...settings, name: "Mine", isInvented: false },
+      crops,
+      curves,
+      recipes,
+      varieties: [],
+      beds: [],
+      plantings: [],
+      bookings: [],
+      coolerStock: [],
+    });
+  });
+});
+
+test("a recipe is added, replaced by its name or by its id, and its lines stay in order", () => {
+  withFarm((database) => {
+    const lines = [
+      { role: "foliage" as const, stemsPerPiece: 0.25, colours: "any" as const },
+      { role: "focal" as const, stemsPerPiece: 7, colours: "palette" as const },
+      { role: "line" as const, stemsPerPiece: 1.5, colours: "palette" as const },
+    ];
+    const { result: id } = done(putRecipe(database, { name: "Garland", unit: "foot", origin: "own", lines }));
+    expect(kept(database).recipes.at(-1)).toEqual({ id, name: "Garland", unit: "foot", origin: "own", lines });
+
+    const fewer = { name: "Garland", unit: "metre", origin: "own", lines: [lines[1], lines[0]] };
+    expect(done(putRecipe(database, fewer)).result).toBe(id);
+    expect(kept(database).recipes.at(-1)).toEqual({ id, ...fewer });
+
+    done(putRecipe(database, { ...fewer, id, name: "Swag", lines: [...lines, lines[0]] }));
+    expect(kept(database).recipes.at(-1)).toEqual({ ...fewer, id, name: "Swag", lines: [...lines, lines[0]] });
+  });
+});
+
+test("a recipe is not renamed to another's name, nor removed while a booking asks for it", () => {
+  withFarm((database) => {
+    const before = kept(database);
+    expect(refused(putRecipe(database, recipe({ id: 2, name: "Piece 1" })))).toEqual([
+      "name: a recipe called Piece 1 is there already: choose another name",
+    ]);
+    expect(refused(putRecipe(database, recipe({ id: 99 })))).toEqual(["id: this recipe is not on the farm"]);
+    expect(refused(removeRecipe(database, 1))).toEqual([
+      "id: Piece 1 is named by 1 line of a booking: remove or change those first",
+    ]);
+    expect(kept(database)).toEqual(before);
+    done(removeRecipe(database, 2));
+    expect(kept(database).recipes).toEqual([before.recipes[0]]);
+  });
+});

@@ -1,0 +1,186 @@
+import fc from "fast-check";
+import { BED_FLAGS, type Bed, PLANTING_FLAGS } from "#lib/domain/bed";
+import type { Anchor } from "#lib/domain/bloom-curve";
+import type { Recipe } from "#lib/domain/booking";
+import type { Crop } from "#lib/domain/crop";
+import { toDay, toDayNumber } from "#lib/domain/day";
+import type { Farm } from "#lib/domain/farm";
+import type { Snapshot } from "#lib/domain/snapshot";
+import { MARKS } from "#lib/domain/sourced";
+import { COLOURS, ROLES, SHAPES, STATUSES, TREATMENTS } from "#lib/domain/words";
+import { day, monthDay, farm as plainFarm } from "../small-farm";
+
+/** Farms of every kind that the types allow, with the worst texts a person can type: quotes, slashes, line breaks, formulas. */
+
+const nasty = fc.constantFrom('"', ",", ";", "\t", "\n", "\r\n", "/", "\\", "=", "-", "'", " ", "a", "B", "é", "花");
+const anyText = fc.oneof(fc.string({ unit: nasty, maxLength: 12 }), fc.string({ unit: "grapheme", maxLength: 12 }));
+const text = anyText.filter((words) => !words.includes("\uFFFD"));
+const name = text.map((words) => words.trim()).filter((words) => words !== "");
+/** As names are compared: spelled out again here, so that a slip in the reader shows. */
+const key = (words: string) => words.normalize("NFC").replace(/\s+/g, " ").trim().toLowerCase();
+
+const share = fc.double({ min: 0, max: 1, noNaN: true }).map((number) => number + 0);
+const between = (min: number, max: number) => fc.double({ min, max, noNaN: true }).map((number) => number + 0);
+const anyDay = fc.integer({ min: toDayNumber(day("2020-01-01")), max: toDayNumber(day("2040-12-31")) }).map(toDay);
+const colours = fc.array(fc.constantFrom(...COLOURS), { maxLength: 4 });
+const origin = fc.record({ mark: fc.constantFrom(...MARKS), source: fc.option(text.map((words) => words.trim())) });
+const sourced = (min: number, max: number) =>
+  fc.tuple(between(min, max), origin).map(([count, from]) => ({ count, ...from }));
+
+const farm: fc.Arbitrary<Farm> = fc
+  .record({
+    name,
+    isInvented: fc.boolean(),
+    zone: fc.constantFrom("", "7a", "10b"),
+    units: fc.constantFrom("us" as const, "metric" as const),
+    pickingWeekdays: fc.array(fc.integer({ min: 1, max: 7 }), { minLength: 1, maxLength: 7 }),
+    leadDays: fc.nat(14),
+    spareShare: share,
+    limit: fc.option(between(0, 1e9)),
+    wageCentsPerHour: fc.nat(10_000),
+    autumn: fc.constantFrom("09-20", "10-01"),
+  })
+  .map(({ limit, wageCentsPerHour, autumn, ...rest }) => {
+    const plain = plainFarm(rest);
+    return {
+      ...plain,
+      frost: { ...plain.frost, firstAutumnP10: monthDay(autumn) },
+      winter: { ...plain.winter, wageCentsPerHour, leafCubicMetresAtHand: limit },
+    };
+  });
+
+const crop: fc.Arbitrary<Omit<Crop, "id">> = fc.record({
+  name,
+  scientific: text,
+  shape: fc.constantFrom(...SHAPES),
+  roles: fc.array(fc.constantFrom(...ROLES), { minLength: 1, maxLength: 3 }),
+  usualRole: fc.constantFrom(...ROLES),
+  tender: fc.boolean(),
+  overwinters: fc.boolean(),
+  holdDays: sourced(0, 120),
+  fieldDays: sourced(0, 60),
+  bunchStems: sourced(1, 100),
+  bucketStems: sourced(1, 500),
+  buyInCents: sourced(1, 100_000),
+  cutStage: text,
+  cautions: fc.array(name, { maxLength: 3 }),
+});
+
+const bed: fc.Arbitrary<Omit<Bed, "id">> = fc.record({
+  name: name.filter((words) => words.length <= 60),
+  lengthMetres: between(0.01, 1000),
+  widthMetres: between(0.01, 100),
+  flags: fc.array(fc.constantFrom(...BED_FLAGS), { maxLength: 2 }),
+  noEntryFrom: fc.constantFrom(null),
+  noEntryUntil: fc.constantFrom(null),
+  note: text,
+});
+const sprayed = fc.tuple(bed, fc.option(anyDay)).map(([plain, from]): Omit<Bed, "id"> => {
+  return from ? { ...plain, noEntryFrom: from, noEntryUntil: toDay(toDayNumber(from) + 2) } : plain;
+});
+
+const recipe: fc.Arbitrary<Omit<Recipe, "id">> = fc.record({
+  name: name.filter((words) => words.length <= 80),
+  unit: name,
+  lines: fc.array(
+    fc.record({
+      role: fc.constantFrom(...ROLES),
+      stemsPerPiece: between(0.01, 10_000),
+      colours: fc.constantFrom("palette" as const, "any" as const),
+    }),
+    { minLength: 1, maxLength: 4 },
+  ),
+  origin: text,
+});
+
+const anchor: fc.Arbitrary<Anchor> = fc.oneof(
+  fc.record({ kind: fc.constant("day-of-year" as const), firstCut: fc.constantFrom("06-07", "10-18").map(monthDay) }),
+  fc.record({ kind: fc.constant("days-after-planting" as const), days: fc.nat(1000) }),
+);
+
+const numbered = <T>(rows: readonly T[]) => rows.map((row, index) => ({ id: index + 1, ...row }));
+const named = <T extends { name: string }>(rows: fc.Arbitrary<T>, minLength = 1) =>
+  fc.uniqueArray(rows, { minLength, maxLength: 4, selector: (row) => key(row.name) }).map(numbered);
+
+/** A whole farm; every reference is known, names differ as names are compared. */
+export const anyFarm: fc.Arbitrary<Snapshot> = fc
+  .record({ farm, crops: named(crop), beds: named(sprayed), recipes: named(recipe) })
+  .chain(({ crops, beds, recipes, farm }) => {
+    const idOf = (rows: readonly { id: number }[]) => fc.constantFrom(...rows.map(({ id }) => id));
+    const variety = fc.record({ cropId: idOf(crops), name, colour: fc.constantFrom(...COLOURS) });
+    return fc
+      .uniqueArray(variety, { minLength: 1, maxLength: 5, selector: (row) => `${row.cropId} ${key(row.name)}` })
+      .map(numbered)
+      .chain((varieties) => {
+        const curve = fc.tuple(
+          fc.constantFrom(...varieties),
+          fc.boolean(),
+          fc.record({
+            treatment: fc.constantFrom(...TREATMENTS),
+            anchor,
+            stemsPerPlantByWeek: fc.array(between(0, 1000), { minLength: 1, maxLength: 6 }),
+            firstCutSpreadDays: between(0, 60),
+            yieldSpread: between(0, 2),
+            timingOrigin: origin,
+            yieldOrigin: origin,
+            note: text,
+          }),
+        );
+        const planting = fc.record({
+          bedId: idOf(beds),
+          varietyId: idOf(varieties),
+          seasonYear: fc.integer({ min: 1990, max: 2200 }),
+          treatment: fc.constantFrom(...TREATMENTS),
+          plantedOn: anyDay,
+          plantCount: fc.nat(1_000_000),
+          aliveShare: share,
+          gradeOutShare: share,
+          winterSurvivalShare: fc.option(share),
+          flags: fc.array(fc.constantFrom(...PLANTING_FLAGS), { maxLength: 2 }),
+        });
+        const stemLine = fc
+          .record({ role: fc.constantFrom(...ROLES), cropId: fc.option(idOf(crops)), only: fc.boolean(), colours })
+          .chain(({ only, ...line }) =>
+            between(0.01, 10_000).map((stemCount) => ({ ...line, cropOnly: only && line.cropId !== null, stemCount })),
+          );
+        const booking = fc.record({
+          client: name,
+          status: fc.constantFrom(...STATUSES),
+          eventOn: anyDay,
+          palette: colours,
+          spareShare: share,
+          unacceptableCropIds: fc.array(idOf(crops), { maxLength: 2 }),
+          pieces: fc.array(fc.record({ recipeId: idOf(recipes), pieceCount: between(0.01, 1000), colours }), {
+            maxLength: 3,
+          }),
+          stemLines: fc.array(stemLine, { maxLength: 3 }),
+          note: text,
+        });
+        return fc.record({
+          farm: fc.constant(farm),
+          crops: fc.constant(crops),
+          beds: fc.constant(beds),
+          recipes: fc.constant(recipes),
+          varieties: fc.constant(varieties),
+          curves: fc
+            .array(curve, { maxLength: 4 })
+            .map((rows) =>
+              rows.map(([{ id, cropId }, isOwn, rest]) => ({ cropId, varietyId: isOwn ? id : null, ...rest })),
+            )
+            .map((rows) => numbered(onceEach(rows, (row) => `${row.cropId} ${row.varietyId} ${row.treatment}`))),
+          plantings: fc.array(planting, { maxLength: 6 }).map((rows) => numbered(onceEach(rows, JSON.stringify))),
+          bookings: fc
+            .uniqueArray(booking, { maxLength: 3, selector: (row) => `${key(row.client)} ${row.eventOn}` })
+            .map(numbered),
+          coolerStock: fc
+            .array(fc.record({ varietyId: idOf(varieties), cutOn: anyDay, stemCount: fc.nat(1_000_000) }), {
+              maxLength: 3,
+            })
+            .map(numbered),
+        });
+      });
+  });
+
+const onceEach = <T>(rows: readonly T[], keyOf: (row: T) => string): T[] => [
+  ...new Map(rows.map((row) => [keyOf(row), row])).values(),
+];

@@ -1,0 +1,183 @@
+import fc from "fast-check";
+import { monthDayOf } from "#lib/domain/day";
+import type { Snapshot } from "#lib/domain/snapshot";
+import type { Colour } from "#lib/domain/words";
+import { bed, booking, crop, curve, day, farm, planting, recipe, snapshot, variety } from "../small-farm";
+
+/**
+ * Farms in which everything meets: three crops that share roles, five varieties in four colours, a few beds some of them sprayed, and bookings
+ * close together that want the same stems. fast-check makes them and shrinks the one that fails.
+ */
+
+const SEASON_YEAR = 2027;
+export const anySeed = { seed: 20270612, numRuns: 200, unbiased: true } as const;
+
+const colours = ["cream", "blush", "plum", "white"] as const;
+const roles = ["focal", "secondary", "filler"] as const;
+const someDay = (least: number, most: number) =>
+  fc.integer({ min: least, max: most }).map((date) => day(`2027-06-${String(date).padStart(2, "0")}`));
+/** Lists of any length up to the most, and not mostly short ones as fast-check would draw them. */
+const upTo = (maxLength: number) => ({ maxLength, size: "max" as const });
+const palette: fc.Arbitrary<Colour[]> = fc.oneof(
+  fc.constant<Colour[]>([]),
+  fc.uniqueArray(fc.constantFrom(...colours), upTo(4)),
+);
+const sourced = (count: number) => ({ count, mark: "own" as const, source: null });
+
+/** Hold and field days may be fractions, and a hold may be shorter than the farm's lead days or longer than a fortnight. */
+const crops = fc
+  .tuple(
+    fc.constantFrom(1, 2, 4.5, 7, 7),
+    fc.constantFrom(3, 5.5, 10),
+    fc.constantFrom(4, 20, 31),
+    fc.constantFrom(0, 1, 2, 3.5),
+    fc.tuple(fc.boolean(), fc.boolean(), fc.boolean()),
+    fc.tuple(fc.integer({ min: 1, max: 400 }), fc.integer({ min: 1, max: 80 }), fc.integer({ min: 1, max: 200 })),
+  )
+  .map(([holdOne, holdTwo, holdThree, field, tender, price]) => [
+    crop({
+      id: 1,
+      roles: ["focal"],
+      holdDays: sourced(holdOne),
+      fieldDays: sourced(field),
+      tender: tender[0],
+      buyInCents: sourced(price[0]),
+    }),
+    crop({
+      id: 2,
+      roles: ["focal", "secondary"],
+      usualRole: "secondary",
+      holdDays: sourced(holdTwo),
+      tender: tender[1],
+      buyInCents: sourced(price[1]),
+    }),
+    crop({
+      id: 3,
+      roles: ["secondary", "filler"],
+      usualRole: "filler",
+      holdDays: sourced(holdThree),
+      fieldDays: sourced(1),
+      tender: tender[2],
+      buyInCents: sourced(price[2]),
+      bunchStems: sourced(7),
+    }),
+  ]);
+
+const varieties = [
+  variety({ id: 1, cropId: 1, colour: "cream" }),
+  variety({ id: 2, cropId: 1, colour: "blush" }),
+  variety({ id: 3, cropId: 2, colour: "cream" }),
+  variety({ id: 4, cropId: 2, colour: "plum" }),
+  variety({ id: 5, cropId: 3, colour: "white" }),
+];
+
+const weekStems = fc.array(fc.constantFrom(0, 0.3, 1, 1.7), { minLength: 1, ...upTo(4) });
+const curves = fc
+  .tuple(someDay(1, 16), fc.integer({ min: 20, max: 40 }), weekStems, weekStems, weekStems)
+  .map(([first, days, a, b, c]) => [
+    curve({ id: 1, cropId: 1, anchor: { kind: "day-of-year", firstCut: monthDayOf(first) }, stemsPerPlantByWeek: a }),
+    curve({ id: 2, cropId: 2, anchor: { kind: "days-after-planting", days }, stemsPerPlantByWeek: b }),
+    curve({ id: 3, cropId: 3, anchor: { kind: "day-of-year", firstCut: monthDayOf(first) }, stemsPerPlantByWeek: c }),
+    curve({ id: 4, cropId: 1, varietyId: 2, anchor: { kind: "days-after-planting", days }, stemsPerPlantByWeek: c }),
+  ]);
+const beds = fc
+  .array(fc.oneof(fc.constant(null), fc.constant(null), fc.tuple(someDay(1, 14), someDay(15, 28))), {
+    minLength: 3,
+    maxLength: 3,
+  })
+  .map((sprays) =>
+    sprays.map((spray, index) =>
+      bed({ id: index + 1, noEntryFrom: spray?.[0] ?? null, noEntryUntil: spray?.[1] ?? null }),
+    ),
+  );
+
+const plantings = fc
+  .array(
+    fc.record({
+      bedId: fc.integer({ min: 1, max: 3 }),
+      varietyId: fc.integer({ min: 1, max: 5 }),
+      plantCount: fc.integer({ min: 0, max: 40 }),
+      aliveShare: fc.constantFrom(1, 0.95, 0.6),
+      gradeOutShare: fc.constantFrom(0, 0, 0.1, 0.1, 1),
+      seasonYear: fc.constantFrom(SEASON_YEAR, SEASON_YEAR, SEASON_YEAR, SEASON_YEAR - 1),
+      treatment: fc.constantFrom("field" as const, "field" as const, "field" as const, "tunnel" as const),
+    }),
+    upTo(8),
+  )
+  .map((rows) => rows.map((row, index) => planting({ id: index + 1, plantedOn: day("2027-05-10"), ...row })));
+
+const stemLine = fc.record({
+  role: fc.constantFrom(...roles),
+  crop: fc.constantFrom(
+    { cropId: null, cropOnly: false },
+    { cropId: 1, cropOnly: true },
+    { cropId: 2, cropOnly: false },
+  ),
+  colours: palette,
+  stemCount: fc.double({ min: 0.5, max: 30, noNaN: true }),
+});
+
+const bookings = fc
+  .array(
+    fc.record({
+      status: fc.constantFrom(
+        "confirmed" as const,
+        "confirmed" as const,
+        "held" as const,
+        "enquiry" as const,
+        "cancelled" as const,
+      ),
+      eventOn: someDay(9, 22),
+      palette,
+      spareShare: fc.constantFrom(0, 0.1, 0.25),
+      unacceptableCropIds: fc.constantFrom<number[]>([], [], [], [2], [1, 3]),
+      pieces: fc.array(
+        fc.record({ recipeId: fc.constantFrom(1, 2), pieceCount: fc.integer({ min: 1, max: 6 }), colours: palette }),
+        upTo(2),
+      ),
+      stemLines: fc.array(
+        stemLine.map(({ crop, ...line }) => ({ ...line, ...crop })),
+        upTo(3),
+      ),
+    }),
+    upTo(8),
+  )
+  .map((rows) => rows.map((row, index) => booking({ id: index + 1, ...row })));
+
+const coolerStock = fc
+  .array(
+    fc.record({ varietyId: fc.integer({ min: 1, max: 5 }), cutOn: someDay(1, 25), stemCount: fc.nat(15) }),
+    upTo(5),
+  )
+  .map((rows) => rows.map((row, index) => ({ id: index + 1, ...row })));
+
+const settings = fc
+  .record({
+    pickingWeekdays: fc.uniqueArray(fc.integer({ min: 1, max: 7 }), { minLength: 1, ...upTo(5) }),
+    leadDays: fc.integer({ min: 0, max: 3 }),
+    frostOn: someDay(10, 30),
+  })
+  .map(({ frostOn, ...given }) => {
+    const frostDay = monthDayOf(frostOn);
+    return farm({ ...given, frost: { ...farm().frost, firstAutumnP10: frostDay, firstAutumnP50: frostDay } });
+  });
+
+/** Any farm of 2027, with its early first frost inside the bloom, so that tender crops are cut short. */
+export const anyFarm: fc.Arbitrary<Snapshot> = fc
+  .record({ farm: settings, crops, curves, beds, plantings, bookings, coolerStock })
+  .map((given) =>
+    snapshot({
+      ...given,
+      varieties,
+      recipes: [
+        recipe({ id: 1 }),
+        recipe({
+          id: 2,
+          lines: [
+            { role: "secondary", stemsPerPiece: 2.5, colours: "palette" },
+            { role: "filler", stemsPerPiece: 0.4, colours: "any" },
+          ],
+        }),
+      ],
+    }),
+  );
