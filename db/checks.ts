@@ -20,7 +20,7 @@ export const oneOf = (column: string, words: readonly string[]): Rule => ({
 
 export const isYesNo = (column: string): Rule => ({ name: column, condition: `${column} IN (0, 1)` });
 
-export const isNamed = (column: string): Rule => ({ name: column, condition: `length(${column}) > 0` });
+export const isNamed = (column: string): Rule => ({ name: column, condition: `${column} <> ''` });
 
 /** 0 to 1. Text sorts after every number in SQLite, so an upper limit is also what keeps text out of a column of numbers. */
 export const isShare = (column: string): Rule => ({ name: column, condition: `${column} BETWEEN 0 AND 1` });
@@ -40,16 +40,16 @@ export const isWholeFrom = (column: string, least: number): Rule => ({
   condition: `${column} BETWEEN ${least} AND 1e15 AND ${column} = CAST(${column} AS INTEGER)`,
 });
 
-/** "YYYY-MM-DD", and a day that the calendar has: SQLite's date() turns any other into a different text. */
+/** "YYYY-MM-DD", and a day that the calendar has: SQLite's date() turns any other into a different text, or NULL, which only IS tells apart. */
 export const isDay = (column: string): Rule => ({
   name: column,
-  condition: `${column} GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]' AND date(${column}) = ${column}`,
+  condition: `${column} GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]' AND date(${column}) IS ${column}`,
 });
 
 /** "MM-DD", a day that every year has. */
 export const isMonthDay = (column: string): Rule => ({
   name: column,
-  condition: `${column} GLOB '[0-9][0-9]-[0-9][0-9]' AND date('2027-' || ${column}) = '2027-' || ${column}`,
+  condition: `${column} GLOB '[0-9][0-9]-[0-9][0-9]' AND date('2027-' || ${column}) IS '2027-' || ${column}`,
 });
 
 /** A list kept as JSON text, in its order. */

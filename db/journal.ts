@@ -54,6 +54,11 @@ export function undoChange(database: FarmDatabase, changeId: number): Undone {
 export const latestChanges = (database: FarmDatabase, count: number): JournalChange[] =>
   database.select().from(change).orderBy(desc(change.id)).limit(count).all();
 
+/** Forgets every change: the farm as it stands becomes the beginning, with nothing to undo. `revision` does not move. */
+export const forgetChanges = (database: FarmDatabase): void => {
+  database.delete(change).run();
+};
+
 /** The number of the newest change ever made, kept or not; 0 when there was none. It only grows, and each write and each undo moves it. */
 export function revision(database: FarmDatabase): number {
   const newest = database.get<{ seq: number }>(sql`SELECT seq FROM sqlite_sequence WHERE name = 'change'`);

@@ -27,7 +27,14 @@ export function known(database: FarmDatabase, table: KnownTable, id: number, pla
   return called(database, table, id) ?? refuse(place, notOnFarm(table));
 }
 
-export const notOnFarm = (table: KnownTable): string => `this ${table.replaceAll("_", " ")} is not on the farm`;
+/** Tables that are not called what they hold one of. */
+const ONE_ROW: Partial<Record<KnownTable, string>> = {
+  bloom_curve: "bloom curve",
+  cooler_stock: "line in the cooler",
+  what_if: "what-if",
+};
+
+export const notOnFarm = (table: KnownTable): string => `this ${ONE_ROW[table] ?? table} is not on the farm`;
 
 /** "1 planting", "3 plantings", "2 varieties" */
 export const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;

@@ -2,18 +2,7 @@ import { sql } from "drizzle-orm";
 import { foreignKey, integer, real, sqliteTable, text, unique, uniqueIndex } from "drizzle-orm/sqlite-core";
 import { MARKS } from "#lib/domain/sourced";
 import { COLOURS, ROLES, SHAPES, TREATMENTS } from "#lib/domain/words";
-import {
-  checks,
-  holds,
-  isAboveZero,
-  isFromZero,
-  isList,
-  isMonthDay,
-  isNamed,
-  isWholeFrom,
-  isYesNo,
-  oneOf,
-} from "./checks";
+import { checks, holds, isFromZero, isList, isMonthDay, isNamed, isWholeFrom, isYesNo, oneOf } from "./checks";
 
 /** Crops (species). Each number has its mark and, where there is one, its source beside it. */
 export const crop = sqliteTable(
@@ -33,13 +22,13 @@ export const crop = sqliteTable(
     fieldDays: real("field_days").notNull(),
     fieldDaysMark: text("field_days_mark").notNull(),
     fieldDaysSource: text("field_days_source"),
-    bunchStems: real("bunch_stems").notNull(),
+    bunchStems: integer("bunch_stems").notNull(),
     bunchStemsMark: text("bunch_stems_mark").notNull(),
     bunchStemsSource: text("bunch_stems_source"),
-    bucketStems: real("bucket_stems").notNull(),
+    bucketStems: integer("bucket_stems").notNull(),
     bucketStemsMark: text("bucket_stems_mark").notNull(),
     bucketStemsSource: text("bucket_stems_source"),
-    buyInCents: real("buy_in_cents").notNull(),
+    buyInCents: integer("buy_in_cents").notNull(),
     buyInCentsMark: text("buy_in_cents_mark").notNull(),
     buyInCentsSource: text("buy_in_cents_source"),
     cutStage: text("cut_stage").notNull(),
@@ -57,9 +46,9 @@ export const crop = sqliteTable(
       isYesNo("overwinters"),
       isFromZero("hold_days"),
       isFromZero("field_days"),
-      isAboveZero("bunch_stems"),
-      isAboveZero("bucket_stems"),
-      isAboveZero("buy_in_cents"),
+      isWholeFrom("bunch_stems", 1),
+      isWholeFrom("bucket_stems", 1),
+      isWholeFrom("buy_in_cents", 1),
       ...["hold_days_mark", "field_days_mark", "bunch_stems_mark", "bucket_stems_mark", "buy_in_cents_mark"].map(
         (column) => oneOf(column, MARKS),
       ),

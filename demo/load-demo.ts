@@ -1,4 +1,5 @@
 import { closeFarm, openFarm } from "#db/client";
+import { forgetChanges } from "#db/journal";
 import { hasFarm } from "#db/read";
 import { type Day, parseDay } from "#lib/domain/day";
 import { seasonAheadOf } from "./demo-season";
@@ -18,6 +19,7 @@ function loadDemo(file: string): void {
     const season = seasonAheadOf(today());
     const written = startDemoFarm(database, season);
     if (written.ok) {
+      forgetChanges(database);
       console.log(`The invented demo farm for ${season} is in ${file}: ${written.title}.`);
       return;
     }

@@ -1,7 +1,8 @@
 import { BED_FLAGS, type Bed } from "#lib/domain/bed";
 import type { Units } from "#lib/domain/words";
 import { Form } from "../ui/form.client";
-import { AreaField, CheckGroup, DayField, NumberField, TextField } from "../ui/form-fields.client";
+import { CheckGroup } from "../ui/form-checks.client";
+import { AreaField, DayField, NumberField, TextField } from "../ui/form-fields.client";
 import { MEASURES, shown } from "../ui/units";
 import { saveBed } from "./actions";
 

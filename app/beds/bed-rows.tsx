@@ -49,14 +49,14 @@ export function BedRows({ beds, forecasts, units, today, seasonYear }: Props) {
           const head = <BedHead bed={bed} units={units} today={today} />;
           if (rows.length === 0)
             return [
-              <tr key={bed.id}>
+              <tr key={`bed ${bed.id}`}>
                 <th scope="row">{head}</th>
                 <td colSpan={7} className="soft">
                   nothing planted in {seasonYear}: <a href={`/beds/${bed.id}#add`}>plant {bed.name}</a>
                 </td>
               </tr>,
             ];
-          return rows.map((row) => <PlantingRow key={row.planting.id} row={row} head={head} />);
+          return rows.map((row) => <PlantingRow key={`planting ${row.planting.id}`} row={row} head={head} />);
         })}
       </tbody>
     </table>

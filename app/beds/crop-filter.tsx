@@ -11,7 +11,7 @@ export function CropFilter({ crops, plantings, cropId }: Props) {
     .sort((a, b) => a.name.localeCompare(b.name));
   if (choices.length < 2 && cropId === null) return null;
   return (
-    <form action="/beds" className="row no-print" aria-label="Beds shown">
+    <form action="/beds" className="row no-print season-filter" aria-label="Beds shown">
       <label htmlFor="crop">Only beds of</label>
       <span>
         <select id="crop" name="crop" key={cropId} defaultValue={cropId ?? ""}>
@@ -23,7 +23,7 @@ export function CropFilter({ crops, plantings, cropId }: Props) {
           ))}
         </select>
       </span>
-      <button>Show</button>
+      <button type="submit">Show</button>
       {cropId !== null && <a href="/beds">Show all beds</a>}
     </form>
   );

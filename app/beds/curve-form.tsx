@@ -94,5 +94,5 @@ function canBeRestored(curve: BloomCurve, crop: Crop): boolean {
   if (curve.varietyId !== null) return true;
   const isOwn = curve.timingOrigin.mark === "own" || curve.yieldOrigin.mark === "own";
   const builtIn = CATALOGUE.find(({ name }) => name === crop.name);
-  return isOwn && builtIn !== undefined && builtIn.curves.some(({ treatment }) => treatment === curve.treatment);
+  return isOwn && builtIn?.curves.some(({ treatment }) => treatment === curve.treatment) === true;
 }

@@ -58,7 +58,7 @@ export function KeepSwitch({ row, plan }: { row: PlantingForecast; plan: Plan })
                 {planting.treatment === treatment ? (
                   <span className="good-word">✓ as it is</span>
                 ) : (
-                  <button name="treatment" value={treatment} disabled={!curve}>
+                  <button type="submit" name="treatment" value={treatment} disabled={!curve}>
                     {button}
                   </button>
                 )}

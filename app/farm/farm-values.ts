@@ -23,6 +23,7 @@ export function readSettings(values: FormValues, farm: Farm): Parsed<Farm> {
     values.number(`statusWeights.${status}`, {
       measure: PERCENT,
       before: farm.statusWeights[status],
+      range: "a percentage above 0 and at most 100",
     });
   return values.parse(farmSchema, {
     ...farm,

@@ -3,7 +3,7 @@ import { type MonthDay, monthDayInShort } from "#lib/domain/day";
 import { Form } from "../ui/form.client";
 import { SelectField } from "../ui/form-fields.client";
 import { OriginMark } from "./origin-mark";
-import { useStationFrost } from "./settings-actions";
+import { takeStationFrost } from "./settings-actions";
 
 const OPTIONS = FROST_STATIONS.map(({ place, years }) => ({ value: place, label: `${place} (${years})` }));
 
@@ -18,9 +18,14 @@ export const FrostStations = () => (
       Examples of weather stations, at 32 °F (0 °C). Ground near you can differ by weeks: your own notes are better. A
       date that a station does not publish stays as you have it.
     </p>
-    <Form action={useStationFrost} submit="Use the published dates of this place" label="Published frost dates" isQuiet>
+    <Form
+      action={takeStationFrost}
+      submit="Use the published dates of this place"
+      label="Published frost dates"
+      isQuiet
+    >
       <div className="fields">
-        <SelectField name="place" label="Station" options={OPTIONS} />
+        <SelectField name="place" label="Station" options={OPTIONS} isWide />
       </div>
     </Form>
     <details>

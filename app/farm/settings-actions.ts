@@ -25,7 +25,7 @@ export async function saveWinter(_: FormState, form: FormData): Promise<FormStat
 }
 
 /** Takes the frost dates of a weather station; those that it does not publish stay as they are. */
-export async function useStationFrost(_: FormState, form: FormData): Promise<FormState> {
+export async function takeStationFrost(_: FormState, form: FormData): Promise<FormState> {
   const values = new FormValues(form);
   const { farm } = loadFarm();
   const station = FROST_STATIONS.find(({ place }) => place === values.text("place"));

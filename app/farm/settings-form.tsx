@@ -1,7 +1,8 @@
 import { WEEKDAYS } from "#lib/domain/day";
 import type { Farm, FrostDates } from "#lib/domain/farm";
 import { Form } from "../ui/form.client";
-import { CheckGroup, NumberField, SelectField, TextField } from "../ui/form-fields.client";
+import { CheckGroup } from "../ui/form-checks.client";
+import { NumberField, SelectField, TextField } from "../ui/form-fields.client";
 import { PERCENT, shown } from "../ui/units";
 import { UNIT_OPTIONS } from "./farm-values";
 import { saveSettings } from "./settings-actions";
@@ -43,7 +44,7 @@ export function SettingsForm({ farm }: { farm: Farm }) {
   return (
     <Form action={saveSettings} submit="Save the settings" label="Settings">
       <div className="fields">
-        <TextField name="name" label="Name of the farm" value={farm.name} />
+        <TextField name="name" label="Name of the farm" value={farm.name} isWide />
         <TextField
           name="zone"
           label="Hardiness zone"

@@ -1,6 +1,7 @@
 import type { Snapshot } from "#lib/domain/snapshot";
 import { Form } from "../ui/form.client";
-import { CheckField, TextField } from "../ui/form-fields.client";
+import { CheckField } from "../ui/form-checks.client";
+import { TextField } from "../ui/form-fields.client";
 import { countOf } from "../ui/numbers";
 import { startOwnFarm } from "./settings-actions";
 
@@ -15,7 +16,7 @@ export const StartOwn = ({ farm, beds, plantings, bookings, coolerStock }: Snaps
     </p>
     <Form action={startOwnFarm} submit="Start my own farm" label="Start my own farm" isQuiet={!farm.isInvented}>
       <div className="fields">
-        <TextField name="name" label="Your farm’s name" value={farm.isInvented ? "" : farm.name} />
+        <TextField name="name" label="Your farm’s name" value={farm.isInvented ? "" : farm.name} isWide />
       </div>
       <CheckField
         name="empties"

@@ -15,7 +15,8 @@ type FieldProps = {
 
 type Field = ReturnType<typeof useField>;
 
-const described = ({ problemId, hintId, problem }: Field, hint: ReactNode) => ({
+/** What a control says to a screen reader of its field: whether it is wrong, and where its hint and problem stand. */
+export const described = ({ problemId, hintId, problem }: Field, hint: ReactNode) => ({
   "aria-invalid": problem ? true : undefined,
   "aria-describedby": hint ? `${hintId} ${problemId}` : problemId,
 });
@@ -34,12 +35,14 @@ function Frame({
         {label} {unit && <span className="unit">{unit}</span>}
       </label>
       {children}
-      {hint && (
-        <p className="hint" id={field.hintId}>
-          {hint}
-        </p>
-      )}
-      <FieldProblem id={field.problemId} message={field.problem} />
+      <div>
+        {hint && (
+          <p className="hint" id={field.hintId}>
+            {hint}
+          </p>
+        )}
+        <FieldProblem id={field.problemId} message={field.problem} />
+      </div>
     </div>
   );
 }
@@ -120,82 +123,5 @@ export function AreaField({ name, value = "", ...frame }: FieldProps) {
         {...described(field, frame.hint)}
       />
     </Frame>
-  );
-}
-
-/** Yes or no. */
-export function CheckField({
-  name,
-  label,
-  isChecked = false,
-  hint,
-}: {
-  name: string;
-  label: string;
-  isChecked?: boolean;
-  hint?: ReactNode;
-}) {
-  const field = useField(name, label);
-  return (
-    <div className="field">
-      <label className="check">
-        <input
-          key={String(isChecked)}
-          id={field.id}
-          name={name}
-          type="checkbox"
-          value="yes"
-          defaultChecked={field.typed ? field.typed.includes("yes") : isChecked}
-          {...described(field, hint)}
-        />
-        {label}
-      </label>
-      {hint && (
-        <p className="hint" id={field.hintId}>
-          {hint}
-        </p>
-      )}
-      <FieldProblem id={field.problemId} message={field.problem} />
-    </div>
-  );
-}
-
-type CheckGroupProps = {
-  name: string;
-  label: string;
-  options: readonly Option[];
-  values: readonly string[];
-  hint?: ReactNode;
-};
-
-/** Any of several. */
-export function CheckGroup({ name, label, options, values, hint }: CheckGroupProps) {
-  const field = useField(name, label);
-  const ticked = field.typed ?? values;
-  return (
-    <fieldset className="wide field" {...described(field, hint)}>
-      <legend>{label}</legend>
-      <div className="row">
-        {options.map((option, index) => (
-          <label key={option.value} className="check">
-            <input
-              key={values.join()}
-              id={index === 0 ? field.id : undefined}
-              type="checkbox"
-              name={name}
-              value={option.value}
-              defaultChecked={ticked.includes(option.value)}
-            />
-            {option.label}
-          </label>
-        ))}
-      </div>
-      {hint && (
-        <p className="hint" id={field.hintId}>
-          {hint}
-        </p>
-      )}
-      <FieldProblem id={field.problemId} message={field.problem} />
-    </fieldset>
   );
 }

@@ -70,8 +70,13 @@ export class FormValues {
   parse<T>(schema: z.ZodType<T>, candidate: unknown, root = ""): Parsed<T> {
     const parsed = schema.safeParse(candidate);
     if (!parsed.success)
-      for (const { place, message } of problemsOf(parsed.error, root))
-        this.refuse(place, this.#ranges.get(place) ?? message);
+      problemsOf(parsed.error, root).forEach(({ place: path, message }, index) => {
+        // A number with its mark has one field, named after the two together.
+        const place = path.replace(/\.count$/, "");
+        // A rule over several fields speaks no unit: its words stay.
+        const isOfOneField = parsed.error.issues[index].code !== "custom";
+        this.refuse(place, (isOfOneField ? this.#ranges.get(place) : undefined) ?? message);
+      });
     if (parsed.success && this.#problems.size === 0) return { ok: true, parsed: parsed.data };
     return { ok: false, problems: this.problems() };
   }

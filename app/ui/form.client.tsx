@@ -47,14 +47,14 @@ export function Form({ action, submit, hidden = {}, children, beside, label, isQ
   };
   return (
     <FormContext value={{ formId, state, labels }}>
-      <form ref={form} action={dispatch} onSubmit={send} noValidate aria-label={label}>
+      <form ref={form} action={dispatch} onSubmit={send} noValidate aria-label={label} className="kit">
         {Object.entries(hidden).map(([name, value]) => (
           <input key={name} type="hidden" name={name} value={value} />
         ))}
         {state.outcome === "refused" && <Refusal formId={formId} labels={labels} problems={state.problems} />}
         {children}
         <div className="actions">
-          <button className={isQuiet ? undefined : "main"} disabled={isPending}>
+          <button type="submit" className={isQuiet ? undefined : "main"} disabled={isPending}>
             {isPending ? "Saving…" : submit}
           </button>
           {beside}

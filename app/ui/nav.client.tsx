@@ -8,6 +8,7 @@ const SCREENS = [
   { href: "/bookings", name: "Bookings" },
   { href: "/beds", name: "Beds" },
   { href: "/keep-or-dig", name: "Keep or dig" },
+  { href: "/what-if", name: "What if" },
   { href: "/picking", name: "Picking" },
   { href: "/buying", name: "Buying" },
   { href: "/farm", name: "Farm" },

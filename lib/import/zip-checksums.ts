@@ -1,6 +1,6 @@
 /**
- * CRC-32 of bytes, as zip files carry it: the check value of "123456789" is CBF43926.
- * Source: PKWARE APPNOTE.TXT 4.4.7, https://pkware.cachefly.net/webdocs/casestudies/APPNOTE.TXT; the table is from memory, held by the check value.
+ * CRC-32 of bytes, as zip files carry it. Source: PKWARE, APPNOTE.TXT (.ZIP File Format Specification); polynomial and section numbers
+ * here are from memory, and the tests hold the sums against zlib's.
  */
 export function crc32(bytes: Uint8Array): number {
   let crc = 0xffff_ffff;

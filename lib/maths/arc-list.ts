@@ -1,8 +1,6 @@
 /** A list of arcs that grows: from, to and cost of each, as whole numbers on typed arrays. */
 export class ArcList {
   count = 0;
-  /** The highest cost pushed so far; 0 when there is none. */
-  dearest = 0;
   #from: Int32Array;
   #to: Int32Array;
   #cost: Int32Array;
@@ -22,7 +20,6 @@ export class ArcList {
     this.#from[this.count] = from;
     this.#to[this.count] = to;
     this.#cost[this.count++] = cost;
-    if (cost > this.dearest) this.dearest = cost;
   }
 
   /** Copies the arcs into `from`, `to` and `cost` from index `at`, moving their nodes up to where their runs begin. */

@@ -1,17 +1,21 @@
 import type { Crop, Variety } from "#lib/domain/crop";
 import type { Snapshot } from "#lib/domain/snapshot";
-import { type Colour, ROLES, type Role } from "#lib/domain/words";
+import { COLOURS, type Colour, ROLES, type Role } from "#lib/domain/words";
 import type { Need } from "./needs";
 
 /**
  * How good a fit a stem is for a need, in cents: what the designer would pay to have the better one. All four are our
  * own guesses, small beside a bought stem; they decide only between fits, since going without always costs more [M4].
  */
-export const OTHER_CROP_CENTS = 30;
-export const OTHER_ROLE_CENTS = 10;
-export const NEXT_COLOUR_CENTS = 5;
+export const OTHER_CROP_CENTS = 6;
+export const OTHER_ROLE_CENTS = 2;
+export const NEXT_COLOUR_CENTS = 1;
 /** From a stem cut as late as the lead days allow (0) to one held as long as its crop can be (all of it). */
-export const AGE_CENTS = 20;
+export const AGE_CENTS = 8;
+
+/** What no fit can exceed: another crop in an unusual role, in the last of all colours, held as long as it can be. */
+export const WORST_FIT_CENTS =
+  OTHER_CROP_CENTS + OTHER_ROLE_CENTS + NEXT_COLOUR_CENTS * (COLOURS.length - 1) + AGE_CENTS;
 
 /** What a need asks of a stem, the amount and the day aside. */
 export type Asked = Pick<Need, "role" | "cropId" | "cropOnly" | "colours"> & {

@@ -1,7 +1,7 @@
 import type { Farm } from "#lib/domain/farm";
 import { ArcList } from "#lib/maths/arc-list";
 import type { FlowNetwork } from "#lib/maths/min-cost-flow";
-import { ageCents } from "./fit";
+import { ageCents, WORST_FIT_CENTS } from "./fit";
 import { Fits } from "./fits";
 import type { Need } from "./needs";
 import type { VarietySupply } from "./supply";
@@ -75,10 +75,9 @@ export function matchNetwork(
       dayOfSupply[node] = days[index];
     }
   });
-  const worstFit = passages.arcs.dearest + serving.dearest;
   needs.forEach((need, index) => {
     supply[firstNeed + index] = -need.stems;
-    unmetCost[firstNeed + index] = shortCents(need, farm, buyInCents(need), worstFit);
+    unmetCost[firstNeed + index] = shortCents(need, farm, buyInCents(need));
   });
   return {
     flow: { nodeCount, supply, unmetCost, arcCount, from, to, cost },
@@ -93,9 +92,9 @@ export function matchNetwork(
 }
 
 /** What a stem short costs: its buy-in price times the weight of the booking's claim, and always more than the worst fit [M4]. */
-function shortCents({ booking }: Need, farm: Farm, buyInCents: number, worstFitCents: number): number {
+function shortCents({ booking }: Need, farm: Farm, buyInCents: number): number {
   const weight = booking.status === "cancelled" ? 0 : farm.statusWeights[booking.status];
-  return Math.max(Math.round(buyInCents * weight), worstFitCents + 1);
+  return Math.max(Math.round(buyInCents * weight), WORST_FIT_CENTS + 1);
 }
 
 /** Marks of a passage not asked for yet, and of one that has nothing to pass on. */

@@ -13,10 +13,7 @@ export type SeasonNetwork = {
   readonly nodeOfSupply: Int32Array;
 };
 
-/**
- * What a stem short costs each need in cents: its buy-in price times the weight of the booking's claim. Where nothing fits, the worst fit is 0, so
- * the network of no supply holds the claims alone.
- */
+/** What a stem short costs each need in cents: its buy-in price times the weight of the booking's claim, and more than the worst fit. */
 export const claimCentsOf = (farm: Farm, needs: readonly Need[], buyInCents: (need: Need) => number): Int32Array =>
   matchNetwork(farm, [], needs, buyInCents).flow.unmetCost;
 
@@ -80,7 +77,6 @@ export class SimulationNetwork {
     this.#newPassage.fill(-1);
     let arcs = 0;
     let passageCount = 0;
-    let dearestPassing = 0;
     for (let arc = 0; arc < full.firstServingArc; arc++) {
       const supply = this.#newSupply[from[arc]];
       if (supply < 0) continue;
@@ -89,25 +85,21 @@ export class SimulationNetwork {
       this.#from[arcs] = supply;
       this.#to[arcs] = this.#newPassage[passage];
       this.#cost[arcs++] = cost[arc];
-      if (cost[arc] > dearestPassing) dearestPassing = cost[arc];
     }
     const firstServingArc = arcs;
     const firstNeed = supplyCount + passageCount;
     this.#supply.fill(0, supplyCount, firstNeed);
     this.#unmetCost.fill(0, supplyCount, firstNeed);
-    let dearestServing = 0;
     for (let arc = full.firstServingArc; arc < arcCount; arc++) {
       const passage = this.#newPassage[from[arc] - full.firstPassage];
       if (passage < 0) continue;
       this.#from[arcs] = passage;
       this.#to[arcs] = firstNeed + to[arc] - full.firstNeed;
       this.#cost[arcs++] = cost[arc];
-      if (cost[arc] > dearestServing) dearestServing = cost[arc];
     }
-    const worstFit = dearestPassing + dearestServing;
     for (let need = 0; need < this.#needCount; need++) {
       this.#supply[firstNeed + need] = full.flow.supply[full.firstNeed + need];
-      this.#unmetCost[firstNeed + need] = Math.max(this.claimCents[need], worstFit + 1);
+      this.#unmetCost[firstNeed + need] = this.claimCents[need];
     }
     return {
       flow: {

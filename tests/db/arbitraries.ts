@@ -24,11 +24,8 @@ const monthDay: fc.Arbitrary<MonthDay> = fc
   .map((days) => addDays(parseDay("2027-01-01"), days).slice(5) as MonthDay);
 const colours = fc.array(fc.constantFrom(...COLOURS), { maxLength: 4 });
 const origin = fc.record({ mark: fc.constantFrom(...MARKS), source: fc.option(text) });
-const sourced = (min: number, max: number) => fc.record({ count: number(min, max), ...originShape() });
-
-function originShape() {
-  return { mark: fc.constantFrom(...MARKS), source: fc.option(text) };
-}
+const sourced = (count: fc.Arbitrary<number>) =>
+  fc.record({ count, mark: fc.constantFrom(...MARKS), source: fc.option(text) });
 
 export const cropDraft = fc.record({
   name,
@@ -38,11 +35,11 @@ export const cropDraft = fc.record({
   usualRole: fc.constantFrom(...ROLES),
   tender: fc.boolean(),
   overwinters: fc.boolean(),
-  holdDays: sourced(0, 120),
-  fieldDays: sourced(0, 60),
-  bunchStems: sourced(1, 100),
-  bucketStems: sourced(1, 500),
-  buyInCents: sourced(1, 100_000),
+  holdDays: sourced(number(0, 120)),
+  fieldDays: sourced(number(0, 60)),
+  bunchStems: sourced(fc.integer({ min: 1, max: 100 })),
+  bucketStems: sourced(fc.integer({ min: 1, max: 500 })),
+  buyInCents: sourced(fc.integer({ min: 1, max: 100_000 })),
   cutStage: text,
   cautions: fc.array(text, { maxLength: 3 }),
 });

@@ -41,6 +41,7 @@ const WRONG: readonly (readonly [string, string, string])[] = [
   ["an enquiry that outweighs a held date", "UPDATE farm SET weight_enquiry = 0.9", "farm_weights_in_order"],
   ["a bed of no length", "UPDATE bed SET length_metres = 0", "bed_length_metres"],
   ["half a plant", "UPDATE planting SET plant_count = 2.5", "planting_plant_count"],
+  ["half a cent", "UPDATE crop SET buy_in_cents = 112.5", "crop_buy_in_cents"],
   ["plants below zero", "UPDATE planting SET plant_count = -1", "planting_plant_count"],
   ["no pieces", "UPDATE booking_piece SET piece_count = 0", "booking_piece_piece_count"],
   ["no stems", "UPDATE booking_stem_line SET stem_count = 0", "booking_stem_line_stem_count"],

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { latestChanges, recordChange, revision, undoChange } from "#db/journal";
+import { forgetChanges, latestChanges, recordChange, revision, undoChange } from "#db/journal";
+import { loadSnapshot } from "#db/read";
 import { addBed, updateBed } from "#db/write-beds";
 import { setBookingStatus } from "#db/write-bookings";
 import { bed } from "../small-farm";
@@ -23,6 +24,18 @@ describe("a change", () => {
       expect(updateBed(database, 1, bed({ id: 1, name: "D1" }))).toMatchObject({ ok: true, changeId: null });
       expect(recordChange(database, "nothing", () => 7)).toEqual({ changeId: null, result: 7 });
       expect({ revision: revision(database), newest: latestChanges(database, 1) }).toEqual(before);
+    });
+  });
+
+  test("is forgotten with all before it when the farm's beginning is set: nothing to undo, the revision stays, the rows stay", () => {
+    withFarm((database) => {
+      done(addBed(database, bed({ id: 0, name: "D9" })));
+      const before = { revision: revision(database), snapshot: loadSnapshot(database) };
+      forgetChanges(database);
+      expect(latestChanges(database, 10)).toEqual([]);
+      expect({ revision: revision(database), snapshot: loadSnapshot(database) }).toEqual(before);
+      done(addBed(database, bed({ id: 0, name: "D10" })));
+      expect(revision(database)).toBe(before.revision + 1);
     });
   });
 

@@ -26,7 +26,7 @@ const ASTER = {
   fieldDays: { count: 0, mark: "trade" as const, source: null },
   bunchStems: { count: 10, mark: "common practice" as const, source: null },
   bucketStems: { count: 80, mark: "from memory" as const, source: null },
-  buyInCents: { count: 112.5, mark: "published-secondary" as const, source: "OTHER" },
+  buyInCents: { count: 112, mark: "published-secondary" as const, source: "OTHER" },
   cutStage: "outer petals open; centre “tight”",
   cautions: ["sap may irritate skin", "not near food"],
 };

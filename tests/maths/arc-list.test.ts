@@ -17,10 +17,3 @@ test("1,000 arcs pushed into room for 1 come out in order, each with its nodes m
   for (let arc = 0; arc < 1000; arc++)
     expect([from[3 + arc], to[3 + arc], cost[3 + arc]]).toEqual([100 + arc, 2001 + arc, (arc * 7) % 500]);
 });
-
-test("the dearest cost is remembered, and is 0 before there is any", () => {
-  const arcs = new ArcList(4);
-  expect(arcs.dearest).toBe(0);
-  for (const cost of [5, 90, 20]) arcs.push(0, 1, cost);
-  expect(arcs.dearest).toBe(90);
-});

@@ -46,8 +46,8 @@ describe("what a stem may serve", () => {
 });
 
 describe("what age costs", () => {
-  test("[M3] held from the lead days (2) to the whole hold (6), a stem costs 0, 5, 10, 15, 20 cents", () => {
-    expect([2, 3, 4, 5, 6].map((heldDays) => ageCents(heldDays, 2, 6))).toEqual([0, 5, 10, 15, 20]);
+  test("[M3] held from the lead days (2) to the whole hold (6), a stem costs 0, 2, 4, 6, 8 cents", () => {
+    expect([2, 3, 4, 5, 6].map((heldDays) => ageCents(heldDays, 2, 6))).toEqual([0, 2, 4, 6, 8]);
   });
 
   test("[M3] a day older is never cheaper, and nothing passes the age cost, whatever the lead and the hold", () => {

@@ -20,6 +20,9 @@ export type DirectMatch = {
 
 export type Lot = { variety: Variety; crop: Crop; day: number; stems: number };
 
+/** The worst fit as promise M4 states it, written out anew. */
+const WORST_FIT_CENTS = 33;
+
 export function directMatch(
   snapshot: Snapshot,
   plantings: readonly PlantingForecast[],
@@ -33,8 +36,6 @@ export function directMatch(
   ];
   const { leadDays, statusWeights } = snapshot.farm;
   const arcs: { lot: number; need: number; cents: number }[] = [];
-  let dearestFit = 0;
-  let dearestAge = 0;
   lots.forEach((lot, lotIndex) => {
     needs.forEach((need, needIndex) => {
       const fit = fitOf(need, lot);
@@ -42,15 +43,13 @@ export function directMatch(
       const isInWindow = held >= leadDays && held <= Math.max(leadDays, lot.crop.holdDays.count);
       if (fit === null || !isInWindow) return;
       const age = ageOf(held, leadDays, lot.crop.holdDays.count);
-      dearestFit = Math.max(dearestFit, fit);
-      dearestAge = Math.max(dearestAge, age);
       arcs.push({ lot: lotIndex, need: needIndex, cents: fit + age });
     });
   });
   const shortCents = needs.map((need) => {
     const { status } = need.booking;
     const weight = status === "cancelled" ? 0 : statusWeights[status];
-    return Math.max(Math.round(priceOf(snapshot.crops, need) * weight), dearestFit + dearestAge + 1);
+    return Math.max(Math.round(priceOf(snapshot.crops, need) * weight), WORST_FIT_CENTS + 1);
   });
   return { lots, needStems: needs.map(({ stems }) => stems), shortCents, arcs };
 }
@@ -61,7 +60,7 @@ function stored({ varieties, crops }: Snapshot, { varietyId, cutOn, stemCount }:
   return { variety, crop, day: toDayNumber(cutOn), stems: stemCount };
 }
 
-/** Cents for what is less than the best fit: 30 cents for another crop than named, 10 for a role not its usual one, 5 for each colour down the list. */
+/** Cents for what is less than the best fit: 6 cents for another crop than named, 2 for a role not its usual one, 1 for each colour down the list. */
 function fitOf(need: Need, { crop, variety }: Lot): number | null {
   const isOtherCrop = need.cropId !== null && need.cropId !== crop.id;
   const place = need.colours.length === 0 ? 0 : need.colours.indexOf(variety.colour);
@@ -70,12 +69,12 @@ function fitOf(need: Need, { crop, variety }: Lot): number | null {
     need.booking.unacceptableCropIds.includes(crop.id) ||
     (need.cropOnly && isOtherCrop) ||
     place === -1;
-  return isRefused ? null : (isOtherCrop ? 30 : 0) + (crop.usualRole !== need.role ? 10 : 0) + place * 5;
+  return isRefused ? null : (isOtherCrop ? 6 : 0) + (crop.usualRole !== need.role ? 2 : 0) + place;
 }
 
-/** Nothing at the lead days, 20 cents at the end of the hold, in a straight line between, in whole cents. */
+/** Nothing at the lead days, 8 cents at the end of the hold, in a straight line between, in whole cents. */
 const ageOf = (heldDays: number, leadDays: number, holdDays: number): number =>
-  holdDays > leadDays ? Math.round((20 * (heldDays - leadDays)) / (holdDays - leadDays)) : 0;
+  holdDays > leadDays ? Math.round((8 * (heldDays - leadDays)) / (holdDays - leadDays)) : 0;
 
 /** The named crop's price; else the middle price of the crops whose usual role it is, else of those able; else a cent. */
 function priceOf(crops: readonly Crop[], { cropId, role }: Need): number {

@@ -48,8 +48,8 @@ describe("a plan", () => {
     expect(given.gaps.map(({ shortStems }) => shortStems)).toEqual([10]);
     expect(given.buying.map(({ bunchCount }) => bunchCount)).toEqual([1]);
     expect(given.surplus.reduce((sum, { stems }) => sum + stems, 0)).toBe(40);
-    /** 10 held 2 days at no cost, 20 held 3 of 4 days at half of 20 cents, 10 bought in at 300. */
-    expect(given.match.solution.totalCost).toBe(20 * 10 + 10 * 300);
+    /** 10 held 2 days at no cost, 20 held 3 of 4 days at half of 8 cents, 10 bought in at 300. */
+    expect(given.match.solution.totalCost).toBe(20 * 4 + 10 * 300);
   });
 
   test("reckons with the farm's median frost unless it is told another", () => {

@@ -1,0 +1,68 @@
+import type { Booking } from "#lib/domain/booking";
+import { addDays, type Day, inFull, isoWeekOf, mondayOf, weekInWords, withWeekday } from "#lib/domain/day";
+import type { OpenDate } from "#lib/plan/open-dates";
+import { ColourWord } from "../ui/colour-words";
+import { countOf, inWholes } from "../ui/numbers";
+import { aboutStems } from "./about-stems";
+import { bandInWords } from "./band-words";
+
+type Props = { date: OpenDate; bookings: readonly Booking[]; today: Day };
+
+/** The answer to somebody on the phone: what is left that day, in which colours, and who has booked that week. */
+export function DayAnswer({ date, bookings, today }: Props) {
+  const { day, band, promisedFocalStems, shortFocalStems } = date;
+  const about = aboutStems(date);
+  return (
+    <section className={about.stems > 0 ? "notice good" : "notice bad"} aria-labelledby="answer">
+      <h2 id="answer">{inFull(day)}</h2>
+      <p className="answer">
+        {about.stems > 0 ? (
+          <>
+            <strong className="good-word">About {countOf(about.stems, "focal stem")} left:</strong>{" "}
+            {about.byColour.map(({ colour, stems }, index) => (
+              <span key={colour}>
+                {index > 0 && ", "}
+                {inWholes(stems)} <ColourWord colour={colour} />
+              </span>
+            ))}
+            .
+          </>
+        ) : (
+          <strong className="short-word">No focal stems left.</strong>
+        )}{" "}
+        {bookings.length === 0
+          ? "Nothing is booked that week."
+          : `${countOf(bookings.length, "booking")} that week already.`}
+      </p>
+      {band && <p>{bandInWords(band)}</p>}
+      {shortFocalStems > 0 && (
+        <p className="short-word">
+          That week is short already: {inWholes(shortFocalStems)} of the {countOf(promisedFocalStems, "focal stem")}{" "}
+          promised, for want of the colours or because others have a better claim.
+        </p>
+      )}
+      {day < today && <p className="soft">This day is past.</p>}
+      {bookings.length > 0 && (
+        <ul className="reasons">
+          {bookings.map(({ id, client, eventOn, status }) => (
+            <li key={id}>
+              {withWeekday(eventOn)}: <a href={`/bookings/${id}`}>{client}</a>, {status}
+            </li>
+          ))}
+        </ul>
+      )}
+      <div className="actions">
+        <a className="button main" href={`/bookings/new?on=${day}`}>
+          Enter a booking for this day
+        </a>
+        <a className="button" href={`/dates?on=${addDays(day, -7)}`}>
+          ← a week earlier
+        </a>
+        <a className="button" href={`/dates?on=${addDays(day, 7)}`}>
+          a week later →
+        </a>
+        <a href={`/weeks/${isoWeekOf(day)}`}>{weekInWords(mondayOf(day))}</a>
+      </div>
+    </section>
+  );
+}

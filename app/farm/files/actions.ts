@@ -1,0 +1,26 @@
+"use server";
+
+import { revalidatePath } from "next/cache";
+import { importRecords } from "#db/write-records";
+import { knownNames } from "#lib/import/known-names";
+import { readFarmSheets } from "#lib/import/read-farm-sheets";
+import { farmDatabase, loadFarm } from "../../load";
+import type { ImportState } from "./import-state";
+import { readSending } from "./sending";
+
+/**
+ * Reads the sheets that were sent. Step "check" writes nothing and says what it found; "all" writes every row if each is clean; "clean"
+ * writes the clean rows and leaves the others. What is written is one change.
+ */
+export async function bringIn(_: ImportState, form: FormData): Promise<ImportState> {
+  const sent = await readSending(form);
+  if (!sent.ok) return { kind: "refused", sending: 0, problems: sent.problems };
+  const { step, sending, files } = sent.parsed;
+  const { records, ...reading } = readFarmSheets(files, knownNames(loadFarm()));
+  if (step === "check" || (step === "all" && reading.problems.length > 0))
+    return { kind: "checked", sending, ...reading };
+  const written = importRecords(farmDatabase(), records);
+  if (!written.ok) return { kind: "refused", sending, problems: written.problems };
+  revalidatePath("/", "layout");
+  return { kind: "taken", sending, title: written.title };
+}

@@ -1,0 +1,132 @@
+"use client";
+
+import { type ChangeEvent, startTransition, useActionState, useId, useState } from "react";
+import { countOf } from "../../ui/numbers";
+import { bringIn } from "./actions";
+import { ImportAnswer } from "./import-answer";
+import { type ChosenFile, packed, pasted, unzipped } from "./upload";
+
+/** As much as a server action takes, with room for the rest of the form. */
+const MOST_BYTES_SENT = 1_000_000;
+
+/** Files to bring in: chosen, listed, checked by the server, and brought in only when the grower says so. */
+export function FileChoice() {
+  const [files, setFiles] = useState<readonly ChosenFile[]>([]);
+  const [rows, setRows] = useState("");
+  const [complaints, setComplaints] = useState<readonly string[]>([]);
+  const [sending, setSending] = useState(1);
+  const [answer, dispatch, isPending] = useActionState(bringIn, { kind: "none" });
+  const id = useId();
+  /** An answer counts only for what it was asked of. */
+  const change = (next: readonly ChosenFile[]) => {
+    setFiles(next);
+    setSending(sending + 1);
+  };
+  const choose = async ({ target }: ChangeEvent<HTMLInputElement>) => {
+    const chosen = await Promise.all(
+      [...(target.files ?? [])].map(async (file) => ({
+        name: file.name,
+        bytes: new Uint8Array(await file.arrayBuffer()),
+      })),
+    );
+    // Emptied, so that a file that was mended can be chosen again.
+    target.value = "";
+    const opened = chosen.map((file) =>
+      /\.zip$/i.test(file.name) ? { file, inside: unzipped(file.bytes) } : { file, inside: [file] },
+    );
+    setComplaints(
+      opened.flatMap(({ file, inside }) =>
+        inside === null
+          ? [`${file.name} is no zip that can be read.`]
+          : inside.length === 0
+            ? [`${file.name} holds no CSV files.`]
+            : [],
+      ),
+    );
+    const added = opened.flatMap(({ inside }) => inside ?? []);
+    change([...files.filter(({ name }) => !added.some((other) => other.name === name)), ...added]);
+  };
+  const send = (step: "check" | "all" | "clean") => {
+    const all = rows.trim() ? [...files, pasted(rows)] : files;
+    const zip = packed(all);
+    if (zip.length > MOST_BYTES_SENT) {
+      setComplaints(["That is more than goes through at once: bring the files in one after another."]);
+      return;
+    }
+    const form = new FormData();
+    form.set("step", step);
+    form.set("sending", String(sending));
+    form.set("files", new Blob([zip]));
+    setComplaints([]);
+    startTransition(() => dispatch(form));
+  };
+  const isEmpty = files.length === 0 && rows.trim() === "";
+  const isCurrent = answer.kind !== "none" && (answer.sending === sending || answer.sending === 0);
+  return (
+    <div>
+      <div className="fields">
+        <div className="field wide">
+          <label htmlFor={`${id}-files`}>CSV files, or a zip of them</label>
+          <input
+            id={`${id}-files`}
+            type="file"
+            multiple
+            accept=".csv,.tsv,.txt,.zip"
+            onChange={choose}
+            aria-describedby={`${id}-hint`}
+          />
+          <p className="hint" id={`${id}-hint`}>
+            After mending a file, choose it again: it takes the place of the one before.
+          </p>
+        </div>
+        <div className="field wide">
+          <label htmlFor={`${id}-rows`}>Or paste rows, with the row of column names</label>
+          <textarea
+            id={`${id}-rows`}
+            value={rows}
+            onChange={({ target }) => {
+              setRows(target.value);
+              setSending(sending + 1);
+            }}
+          />
+        </div>
+      </div>
+      <div role="status">
+        {complaints.map((complaint) => (
+          <p key={complaint} className="problem">
+            {complaint}
+          </p>
+        ))}
+        {files.length > 0 && (
+          <ul className="plain-list">
+            {files.map(({ name, bytes }, index) => (
+              <li key={name} className="row">
+                <strong>{name}</strong>{" "}
+                <span className="soft">{countOf(Math.ceil(bytes.length / 1000), "kilobyte")}</span>
+                <button
+                  type="button"
+                  className="quiet"
+                  aria-label={`Leave ${name} out`}
+                  onClick={() => change(files.filter((_, place) => place !== index))}
+                >
+                  Leave out
+                </button>
+              </li>
+            ))}
+          </ul>
+        )}
+      </div>
+      <div className="actions">
+        <button
+          type="button"
+          className={isCurrent ? undefined : "main"}
+          disabled={isEmpty || isPending}
+          onClick={() => send("check")}
+        >
+          {isPending ? "Reading…" : "Check, write nothing"}
+        </button>
+      </div>
+      <div aria-live="polite">{isCurrent && !isPending && <ImportAnswer answer={answer} onTake={send} />}</div>
+    </div>
+  );
+}

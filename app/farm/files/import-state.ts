@@ -1,0 +1,12 @@
+import type { Problem } from "#lib/domain/problem";
+import type { Reading } from "#lib/import/read-farm-sheets";
+
+/** What came of the files that were sent: nothing was written unless it is `taken`. `sending` counts the sendings of the page. */
+export type ImportState =
+  | { readonly kind: "none" }
+  | ({ readonly kind: "checked"; readonly sending: number } & Pick<
+      Reading,
+      "problems" | "rowCount" | "cleanRowCount" | "perSheet"
+    >)
+  | { readonly kind: "refused"; readonly sending: number; readonly problems: readonly Problem[] }
+  | { readonly kind: "taken"; readonly sending: number; readonly title: string };

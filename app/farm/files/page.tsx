@@ -1,0 +1,57 @@
+import type { Metadata } from "next";
+import { SHEET_COLUMNS, SHEET_NAMES } from "#lib/domain/sheet-columns";
+import { FarmTabs } from "../farm-tabs";
+import { FileChoice } from "./file-choice.client";
+
+export const metadata: Metadata = { title: "Files" };
+
+/** The farm as spreadsheets: to take out, and to bring in after every problem was listed. */
+export default function FilesPage() {
+  return (
+    <>
+      <h1>Farm: files</h1>
+      <FarmTabs open="/farm/files" />
+      <section aria-labelledby="import">
+        <h2 id="import">Bring in CSV files</h2>
+        <p>
+          Beds, plantings, bookings, cooler stock and new varieties are added; settings, crops, curves and recipes of
+          the same name are replaced. Which sheet a file is, its columns say. First everything is read and every problem
+          listed; nothing is written before you say so, and what is written can be undone as one.
+        </p>
+        <FileChoice />
+      </section>
+      <section aria-labelledby="out">
+        <h2 id="out">Take your records out</h2>
+        <p>Plain CSV, which comes back in as it went out. Metres, shares from 0 to 1, cents and dates as 2027-06-12.</p>
+        <p className="actions">
+          <a className="button main" href="/farm/files/all" download>
+            All sheets in a zip
+          </a>
+        </p>
+        <table className="cards-on-phone">
+          <caption className="visually-hidden">The sheets</caption>
+          <thead>
+            <tr>
+              <th scope="col">Sheet</th>
+              <th scope="col">Columns</th>
+            </tr>
+          </thead>
+          <tbody>
+            {SHEET_NAMES.map((name) => (
+              <tr key={name}>
+                <th scope="row">
+                  <a className="sheet-link" href={`/farm/files/sheet/${name}.csv`} download>
+                    {name}.csv
+                  </a>
+                </th>
+                <td data-label="Columns" className="small">
+                  {SHEET_COLUMNS[name].join(", ")}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+    </>
+  );
+}

@@ -1,0 +1,15 @@
+import { farmSheets } from "#lib/export/farm-sheets";
+import { loadFarm } from "../../../../load";
+
+/** One sheet of the farm as a file, by its name: "beds.csv". The byte order mark tells spreadsheets that it is UTF-8. */
+export async function GET(_: Request, { params }: { params: Promise<{ name: string }> }): Promise<Response> {
+  const { name } = await params;
+  const sheet = farmSheets(loadFarm()).find((file) => file.name === name);
+  if (!sheet) return new Response("There is no such sheet.", { status: 404 });
+  return new Response(`\uFEFF${sheet.text}`, {
+    headers: {
+      "content-type": "text/csv; charset=utf-8",
+      "content-disposition": `attachment; filename="${sheet.name}"`,
+    },
+  });
+}

@@ -1,0 +1,78 @@
+import type { Metadata } from "next";
+import { z } from "zod";
+import { type JournalChange, latestChanges } from "#db/journal";
+import { farmDatabase } from "../../load";
+import { undo } from "../../undo-action";
+import { FarmTabs } from "../farm-tabs";
+
+export const metadata: Metadata = { title: "History" };
+
+const CHANGES_SHOWN = 50;
+
+const query = z.object({ refused: z.string().optional().catch(undefined) });
+
+/** The latest changes of the farm's records, each with its undo; and why an undo was refused. */
+export default async function HistoryPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
+  const { refused } = query.parse(await searchParams);
+  const changes = latestChanges(farmDatabase(), CHANGES_SHOWN);
+  /** Taken back by a later change that was not taken back itself. */
+  const isUndone = (changeId: number): boolean =>
+    changes.some(({ id, undoesChangeId }) => undoesChangeId === changeId && !isUndone(id));
+  return (
+    <>
+      <h1>Farm: history</h1>
+      <FarmTabs open="/farm/history" />
+      {refused && (
+        <div className="notice bad" role="alert">
+          <p>
+            <strong>Not undone.</strong> {refused}
+          </p>
+        </div>
+      )}
+      <p>
+        The latest {CHANGES_SHOWN} changes, newest first. A change can be taken back while nothing that it wrote has
+        been changed since; taking back is itself a change, and can be taken back too.
+      </p>
+      {changes.length === 0 ? (
+        <p>Nothing has been changed yet.</p>
+      ) : (
+        <table className="cards-on-phone">
+          <caption className="visually-hidden">Latest changes</caption>
+          <thead>
+            <tr>
+              <th scope="col">When (UTC)</th>
+              <th scope="col">What</th>
+              <th scope="col">Undo</th>
+            </tr>
+          </thead>
+          <tbody>
+            {changes.map((change) => (
+              <ChangeRow key={change.id} change={change} isUndone={isUndone(change.id)} />
+            ))}
+          </tbody>
+        </table>
+      )}
+    </>
+  );
+}
+
+const ChangeRow = ({ change: { id, madeAt, title }, isUndone }: { change: JournalChange; isUndone: boolean }) => (
+  <tr>
+    <td data-label="When (UTC)" className="soft">
+      {madeAt.slice(0, 16)}
+    </td>
+    <th scope="row">{title}</th>
+    <td>
+      {isUndone ? (
+        <span className="soft">taken back</span>
+      ) : (
+        <form action={undo}>
+          <input type="hidden" name="changeId" value={id} />
+          <button type="submit" aria-label={`Undo: ${title}`}>
+            Undo
+          </button>
+        </form>
+      )}
+    </td>
+  </tr>
+);

@@ -1,0 +1,26 @@
+import { z } from "zod";
+import { loadFarm } from "../../load";
+import { pool } from "../../work/pool";
+import { streamed } from "../../work/streamed";
+import { askedBeds } from "../asked-beds";
+
+const asked = z.object({
+  question: z.enum(["cheapest", "fewest", "curve", "sweep"]),
+  seasonYear: askedBeds.shape.seasonYear,
+});
+
+/** The winter survivals that the choice is made again for. */
+const SURVIVAL_SHARES = [0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1];
+
+/** Answers a question about which beds to keep, as JSON lines with its progress. Writes nothing. */
+export async function POST(request: Request): Promise<Response> {
+  const parsed = asked.safeParse(await request.json().catch(() => null));
+  if (!parsed.success) return Response.json({ problem: "this is not one of the questions" }, { status: 400 });
+  const { question, seasonYear } = parsed.data;
+  const farm = loadFarm();
+  if (question === "sweep") {
+    const ask = { seasonYear, survivalShares: SURVIVAL_SHARES };
+    return streamed((told) => pool().start(farm, "sweep", ask, told));
+  }
+  return streamed((told) => pool().start(farm, question, { seasonYear }, told));
+}

@@ -1,0 +1,16 @@
+import { loadFarm } from "../../load";
+import { startSureness } from "../../work/start-sureness";
+import { streamed } from "../../work/streamed";
+import { askedBeds, NOT_ASKED, refusalOf } from "../asked-beds";
+
+const SEASON_COUNT = 1000;
+
+/** How sure these beds are, over sampled seasons, as JSON lines with the seasons done. Writes nothing. */
+export async function POST(request: Request): Promise<Response> {
+  const asked = askedBeds.safeParse(await request.json().catch(() => null));
+  if (!asked.success) return Response.json({ problem: NOT_ASKED }, { status: 400 });
+  const farm = loadFarm();
+  const problem = refusalOf(farm, asked.data);
+  if (problem) return Response.json({ problem }, { status: 409 });
+  return streamed((told) => startSureness(farm, { ...asked.data, seasonCount: SEASON_COUNT }, told));
+}

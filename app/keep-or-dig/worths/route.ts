@@ -1,0 +1,17 @@
+import { loadFarm } from "../../load";
+import { pool } from "../../work/pool";
+import { askedBeds, NOT_ASKED, refusalOf } from "../asked-beds";
+
+/** What each candidate bed is worth while these are kept: worked out on a thread, so that the server answers others meanwhile. */
+export async function POST(request: Request): Promise<Response> {
+  const asked = askedBeds.safeParse(await request.json().catch(() => null));
+  if (!asked.success) return Response.json({ problem: NOT_ASKED }, { status: 400 });
+  const farm = loadFarm();
+  const problem = refusalOf(farm, asked.data);
+  if (problem) return Response.json({ problem }, { status: 409 });
+  try {
+    return Response.json({ answer: await pool().start(farm, "verdicts", asked.data).answer });
+  } catch (error) {
+    return Response.json({ problem: error instanceof Error ? error.message : String(error) }, { status: 500 });
+  }
+}

@@ -1,0 +1,51 @@
+import type { WhatIf } from "#lib/domain/what-if";
+import type { Plan } from "#lib/plan/plan";
+import type { Comparison } from "#lib/plan/what-if-comparison";
+import { BeforeAfterTable } from "./before-after-table";
+import { AS_IT_STANDS } from "./column";
+import { ComparedBookings } from "./compared-bookings";
+import { ComparedTotals } from "./compared-totals";
+import { FocalChart } from "./focal-chart";
+import { ShortWeeksThen } from "./short-weeks-then";
+
+/** The same season before and after: short weeks in words, both pictures on one scale, figures, and the bookings that change. */
+export function BeforeAfter({ whatIf, now, compared }: { whatIf: WhatIf; now: Plan; compared: Comparison }) {
+  const columns = [AS_IT_STANDS, whatIf];
+  const weeks = compared.weeks;
+  const topStems = scaleTop(compared);
+  return (
+    <section aria-labelledby="before-after">
+      <h2 id="before-after">Before and after</h2>
+      <ShortWeeksThen weeks={weeks} />
+      <div className="before-after">
+        {columns.map(({ id, name }, planIndex) => (
+          <FocalChart key={id} title={name} weeks={weeks} planIndex={planIndex} topStems={topStems} />
+        ))}
+      </div>
+      <p className="small soft">
+        Pale ground: focal stems within reach of the week’s events, cut off at the top of the picture. Bar: needed and
+        covered. Hatched: short. Both pictures have one scale.
+      </p>
+      <BeforeAfterTable weeks={weeks} />
+      <ComparedTotals columns={columns} comparison={compared} />
+      <p className="hint">
+        Labour and materials are those of the winter, as each plan has its beds. Plants that die, tubers gained and an
+        early crop forgone stand on <a href="/keep-or-dig">Keep or dig</a>.
+      </p>
+      <ComparedBookings
+        columns={columns}
+        bookings={compared.bookings}
+        knownIds={new Set(now.snapshot.bookings.map(({ id }) => id))}
+      />
+    </section>
+  );
+}
+
+/** The top of both scales: the largest need, or supply up to three times that, on a round number. */
+function scaleTop({ weeks }: Comparison): number {
+  const all = weeks.flatMap(({ focal }) => focal);
+  const need = Math.max(10, ...all.map(({ needStems }) => needStems));
+  const most = Math.max(need, ...all.map(({ reachableStems }) => Math.min(reachableStems, 3 * need)));
+  const power = 10 ** Math.floor(Math.log10(most));
+  return ([1, 1.5, 2, 3, 4, 6, 8, 10].find((step) => step * power >= most) ?? 10) * power;
+}

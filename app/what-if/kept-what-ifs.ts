@@ -1,0 +1,13 @@
+import { loadWhatIfs } from "#db/read";
+import type { WhatIf } from "#lib/domain/what-if";
+import { FarmUnreadable, farmDatabase } from "../load";
+
+/** Every what-if that was kept, of every season, in the order they were made. */
+export function keptWhatIfs(): readonly WhatIf[] {
+  const read = loadWhatIfs(farmDatabase());
+  if (!read.ok) throw new FarmUnreadable(read.problems);
+  return read.parsed;
+}
+
+/** The what-if of an id, when it is still kept. */
+export const keptWhatIf = (id: number): WhatIf | undefined => keptWhatIfs().find((row) => row.id === id);

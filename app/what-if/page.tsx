@@ -1,0 +1,59 @@
+import type { Metadata } from "next";
+import { loadPlan } from "../load";
+import { SeasonSwitch } from "../season-switch";
+import { seasonYear } from "../season-year";
+import { Empty } from "../ui/empty";
+import { countOf } from "../ui/numbers";
+import { COMPARED_AT_MOST, comparedOf } from "./compare-query";
+import { keptWhatIfs } from "./kept-what-ifs";
+import { NewWhatIf } from "./new-what-if";
+import { SideBySide } from "./side-by-side";
+import { WhatIfList } from "./what-if-list";
+
+export const metadata: Metadata = { title: "What if" };
+
+/** The what-ifs of the season, and those that are ticked side by side with the farm as it stands. */
+export default async function WhatIfsPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
+  const year = await seasonYear();
+  const plan = loadPlan(year);
+  const whatIfs = keptWhatIfs().filter((whatIf) => whatIf.seasonYear === year);
+  const { compared, leftOutCount } = comparedOf(await searchParams, whatIfs);
+  return (
+    <>
+      <div className="row apart">
+        <h1>What if, in {year}</h1>
+        <SeasonSwitch seasonYear={year} back="/what-if" />
+      </div>
+      <p>
+        Suppose a bed kept, a frost come early, a booking gained or lost, and see the same weeks again. Nothing of the
+        farm changes until you adopt it.
+      </p>
+      {whatIfs.length === 0 ? (
+        <Empty title={`No what-if for ${year} yet`}>
+          <p>Give the first one a name; what it supposes comes on the next page.</p>
+          <NewWhatIf seasonYear={year} whatIfs={whatIfs} />
+        </Empty>
+      ) : (
+        <>
+          <WhatIfList whatIfs={whatIfs} compared={compared} farm={plan.snapshot} />
+          {compared.length > 0 && (
+            <section aria-labelledby="compared">
+              <h2 id="compared">Side by side</h2>
+              {leftOutCount > 0 && (
+                <p className="notice">
+                  The first {COMPARED_AT_MOST} are shown; there is no room for{" "}
+                  {countOf(leftOutCount, "more what-if", "more what-ifs")}.
+                </p>
+              )}
+              <SideBySide now={plan} whatIfs={compared} />
+            </section>
+          )}
+          <section aria-labelledby="new">
+            <h2 id="new">A new what-if</h2>
+            <NewWhatIf seasonYear={year} whatIfs={whatIfs} />
+          </section>
+        </>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,24 @@
+import type { Problem } from "#lib/domain/problem";
+import type { Snapshot } from "#lib/domain/snapshot";
+import type { WhatIf } from "#lib/domain/what-if";
+import { type Plan, plan } from "#lib/plan/plan";
+import { applyChanges } from "#lib/plan/what-if";
+
+/** The plan of the farm as it would be, and which changes did not fit it; a problem's place is "changes[2]". */
+export type WouldBePlan = { readonly plan: Plan; readonly problems: readonly Problem[] };
+
+/** More bookings than any farm has. */
+const IDS_APART = 1_000_000;
+
+/**
+ * Plans a what-if. Bookings that it adds are numbered apart for each what-if, so that side by side two added bookings are never taken for
+ * one and the same.
+ */
+export function wouldBePlan(farm: Snapshot, { id, seasonYear, changes }: WhatIf): WouldBePlan {
+  const { snapshot, frostDay, problems } = applyChanges(farm, seasonYear, changes);
+  const known = new Set(farm.bookings.map((booking) => booking.id));
+  const bookings = snapshot.bookings.map((booking) =>
+    known.has(booking.id) ? booking : { ...booking, id: id * IDS_APART + booking.id },
+  );
+  return { plan: plan({ ...snapshot, bookings }, seasonYear, frostDay), problems };
+}

@@ -1,0 +1,74 @@
+import type { Day } from "#lib/domain/day";
+import type { ChoiceProgress, WinterChoice } from "#lib/plan/keep-or-dig";
+import type { CurvePoint } from "#lib/plan/keep-or-dig-curve";
+import type { FewestBeds, FewestProgress } from "#lib/plan/keep-or-dig-fewest";
+import type { SurvivalPoint } from "#lib/plan/keep-or-dig-sweep";
+import type { BedVerdict } from "#lib/plan/keep-or-dig-verdicts";
+import type { ObservedChance } from "#lib/maths/observed-chance";
+import type { SeasonSamples } from "#lib/plan/simulation-samples";
+import type { Band } from "#lib/plan/simulation-summary";
+
+/**
+ * The work that takes too long for the server's own thread: what is asked, what is told on the way, and the answer. All of it is plain data
+ * that can be sent to a thread and back. Every job is about the farm it is started with.
+ */
+export type Jobs = {
+  /** The cheapest beds to keep, proved. */
+  cheapest: { ask: OfSeason; progress: ChoiceProgress; answer: WinterChoice };
+  /** The fewest beds that leave the least focal stems short. */
+  fewest: { ask: OfSeason; progress: FewestProgress; answer: FewestBeds };
+  /** The cheapest choice of at most so many beds, for every number. */
+  curve: { ask: OfSeason; progress: PointsDone; answer: readonly CurvePoint[] };
+  /** The choice again, for other winter survivals. */
+  sweep: {
+    ask: OfSeason & { readonly survivalShares: readonly number[] };
+    progress: PointsDone;
+    answer: readonly SurvivalPoint[];
+  };
+  /** What each bed is worth, the others as they are. */
+  verdicts: { ask: OfBeds; progress: never; answer: readonly BedWorth[] };
+  /** A run of sampled seasons, walked once for each plan of beds to keep: the same seasons for all. */
+  sample: {
+    ask: OfSeason & {
+      readonly plans: readonly (readonly number[])[];
+      readonly seed: number;
+      readonly firstSeason: number;
+      readonly seasonCount: number;
+    };
+    progress: never;
+    answer: readonly SeasonSamples[];
+  };
+  /** What the sampled seasons say of these beds kept, beside every bed dug. */
+  sureness: { ask: OfBeds & { readonly dug: SeasonSamples; readonly kept: SeasonSamples }; progress: never; answer: Sureness };
+};
+export type JobKind = keyof Jobs;
+
+type OfSeason = { readonly seasonYear: number };
+type OfBeds = OfSeason & { readonly keptBedIds: readonly number[] };
+
+export type PointsDone = { readonly doneCount: number; readonly ofCount: number };
+
+/** The part of a bed's verdict that depends on which other beds are kept. */
+export type BedWorth = Pick<
+  BedVerdict,
+  "isKept" | "worthCents" | "breakEvenShare" | "expectedShare" | "weeks" | "focalStems" | "wouldBreak"
+> & { readonly bedId: number };
+
+/** How sure a plan of beds is. "Cheaper" and "the same" are against every bed dug; bands and chances come as [all dug, these kept]. */
+export type Sureness = {
+  readonly seasonCount: number;
+  readonly cheaperChance: ObservedChance;
+  readonly sameChance: ObservedChance;
+  /** What these beds cost more than digging all, on average; below 0 when less. */
+  readonly differenceCents: number;
+  readonly differenceStandardErrorCents: number;
+  readonly focalShortStems: readonly [Band, Band];
+  readonly bookings: readonly BookingSureness[];
+};
+
+export type BookingSureness = {
+  readonly bookingId: number;
+  readonly client: string;
+  readonly eventOn: Day;
+  readonly covered: readonly [ObservedChance, ObservedChance];
+};

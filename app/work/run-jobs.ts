@@ -1,0 +1,87 @@
+import type { Snapshot } from "#lib/domain/snapshot";
+import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
+import { chooseBeds } from "#lib/plan/keep-or-dig";
+import { keepCurve } from "#lib/plan/keep-or-dig-curve";
+import { fewestBeds } from "#lib/plan/keep-or-dig-fewest";
+import { type WinterSeason, winterSeason } from "#lib/plan/keep-or-dig-season";
+import { type SurvivalPoint, sweepSurvival } from "#lib/plan/keep-or-dig-sweep";
+import { bedVerdicts } from "#lib/plan/keep-or-dig-verdicts";
+import { runSimulationJob } from "#lib/plan/simulation-job";
+import { withKeptBeds } from "#lib/plan/winter-beds";
+import type { JobKind, Jobs } from "./jobs";
+import { sureness } from "./sureness";
+
+/** A job step by step. It yields its progress; sent `true`, it ends with the best it has. */
+export type Steps<Kind extends JobKind> = Generator<Jobs[Kind]["progress"], Jobs[Kind]["answer"], boolean | undefined>;
+
+/** A farm that jobs are run on, and what was made of it before: the network of a season is asked many questions. */
+export class JobFarm {
+  readonly snapshot: Snapshot;
+  readonly solver: MixedIntegerSolver;
+  #season: WinterSeason | null = null;
+
+  constructor(snapshot: Snapshot, solver: MixedIntegerSolver) {
+    this.snapshot = snapshot;
+    this.solver = solver;
+  }
+
+  season(seasonYear: number): WinterSeason {
+    if (this.#season?.futures.seasonYear !== seasonYear) this.#season = winterSeason(this.snapshot, seasonYear);
+    return this.#season;
+  }
+}
+
+/** How each kind of job is done. */
+export const RUN: { readonly [Kind in JobKind]: (farm: JobFarm, ask: Jobs[Kind]["ask"]) => Steps<Kind> } = {
+  cheapest: (farm, { seasonYear }) => chooseBeds(farm.snapshot, seasonYear, farm.solver, farm.season(seasonYear)),
+  fewest: (farm, { seasonYear }) => fewestBeds(farm.season(seasonYear), farm.solver),
+  *curve(farm, { seasonYear }) {
+    const curve = keepCurve(farm.season(seasonYear), farm.solver);
+    let step = curve.next();
+    while (!step.done) {
+      const { points, ofCount } = step.value;
+      step = curve.next(yield { doneCount: points.length, ofCount });
+    }
+    return step.value;
+  },
+  *sweep(farm, { seasonYear, survivalShares }) {
+    const points: SurvivalPoint[] = [];
+    for (const share of survivalShares) {
+      const sweep = sweepSurvival(farm.snapshot, seasonYear, farm.solver, [share]);
+      let step = sweep.next();
+      while (!step.done) step = sweep.next(yield { doneCount: points.length, ofCount: survivalShares.length });
+      if (step.value.length === 0) break;
+      points.push(...step.value);
+    }
+    return points;
+  },
+  // biome-ignore lint/correctness/useYield: one step, and nothing to tell on the way
+  *verdicts(farm, { seasonYear, keptBedIds }) {
+    return bedVerdicts(farm.season(seasonYear), keptBedIds).map((verdict) => ({
+      bedId: verdict.bed.id,
+      isKept: verdict.isKept,
+      worthCents: verdict.worthCents,
+      breakEvenShare: verdict.breakEvenShare,
+      expectedShare: verdict.expectedShare,
+      weeks: verdict.weeks,
+      focalStems: verdict.focalStems,
+      wouldBreak: verdict.wouldBreak,
+    }));
+  },
+  // biome-ignore lint/correctness/useYield: a run is short enough to be one step
+  *sample({ snapshot }, { plans, seasonYear, ...run }) {
+    return plans.map((keptBedIds) =>
+      runSimulationJob({
+        ...run,
+        seasonYear,
+        snapshot: withKeptBeds(snapshot, seasonYear, keptBedIds),
+        changes: [],
+        openDays: [],
+      }),
+    );
+  },
+  // biome-ignore lint/correctness/useYield: one step
+  *sureness({ snapshot }, { seasonYear, keptBedIds, dug, kept }) {
+    return sureness(snapshot, seasonYear, keptBedIds, dug, kept);
+  },
+};
