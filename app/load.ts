@@ -4,6 +4,7 @@ import { loadSnapshot } from "#db/read";
 import type { Problem } from "#lib/domain/problem";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { type Plan, plan } from "#lib/plan/plan";
+import { type Band, seasonBand } from "#lib/plan/season-band";
 
 /** The farm's records cannot be read as they stand: every bad row, by name. The error page lists them. */
 export class FarmUnreadable extends Error {
@@ -17,7 +18,7 @@ export class FarmUnreadable extends Error {
   }
 }
 
-type Loaded = { revision: number; snapshot: Snapshot; plans: Map<number, Plan> };
+type Loaded = { revision: number; snapshot: Snapshot; plans: Map<number, Plan>; bands: Map<number, Band[][]> };
 type Kept = { database?: FarmDatabase; loaded?: Loaded };
 
 /** Kept for the life of the server, across the bundles that Next makes: the open database, and what was read since the last write. */
@@ -36,7 +37,7 @@ function loaded(): Loaded {
   if (kept.loaded?.revision === now) return kept.loaded;
   const read = loadSnapshot(farmDatabase());
   if (!read.ok) throw new FarmUnreadable(read.problems);
-  const loaded: Loaded = { revision: now, snapshot: read.parsed, plans: new Map() };
+  const loaded: Loaded = { revision: now, snapshot: read.parsed, plans: new Map(), bands: new Map() };
   kept.loaded = loaded;
   return loaded;
 }
@@ -51,5 +52,16 @@ export function loadPlan(seasonYear: number): Plan {
   if (known) return known;
   const made = plan(snapshot, seasonYear);
   plans.set(seasonYear, made);
+  return made;
+}
+
+/** The low and high of each week of a season's plan, made again only after a write. */
+export function loadBand(seasonYear: number): Band[][] {
+  const seasonPlan = loadPlan(seasonYear);
+  const { bands } = loaded();
+  const known = bands.get(seasonYear);
+  if (known) return known;
+  const made = seasonBand(seasonPlan);
+  bands.set(seasonYear, made);
   return made;
 }

@@ -5,7 +5,7 @@ import { ROLES } from "#lib/domain/words";
 import { shortWeeks } from "#lib/plan/short-weeks";
 import { BloomRows } from "./bloom-rows";
 import { today } from "./clock";
-import { loadPlan } from "./load";
+import { loadBand, loadPlan } from "./load";
 import { SeasonFigures } from "./season-figures";
 import { SeasonStart } from "./season-start";
 import { SeasonSwitch } from "./season-switch";
@@ -28,6 +28,7 @@ export default async function SeasonPage({ searchParams }: { searchParams: Promi
   const { farm } = plan.snapshot;
   const frostDay = toDay(plan.frostDay);
   const shorts = shortWeeks(plan);
+  const band = loadBand(year).map((roles) => roles[ROLES.indexOf(role)]);
   return (
     <>
       <div className="row apart">
@@ -64,12 +65,13 @@ export default async function SeasonPage({ searchParams }: { searchParams: Promi
             </ul>
             <WeekChart
               weeks={plan.weeks}
+              band={band}
               role={role}
               frostWeek={isoWeekOf(frostDay)}
               currentWeek={isoWeekOf(today())}
             />
             <WeekKey frost={farm.frost} frostDay={inFull(frostDay)} />
-            <WeekTable weeks={plan.weeks} role={role} />
+            <WeekTable weeks={plan.weeks} band={band} role={role} />
           </section>
           <BloomRows plan={plan} role={role} showAll={all !== undefined} />
         </>

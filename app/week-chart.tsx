@@ -1,9 +1,17 @@
 import { inShort, withWeekday } from "#lib/domain/day";
 import type { Role } from "#lib/domain/words";
+import type { Band } from "#lib/plan/season-band";
 import type { Week } from "#lib/plan/weeks";
 import { countOf, inWholes } from "./ui/numbers";
 
-type Bar = { week: Week; need: number; covered: number; short: number; reachable: number };
+type Bar = { week: Week; band: Band; need: number; covered: number; short: number; reachable: number };
+type Props = {
+  weeks: readonly Week[];
+  band: readonly Band[];
+  role: Role;
+  frostWeek: string;
+  currentWeek: string;
+};
 type Size = { width: number; height: number; labelEvery: number };
 
 const LEFT = 40;
@@ -16,7 +24,7 @@ const NARROW: Size = { width: 390, height: 300, labelEvery: 8 };
  * Week columns of one role: what can be cut as a pale ground, what is asked as a bar on it, its short part hatched. Drawn on the server, as a picture of
  * the table below it; once wide and once narrow, so that a phone need not scroll sideways.
  */
-export function WeekChart(props: { weeks: readonly Week[]; role: Role; frostWeek: string; currentWeek: string }) {
+export function WeekChart(props: Props) {
   return (
     <>
       <Chart {...props} size={WIDE} className="chart chart-wide" />
@@ -27,13 +35,14 @@ export function WeekChart(props: { weeks: readonly Week[]; role: Role; frostWeek
 
 function Chart({
   weeks,
+  band,
   role,
   frostWeek,
   currentWeek,
   size,
   className,
-}: Parameters<typeof WeekChart>[0] & { size: Size; className: string }) {
-  const bars = weeks.map((week) => barOf(week, role));
+}: Props & { size: Size; className: string }) {
+  const bars = weeks.map((week, index) => barOf(week, band[index], role));
   const top = niceCeiling(
     Math.max(10, ...bars.map((bar) => Math.max(bar.need, Math.min(bar.reachable, 3 * maxNeed(bars))))),
   );
@@ -85,6 +94,12 @@ function Chart({
                 height={y(bar.covered) - y(bar.need)}
               />
             )}
+            {bar.band.highStems > 0 && (
+              <path
+                className="band"
+                d={`M${x + 1} ${y(bar.band.lowStems)}h${wide}M${x + 1} ${y(bar.band.highStems)}h${wide}M${x + 1 + wide / 2} ${y(bar.band.lowStems)}V${y(bar.band.highStems)}`}
+              />
+            )}
             {bar.week.week === frostWeek && (
               <line className="frost" x1={x + step / 2} x2={x + step / 2} y1={TOP} y2={y(0)} />
             )}
@@ -107,10 +122,11 @@ function Chart({
 
 const maxNeed = (bars: readonly Bar[]): number => Math.max(10, ...bars.map((bar) => bar.need));
 
-function barOf(week: Week, role: Role): Bar {
+function barOf(week: Week, band: Band, role: Role): Bar {
   const found = week.roles.find((row) => row.role === role);
   return {
     week,
+    band,
     need: found?.needStems ?? 0,
     covered: found?.coveredStems ?? 0,
     short: found?.shortStems ?? 0,
@@ -121,7 +137,7 @@ function barOf(week: Week, role: Role): Bar {
 const barInWords = (bar: Bar, role: Role): string =>
   `Week of ${withWeekday(bar.week.monday)}: ${countOf(bar.need, `${role} stem`)} needed, ${
     bar.short > 0 ? `${inWholes(bar.short)} short` : "all covered"
-  }, ${inWholes(bar.reachable)} within reach`;
+  }, ${inWholes(bar.reachable)} within reach (${inWholes(bar.band.lowStems)} in a poor year, ${inWholes(bar.band.highStems)} in a rich one)`;
 
 /** The next of 1, 2, 2.5, 5 × a power of ten. */
 function niceCeiling(most: number): number {

@@ -12,6 +12,12 @@ export const WeekKey = ({ frost, frostDay }: { frost: FrostDates; frostDay: stri
     </li>
     <li>
       <svg viewBox="0 0 24 14" aria-hidden="true">
+        <path d="M4 1h16M4 13h16M12 1V13" stroke="var(--reach)" strokeWidth="1.5" fill="none" />
+      </svg>
+      from a poor to a rich year (about one in ten lies beyond either)
+    </li>
+    <li>
+      <svg viewBox="0 0 24 14" aria-hidden="true">
         <rect x="1" y="1" width="22" height="12" fill="var(--covered)" />
       </svg>
       needed and covered

@@ -1,10 +1,11 @@
 import { weekInWords } from "#lib/domain/day";
 import type { Role } from "#lib/domain/words";
+import type { Band } from "#lib/plan/season-band";
 import type { Week } from "#lib/plan/weeks";
 import { inWholes } from "./ui/numbers";
 
 /** The numbers of the week chart. Weeks in which nothing is asked are left out unless something blooms. */
-export function WeekTable({ weeks, role }: { weeks: readonly Week[]; role: Role }) {
+export function WeekTable({ weeks, band, role }: { weeks: readonly Week[]; band: readonly Band[]; role: Role }) {
   return (
     <details>
       <summary>The same numbers as a table</summary>
@@ -28,10 +29,13 @@ export function WeekTable({ weeks, role }: { weeks: readonly Week[]; role: Role 
             <th scope="col" className="number">
               Within reach, stems
             </th>
+            <th scope="col" className="number">
+              Low to high, stems
+            </th>
           </tr>
         </thead>
         <tbody>
-          {weeks.map(({ week, monday, bookingIds, roles }) => {
+          {weeks.map(({ week, monday, bookingIds, roles }, index) => {
             const row = roles.find((found) => found.role === role);
             if (!row || row.needStems + row.reachableStems === 0) return null;
             return (
@@ -54,6 +58,9 @@ export function WeekTable({ weeks, role }: { weeks: readonly Week[]; role: Role 
                 </td>
                 <td className="number" data-label="Within reach">
                   {inWholes(row.reachableStems)}
+                </td>
+                <td className="number" data-label="Low to high">
+                  {inWholes(band[index].lowStems)} to {inWholes(band[index].highStems)}
                 </td>
               </tr>
             );

@@ -39,6 +39,13 @@ export type PlantingForecast = Grown & {
 export type Forecast = { readonly plantings: readonly PlantingForecast[]; readonly problems: readonly Problem[] };
 
 /**
+ * How a year turns out, in spreads of each bloom curve: `lateness` 1 is a first cut one standard deviation late, `heaviness` -1 a yield one
+ * coefficient of variation light. A plan reckons with an ordinary year.
+ */
+export type YearKind = { readonly lateness: number; readonly heaviness: number };
+export const ORDINARY_YEAR: YearKind = { lateness: 0, heaviness: 0 };
+
+/**
  * What every planting of a season gives, day by day.
  * @param frostDay  the day the first frost takes tender crops; as a day number
  */
@@ -46,12 +53,13 @@ export function forecast(
   snapshot: Snapshot,
   seasonYear: number,
   frostDay = frostDayOf(snapshot.farm, seasonYear),
+  year = ORDINARY_YEAR,
 ): Forecast {
   const problems: Problem[] = [];
   const nextPickingDay = pickingDays(snapshot.farm.pickingWeekdays);
   const plantings = grown(snapshot, seasonYear).map((row) => {
     if (!row.curve) problems.push(noCurve(row));
-    return forecastPlanting(row, snapshot.farm, frostDay, nextPickingDay);
+    return forecastPlanting(row, snapshot.farm, frostDay, nextPickingDay, year);
   });
   return { plantings, problems };
 }
@@ -112,13 +120,15 @@ export function forecastPlanting(
   farm: Farm,
   frostDay: number,
   nextPickingDay: NextPickingDay = pickingDays(farm.pickingWeekdays),
+  year = ORDINARY_YEAR,
 ): PlantingForecast {
   const { planting, bed, variety, crop, curve } = row;
   const fieldDays = crop.fieldDays.count;
   const alivePlantCount = alivePlants(planting, farm);
   if (!curve) return nothingFrom(row, alivePlantCount);
-  const firstCut = firstCutDay(curve, planting);
-  const openingStems = opening(curve, alivePlantCount * (1 - planting.gradeOutShare));
+  const firstCut = firstCutDay(curve, planting) + Math.round(year.lateness * curve.firstCutSpreadDays);
+  const heaviness = Math.max(0, 1 + year.heaviness * curve.yieldSpread);
+  const openingStems = opening(curve, alivePlantCount * (1 - planting.gradeOutShare) * heaviness);
   const lastDay = crop.tender ? frostDay : Number.POSITIVE_INFINITY;
   const cutDays: number[] = [];
   const cutStems: number[] = [];

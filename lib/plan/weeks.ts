@@ -3,8 +3,7 @@ import type { Farm } from "#lib/domain/farm";
 import { ROLES, type Role } from "#lib/domain/words";
 import type { Gap } from "./gaps";
 import type { Match } from "./match";
-import { holdWindow } from "./match-network";
-import { StemsByDay } from "./stems-left";
+import { measuredDays, reachByRole } from "./reach";
 
 /** One role in one week: what is asked, what the match covers, and all that could be cut for the week's events, whoever takes it. */
 export type WeekRole = {
@@ -24,9 +23,6 @@ export type Week = {
   readonly gapIndexes: readonly number[];
 };
 
-/** A week without an event is measured as if it had one on its Saturday. */
-const SATURDAY_FROM_MONDAY = 5;
-
 /**
  * The season week by week, from the first with anything to cut or to serve to the last, none left out [G2].
  * Reachable stems of a role are those of every variety that can take it, cut in the hold window of an event of the week; each counted once.
@@ -37,15 +33,15 @@ export function weeks(farm: Farm, match: Match, gaps: readonly Gap[]): Week[] {
   const mondays = [...needIndexes.keys()];
   for (const { days } of match.supplies) mondays.push(mondayNumber(days[0]), mondayNumber(days[days.length - 1]));
   if (mondays.length === 0) return [];
-  const stems = new StemsByDay(match);
   const out: Week[] = [];
   const last = mondays.reduce((a, b) => Math.max(a, b));
   for (let monday = mondays.reduce((a, b) => Math.min(a, b)); monday <= last; monday += 7) {
     const here = needIndexes.get(monday) ?? [];
-    const eventDays = here.length
-      ? [...new Set(here.map((index) => match.needs[index].eventDay))].sort((a, b) => a - b)
-      : [monday + SATURDAY_FROM_MONDAY];
-    const reachable = reachableByRole(farm, match, stems, eventDays);
+    const eventDays = measuredDays(
+      monday,
+      here.map((index) => match.needs[index].eventDay),
+    );
+    const reachable = reachByRole(farm, match.supplies, eventDays);
     out.push({
       week: isoWeekOf(toDay(monday)),
       monday: toDay(monday),
@@ -77,23 +73,4 @@ function groupBy(indexes: Iterable<number>, keyOf: (index: number) => number): M
     else groups.set(key, [index]);
   }
   return groups;
-}
-
-/** Stems of each role in the hold windows of the days, each stem counted once; days ascend. */
-function reachableByRole(farm: Farm, match: Match, stems: StemsByDay, eventDays: readonly number[]): number[] {
-  const byRole = ROLES.map(() => 0);
-  match.supplies.forEach(({ crop }, supplyIndex) => {
-    let reachable = 0;
-    let countedTo = Number.NEGATIVE_INFINITY;
-    for (const eventDay of eventDays) {
-      const { earliest, latest } = holdWindow(eventDay, farm.leadDays, crop.holdDays.count);
-      reachable += stems.all(supplyIndex, Math.max(earliest, countedTo + 1), latest);
-      countedTo = Math.max(countedTo, latest);
-    }
-    if (reachable > 0)
-      ROLES.forEach((role, roleIndex) => {
-        if (crop.roles.includes(role)) byRole[roleIndex] += reachable;
-      });
-  });
-  return byRole;
 }
