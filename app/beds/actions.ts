@@ -4,12 +4,12 @@ import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import { addBed, removeBed, updateBed } from "#db/write-beds";
 import { carryPlantings } from "#db/write-plantings";
+import { carriedPlantings } from "#lib/plan/carried-plantings";
 import { farmDatabase, loadFarm } from "../load";
 import type { FormState } from "../ui/form-state";
 import { taken } from "../ui/form-taken";
 import { FormValues } from "../ui/form-values";
 import { readBed } from "./bed-values";
-import { carriedPlantings } from "./carried-plantings";
 import { readCarryOver } from "./carry-over-values";
 
 /** Adds a bed and opens it, or changes one. */

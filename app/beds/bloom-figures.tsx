@@ -1,9 +1,9 @@
 import { inShort } from "#lib/domain/day";
 import type { PlantingForecast } from "#lib/plan/forecast";
+import { weeklyStems } from "#lib/plan/weekly-stems";
 import { OriginMark } from "../farm/origin-mark";
 import { countOf, inWholes } from "../ui/numbers";
 import { CurveChart } from "./curve-chart.client";
-import { weeklyStems } from "./weekly-stems";
 
 /** How a planting blooms: the picture, the same numbers as a table, and where they come from. Nothing without a curve. */
 export function BloomFigures({ row, frostDay }: { row: PlantingForecast; frostDay: number }) {

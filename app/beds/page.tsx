@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { z } from "zod";
+import { seasonBefore } from "#lib/plan/carried-plantings";
 import { today } from "../clock";
 import { loadPlan } from "../load";
 import { SeasonSwitch } from "../season-switch";
@@ -9,7 +10,6 @@ import { countOf, inWholes } from "../ui/numbers";
 import { BedForm } from "./bed-form";
 import { BedRows } from "./bed-rows";
 import { areaInWords, inNameOrder } from "./bed-words";
-import { seasonBefore } from "./carried-plantings";
 import { CarryOver } from "./carry-over";
 import { CropFilter } from "./crop-filter";
 

@@ -1,6 +1,6 @@
 import { type Day, toDay } from "#lib/domain/day";
 import { gammaQuantile } from "#lib/maths/gamma";
-import type { PlantingForecast } from "#lib/plan/forecast";
+import type { PlantingForecast } from "./forecast";
 
 /** Stems that open in a week of a planting's bloom, from its first cut on: in one season of ten less than `low`, in one more than `high`. */
 export type WeekStems = { readonly from: Day; readonly low: number; readonly likely: number; readonly high: number };

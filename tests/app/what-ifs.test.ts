@@ -1,0 +1,88 @@
+import { expect, test } from "vitest";
+import { plan } from "#lib/plan/plan";
+import { adoption } from "#lib/plan/what-if-adoption";
+import { comparison } from "#lib/plan/what-if-comparison";
+import { adoptionInWords } from "../../app/what-if/adoption-words";
+import { bedToggles, toggledBed } from "../../app/what-if/bed-toggle";
+import { comparedOf } from "../../app/what-if/compare-query";
+import { ownCurve } from "../../app/what-if/own-curve";
+import { withChange } from "../../app/what-if/with-change";
+import { wouldBePlan } from "../../app/what-if/would-be-plan";
+import { dahliaFarm, FITTING, newBooking } from "../plan/what-if-farm";
+
+const YEAR = 2027;
+
+test("a bed's later future takes the place of the earlier; a second shift stands beside the first", () => {
+  const shift = { kind: "season-shifted", days: 3, cropId: null } as const;
+  const kept = { kind: "bed-kept", bedId: 1 } as const;
+  const dug = { kind: "bed-dug", bedId: 1 } as const;
+  expect(withChange([kept, shift], dug)).toEqual([shift, dug]);
+  expect(withChange([shift], shift)).toEqual([shift, shift]);
+});
+
+test("a bed turned back to what it is on the farm leaves no change behind", () => {
+  const before = { id: 1, name: "Try", seasonYear: YEAR, changes: [] };
+  const kept = toggledBed(dahliaFarm(), before, 1, true);
+  expect(kept).toEqual([{ kind: "bed-kept", bedId: 1 }]);
+  expect(toggledBed(dahliaFarm(), { ...before, changes: [...kept] }, 1, false)).toEqual([]);
+  const { plan: then } = wouldBePlan(dahliaFarm(), { ...before, changes: [...kept] });
+  expect(
+    bedToggles(dahliaFarm(), then.snapshot, YEAR).map(({ isKeptNow, wouldBeKept }) => [isKeptNow, wouldBeKept]),
+  ).toEqual([
+    [false, true],
+    [false, false],
+  ]);
+});
+
+test("two what-ifs that each add a booking are compared as two bookings", () => {
+  const added = (id: number, client: string) =>
+    wouldBePlan(dahliaFarm(), {
+      id,
+      name: client,
+      seasonYear: YEAR,
+      changes: [{ kind: "booking-added", booking: { ...newBooking, client } }],
+    }).plan;
+  const rows = comparison([plan(dahliaFarm(), YEAR), added(1, "D. Invented"), added(2, "E. Invented")]).bookings;
+  expect(rows.find(({ client }) => client === "D. Invented")?.shortStems.map((short) => short === null)).toEqual([
+    true,
+    false,
+    true,
+  ]);
+  expect(rows.find(({ client }) => client === "E. Invented")?.shortStems.map((short) => short === null)).toEqual([
+    true,
+    true,
+    false,
+  ]);
+});
+
+test("adopting is told row by row, and no change tells nothing", () => {
+  const now = dahliaFarm();
+  expect(adoptionInWords(adoption(now, YEAR, []), now)).toEqual([]);
+  const lines = adoptionInWords(adoption(now, YEAR, FITTING), now);
+  expect(lines).toContain("Booking of B. Invented: removed");
+  expect(lines).toContain(
+    "Booking of A. Invented: Saturday 21 August 2027 → Saturday 28 August 2027; confirmed → held",
+  );
+  expect(lines.filter((line) => line.startsWith("First autumn frost"))).toHaveLength(1);
+  expect(lines.filter((line) => line.includes("Leaves at hand: as much as wanted → 15.7 cubic yards"))).toHaveLength(1);
+  expect(lines.filter((line) => line.includes("kept in the ground over winter"))).toHaveLength(1);
+});
+
+test("a curve that is adopted keeps its source for what was not moved", () => {
+  const [before] = dahliaFarm().curves.map((curve) => ({
+    ...curve,
+    timingOrigin: { mark: "published", source: "DOLE-DAHLIA" } as const,
+    yieldOrigin: { mark: "published", source: "DOLE-DAHLIA" } as const,
+  }));
+  const adopted = ownCurve({ ...before, stemsPerPlantByWeek: [9] }, before);
+  expect(adopted.yieldOrigin.mark).toBe("own");
+  expect(adopted.timingOrigin).toEqual(before.timingOrigin);
+});
+
+test("an address compares at most three what-ifs, each once, and says how many found no room", () => {
+  const whatIfs = [1, 2, 3, 4].map((id) => ({ id, name: `Try ${id}`, seasonYear: YEAR, changes: [] }));
+  const { compared, leftOutCount } = comparedOf({ with: ["4", "4", "1", "9", "3", "2"] }, whatIfs);
+  expect(compared.map(({ id }) => id)).toEqual([4, 1, 3]);
+  expect(leftOutCount).toBe(1);
+  expect(comparedOf({ with: "2" }, whatIfs).compared.map(({ id }) => id)).toEqual([2]);
+});
