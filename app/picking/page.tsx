@@ -6,6 +6,7 @@ import { today } from "../clock";
 import { loadPlan } from "../load";
 import { SeasonSwitch } from "../season-switch";
 import { seasonYear } from "../season-year";
+import { BucketCare } from "./bucket-care";
 import { choiceOf, queryOf } from "./choice";
 import { loadLines } from "./load-lines";
 import { PickSheet } from "./pick-sheet";
@@ -61,6 +62,7 @@ export default async function PickingPage({ searchParams }: { searchParams: Prom
           {days.map((day) => (
             <PickSheet key={day.cutDay} day={day} forBooking={"bookingId" in choice} />
           ))}
+          <BucketCare />
         </>
       )}
     </>

@@ -8,7 +8,7 @@ import { countOf, inWholes } from "../ui/numbers";
 export function PickSheet({ day: { cutDay, lines }, forBooking }: { day: PickDay; forBooking: boolean }) {
   const { stems, bunchCount, bucketCount } = pickTotals(lines);
   return (
-    <section className="page" aria-labelledby={`day-${cutDay}`}>
+    <section className={forBooking ? "sheet" : "sheet page"} aria-labelledby={`day-${cutDay}`}>
       <h2 id={`day-${cutDay}`}>
         {inFull(toDay(cutDay))}
         {forBooking && <span className="only-print"> for {lines[0].booking.client}</span>}
@@ -29,7 +29,6 @@ export function PickSheet({ day: { cutDay, lines }, forBooking }: { day: PickDay
             <th scope="col" className="number">
               Bunches
             </th>
-            <th scope="col">Stage</th>
             {!forBooking && <th scope="col">For</th>}
             <th scope="col">Hold</th>
             <th scope="col">Really cut</th>
@@ -50,6 +49,8 @@ export function PickSheet({ day: { cutDay, lines }, forBooking }: { day: PickDay
               </th>
               <td>
                 {line.crop.name} <strong>{line.variety.name}</strong> <ColourWord colour={line.variety.colour} />
+                <br />
+                <span className="small soft">{line.origin.kind === "cooler" ? "already cut" : line.crop.cutStage}</span>
               </td>
               <td className="number" data-label="Stems">
                 <strong>{inWholes(line.stems)}</strong>
@@ -58,7 +59,6 @@ export function PickSheet({ day: { cutDay, lines }, forBooking }: { day: PickDay
               <td className="number" data-label="Bunches">
                 {inWholes(line.bunchCount)} of {inWholes(line.crop.bunchStems.count)}
               </td>
-              <td data-label="Stage">{line.origin.kind === "cooler" ? "already cut" : line.crop.cutStage}</td>
               {!forBooking && (
                 <td data-label="For">
                   <a href={`/bookings/${line.booking.id}`}>{line.booking.client}</a>, {inShort(line.booking.eventOn)}
@@ -72,11 +72,6 @@ export function PickSheet({ day: { cutDay, lines }, forBooking }: { day: PickDay
           ))}
         </tbody>
       </table>
-      <p className="small">
-        Fill buckets half with water and carry fewer: a full one of 5 gallons weighs about 42 lb (19 kg, from memory).
-        Gloves for sap; wash before eating. A sprayed bed is not on this list before its label allows; the label and
-        local rules govern.
-      </p>
     </section>
   );
 }

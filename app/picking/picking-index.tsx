@@ -30,6 +30,11 @@ export function PickingIndex({ plan, today }: { plan: Plan; today: number }) {
             Next picking day: {withWeekday(toDay(next.cutDay))}
           </a>
         )}
+        {next && (
+          <a className="button" href={`/picking/print?week=${isoWeekOf(toDay(next.cutDay))}`}>
+            Print its week
+          </a>
+        )}
         <a className="button" href="/picking/csv">
           Whole season as CSV
         </a>

@@ -65,16 +65,26 @@ test.each([
   await page.close();
 });
 
-test("a pick list prints without the screen's furniture, a sheet a day, with boxes to tick", async () => {
-  const page = await openPage(browser, inject("address"), "/picking/print?booking=1");
-  await page.emulateMedia({ media: "print" });
-  expect(await page.locator("nav").isVisible()).toBe(false);
-  expect(await page.locator("section.page").count()).toBeGreaterThan(0);
-  const boxes = await page.locator(".tickbox").count();
-  expect(boxes).toBe(await page.locator("tbody tr").count());
-  const breaks = await page
-    .locator("section.page")
-    .evaluateAll((sheets) => sheets.slice(1).every((sheet) => getComputedStyle(sheet).breakBefore === "page"));
-  expect(breaks).toBe(true);
-  await page.close();
+describe("a pick list on paper", () => {
+  test("prints without the screen's furniture, with a box to tick and room to write for every line", async () => {
+    const page = await openPage(browser, inject("address"), "/picking/print?booking=1");
+    await page.emulateMedia({ media: "print" });
+    expect(await page.locator("nav").isVisible()).toBe(false);
+    const lines = await page.locator("tbody tr").count();
+    expect(lines).toBeGreaterThan(0);
+    expect(await page.locator(".tickbox").count()).toBe(lines);
+    expect(await page.locator(".write-line").count()).toBe(lines);
+    await page.close();
+  });
+
+  test("of a week starts every picking day on a page of its own", async () => {
+    const page = await openPage(browser, inject("address"), "/picking/print?week=2027-W36");
+    await page.emulateMedia({ media: "print" });
+    const breaks = await page
+      .locator("section.page")
+      .evaluateAll((sheets) => sheets.map((sheet) => getComputedStyle(sheet).breakBefore));
+    expect(breaks.length).toBeGreaterThan(1);
+    expect(breaks.slice(1).every((kind) => kind === "page")).toBe(true);
+    await page.close();
+  });
 });

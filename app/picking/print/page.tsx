@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import { byPickingDay } from "#lib/plan/pick-sheets";
 import { Cautions } from "../../cautions";
 import { PrintButton } from "../../ui/print-button.client";
+import { BucketCare } from "../bucket-care";
 import { choiceOf, queryOf } from "../choice";
 import { loadLines } from "../load-lines";
 import { PickSheet } from "../pick-sheet";
@@ -25,6 +26,7 @@ export default async function PrintPage({ searchParams }: { searchParams: Promis
       {byPickingDay(lines).map((day) => (
         <PickSheet key={day.cutDay} day={day} forBooking={choice !== null && "bookingId" in choice} />
       ))}
+      {lines.length > 0 && <BucketCare />}
       <Cautions crops={[...new Set(lines.map((line) => line.crop))]} open />
     </>
   );
