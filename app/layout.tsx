@@ -9,6 +9,7 @@ import "./look/season.css";
 import "./look/bloom.css";
 import "./look/beds.css";
 import "./look/what-if.css";
+import "./look/dates.css";
 import "./look/keep.css";
 import "./look/print.css";
 import { LastChange } from "./last-change";

@@ -8,13 +8,16 @@ export type AboutStems = {
   readonly byColour: readonly { readonly colour: Colour; readonly stems: number }[];
 };
 
-/** Fewer than this are said to the stem. */
-const EXACT_BELOW = 20;
-const TENS = 10;
+/** Up to so many stems a forecast is said in steps of so many. */
+const STEPS = [
+  { below: 20, step: 1 },
+  { below: 200, step: 5 },
+  { below: Number.POSITIVE_INFINITY, step: 10 },
+] as const;
 
-/** What a day has left, in tens: a forecast is not known to the stem. The largest colour comes first; one that rounds to none is left out. */
+/** What a day has left, in fives or tens: a forecast is not known to the stem. The largest colour comes first; one that rounds to none is left out. */
 export function aboutStems({ focalStems, byColour }: Pick<OpenDate, "focalStems" | "byColour">): AboutStems {
-  const step = focalStems < EXACT_BELOW ? 1 : TENS;
+  const step = STEPS.find(({ below }) => focalStems < below)?.step ?? 1;
   const parts = apportion(
     Math.round(focalStems / step),
     byColour.map(({ stems }) => stems),

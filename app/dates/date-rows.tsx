@@ -27,7 +27,7 @@ export function DateRows({ dates, bookingsOf, asked }: Props) {
             </th>
           )}
           <th scope="col">By colour</th>
-          <th scope="col">Booked that week</th>
+          <th scope="col">Bookings</th>
           <th scope="col">
             <span className="visually-hidden">Take it</span>
           </th>
@@ -85,7 +85,11 @@ function DateRow({
           ))}
       </td>
       <td>
-        {bookings.length === 0 ? <span className="soft">nothing</span> : countOf(bookings.length, "booking")}
+        {bookings.length === 0 ? (
+          <span className="soft">nothing booked</span>
+        ) : (
+          `${countOf(bookings.length, "booking")} that week`
+        )}
         {shortFocalStems > 0 && <span className="short-word">, {inWholes(shortFocalStems)} focal short</span>}
       </td>
       <td>

@@ -10,6 +10,8 @@ const TOP = 10;
 const DOTS = 44;
 /** How far under the bars each square of a booking stands. */
 const DOT_DEPTHS = [3, 10, 17, 24];
+/** The name of a month that begins nearer to the right edge would run off the picture. */
+const NAME_ROOM = 24;
 const WIDE: Size = { width: 1120, height: 240, className: "chart chart-wide" };
 const NARROW: Size = { width: 390, height: 220, className: "chart chart-narrow" };
 
@@ -69,7 +71,7 @@ function Strip({ dates, bookingCountOf, asked, size }: Props & { size: Size }) {
             {DOT_DEPTHS.slice(0, bookingCountOf(day)).map((depth) => (
               <rect key={depth} className="booked-dot" x={x + wide / 2 - 2.5} y={floor + depth} width="5" height="5" />
             ))}
-            {isFirstOfMonth && (index > 0 || dates.length < 2 || !startsLate(dates)) && (
+            {isFirstOfMonth && x < size.width - NAME_ROOM && (index > 0 || !startsLate(dates)) && (
               <text x={x} y={size.height - 4}>
                 {inShort(day).split(" ")[1]}
               </text>
@@ -82,7 +84,8 @@ function Strip({ dates, bookingCountOf, asked, size }: Props & { size: Size }) {
 }
 
 /** A month of one Saturday at the start has no room for its name. */
-const startsLate = ([first, second]: readonly OpenDate[]): boolean => first.day.slice(5, 7) !== second.day.slice(5, 7);
+const startsLate = ([first, second]: readonly OpenDate[]): boolean =>
+  second !== undefined && first.day.slice(5, 7) !== second.day.slice(5, 7);
 
 /** The next of a few round steps of a power of ten. */
 function roundedUp(most: number): number {

@@ -1,3 +1,4 @@
+import { Fragment } from "react";
 import type { Booking } from "#lib/domain/booking";
 import { addDays, type Day, inFull, isoWeekOf, mondayOf, weekInWords, withWeekday } from "#lib/domain/day";
 import type { OpenDate } from "#lib/plan/open-dates";
@@ -20,10 +21,12 @@ export function DayAnswer({ date, bookings, today }: Props) {
           <>
             <strong className="good-word">About {countOf(about.stems, "focal stem")} left:</strong>{" "}
             {about.byColour.map(({ colour, stems }, index) => (
-              <span key={colour}>
+              <Fragment key={colour}>
                 {index > 0 && ", "}
-                {inWholes(stems)} <ColourWord colour={colour} />
-              </span>
+                <span className="unbroken">
+                  {inWholes(stems)} <ColourWord colour={colour} />
+                </span>
+              </Fragment>
             ))}
             .
           </>

@@ -1,10 +1,13 @@
 import { z } from "zod";
-import { whatIfSchema } from "#lib/domain/what-if";
 import type { Snapshot } from "#lib/domain/snapshot";
+import { whatIfSchema } from "#lib/domain/what-if";
 import { winterBeds } from "#lib/plan/winter-beds";
 
 /** Beds to keep in a season, as a page asks for them. */
-export const askedBeds = z.object({ seasonYear: whatIfSchema.shape.seasonYear, keptBedIds: z.array(z.int()).max(10_000) });
+export const askedBeds = z.object({
+  seasonYear: whatIfSchema.shape.seasonYear,
+  keptBedIds: z.array(z.int()).max(10_000),
+});
 export type AskedBeds = z.infer<typeof askedBeds>;
 
 export const NOT_ASKED = "this is not a list of beds to keep";

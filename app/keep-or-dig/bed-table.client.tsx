@@ -1,9 +1,9 @@
 "use client";
 
 import type { Units } from "#lib/domain/words";
-import type { BedWorth } from "../work/jobs";
 import { ColourWord } from "../ui/colour-words";
 import { countOf, inPercent, inRoundMoney, inWholes } from "../ui/numbers";
+import type { BedWorth } from "../work/jobs";
 import { limitInWords } from "./limit-words";
 import type { BedRow } from "./planner-data";
 import type { Answered } from "./use-answer.client";
@@ -27,8 +27,8 @@ export function BedTable({ rows, units, keptBedIds, keptNowIds, worths, turn, ch
     <>
       <p>
         Tick a bed to keep it in the ground. A bed’s worth is what the season would cost more if that bed alone went the
-        other way. Survival in the ground: <strong>no published figure was found; it is your own number</strong>, for the
-        farm on <a href="/farm/winter">Winter costs</a>, for a planting on its bed’s page.
+        other way. Survival in the ground: <strong>no published figure was found; it is your own number</strong>, for
+        the farm on <a href="/farm/winter">Winter costs</a>, for a planting on its bed’s page.
       </p>
       <p className="actions">
         <button type="button" onClick={() => choose(keptNowIds)}>
@@ -113,8 +113,7 @@ const KeepCell = ({ row, isKept, turn }: { row: BedRow; isKept: boolean; turn: (
         aria-describedby={row.forbidden.length ? `why-${row.id}` : undefined}
         onChange={() => turn(row.id)}
       />
-      <span className="visually-hidden">Keep {row.name}</span>
-      <span className="only-phone">keep {row.name}</span>
+      <span className="keep-word">Keep {row.name}</span>
     </label>
   </td>
 );
@@ -122,7 +121,12 @@ const KeepCell = ({ row, isKept, turn }: { row: BedRow; isKept: boolean; turn: (
 type WorthProps = { row: BedRow; worth: BedWorth | undefined; isStale: boolean; units: Units };
 
 function WorthCells({ row, worth, isStale, units }: WorthProps) {
-  if (!worth) return <td colSpan={3} className="soft">…</td>;
+  if (!worth)
+    return (
+      <td colSpan={3} className="soft">
+        …
+      </td>
+    );
   return (
     <>
       <td data-label="Focal stems gained" data-stale={isStale}>

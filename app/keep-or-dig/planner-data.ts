@@ -32,6 +32,8 @@ export type AtHand = {
 /** All that the screen starts from. */
 export type PlannerData = {
   readonly seasonYear: number;
+  /** Grows with every write, so that what is shown is asked anew after one. */
+  readonly revision: number;
   readonly units: Units;
   readonly rows: readonly BedRow[];
   readonly atHand: AtHand;
@@ -58,7 +60,8 @@ export function bedRows(snapshot: Snapshot, seasonYear: number): BedRow[] {
       forbidden: bed.forbidden,
       keep: bed.keep,
       dig: bed.dig,
-      survivalShare: clumps === 0 ? snapshot.farm.winter.winterSurvivalShare : 1 - clumpsLost(plantings, snapshot.farm) / clumps,
+      survivalShare:
+        clumps === 0 ? snapshot.farm.winter.winterSurvivalShare : 1 - clumpsLost(plantings, snapshot.farm) / clumps,
       hasOwnSurvival: plantings.some(({ winterSurvivalShare }) => winterSurvivalShare !== null),
     };
   });

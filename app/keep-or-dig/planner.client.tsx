@@ -21,9 +21,9 @@ const WORTH_SETTLE_MS = 250;
 
 /** The beds with their ticks, and everything that hangs on them. Nothing is written before the beds are adopted. */
 export function Planner({ data }: { data: PlannerData }) {
-  const { seasonYear, rows, units, atHand, keptNowIds } = data;
+  const { seasonYear, revision, rows, units, atHand, keptNowIds } = data;
   const [keptBedIds, setKeptBedIds] = useState(data.board.keptBedIds);
-  const question = JSON.stringify({ seasonYear, keptBedIds });
+  const question = JSON.stringify({ seasonYear, keptBedIds, revision });
   const board = useAnswer<KeepBoard>("/keep-or-dig/try", question, data.board, TRY_SETTLE_MS);
   const worths = useAnswer<readonly BedWorth[] | null>("/keep-or-dig/worths", question, null, WORTH_SETTLE_MS);
   const inOrder = (ids: ReadonlySet<number>) => rows.flatMap(({ id }) => (ids.has(id) ? [id] : []));
@@ -56,7 +56,7 @@ export function Planner({ data }: { data: PlannerData }) {
         <KeepStrip board={board} keptCount={keptBedIds.length} openCount={rows.filter(isOpen).length} />
       </section>
       <BoardFigures board={board} keptCount={keptBedIds.length} units={units} atHand={atHand} />
-      <AdoptBeds rows={rows} seasonYear={seasonYear} keptBedIds={keptBedIds} keptNowIds={keptNowIds} />
+      <AdoptBeds rows={rows} seasonYear={seasonYear} keptBedIds={keptBedIds} />
       <HowSure key={question} question={{ seasonYear, keptBedIds }} />
       <KeepCurve seasonYear={seasonYear} />
       <SurvivalSweep seasonYear={seasonYear} rows={rows} />

@@ -15,7 +15,12 @@ const UNREACHED = "The farm’s server cannot be reached. Your ticks are still h
  * Asks an address whenever the question changes; the newest question wins. The answer that is there at first stands for the first question
  * unless it is null. `settleMs`: questions that follow within this time are asked as one.
  */
-export function useAnswer<Answer>(address: string, question: string, first: Answer, settleMs: number): Answered<Answer> {
+export function useAnswer<Answer>(
+  address: string,
+  question: string,
+  first: Answer,
+  settleMs: number,
+): Answered<Answer> {
   const [answered, setAnswered] = useState<Answered<Answer>>({ answer: first, isStale: first === null, problem: null });
   const known = useRef(first === null ? null : question);
   useEffect(() => {

@@ -7,7 +7,7 @@ type Props = { whatIf: WhatIf; kind: Change["kind"]; title: string; submit: stri
 
 /** A short form for one kind of change. */
 export const AddForm = ({ whatIf, kind, title, submit, children }: Props) => (
-  <div className="card">
+  <div className="card supposing">
     <h3>{title}</h3>
     <Form action={addChange} submit={submit} hidden={{ whatIfId: whatIf.id, kind }} label={title} isQuiet>
       <div className="fields">{children}</div>

@@ -30,7 +30,8 @@ export function readBookingDraft(values: FormValues, { farm, recipes }: Snapshot
     sparePercent: shown(PERCENT, farm.spareShare),
     unacceptableCropIds: [],
     pieces: pieces.map(({ index, pieceCount }) => ({
-      recipeId: chosen(values, `pieceRecipe[${index}]`, recipes, "a piece"),
+      // No recipe has the id 0: what was not chosen is refused already, and the other fields are still to be read.
+      recipeId: chosen(values, `pieceRecipe[${index}]`, recipes, "a piece") || 0,
       pieceCount,
       colours: "",
     })),

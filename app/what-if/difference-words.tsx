@@ -18,7 +18,7 @@ export function Difference({ difference, sense }: { difference: number; sense: S
   const size = sense.isMoney ? inRoundMoney(Math.abs(difference)) : inWholes(Math.abs(difference));
   const isBetter = difference < 0 === (sense.better === "less");
   return (
-    <span className={isBetter ? "good-word" : "short-word"}>
+    <span className={isBetter ? "unbroken good-word" : "unbroken short-word"}>
       {difference < 0 ? "−" : "+"}
       {size} {sense.words[difference < 0 ? 0 : 1]}
     </span>

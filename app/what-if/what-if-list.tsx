@@ -15,7 +15,7 @@ export function WhatIfList({ whatIfs, compared, farm }: Props) {
       <h2>Kept so far</h2>
       <ul className="cards">
         {whatIfs.map((whatIf) => (
-          <li className="card" key={whatIf.id}>
+          <li className="card supposing" key={whatIf.id}>
             <h3>
               <a href={`/what-if/${whatIf.id}`}>{whatIf.name}</a>
             </h3>

@@ -1,10 +1,10 @@
 import type { Day } from "#lib/domain/day";
+import type { ObservedChance } from "#lib/maths/observed-chance";
 import type { ChoiceProgress, WinterChoice } from "#lib/plan/keep-or-dig";
 import type { CurvePoint } from "#lib/plan/keep-or-dig-curve";
 import type { FewestBeds, FewestProgress } from "#lib/plan/keep-or-dig-fewest";
 import type { SurvivalPoint } from "#lib/plan/keep-or-dig-sweep";
 import type { BedVerdict } from "#lib/plan/keep-or-dig-verdicts";
-import type { ObservedChance } from "#lib/maths/observed-chance";
 import type { SeasonSamples } from "#lib/plan/simulation-samples";
 import type { Band } from "#lib/plan/simulation-summary";
 
@@ -25,8 +25,8 @@ export type Jobs = {
     progress: PointsDone;
     answer: readonly SurvivalPoint[];
   };
-  /** What each bed is worth, the others as they are. */
-  verdicts: { ask: OfBeds; progress: never; answer: readonly BedWorth[] };
+  /** What each bed is worth, the others as they are; stopped before it begins, nothing. */
+  verdicts: { ask: OfBeds; progress: null; answer: readonly BedWorth[] };
   /** A run of sampled seasons, walked once for each plan of beds to keep: the same seasons for all. */
   sample: {
     ask: OfSeason & {
@@ -39,7 +39,11 @@ export type Jobs = {
     answer: readonly SeasonSamples[];
   };
   /** What the sampled seasons say of these beds kept, beside every bed dug. */
-  sureness: { ask: OfBeds & { readonly dug: SeasonSamples; readonly kept: SeasonSamples }; progress: never; answer: Sureness };
+  sureness: {
+    ask: OfBeds & { readonly dug: SeasonSamples; readonly kept: SeasonSamples };
+    progress: never;
+    answer: Sureness;
+  };
 };
 export type JobKind = keyof Jobs;
 

@@ -15,8 +15,8 @@ type Waiting = {
   readonly id: number;
   readonly snapshot: Snapshot;
   readonly asked: Asked;
-  readonly told: (progress: never) => void;
-  readonly done: (answer: never) => void;
+  readonly told: (progress: unknown) => void;
+  readonly done: (answer: unknown) => void;
   readonly failed: (error: Error) => void;
   isStopped: boolean;
 };
@@ -42,10 +42,12 @@ class Pool {
     told: (progress: Jobs[Kind]["progress"]) => void = () => {},
   ): Running<Kind> {
     const id = this.#nextId++;
-    const answer = new Promise<Jobs[Kind]["answer"]>((done, failed) => {
-      // A kind and what it asks belong together, which the type of a union cannot follow.
-      this.#queue.push({ id, snapshot, asked: { kind, ask } as unknown as Asked, told, done, failed, isStopped: false });
-    });
+    // The message between the threads is a door: what a kind asks, tells and answers is held to its type by RUN on the other side.
+    const asked = { kind, ask } as unknown as Asked;
+    const answer = new Promise<unknown>((done, failed) => {
+      const tell = (progress: unknown) => told(progress as Jobs[Kind]["progress"]);
+      this.#queue.push({ id, snapshot, asked, told: tell, done, failed, isStopped: false });
+    }).then((said) => said as Jobs[Kind]["answer"]);
     // Whoever asked may have gone; a failure that nobody waits for must not end the server.
     answer.catch(() => {});
     this.#go();
@@ -78,8 +80,7 @@ class Pool {
   /** One more thread, while there may be one. */
   #another(): Thread | null {
     if (this.#threads.length >= THREAD_COUNT) return null;
-    const file = join(process.cwd(), "app", "work", "thread.mjs");
-    const worker = new Worker(/* turbopackIgnore: true */ file);
+    const worker = newWorker(join(process.cwd(), "app", "work", "thread.mjs"));
     const thread: Thread = { worker, farm: null, job: null };
     worker.on("message", (message: FromThread) => this.#hear(thread, message));
     worker.on("error", (error) => this.#lose(thread, error));
@@ -93,9 +94,12 @@ class Pool {
   #hear(thread: Thread, message: FromThread): void {
     const { job } = thread;
     if (job?.id !== message.id) return;
-    if (message.type === "progress") return job.told(message.progress as never);
+    if (message.type === "progress") {
+      job.told(message.progress);
+      return;
+    }
     thread.job = null;
-    if (message.type === "done") job.done(message.answer as never);
+    if (message.type === "done") job.done(message.answer);
     else job.failed(new Error(message.message));
     this.#go();
   }
@@ -108,6 +112,9 @@ class Pool {
     this.#go();
   }
 }
+
+/** A thread from a file that is read as it lies. Written out as `new Worker`, the bundler would try to pack the file and all that it needs. */
+const newWorker = (file: string): Worker => Reflect.construct(Worker, [file]);
 
 /** Kept for the life of the server, across the bundles that Next makes. */
 const shared: typeof globalThis & { workPool?: Pool } = globalThis;

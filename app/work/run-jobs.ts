@@ -55,8 +55,9 @@ export const RUN: { readonly [Kind in JobKind]: (farm: JobFarm, ask: Jobs[Kind][
     }
     return points;
   },
-  // biome-ignore lint/correctness/useYield: one step, and nothing to tell on the way
   *verdicts(farm, { seasonYear, keptBedIds }) {
+    // Whoever asked may have gone on to other beds while this waited.
+    if (yield null) return [];
     return bedVerdicts(farm.season(seasonYear), keptBedIds).map((verdict) => ({
       bedId: verdict.bed.id,
       isKept: verdict.isKept,
@@ -68,7 +69,6 @@ export const RUN: { readonly [Kind in JobKind]: (farm: JobFarm, ask: Jobs[Kind][
       wouldBreak: verdict.wouldBreak,
     }));
   },
-  // biome-ignore lint/correctness/useYield: a run is short enough to be one step
   *sample({ snapshot }, { plans, seasonYear, ...run }) {
     return plans.map((keptBedIds) =>
       runSimulationJob({

@@ -10,7 +10,9 @@ export async function POST(request: Request): Promise<Response> {
   const problem = refusalOf(farm, asked.data);
   if (problem) return Response.json({ problem }, { status: 409 });
   try {
-    return Response.json({ answer: await pool().start(farm, "verdicts", asked.data).answer });
+    const working = pool().start(farm, "verdicts", asked.data);
+    request.signal.addEventListener("abort", working.stop);
+    return Response.json({ answer: await working.answer });
   } catch (error) {
     return Response.json({ problem: error instanceof Error ? error.message : String(error) }, { status: 500 });
   }

@@ -1,0 +1,11 @@
+import type { Snapshot } from "#lib/domain/snapshot";
+import { bedsKeptNow } from "#lib/plan/keep-board";
+import { type WinterWorksheet, winterWorksheet } from "#lib/plan/winter-worksheet";
+
+/** The worksheet of the beds as the farm has them: kept where any of the bed is kept, dug otherwise. */
+export const worksheetOf = (snapshot: Snapshot, seasonYear: number): WinterWorksheet =>
+  winterWorksheet(
+    snapshot,
+    seasonYear,
+    bedsKeptNow(snapshot, seasonYear).map(({ bed }) => bed.id),
+  );

@@ -1,0 +1,17 @@
+import { winterCalendar } from "#lib/export/winter-calendar";
+import { now } from "../../../clock";
+import { loadFarm } from "../../../load";
+import { seasonYear } from "../../../season-year";
+import { worksheetOf } from "../../load-worksheet";
+
+/** The winter's work as a calendar file. */
+export async function GET(): Promise<Response> {
+  const year = await seasonYear();
+  const snapshot = loadFarm();
+  return new Response(winterCalendar(worksheetOf(snapshot, year), snapshot.farm, year, now()), {
+    headers: {
+      "content-type": "text/calendar; charset=utf-8",
+      "content-disposition": `attachment; filename="winter-${year - 1}-${year}.ics"`,
+    },
+  });
+}

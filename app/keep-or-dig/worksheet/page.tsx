@@ -1,0 +1,97 @@
+import type { Metadata } from "next";
+import { z } from "zod";
+import { daySchema, inFull, withWeekday } from "#lib/domain/day";
+import { bedsKeptNow } from "#lib/plan/keep-board";
+import { loadFarm } from "../../load";
+import { SeasonSwitch } from "../../season-switch";
+import { seasonYear } from "../../season-year";
+import { countOf } from "../../ui/numbers";
+import { PrintButton } from "../../ui/print-button.client";
+import { CameThrough } from "../came-through";
+import { worksheetOf } from "../load-worksheet";
+import { NoCandidates } from "../no-candidates";
+import { WinterCautionList } from "../winter-caution-list";
+import { WorkDay } from "../work-day";
+import { WorkTotals } from "../work-totals";
+
+export const metadata: Metadata = { title: "Winter worksheet" };
+
+const query = z.object({ day: daySchema.optional().catch(undefined) });
+
+/** The winter's work from frost to spring, a page a day, as the farm has its beds now. */
+export default async function WorksheetPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
+  const { day: chosen } = query.parse(await searchParams);
+  const year = await seasonYear();
+  const snapshot = loadFarm();
+  const { farm } = snapshot;
+  const sheet = worksheetOf(snapshot, year);
+  const days = [...new Set(sheet.tasks.map(({ day }) => day))];
+  const shown = chosen && days.includes(chosen) ? [chosen] : days;
+  if (sheet.beds.length === 0)
+    return (
+      <>
+        <h1>Winter worksheet</h1>
+        <NoCandidates snapshot={snapshot} seasonYear={year} />
+      </>
+    );
+  return (
+    <>
+      <p className="crumb no-print">
+        <a href="/keep-or-dig">Keep or dig</a>
+      </p>
+      <section className="page" aria-labelledby="worksheet">
+        <div className="row apart">
+          <h1 id="worksheet">
+            Winter worksheet, {year - 1}–{year}
+          </h1>
+          <SeasonSwitch seasonYear={year} back="/keep-or-dig/worksheet" />
+        </div>
+        <p className="only-print">{farm.name}</p>
+        <div className="actions">
+          <PrintButton />
+          <a className="button" href="/keep-or-dig/worksheet/calendar">
+            Calendar file
+          </a>
+          {shown.length < days.length && (
+            <a className="button" href="/keep-or-dig/worksheet">
+              All {countOf(days.length, "day")}
+            </a>
+          )}
+        </div>
+        <p>
+          Days hang on your median frosts, the first of autumn and the last of spring: move them with the weather. Two
+          weeks from frost to digging is published (University of Minnesota Extension); the other spans are common
+          practice.
+        </p>
+        <WorkTotals sheet={sheet} units={farm.units} />
+        <nav aria-label="Days of work">
+          <ul className="tabs">
+            {days.map((day) => (
+              <li key={day}>
+                <a href={`/keep-or-dig/worksheet?day=${day}`} aria-current={day === chosen ? "true" : undefined}>
+                  {withWeekday(day)}
+                </a>
+              </li>
+            ))}
+          </ul>
+        </nav>
+        <details className="notice" open={chosen === undefined}>
+          <summary>
+            <strong>Take care</strong>
+          </summary>
+          <WinterCautionList cautions={sheet.cautions} />
+        </details>
+      </section>
+      {shown.map((day) => (
+        <WorkDay
+          key={day}
+          title={inFull(day)}
+          day={day}
+          tasks={sheet.tasks.filter((task) => task.day === day)}
+          units={farm.units}
+        />
+      ))}
+      <CameThrough beds={bedsKeptNow(snapshot, year)} snapshot={snapshot} seasonYear={year} />
+    </>
+  );
+}
