@@ -99,6 +99,13 @@ function check({ nodeCount, arcCount, supply, unmetCost, from, to, cost }: FlowN
 
 const greatestCommonDivisor = (a: number, b: number): number => (b === 0 ? a : greatestCommonDivisor(b, a % b));
 
+/**
+ * How the arcs are searched: blocks of so many roots of the arc count, laid out so that neighbours in a block lie so far apart. Both were
+ * measured on seeded farms of three sizes: small blocks mean more pivots, but a pivot costs less than looking at a hundred arcs.
+ */
+const BLOCK_SHARE = 0.08;
+const STRIDE_SHARE = 0.07;
+
 /** Node `nodeCount` is the root; arc `arcCount + node` is the node's root arc. */
 function layOut({ nodeCount, arcCount, supply, unmetCost, from, to, cost }: FlowNetwork, giverCount = 0): LaidOutArcs {
   const count = arcCount + nodeCount;
@@ -112,7 +119,7 @@ function layOut({ nodeCount, arcCount, supply, unmetCost, from, to, cost }: Flow
     to: new Int32Array(count + nodeCount),
     cost: new Int32Array(count + nodeCount).fill(spareCost, count),
   };
-  let stride = Math.max(1, Math.round(count * 0.618));
+  let stride = Math.max(1, Math.round(count * STRIDE_SHARE));
   while (greatestCommonDivisor(stride, count) > 1) stride++;
   for (
     let place = 0, arc = 0;
@@ -142,7 +149,7 @@ function layOut({ nodeCount, arcCount, supply, unmetCost, from, to, cost }: Flow
 
 function pivotToOptimum(tree: SpanningTree, { count, from, to, cost }: LaidOutArcs): number {
   const price = tree.price;
-  const blockSize = Math.min(count, Math.max(20, Math.ceil(Math.sqrt(count) * 0.5)));
+  const blockSize = Math.min(count, Math.max(8, Math.ceil(Math.sqrt(count) * BLOCK_SHARE)));
   let pivotCount = 0;
   let next = 0;
   for (;;) {

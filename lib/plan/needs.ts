@@ -34,29 +34,42 @@ export function needs(snapshot: Snapshot, seasonYear: number): Need[] {
  * once per need, never per piece [N1] [N2].
  */
 export function needsOf(booking: Booking, recipes: Pick<ById<Recipe>, "get">): Need[] {
-  const sums = new Map<string, { line: AskedLine; stems: number }>();
-  const unacceptable = booking.unacceptableCropIds.join();
+  const sums: { line: AskedLine; stems: number }[] = [];
   for (const line of askedLines(booking, recipes)) {
-    const key = `${ROLES.indexOf(line.role)}/${line.cropId ?? ""}/${line.cropOnly ? 1 : 0}/${line.colours.join("+")}`;
-    const sum = sums.get(key);
+    const sum = sums.find((known) => isAlike(known.line, line));
     if (sum) sum.stems += line.stems;
-    else sums.set(key, { line, stems: line.stems });
+    else sums.push({ line, stems: line.stems });
   }
   const eventDay = toDayNumber(booking.eventOn);
-  return [...sums.entries()]
-    .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([key, { line, stems }]) => ({
+  const unacceptable = booking.unacceptableCropIds.join();
+  return sums
+    .sort((a, b) => inOrder(a.line, b.line))
+    .map(({ line: { role, cropId, cropOnly, colours }, stems }) => ({
       booking,
       eventDay,
-      role: line.role,
-      cropId: line.cropId,
-      cropOnly: line.cropOnly,
-      colours: line.colours,
-      kind: `${key}/${unacceptable}`,
+      role,
+      cropId,
+      cropOnly,
+      colours,
+      kind: `${role}/${cropId ?? ""}/${cropOnly}/${colours.join("+")}/${unacceptable}`,
       stemsWithoutSpare: stems,
       stems: wholeStems(stems * (1 + booking.spareShare)),
     }));
 }
+
+/** Roles in their order, then colours by name, so that the order of the lines changes nothing. */
+const inOrder = (a: AskedLine, b: AskedLine): number => {
+  const [ours, theirs] = [a.colours.join(), b.colours.join()];
+  return ROLES.indexOf(a.role) - ROLES.indexOf(b.role) || (ours < theirs ? -1 : ours > theirs ? 1 : 0);
+};
+
+const isAlike = (a: AskedLine, b: AskedLine): boolean =>
+  a.role === b.role && a.cropId === b.cropId && a.cropOnly === b.cropOnly && areSame(a.colours, b.colours);
+
+const areSame = (a: readonly Colour[], b: readonly Colour[]): boolean =>
+  a === b || (a.length === b.length && a.every((colour, index) => colour === b[index]));
+
+const ANY_COLOUR: readonly Colour[] = [];
 
 type AskedLine = Pick<Need, "role" | "cropId" | "cropOnly" | "colours"> & { readonly stems: number };
 
@@ -67,7 +80,7 @@ function askedLines(booking: BookingDraft, recipes: Pick<ById<Recipe>, "get">): 
       role: line.role,
       cropId: null,
       cropOnly: false,
-      colours: line.colours === "any" ? [] : palette,
+      colours: line.colours === "any" ? ANY_COLOUR : palette,
       stems: pieceCount * line.stemsPerPiece,
     }));
   });

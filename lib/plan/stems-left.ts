@@ -1,52 +1,56 @@
 import type { Match } from "./match";
 
 /**
- * Stems of each variety by day, and how many the match leaves free, summed ahead so that any run of days is one subtraction.
- * Days are day numbers, both ends included; `supplyIndex` counts varieties in `match.supplies`.
+ * Stems of each variety by day, and how many the match leaves free, summed ahead day after day so that any run of days is one
+ * subtraction. Days are day numbers, both ends included; `supplyIndex` counts varieties in `match.supplies`. A run turned round has none.
  */
 export class StemsByDay {
-  readonly #match: Match;
-  readonly #sums: readonly { readonly all: Int32Array; readonly left: Int32Array }[];
+  readonly #firstDay: number;
+  readonly #dayCount: number;
+  readonly #all: Int32Array;
+  readonly #left: Int32Array;
 
   constructor(match: Match) {
-    this.#match = match;
+    const { supplies, network } = match;
     const given = stemsGiven(match);
-    this.#sums = match.supplies.map(({ stems }, supplyIndex) => {
-      const all = new Int32Array(stems.length + 1);
-      const left = new Int32Array(stems.length + 1);
-      for (let index = 0; index < stems.length; index++) {
-        all[index + 1] = all[index] + stems[index];
-        left[index + 1] = left[index] + stems[index] - given[match.network.firstSupply[supplyIndex] + index];
+    const first = supplies.reduce((day, { days }) => Math.min(day, days[0]), Number.POSITIVE_INFINITY);
+    const last = supplies.reduce((day, { days }) => Math.max(day, days[days.length - 1]), Number.NEGATIVE_INFINITY);
+    this.#firstDay = supplies.length ? first : 0;
+    this.#dayCount = supplies.length ? last - first + 1 : 0;
+    // One place more than there are days: place 0 of a variety is the evening before the first.
+    const places = this.#dayCount + 1;
+    this.#all = new Int32Array(supplies.length * places);
+    this.#left = new Int32Array(supplies.length * places);
+    supplies.forEach(({ days, stems }, supplyIndex) => {
+      const start = supplyIndex * places;
+      days.forEach((day, index) => {
+        const place = start + day - this.#firstDay + 1;
+        this.#all[place] = stems[index];
+        this.#left[place] = stems[index] - given[network.firstSupply[supplyIndex] + index];
+      });
+      for (let place = start + 1; place < start + places; place++) {
+        this.#all[place] += this.#all[place - 1];
+        this.#left[place] += this.#left[place - 1];
       }
-      return { all, left };
     });
   }
 
-  /** Stems cut from `earliest` to `latest`; none when they are the other way round. */
+  /** Stems cut from `earliest` to `latest`. */
   all(supplyIndex: number, earliest: number, latest: number): number {
     if (latest < earliest) return 0;
-    const { all } = this.#sums[supplyIndex];
-    return all[this.#after(supplyIndex, latest)] - all[this.#after(supplyIndex, earliest - 1)];
+    return this.#all[this.#place(supplyIndex, latest)] - this.#all[this.#place(supplyIndex, earliest - 1)];
   }
 
-  /** Stems cut from `earliest` to `latest` that serve nobody; none when they are the other way round. */
+  /** Stems cut from `earliest` to `latest` that serve nobody. */
   left(supplyIndex: number, earliest: number, latest: number): number {
     if (latest < earliest) return 0;
-    const { left } = this.#sums[supplyIndex];
-    return left[this.#after(supplyIndex, latest)] - left[this.#after(supplyIndex, earliest - 1)];
+    return this.#left[this.#place(supplyIndex, latest)] - this.#left[this.#place(supplyIndex, earliest - 1)];
   }
 
-  /** How many of the variety's cut days lie on or before `day`. */
-  #after(supplyIndex: number, day: number): number {
-    const { days } = this.#match.supplies[supplyIndex];
-    let low = 0;
-    let high = days.length;
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if (days[middle] <= day) low = middle + 1;
-      else high = middle;
-    }
-    return low;
+  /** Where the sum up to the evening of `day` stands. */
+  #place(supplyIndex: number, day: number): number {
+    const inSeason = Math.min(Math.max(day - this.#firstDay + 1, 0), this.#dayCount);
+    return supplyIndex * (this.#dayCount + 1) + inSeason;
   }
 }
 

@@ -42,12 +42,11 @@ export function supplyOf(
   for (const stock of snapshot.coolerStock)
     if (stock.stemCount > 0 && yearOf(stock.cutOn) === seasonYear)
       put(stock.varietyId, toDayNumber(stock.cutOn), { origin: { kind: "cooler", stock }, stems: stock.stemCount });
-  for (const planting of plantings)
+  for (const planting of plantings) {
+    const origin: Origin = { kind: "planting", planting };
     for (let index = 0; index < planting.cutDays.length; index++)
-      put(planting.variety.id, planting.cutDays[index], {
-        origin: { kind: "planting", planting },
-        stems: planting.cutStems[index],
-      });
+      put(planting.variety.id, planting.cutDays[index], { origin, stems: planting.cutStems[index] });
+  }
   return snapshot.varieties.flatMap((variety) => {
     const byDay = byVariety.get(variety.id);
     if (!byDay) return [];
