@@ -11,6 +11,7 @@ import "./look/beds.css";
 import "./look/what-if.css";
 import "./look/dates.css";
 import "./look/keep.css";
+import "./look/worksheet.css";
 import "./look/print.css";
 import { LastChange } from "./last-change";
 import { Nav } from "./ui/nav.client";

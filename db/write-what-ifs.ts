@@ -60,12 +60,12 @@ export const removeWhatIf = (database: FarmDatabase, id: number): Written =>
   });
 
 /**
- * Makes the farm what it would be: everything that a what-if changes, as one change that can be undone. Gives the ids of the plantings and bookings that
+ * Makes the farm what it would be: everything that a what-if changes, as one change that can be undone, under the title given. Gives the ids of the plantings and bookings that
  * were added. Refused, with every reason, when a row it names is no longer there or a new booking has another's client and day.
  */
 export const adoptWhatIf = (
   database: FarmDatabase,
-  name: string,
+  title: string,
   { farm, plantings, bookings, changedCurves }: AdoptedRows,
 ): Written<{ readonly plantingIds: readonly number[]; readonly bookingIds: readonly number[] }> =>
   write(database, () => {
@@ -107,7 +107,7 @@ export const adoptWhatIf = (
     });
     refusals.end();
     return {
-      title: `adopted the what-if ${name}`,
+      title,
       result: { plantingIds: insertPlantings(database, plantings.added), bookingIds },
     };
   });

@@ -27,7 +27,7 @@ export function AdoptBeds({ rows, seasonYear, keptBedIds }: Props) {
       </p>
     );
   return (
-    <section aria-labelledby="adopt" className="card">
+    <section aria-labelledby="adopt" className="card adopt-beds">
       <h2 id="adopt">Adopt these beds</h2>
       <p>
         {toKeep.length > 0 && <>From now on kept in the ground: {bedNames(rows, toKeep)}. </>}

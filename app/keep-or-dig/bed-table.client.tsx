@@ -7,7 +7,7 @@ import type { BedWorth } from "../work/jobs";
 import { limitInWords } from "./limit-words";
 import type { BedRow } from "./planner-data";
 import type { Answered } from "./use-answer.client";
-import { breakEvenInWords, isWrongWay, weeksInWords, worthInWords } from "./worth-words";
+import { breakEvenInWords, isWrongWay, stemsInWords, weeksInWords, worthInWords } from "./worth-words";
 
 type Props = {
   rows: readonly BedRow[];
@@ -130,7 +130,7 @@ function WorthCells({ row, worth, isStale, units }: WorthProps) {
   return (
     <>
       <td data-label="Focal stems gained" data-stale={isStale}>
-        <strong>{inWholes(worth.focalStems)}</strong>{" "}
+        <strong>{stemsInWords(worth.focalStems)}</strong>{" "}
         {worth.weeks.length > 0 && <span className="small soft">{weeksInWords(worth.weeks)}</span>}
       </td>
       <td data-label="Worth" data-stale={isStale}>

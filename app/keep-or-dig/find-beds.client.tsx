@@ -4,7 +4,7 @@ import type { Units } from "#lib/domain/words";
 import type { ChoiceProgress, WinterChoice } from "#lib/plan/keep-or-dig";
 import type { FewestBeds, FewestProgress } from "#lib/plan/keep-or-dig-fewest";
 import { countOf, inRoundMoney, inWholes } from "../ui/numbers";
-import { ChoiceFound, FewestFound } from "./found-words";
+import { ChoiceFound, FewestFound, Ticks } from "./found-words";
 import type { BedRow } from "./planner-data";
 import { useWork } from "./use-work.client";
 import { WorkBar } from "./work-bar";
@@ -13,17 +13,19 @@ type Props = {
   seasonYear: number;
   rows: readonly BedRow[];
   units: Units;
+  keptBedIds: readonly number[];
   choose: (ids: readonly number[]) => void;
 };
 
 /** Lets the tool choose: the cheapest beds, or the fewest that close the focal gaps. What is found sets the ticks. */
-export function FindBeds({ seasonYear, rows, units, choose }: Props) {
+export function FindBeds({ seasonYear, rows, units, keptBedIds, choose }: Props) {
   const cheapest = useWork<ChoiceProgress, WinterChoice>("/keep-or-dig/choose", (choice) => {
     if ("keptBedIds" in choice) choose(choice.keptBedIds);
   });
   const fewest = useWork<FewestProgress, FewestBeds>("/keep-or-dig/choose", (found) => {
     if (found.status !== "infeasible") choose(found.keptBedIds);
   });
+  const ticksAt = (ids: readonly number[]) => <Ticks ids={ids} keptBedIds={keptBedIds} choose={choose} />;
   const isBusy = cheapest.isRunning || fewest.isRunning;
   return (
     <section aria-label="Let the tool choose" className="find-beds">
@@ -62,8 +64,15 @@ export function FindBeds({ seasonYear, rows, units, choose }: Props) {
       )}
       {cheapest.problem && <Failed problem={cheapest.problem} />}
       {fewest.problem && <Failed problem={fewest.problem} />}
-      {cheapest.answer && <ChoiceFound choice={cheapest.answer} rows={rows} units={units} />}
-      {fewest.answer && <FewestFound found={fewest.answer} rows={rows} />}
+      {cheapest.answer && (
+        <ChoiceFound
+          choice={cheapest.answer}
+          rows={rows}
+          units={units}
+          ticks={"keptBedIds" in cheapest.answer && ticksAt(cheapest.answer.keptBedIds)}
+        />
+      )}
+      {fewest.answer && <FewestFound found={fewest.answer} rows={rows} ticks={ticksAt(fewest.answer.keptBedIds)} />}
     </section>
   );
 }

@@ -1,3 +1,4 @@
+import type { ReactNode } from "react";
 import type { Units } from "#lib/domain/words";
 import type { WinterChoice } from "#lib/plan/keep-or-dig";
 import type { FewestBeds } from "#lib/plan/keep-or-dig-fewest";
@@ -12,10 +13,22 @@ export function bedNames(rows: readonly BedRow[], ids: readonly number[]): strin
   return names.length === 1 ? names[0] : `${names.slice(0, -1).join(", ")} and ${names[names.length - 1]}`;
 }
 
-type ChoiceProps = { choice: WinterChoice; rows: readonly BedRow[]; units: Units };
+type ChoiceProps = { choice: WinterChoice; rows: readonly BedRow[]; units: Units; ticks: ReactNode };
+
+type TicksProps = { ids: readonly number[]; keptBedIds: readonly number[]; choose: (ids: readonly number[]) => void };
+
+/** Whether the ticks stand at what was found; if not, the button that sets them to it. */
+export const Ticks = ({ ids, keptBedIds, choose }: TicksProps) =>
+  ids.length === keptBedIds.length && ids.every((id) => keptBedIds.includes(id)) ? (
+    <>The ticks are set to it.</>
+  ) : (
+    <button type="button" className="quiet" onClick={() => choose(ids)}>
+      Set the ticks to it
+    </button>
+  );
 
 /** What the search for the cheapest beds can honestly say. */
-export function ChoiceFound({ choice, rows, units }: ChoiceProps) {
+export function ChoiceFound({ choice, rows, units, ticks }: ChoiceProps) {
   if (choice.status === "infeasible")
     return (
       <div className="notice bad" role="status">
@@ -38,13 +51,13 @@ export function ChoiceFound({ choice, rows, units }: ChoiceProps) {
       {choice.status === "optimal" ? (
         <p>
           <strong className="good-word">✓ Proved best.</strong> Keep {kept}: {inRoundMoney(choice.totalCents)} weighed,
-          and no other choice of beds costs less, to the cent. The ticks are set to it.
+          and no other choice of beds costs less, to the cent. {ticks}
         </p>
       ) : (
         <p>
           <strong>Stopped: at most {inRoundMoney(choice.totalCents - choice.boundCents)} from the best.</strong> Keep{" "}
-          {kept}: {inRoundMoney(choice.totalCents)} weighed; no choice can beat {inRoundMoney(choice.boundCents)}. The
-          ticks are set to it.
+          {kept}: {inRoundMoney(choice.totalCents)} weighed; no choice can beat {inRoundMoney(choice.boundCents)}.{" "}
+          {ticks}
         </p>
       )}
       <p className="small">
@@ -58,7 +71,7 @@ export function ChoiceFound({ choice, rows, units }: ChoiceProps) {
 }
 
 /** What is known of the fewest beds, and what no winter bed can cover. */
-export function FewestFound({ found, rows }: { found: FewestBeds; rows: readonly BedRow[] }) {
+export function FewestFound({ found, rows, ticks }: { found: FewestBeds; rows: readonly BedRow[]; ticks: ReactNode }) {
   const { status, keptBedIds, focalNeedStems, focalShortStems, boundShortStems } = found;
   if (status === "infeasible")
     return (
@@ -78,7 +91,7 @@ export function FewestFound({ found, rows }: { found: FewestBeds; rows: readonly
         {status === "optimal"
           ? "No choice within what is at hand leaves fewer short, and none of fewer beds leaves as few."
           : `No choice leaves fewer than ${inWholes(boundShortStems)} short; it was not proved that fewer beds would not do.`}{" "}
-        The ticks are set to it, whatever it costs.
+        What it costs was not asked. {ticks}
       </p>
       {found.allKeptShortStems > 0 && (
         <p className="small">

@@ -1,14 +1,15 @@
 "use client";
 
+import type { KeepSureness } from "#lib/plan/keep-sureness";
 import { countOf, inWholes } from "../ui/numbers";
-import type { PointsDone, Sureness } from "../work/jobs";
+import type { PointsDone } from "../work/jobs";
 import { SurenessFound } from "./sureness-found";
 import { useWork } from "./use-work.client";
 import { WorkBar } from "./work-bar";
 
 /** Samples a thousand seasons with these beds kept and with all dug, and says how sure the ticks are. */
 export function HowSure({ question }: { question: { seasonYear: number; keptBedIds: readonly number[] } }) {
-  const work = useWork<PointsDone, Sureness>("/keep-or-dig/sure");
+  const work = useWork<PointsDone, KeepSureness>("/keep-or-dig/sure");
   return (
     <section aria-labelledby="sure">
       <h2 id="sure">How sure are we</h2>

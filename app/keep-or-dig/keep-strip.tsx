@@ -22,7 +22,7 @@ export function KeepStrip({ board: { answer, isStale }, keptCount, openCount }: 
         <strong>{inRoundMoney(tried.buyInCents)}</strong> to buy in
       </span>
       <span>
-        <strong>{inRoundMoney(answer.winters[2].weighedCents)}</strong> weighed
+        <strong>{inRoundMoney(answer.winters[2].weighedCents)}</strong> weighed in all
       </span>
     </p>
   );

@@ -16,7 +16,7 @@ import { SurvivalSweep } from "./survival-sweep.client";
 import { useAnswer } from "./use-answer.client";
 
 /** Questions that follow so soon are asked as one: ticks are answered at once, the worth of beds takes longer to work out. */
-const TRY_SETTLE_MS = 10;
+const TRY_SETTLE_MS = 0;
 const WORTH_SETTLE_MS = 250;
 
 /** The beds with their ticks, and everything that hangs on them. Nothing is written before the beds are adopted. */
@@ -40,7 +40,7 @@ export function Planner({ data }: { data: PlannerData }) {
           {board.problem}
         </p>
       )}
-      <FindBeds seasonYear={seasonYear} rows={rows} units={units} choose={choose} />
+      <FindBeds seasonYear={seasonYear} rows={rows} units={units} keptBedIds={keptBedIds} choose={choose} />
       <section aria-labelledby="beds">
         <h2 id="beds">The beds</h2>
         <BedTable

@@ -1,17 +1,17 @@
 import { withWeekday } from "#lib/domain/day";
 import type { ObservedChance } from "#lib/maths/observed-chance";
-import { countOf, inPercent, inRoundMoney, inWholes } from "../ui/numbers";
-import type { Sureness } from "../work/jobs";
+import type { BookingSureness, KeepSureness } from "#lib/plan/keep-sureness";
+import { countOf, inPercent, inRoundMoney, inTenths, inWholes } from "../ui/numbers";
 
 /** Events of early summer, which beds kept in the ground are kept for. */
 const isEarlySummer = (eventOn: string): boolean => ["06", "07"].includes(eventOn.slice(5, 7));
 
-/** "87 % ± 1 %": a chance as observed, with its standard error. */
+/** "87 % ± 1.1 %": a chance as observed, with its standard error. */
 const chanceInWords = ({ share, standardError }: ObservedChance): string =>
-  `${inPercent(share)} ± ${Math.max(1, Math.round(standardError * 100))} %`;
+  `${inPercent(share)} ± ${inTenths(standardError * 100)} %`;
 
 /** What the sampled seasons say. `isSame`: nothing is kept, so there is nothing to beat. */
-export function SurenessFound({ sureness, isSame }: { sureness: Sureness; isSame: boolean }) {
+export function SurenessFound({ sureness, isSame }: { sureness: KeepSureness; isSame: boolean }) {
   const { seasonCount, cheaperChance, sameChance, differenceCents, focalShortStems } = sureness;
   const early = sureness.bookings.filter(({ eventOn }) => isEarlySummer(eventOn));
   const shown = early.length > 0 ? early : sureness.bookings;
@@ -58,45 +58,68 @@ export function SurenessFound({ sureness, isSame }: { sureness: Sureness; isSame
         </tbody>
       </table>
       <p className="small soft">One season in ten stays below low, one in ten goes above high.</p>
-      <table className="cards-on-phone">
-        <caption>Chance that every stem is covered{early.length > 0 ? ", bookings of June and July" : ""}</caption>
-        <thead>
-          <tr>
-            <th scope="col">Event</th>
-            <th scope="col">Booking</th>
-            <th scope="col" className="number">
-              Every bed dug
-            </th>
-            <th scope="col" className="number">
-              As ticked
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {shown.map(({ bookingId, client, eventOn, covered: [before, after] }) => (
-            <tr key={bookingId}>
-              <td data-label="Event">{withWeekday(eventOn)}</td>
-              <th scope="row">
-                <a href={`/bookings/${bookingId}`}>{client}</a>
-              </th>
-              <td className="number" data-label="Every bed dug">
-                {chanceInWords(before)}
-              </td>
-              <td className="number" data-label="As ticked">
-                <strong>{chanceInWords(after)}</strong>
-                {isClearly(before, after) && (
-                  <span className={after.share > before.share ? "good-word" : "short-word"}>
-                    {after.share > before.share ? " better" : " worse"}
-                  </span>
-                )}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <BookingChances bookings={shown} isEarly={early.length > 0} />
     </>
   );
 }
+
+const BookingChances = ({ bookings, isEarly }: { bookings: readonly BookingSureness[]; isEarly: boolean }) => (
+  <table className="cards-on-phone">
+    <caption>Chance that a booking is covered{isEarly ? ", June and July" : ""}</caption>
+    <thead>
+      <tr>
+        <th scope="col">Event</th>
+        <th scope="col">Booking</th>
+        <th scope="col" className="number">
+          Focal, every bed dug
+        </th>
+        <th scope="col" className="number">
+          Focal, as ticked
+        </th>
+        <th scope="col" className="number">
+          Every stem, every bed dug
+        </th>
+        <th scope="col" className="number">
+          Every stem, as ticked
+        </th>
+      </tr>
+    </thead>
+    <tbody>
+      {bookings.map(({ bookingId, client, eventOn, covered, focalCovered }) => (
+        <tr key={bookingId}>
+          <td data-label="Event">{withWeekday(eventOn)}</td>
+          <th scope="row">
+            <a href={`/bookings/${bookingId}`}>{client}</a>
+          </th>
+          <ChancePair chances={focalCovered} of="Focal" />
+          <ChancePair chances={covered} of="Every stem" />
+        </tr>
+      ))}
+    </tbody>
+  </table>
+);
+
+const ChancePair = ({ chances, of }: { chances: BookingSureness["focalCovered"]; of: string }) => (
+  <>
+    <td className="number" data-label={`${of}, every bed dug`}>
+      {chances ? chanceInWords(chances[0]) : "asks for none"}
+    </td>
+    <td className="number" data-label={`${of}, as ticked`}>
+      {chances ? <Change before={chances[0]} after={chances[1]} /> : "asks for none"}
+    </td>
+  </>
+);
+
+const Change = ({ before, after }: { before: ObservedChance; after: ObservedChance }) => (
+  <>
+    <strong>{chanceInWords(after)}</strong>
+    {isClearly(before, after) && (
+      <span className={after.share > before.share ? "good-word" : "short-word"}>
+        {after.share > before.share ? " better" : " worse"}
+      </span>
+    )}
+  </>
+);
 
 /** Further apart than twice their standard errors together. */
 const isClearly = (before: ObservedChance, after: ObservedChance): boolean =>

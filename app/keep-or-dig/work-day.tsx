@@ -1,77 +1,58 @@
 import type { Day } from "#lib/domain/day";
 import type { Units } from "#lib/domain/words";
 import type { WinterTask } from "#lib/plan/winter-worksheet";
-import { countOf, inTenths, inWholes } from "../ui/numbers";
-import { MEASURES } from "../ui/units";
+import { countOf, inTenths } from "../ui/numbers";
+import { sumOfTakes, takesInWords } from "./takes-words";
+import { TaskTable } from "./task-table";
 
 type Props = { title: string; day: Day; tasks: readonly WinterTask[]; units: Units };
 
-/** One day of the winter's work on one sheet: what to do in which bed, what it takes, a box to tick and room to write. */
+/** A sheet of more tasks than this is set smaller on paper, so that the day stays on one page. */
+const DENSE_ABOVE = 20;
+
+/** One day of the winter's work on one sheet: what several beds share under its own heading, then what each has for itself. */
 export function WorkDay({ title, day, tasks, units }: Props) {
   const hours = tasks.reduce((sum, task) => sum + task.hours, 0);
-  const takes = takesInWords(sumOf(tasks), units);
+  const takes = takesInWords(sumOfTakes(tasks), units);
+  const byWords = new Map<string, WinterTask[]>();
+  for (const task of tasks) byWords.set(task.words, [...(byWords.get(task.words) ?? []), task]);
+  const shared = [...byWords].filter(([, beds]) => beds.length > 1);
+  const single = [...byWords].flatMap(([words, beds]) =>
+    beds.length === 1 ? [{ task: beds[0], ...splitWords(words) }] : [],
+  );
+  const notes = [...new Set(single.flatMap(({ how }) => how))];
   return (
-    <section className="page" aria-labelledby={`day-${day}`}>
+    <section
+      className={tasks.length > DENSE_ABOVE ? "page work-sheet dense" : "page work-sheet"}
+      aria-labelledby={`day-${day}`}
+    >
       <h2 id={`day-${day}`}>{title}</h2>
       <p>
         {countOf(new Set(tasks.map(({ bedId }) => bedId)).size, "bed")}
         {hours > 0 && `, about ${inTenths(hours)} hours`}
         {takes && `, ${takes}`}
       </p>
-      <table className="cards-on-phone work-day">
-        <thead>
-          <tr>
-            <th scope="col">Done</th>
-            <th scope="col">Bed</th>
-            <th scope="col">What to do</th>
-            <th scope="col">It takes</th>
-            <th scope="col" className="number">
-              Hours
-            </th>
-            <th scope="col">Counted, noted</th>
-          </tr>
-        </thead>
-        <tbody>
-          {tasks.map((task) => (
-            <tr key={`${task.bedId} ${task.words}`}>
-              <td>
-                <span className="tickbox" role="img" aria-label="box to tick" />
-              </td>
-              <th scope="row">
-                {task.bedName} <span className="tag">{task.fate}</span>
-              </th>
-              <td>{task.words}</td>
-              <td data-label="It takes">{takesInWords(task, units) || "–"}</td>
-              <td className="number" data-label="Hours">
-                {task.hours > 0 ? inTenths(task.hours) : "–"}
-              </td>
-              <td data-label="Counted, noted">
-                <span className="write-line" />
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      {shared.map(([words, beds]) => (
+        <div key={words}>
+          <h3>{words}</h3>
+          <TaskTable rows={beds.map((task) => ({ task, what: null }))} units={units} words={words} />
+        </div>
+      ))}
+      {single.length > 0 && (
+        <>
+          {notes.length > 0 && <h3>{notes.join(" ")}</h3>}
+          <TaskTable rows={single} units={units} words="Bed by bed" />
+        </>
+      )}
     </section>
   );
 }
 
-type Takes = Pick<WinterTask, "clumpCount" | "leafCubicMetres" | "tarpSquareMetres">;
-
-const sumOf = (tasks: readonly Takes[]): Takes => ({
-  clumpCount: tasks.reduce((sum, task) => sum + task.clumpCount, 0),
-  leafCubicMetres: tasks.reduce((sum, task) => sum + task.leafCubicMetres, 0),
-  tarpSquareMetres: tasks.reduce((sum, task) => sum + task.tarpSquareMetres, 0),
-});
-
-/** "80 clumps, 4.7 cubic yards of leaves"; empty when it takes nothing. */
-function takesInWords({ clumpCount, leafCubicMetres, tarpSquareMetres }: Takes, units: Units): string {
-  const { volume, area } = MEASURES[units];
-  return [
-    clumpCount > 0 && countOf(clumpCount, "clump"),
-    leafCubicMetres > 0 && `${inTenths(leafCubicMetres * volume.shownPerStored)} ${volume.word} of leaves`,
-    tarpSquareMetres > 0 && `${inWholes(tarpSquareMetres * area.shownPerStored)} ${area.word} of tarp`,
-  ]
-    .filter((part) => part !== false)
-    .join(", ");
+/**
+ * A task's words up to the first colon or full stop, which stand in its row, and the sentences after, which rows share and which stand
+ * once above them: "Dig Lark Ember, orange" and "Tops off, soil shaken out, a label on every clump."
+ */
+function splitWords(words: string): { what: string; how: string[] } {
+  const [what, ...how] = words.split(/(?<=[.:]) /);
+  return { what: what.replace(/[.:]$/, ""), how: how.map((note) => note[0].toUpperCase() + note.slice(1)) };
 }

@@ -18,12 +18,12 @@ export function WorkTotals({ sheet: { beds, totals }, units }: { sheet: WinterWo
         {inTenths(totals.hours)} hours, {leaves(totals)} {volume.word} of leaves, {tarp(totals)} {area.word} of tarp,{" "}
         {countOf(totals.dugClumpCount, "clump")} to lift, {inWholes(totals.keptClumpCount)} left in.
       </p>
-      <table>
+      <table className="work-totals">
         <caption className="visually-hidden">What the winter takes, bed by bed</caption>
         <thead>
           <tr>
             <th scope="col">Bed</th>
-            <th scope="col" className="number">
+            <th scope="col" className="number not-on-phone">
               Clumps
             </th>
             <th scope="col" className="number">
@@ -43,7 +43,7 @@ export function WorkTotals({ sheet: { beds, totals }, units }: { sheet: WinterWo
               <th scope="row">
                 <a href={`/beds/${bed.bedId}`}>{bed.bedName}</a>, {isKept(bed) ? "kept" : "dug"}
               </th>
-              <td className="number">{inWholes(bed.keptClumpCount + bed.dugClumpCount)}</td>
+              <td className="number not-on-phone">{inWholes(bed.keptClumpCount + bed.dugClumpCount)}</td>
               <td className="number">{bed.leafCubicMetres > 0 ? leaves(bed) : "–"}</td>
               <td className="number">{bed.tarpSquareMetres > 0 ? tarp(bed) : "–"}</td>
               <td className="number">{inTenths(bed.hours)}</td>

@@ -1,5 +1,5 @@
 import { inShort } from "#lib/domain/day";
-import { inPercent, inRoundMoney } from "../ui/numbers";
+import { inPercent, inRoundMoney, inWholes } from "../ui/numbers";
 import type { BedWorth } from "../work/jobs";
 
 /** What a bed's present fate saves over the other, or would: "keeping it saves $448". */
@@ -19,6 +19,9 @@ export function breakEvenInWords({ breakEvenShare, isKept, worthCents }: BedWort
   const isKeepingCheaper = isKept ? worthCents >= 0 : worthCents < 0;
   return isKeepingCheaper ? "whatever lives" : "never, even if all live";
 }
+
+/** "45", "−3". */
+export const stemsInWords = (stems: number): string => (stems < 0 ? `−${inWholes(-stems)}` : inWholes(stems));
 
 /** "14 Jun +45, 21 Jun −3": focal stems covered by keeping, by the Monday of the week. */
 export const weeksInWords = (weeks: BedWorth["weeks"]): string =>

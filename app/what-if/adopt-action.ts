@@ -24,7 +24,7 @@ export async function adopt(_: FormState, form: FormData): Promise<FormState> {
   }
   const farm = loadFarm();
   const toWrite = adoption(farm, whatIf.seasonYear, whatIf.changes);
-  const adopted = adoptWhatIf(database, whatIf.name, {
+  const adopted = adoptWhatIf(database, `adopted the what-if ${whatIf.name}`, {
     ...toWrite,
     changedCurves: toWrite.changedCurves.map((curve) =>
       ownCurve(

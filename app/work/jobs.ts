@@ -1,12 +1,10 @@
-import type { Day } from "#lib/domain/day";
-import type { ObservedChance } from "#lib/maths/observed-chance";
 import type { ChoiceProgress, WinterChoice } from "#lib/plan/keep-or-dig";
 import type { CurvePoint } from "#lib/plan/keep-or-dig-curve";
 import type { FewestBeds, FewestProgress } from "#lib/plan/keep-or-dig-fewest";
 import type { SurvivalPoint } from "#lib/plan/keep-or-dig-sweep";
 import type { BedVerdict } from "#lib/plan/keep-or-dig-verdicts";
+import type { KeepSureness } from "#lib/plan/keep-sureness";
 import type { SeasonSamples } from "#lib/plan/simulation-samples";
-import type { Band } from "#lib/plan/simulation-summary";
 
 /**
  * The work that takes too long for the server's own thread: what is asked, what is told on the way, and the answer. All of it is plain data
@@ -42,7 +40,7 @@ export type Jobs = {
   sureness: {
     ask: OfBeds & { readonly dug: SeasonSamples; readonly kept: SeasonSamples };
     progress: never;
-    answer: Sureness;
+    answer: KeepSureness;
   };
 };
 export type JobKind = keyof Jobs;
@@ -57,22 +55,3 @@ export type BedWorth = Pick<
   BedVerdict,
   "isKept" | "worthCents" | "breakEvenShare" | "expectedShare" | "weeks" | "focalStems" | "wouldBreak"
 > & { readonly bedId: number };
-
-/** How sure a plan of beds is. "Cheaper" and "the same" are against every bed dug; bands and chances come as [all dug, these kept]. */
-export type Sureness = {
-  readonly seasonCount: number;
-  readonly cheaperChance: ObservedChance;
-  readonly sameChance: ObservedChance;
-  /** What these beds cost more than digging all, on average; below 0 when less. */
-  readonly differenceCents: number;
-  readonly differenceStandardErrorCents: number;
-  readonly focalShortStems: readonly [Band, Band];
-  readonly bookings: readonly BookingSureness[];
-};
-
-export type BookingSureness = {
-  readonly bookingId: number;
-  readonly client: string;
-  readonly eventOn: Day;
-  readonly covered: readonly [ObservedChance, ObservedChance];
-};

@@ -6,10 +6,10 @@ import { fewestBeds } from "#lib/plan/keep-or-dig-fewest";
 import { type WinterSeason, winterSeason } from "#lib/plan/keep-or-dig-season";
 import { type SurvivalPoint, sweepSurvival } from "#lib/plan/keep-or-dig-sweep";
 import { bedVerdicts } from "#lib/plan/keep-or-dig-verdicts";
+import { keepSureness } from "#lib/plan/keep-sureness";
 import { runSimulationJob } from "#lib/plan/simulation-job";
 import { withKeptBeds } from "#lib/plan/winter-beds";
 import type { JobKind, Jobs } from "./jobs";
-import { sureness } from "./sureness";
 
 /** A job step by step. It yields its progress; sent `true`, it ends with the best it has. */
 export type Steps<Kind extends JobKind> = Generator<Jobs[Kind]["progress"], Jobs[Kind]["answer"], boolean | undefined>;
@@ -82,6 +82,6 @@ export const RUN: { readonly [Kind in JobKind]: (farm: JobFarm, ask: Jobs[Kind][
   },
   // biome-ignore lint/correctness/useYield: one step
   *sureness({ snapshot }, { seasonYear, keptBedIds, dug, kept }) {
-    return sureness(snapshot, seasonYear, keptBedIds, dug, kept);
+    return keepSureness(snapshot, seasonYear, keptBedIds, dug, kept);
   },
 };

@@ -1,7 +1,8 @@
 import type { Snapshot } from "#lib/domain/snapshot";
+import type { KeepSureness } from "#lib/plan/keep-sureness";
 import { splitJob } from "#lib/plan/simulation-job";
 import { merge, type SeasonSamples } from "#lib/plan/simulation-samples";
-import type { PointsDone, Sureness } from "./jobs";
+import type { PointsDone } from "./jobs";
 import { pool, THREAD_COUNT } from "./pool";
 
 type Ask = { readonly seasonYear: number; readonly keptBedIds: readonly number[]; readonly seasonCount: number };
@@ -19,7 +20,7 @@ export function startSureness(
   snapshot: Snapshot,
   { seasonYear, keptBedIds, seasonCount }: Ask,
   told: (progress: PointsDone) => void,
-): { readonly answer: Promise<Sureness>; readonly stop: () => void } {
+): { readonly answer: Promise<KeepSureness>; readonly stop: () => void } {
   const job = { snapshot, seasonYear, changes: [], seed: SEED, firstSeason: 0, seasonCount };
   const parts = splitJob(job, Math.ceil(seasonCount / SEASONS_A_PART));
   const done: SeasonSamples[][] = [];

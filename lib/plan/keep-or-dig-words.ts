@@ -66,7 +66,7 @@ function leftInWords({ leftStems, left }: FocalCovered): string {
   if (left.length === 1) return `${remain}, ${place(left[0])}`;
   const named = left.slice(0, NAMED_COUNT).map((group) => `${group.stems} ${place(group)}`);
   const othersCount = left.length - named.length;
-  return `${remain}: ${named.join("; ")}${othersCount > 0 ? `; and ${othersCount} smaller gaps` : ""}`;
+  return `${remain}: ${named.join("; ")}${othersCount > 0 ? `; and ${othersCount} smaller ${othersCount === 1 ? "gap" : "gaps"}` : ""}`;
 }
 
 const stems = (count: number): string => (count === 1 ? "stem" : "stems");

@@ -69,8 +69,8 @@ test("adopting a what-if writes all of its rows as one change, and one undo take
       bookings: { changed: [{ ...before.bookings[1], eventOn: day("2027-07-03") }], removedIds: [1], added: [asked] },
       changedCurves: [{ ...curve, yieldSpread: 0.5 }],
     };
-    const written = done(adoptWhatIf(database, "D1 freed", adopted));
-    expect(written.title).toBe("adopted the what-if D1 freed");
+    const written = done(adoptWhatIf(database, "freed D1", adopted));
+    expect(written.title).toBe("freed D1");
     const [plantingId, bookingId] = [written.result.plantingIds[0], written.result.bookingIds[0]];
     expect(kept(database)).toEqual({
       ...before,

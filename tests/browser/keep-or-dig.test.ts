@@ -1,0 +1,131 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, inject, test } from "vitest";
+import { openBrowser, openPage } from "./open-page";
+
+/** The autumn decision as a grower makes it, from the proven plan to the worksheet, on the demo farm; each test goes on from the one before. */
+
+let browser: Browser;
+let page: Page;
+beforeAll(async () => {
+  browser = await openBrowser();
+  page = await openPage(browser, inject("address"), "/keep-or-dig");
+});
+afterAll(() => browser.close());
+
+const go = (path: string) => page.goto(inject("address") + path, { waitUntil: "load" });
+const wholeNumber = (text: string | null) => Number((text ?? "").replace(/[^\d]/g, ""));
+const focalShort = async () => {
+  await page.locator('.keep-strip[data-stale="false"]').waitFor();
+  return wholeNumber(await page.locator(".keep-strip strong").nth(1).textContent());
+};
+const keep = (bed: string) => page.getByRole("checkbox", { name: `Keep ${bed}`, exact: true });
+
+test("the tool finds the beds to keep, proves that none are cheaper, and says what they cover", async () => {
+  const before = await focalShort();
+  await page.getByRole("button", { name: "Find the best beds" }).click();
+  await page.getByText("Proved best.").waitFor();
+  expect(await focalShort()).toBeLessThan(before);
+  expect(await page.locator(".keep-answer").textContent()).toMatch(/Keep beds .*: [\d,]+ of [\d,]+ short focal stems/);
+});
+
+test("flagged beds cannot be ticked, and say why in words", async () => {
+  const forbidden = page.getByRole("checkbox", { disabled: true });
+  expect(await forbidden.count()).toBeGreaterThan(0);
+  const why = await forbidden.first().getAttribute("aria-describedby");
+  expect(await page.locator(`#${why}`).textContent()).toMatch(/wet|virus|vole|wanted|crowded|precious/);
+});
+
+test("ticking two beds by hand moves the June gap, before anything is written", async () => {
+  await page.getByRole("button", { name: "As the farm stands" }).click();
+  const before = await focalShort();
+  await keep("Long Field 2").check();
+  const one = await focalShort();
+  await keep("Long Field 7").check();
+  const two = await focalShort();
+  expect(one).toBeLessThan(before);
+  expect(two).toBeLessThan(one);
+  const june = page.locator("tr", { hasText: /Week of \d+ June/ });
+  expect(await june.filter({ hasText: "better" }).count()).toBeGreaterThan(0);
+});
+
+test("how sure that is: a thousand sampled seasons on two threads give a chance with its standard error", async () => {
+  await page.getByRole("button", { name: "Sample 1,000 seasons" }).click();
+  const words = page.getByText(/sampled seasons these beds cost less/).first();
+  await words.waitFor({ timeout: 90_000 });
+  expect(await words.textContent()).toMatch(/In \d+ % ± [\d.]+ % of 1,000 sampled seasons/);
+});
+
+test("two what-ifs are kept and stand side by side with the farm as it stands", async () => {
+  await saveAs("Keep two beds");
+  await go("/keep-or-dig");
+  await keep("Long Field 8").check();
+  await focalShort();
+  await saveAs("Keep one bed");
+  await go("/what-if");
+  await page.getByRole("checkbox", { name: "compare Keep two beds" }).check();
+  await page.getByRole("checkbox", { name: "compare Keep one bed" }).check();
+  await page.getByRole("button", { name: "Compare the ticked ones" }).click();
+  await page.getByRole("heading", { name: "Side by side" }).waitFor();
+  const heads = (await page.locator("thead").first().locator("th").allTextContents()).join(" | ");
+  for (const name of ["As it stands", "Keep two beds", "Keep one bed"]) expect(heads).toContain(name);
+});
+
+test("one is adopted, undone, and adopted again: the season follows each time", async () => {
+  const before = await shortInSeason();
+  await adopt("Keep two beds");
+  const adopted = await shortInSeason();
+  expect(adopted).toBeLessThan(before);
+  await page.getByRole("button", { name: "Undo" }).click();
+  await page.getByText(/Saved: undid/i).waitFor();
+  expect(await shortInSeason()).toBe(before);
+  await adopt("Keep two beds");
+  expect(await shortInSeason()).toBe(adopted);
+});
+
+test("Season shows the new bloom and Picking cuts in it in June", async () => {
+  await go("/?all#bloom");
+  const strip = page.locator(".bloom-rows li", { hasText: "Long Field 2 " }).locator("svg");
+  expect(await strip.first().getAttribute("aria-label")).toMatch(/cut from \d+ Jun .*kept in the ground/);
+  const csv = await (await page.request.get(`${inject("address")}/picking/csv`)).text();
+  const juneCuts = csv.split("\r\n").filter((row) => /^2027-06-\d\d,Long Field [27],/.test(row));
+  expect(juneCuts.length).toBeGreaterThan(0);
+});
+
+test("the winter worksheet prints the kept beds with quantities and boxes to tick", async () => {
+  await go("/keep-or-dig/worksheet");
+  const sheet = await page.locator("main").textContent();
+  expect(sheet).toContain("Long Field 2");
+  expect(sheet).toMatch(/cubic yards/);
+  await page.emulateMedia({ media: "print" });
+  expect(await page.locator("nav").first().isVisible()).toBe(false);
+  expect(await page.locator(".tickbox").count()).toBeGreaterThan(5);
+  await page.emulateMedia({ media: "screen" });
+});
+
+test("at the end every change is taken back from the history, and the farm stands as at first", async () => {
+  await page.getByRole("button", { name: "Undo" }).click();
+  await page.getByText(/Saved: undid/i).waitFor();
+  await go("/keep-or-dig");
+  expect(await keep("Long Field 2").isChecked()).toBe(false);
+});
+
+async function saveAs(name: string): Promise<void> {
+  await page.getByText("Or keep them as a what-if").click();
+  await page.getByLabel("Name", { exact: true }).fill(name);
+  await page.getByRole("button", { name: "Save as a what-if" }).click();
+  await page.getByText(`Saved: kept the what-if ${name}`).waitFor();
+}
+
+async function adopt(name: string): Promise<void> {
+  await go("/what-if");
+  await page.getByRole("link", { name, exact: true }).click();
+  await page.getByRole("link", { name: /Adopt this what-if/ }).click();
+  await page.getByRole("button", { name: "Yes, adopt it" }).click();
+  await page.getByText(`Saved: adopted the what-if ${name}`).waitFor();
+}
+
+async function shortInSeason(): Promise<number> {
+  await go("/");
+  const lines = await page.locator(".shortweeks .short-word").allTextContents();
+  return lines.reduce((sum, line) => sum + wholeNumber(line), 0);
+}
