@@ -76,7 +76,7 @@ test("one is adopted, undone, and adopted again: the season follows each time", 
   const adopted = await shortInSeason();
   expect(adopted).toBeLessThan(before);
   await page.getByRole("button", { name: "Undo" }).click();
-  await page.getByText(/Saved: undid/i).waitFor();
+  await page.getByText(/Saved: took back: /).waitFor();
   expect(await shortInSeason()).toBe(before);
   await adopt("Keep two beds");
   expect(await shortInSeason()).toBe(adopted);
@@ -104,7 +104,7 @@ test("the winter worksheet prints the kept beds with quantities and boxes to tic
 
 test("at the end every change is taken back from the history, and the farm stands as at first", async () => {
   await page.getByRole("button", { name: "Undo" }).click();
-  await page.getByText(/Saved: undid/i).waitFor();
+  await page.getByText(/Saved: took back: /).waitFor();
   await go("/keep-or-dig");
   expect(await keep("Long Field 2").isChecked()).toBe(false);
 });
