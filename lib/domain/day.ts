@@ -1,4 +1,4 @@
-import { format, getISOWeek, getISOWeekYear } from "date-fns";
+import { format } from "date-fns";
 import { z } from "zod";
 
 /**
@@ -85,10 +85,12 @@ export const weekdayOfDayNumber = (dayNumber: number): number => ((((dayNumber +
 /** The Monday on or before a day counted from 1970-01-01, counted the same way: the week's key inside a plan. */
 export const mondayNumber = (dayNumber: number): number => dayNumber - weekdayOfDayNumber(dayNumber) + 1;
 
-/** The ISO 8601 week of `day`. */
+/** The ISO 8601 week of `day`: that of its Thursday, counted from the first Thursday of the Thursday's year. */
 export function isoWeekOf(day: Day): IsoWeek {
-  const date = toLocalDate(day);
-  return `${pad(getISOWeekYear(date), 4)}-W${pad(getISOWeek(date), 2)}` as IsoWeek;
+  const thursday = mondayNumber(toDayNumber(day)) + 3;
+  const year = yearOf(toDay(thursday));
+  const week = Math.floor((thursday - toDayNumber(dayInYear("01-01" as MonthDay, year))) / 7) + 1;
+  return `${pad(year, 4)}-W${pad(week, 2)}` as IsoWeek;
 }
 
 /** The Monday of the ISO week that `day` lies in. */

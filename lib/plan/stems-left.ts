@@ -21,18 +21,20 @@ export class StemsByDay {
     const places = this.#dayCount + 1;
     this.#all = new Int32Array(supplies.length * places);
     this.#left = new Int32Array(supplies.length * places);
-    supplies.forEach(({ days, stems }, supplyIndex) => {
+    const [sumOfAll, sumOfLeft] = [this.#all, this.#left];
+    for (let supplyIndex = 0; supplyIndex < supplies.length; supplyIndex++) {
+      const { days, stems } = supplies[supplyIndex];
       const start = supplyIndex * places;
-      days.forEach((day, index) => {
-        const place = start + day - this.#firstDay + 1;
-        this.#all[place] = stems[index];
-        this.#left[place] = stems[index] - given[network.firstSupply[supplyIndex] + index];
-      });
-      for (let place = start + 1; place < start + places; place++) {
-        this.#all[place] += this.#all[place - 1];
-        this.#left[place] += this.#left[place - 1];
+      for (let index = 0; index < days.length; index++) {
+        const place = start + days[index] - this.#firstDay + 1;
+        sumOfAll[place] = stems[index];
+        sumOfLeft[place] = stems[index] - given[network.firstSupply[supplyIndex] + index];
       }
-    });
+      for (let place = start + 1; place < start + places; place++) {
+        sumOfAll[place] += sumOfAll[place - 1];
+        sumOfLeft[place] += sumOfLeft[place - 1];
+      }
+    }
   }
 
   /** Stems cut from `earliest` to `latest`. */

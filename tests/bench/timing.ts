@@ -8,9 +8,14 @@ export type BenchRow = {
   readonly note: string;
 };
 
-/** Runs `work` so many times and gives the median with the fastest and the slowest; the first run is thrown away unless `isCold`. */
+/** Warm enough that the compiler has done with the code: as long as this, or one run where that takes longer. */
+const WARM_UP_MS = 600;
+
+/** Runs `work` warm, then so many times, and gives the median with the fastest and the slowest. */
 export function timed(name: string, runCount: number, target: string, work: () => unknown, note = ""): BenchRow {
-  work();
+  const warmFrom = performance.now();
+  do work();
+  while (performance.now() - warmFrom < WARM_UP_MS);
   const times = Array.from({ length: runCount }, () => {
     const start = performance.now();
     work();
