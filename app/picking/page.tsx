@@ -9,7 +9,7 @@ import { seasonYear } from "../season-year";
 import { BucketCare } from "./bucket-care";
 import { choiceOf, queryOf } from "./choice";
 import { loadLines } from "./load-lines";
-import { PickSheet } from "./pick-sheet";
+import { PickSheets } from "./pick-sheet";
 import { PickingIndex } from "./picking-index";
 
 export const metadata: Metadata = { title: "Picking" };
@@ -59,9 +59,7 @@ export default async function PickingPage({ searchParams }: { searchParams: Prom
             </a>
           </p>
           <Cautions crops={[...new Set((lines ?? []).map((line) => line.crop))]} />
-          {days.map((day) => (
-            <PickSheet key={day.cutDay} day={day} forBooking={"bookingId" in choice} />
-          ))}
+          <PickSheets days={days} forBooking={"bookingId" in choice} />
           <BucketCare />
         </>
       )}

@@ -70,7 +70,7 @@ describe("a pick list on paper", () => {
     const page = await openPage(browser, inject("address"), "/picking/print?booking=1");
     await page.emulateMedia({ media: "print" });
     expect(await page.locator("nav").isVisible()).toBe(false);
-    const lines = await page.locator("tbody tr").count();
+    const lines = await page.locator("tr.pick-line").count();
     expect(lines).toBeGreaterThan(0);
     expect(await page.locator(".tickbox").count()).toBe(lines);
     expect(await page.locator(".write-line").count()).toBe(lines);

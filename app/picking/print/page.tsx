@@ -5,7 +5,7 @@ import { PrintButton } from "../../ui/print-button.client";
 import { BucketCare } from "../bucket-care";
 import { choiceOf, queryOf } from "../choice";
 import { loadLines } from "../load-lines";
-import { PickSheet } from "../pick-sheet";
+import { PickSheets } from "../pick-sheet";
 
 export const metadata: Metadata = { title: "Pick list to print" };
 
@@ -23,9 +23,7 @@ export default async function PrintPage({ searchParams }: { searchParams: Promis
         </a>
       </div>
       {lines.length === 0 && <p>Nothing to pick.</p>}
-      {byPickingDay(lines).map((day) => (
-        <PickSheet key={day.cutDay} day={day} forBooking={choice !== null && "bookingId" in choice} />
-      ))}
+      <PickSheets days={byPickingDay(lines)} forBooking={choice !== null && "bookingId" in choice} />
       {lines.length > 0 && <BucketCare />}
       <Cautions crops={[...new Set(lines.map((line) => line.crop))]} open />
     </>
