@@ -8,38 +8,45 @@ import { openBrowser } from "../browser/open-page";
 import { freePort, untilServed } from "../browser/served";
 import { type BenchRow, rowOf } from "./timing";
 
-/** The large demo in the built app: what the server takes for Season, how much script Season loads, how soon typing shows coverage. */
+/**
+ * The built app in Chromium: on the large farm what the server takes for Season, how much script Season loads and how soon typing shows
+ * coverage; on the typical farm how soon a ticked bed shows the new weeks.
+ */
 export async function screenRows(): Promise<{ rows: BenchRow[]; lines: string[] }> {
+  const large = await served("large", async (browser, address) => ({
+    rows: [await season(address), await firstSight(browser, address), await typing(browser, address)],
+    script: await seasonScript(browser, address),
+  }));
+  const toggled = await served("typical", toggling);
+  return {
+    rows: [...large.rows, toggled],
+    lines: [`client script of Season: ${(large.script / 1024).toFixed(0)} kB gzip in all (to reach: 200 kB or less)`],
+  };
+}
+
+/** Serves an invented farm of a size from a scratch file, for as long as `work` takes. */
+async function served<T>(size: string, work: (browser: Browser, address: string) => Promise<T>): Promise<T> {
   const folder = mkdtempSync(join(tmpdir(), "farm-"));
   const env = {
     ...process.env,
     NODE_ENV: "production" as const,
     FARM_FILE: join(folder, "farm.sqlite"),
     FARM_TODAY: "2026-11-25",
+    FARM_SIZE: size,
   };
-  const filled = spawnSync(process.execPath, ["--import", "tsx", "tests/bench/fill-large-farm.ts"], {
+  const filled = spawnSync(process.execPath, ["--import", "tsx", "tests/bench/fill-farm.ts"], {
     env,
     encoding: "utf8",
   });
   if (filled.status !== 0) throw new Error(filled.stderr);
   const port = await freePort();
-  const server = spawn(
-    process.execPath,
-    ["node_modules/next/dist/bin/next", "start", "-H", "127.0.0.1", "-p", String(port)],
-    {
-      env,
-      stdio: "ignore",
-    },
-  );
+  const next = ["node_modules/next/dist/bin/next", "start", "-H", "127.0.0.1", "-p", String(port)];
+  const server = spawn(process.execPath, next, { env, stdio: "ignore" });
   const browser = await openBrowser();
   try {
     const address = `http://127.0.0.1:${port}`;
     await untilServed(address, server);
-    const script = await seasonScript(browser, address);
-    return {
-      rows: [await season(address), await firstSight(browser, address), await typing(browser, address)],
-      lines: [`client script of Season: ${(script / 1024).toFixed(0)} kB gzip in all (to reach: 200 kB or less)`],
-    };
+    return await work(browser, address);
   } finally {
     await browser.close();
     await ended(server);
@@ -105,6 +112,36 @@ async function typing(browser: Browser, address: string): Promise<BenchRow> {
   });
   await page.close();
   return rowOf("typing a count to its coverage, large farm", times, "100 ms", "in Chromium, through the server");
+}
+
+/** From a tick on Keep or dig to the new weeks on the page, as the page itself measures it. */
+async function toggling(browser: Browser, address: string): Promise<BenchRow> {
+  const page = await browser.newPage();
+  await page.goto(`${address}/keep-or-dig`, { waitUntil: "networkidle" });
+  const times = await page.evaluate(async () => {
+    const strip = document.querySelector(".keep-strip");
+    if (!strip) throw new Error("no bed to tick on the page");
+    const measured: number[] = [];
+    for (let run = 0; run < 21; run++) {
+      const boxes = document.querySelectorAll<HTMLInputElement>(".keep-check input:enabled");
+      const shown = new Promise<void>((resolve) => {
+        const watch = new MutationObserver(() => {
+          if (strip.getAttribute("data-stale") !== "false") return;
+          watch.disconnect();
+          resolve();
+        });
+        watch.observe(strip, { attributes: true, attributeFilter: ["data-stale"] });
+      });
+      const start = performance.now();
+      boxes[run % boxes.length].click();
+      await shown;
+      measured.push(performance.now() - start);
+      await new Promise((resolve) => setTimeout(resolve, 1500));
+    }
+    return measured.slice(3);
+  });
+  await page.close();
+  return rowOf("ticking a bed to the new weeks, typical farm", times, "100 ms", "in Chromium, through the server");
 }
 
 /** Bytes of all scripts that Season loads, each gzipped. */
