@@ -5,6 +5,7 @@ import { planRows } from "./plan-rows";
 import { recordRows } from "./record-rows";
 import { screenRows } from "./screen-rows";
 import { simulationRows } from "./simulation";
+import { threadRows } from "./thread-rows";
 import { type BenchRow, rowOf, table } from "./timing";
 
 /**
@@ -27,6 +28,7 @@ if (isWanted("choice"))
   for (const { name, median, note } of await choiceRows()) rows.push(rowOf(name, [median], targetOf(name), note));
 if (isWanted("simulation"))
   for (const { name, medianMs, note } of simulationRows()) rows.push(rowOf(name, [medianMs], targetOf(name), note));
+if (isWanted("simulation")) rows.push(...(await threadRows()));
 if (isWanted("screens")) {
   const screens = await screenRows();
   rows.push(...screens.rows);
@@ -46,6 +48,5 @@ function targetOf(name: string): string {
   if (name.startsWith("choice of beds, small")) return "0.1 s";
   if (name.startsWith("choice of beds, typical")) return "1 s";
   if (name.startsWith("choice of beds, large")) return "5 s on every seed";
-  if (name.startsWith("1,000 seasons, typical")) return "1.5 s on two threads";
   return "";
 }
