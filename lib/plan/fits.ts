@@ -1,10 +1,14 @@
-import { COLOURS } from "#lib/domain/words";
+import type { Crop } from "#lib/domain/crop";
 import { colourFitCents, cropFitCents } from "./fit";
 import type { Need } from "./needs";
 import type { VarietySupply } from "./supply";
 
 /** The varieties that may serve a need, by their place in the supply, each with its fit in cents; and those that only lack the colour. */
-export type Fitting = { readonly varieties: Int32Array; readonly cents: Int32Array; readonly otherColours: Int32Array };
+export type Fitting = {
+  readonly varieties: readonly number[];
+  readonly cents: readonly number[];
+  readonly otherColours: readonly number[];
+};
 
 /** Finds which varieties fit a need. Needs of one kind have one answer, worked out once. */
 export class Fits {
@@ -24,30 +28,24 @@ export class Fits {
   }
 
   #find(need: Need): Fitting {
-    const ofCrop = new Map<number, number | null>();
-    const ofColour = new Map(COLOURS.map((colour) => [colour, colourFitCents(need, colour)]));
     const varieties: number[] = [];
     const cents: number[] = [];
     const otherColours: number[] = [];
+    // Varieties of one crop mostly follow each other: the crop's part is worked out anew only when the crop changes.
+    let lastCrop: Crop | null = null;
+    let cropCents: number | null = null;
     for (let index = 0; index < this.#supplies.length; index++) {
       const { variety, crop } = this.#supplies[index];
-      let cropCents = ofCrop.get(crop.id);
-      if (cropCents === undefined) {
-        cropCents = cropFitCents(need, crop);
-        ofCrop.set(crop.id, cropCents);
-      }
+      if (crop !== lastCrop) cropCents = cropFitCents(need, crop);
+      lastCrop = crop;
       if (cropCents === null) continue;
-      const colourCents = ofColour.get(variety.colour) ?? null;
+      const colourCents = colourFitCents(need, variety.colour);
       if (colourCents === null) otherColours.push(index);
       else {
         varieties.push(index);
         cents.push(cropCents + colourCents);
       }
     }
-    return {
-      varieties: Int32Array.from(varieties),
-      cents: Int32Array.from(cents),
-      otherColours: Int32Array.from(otherColours),
-    };
+    return { varieties, cents, otherColours };
   }
 }

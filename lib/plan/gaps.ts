@@ -36,15 +36,11 @@ export const NEAR_DAYS = 14;
 /** Every gap of a match, in the order of its needs. */
 export function gaps(farm: Farm, match: Match): Gap[] {
   const stems = new StemsByDay(match);
-  const surroundings = new Map<string, Surroundings>();
   const out: Gap[] = [];
   match.needs.forEach((need, needIndex) => {
     const shortStems = match.shortStems[needIndex];
     if (shortStems === 0) return;
-    const key = `${need.eventDay}/${need.kind}`;
-    const around = surroundings.get(key) ?? lookAround(farm, match, stems, need);
-    surroundings.set(key, around);
-    out.push(gapOf(need, needIndex, shortStems, around));
+    out.push(gapOf(need, needIndex, shortStems, lookAround(farm, match, stems, need)));
   });
   return out;
 }

@@ -14,12 +14,15 @@ export type Surplus = {
 /** All surplus of a season, by variety and then by day. With the stems given it makes up the whole supply [S1]. */
 export function surplus(match: Match): Surplus[] {
   const given = stemsGiven(match);
-  return match.supplies.flatMap(({ variety, crop, days, stems }, supplyIndex) =>
-    days.flatMap((cutDay, index) => {
-      const left = stems[index] - given[match.network.firstSupply[supplyIndex] + index];
-      return left > 0
-        ? [{ variety, crop, cutDay, lastUsefulDay: cutDay + Math.floor(crop.holdDays.count), stems: left }]
-        : [];
-    }),
-  );
+  const out: Surplus[] = [];
+  match.supplies.forEach(({ variety, crop, days, stems }, supplyIndex) => {
+    const firstNode = match.network.firstSupply[supplyIndex];
+    const usefulDays = Math.floor(crop.holdDays.count);
+    for (let index = 0; index < days.length; index++) {
+      const left = stems[index] - given[firstNode + index];
+      if (left === 0) continue;
+      out.push({ variety, crop, cutDay: days[index], lastUsefulDay: days[index] + usefulDays, stems: left });
+    }
+  });
+  return out;
 }
