@@ -1,6 +1,9 @@
 import { expect, test } from "vitest";
 import { DEFAULT_RECIPES } from "#lib/domain/catalogue/recipes";
+import { ById } from "#lib/domain/snapshot";
 import { ROLES, type Role } from "#lib/domain/words";
+import { needsOf } from "#lib/plan/needs";
+import { booking } from "../small-farm";
 
 /**
  * The sample wedding of the trade (common practice): 610 stems before spare.
@@ -36,6 +39,26 @@ test("the sample wedding takes 100 focal, 164 secondary, 56 line, 104 filler, 14
 test("with 10 % added and each role rounded up it takes 674 stems", () => {
   // In whole numbers: 100 × 1.1 is 110.00000000000001 in floating point, and would round up to 111.
   expect(sum(ROLES.map((role) => Math.ceil((stemsOf(role) * 11) / 10)))).toBe(674);
+});
+
+test("a booking of these pieces with 10 % spare needs 110, 181, 62, 115, 160 and 46 stems by role, 674 in all", () => {
+  const recipes = DEFAULT_RECIPES.map((recipe, index) => ({ id: index + 1, ...recipe }));
+  const pieces = Object.entries(SAMPLE_WEDDING).map(([name, pieceCount]) => ({
+    recipeId: recipes.find((recipe) => recipe.name === name)?.id ?? 0,
+    pieceCount,
+    colours: [],
+  }));
+  const wedding = booking({ id: 1, palette: ["blush", "cream"], spareShare: 0.1, pieces });
+  const asked = needsOf(wedding, new ById("recipe", recipes));
+  expect(asked.map(({ role, stems }) => [role, stems])).toEqual([
+    ["focal", 110],
+    ["secondary", 181],
+    ["line", 62],
+    ["filler", 115],
+    ["foliage", 160],
+    ["accent", 46],
+  ]);
+  expect(sum(asked.map(({ stems }) => stems))).toBe(674);
 });
 
 test("before spare it is within 10 % of the 632 flowers of the surveyed average wedding", () => {

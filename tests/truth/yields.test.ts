@@ -1,6 +1,9 @@
 import { describe, expect, test } from "vitest";
+import { CATALOGUE } from "#lib/domain/catalogue/crops";
 import { SOURCES } from "#lib/domain/catalogue/sources";
 import type { Treatment } from "#lib/domain/words";
+import { forecast } from "#lib/plan/forecast";
+import { planting, snapshot } from "../small-farm";
 import { totalStemsPerPlant } from "./catalogue-curve";
 
 /** Plants on a square metre when they stand so many inches apart in both directions (1 inch = 0.0254 m). */
@@ -69,6 +72,32 @@ describe("a square metre of bed gives what was published", () => {
     expect(stems * check.marketableShare[1]).toBeLessThanOrEqual(check.published[1]);
   });
 });
+
+describe("the forecast of a bed of 18 square metres gives what was published", () => {
+  test.each(BEDS)("$crop, $treatment: $published stems per square metre ($source)", (check) => {
+    const [least, most] = check.marketableShare.map((share) => forecastStems(check, share) / BED_SQUARE_METRES);
+    expect(least).toBeGreaterThanOrEqual(check.published[0]);
+    expect(most).toBeLessThanOrEqual(check.published[1]);
+  });
+});
+
+const BED_SQUARE_METRES = 18;
+
+/** Saleable stems that open in a season in a bed of the crop, by the tool's own forecast, without frost. */
+function forecastStems({ crop: name, treatment, plantsPerSquareMetre: plants }: BedCheck, marketable: number): number {
+  const found = CATALOGUE.find((row) => row.name === name);
+  const curve = found?.curves.find((row) => row.treatment === treatment);
+  if (!found || !curve) throw new RangeError(`no curve of ${name} under ${treatment}`);
+  const { curves: _, ...crop } = found;
+  const farm = snapshot({
+    crops: [{ id: 1, ...crop, tender: false }],
+    curves: [{ id: 1, cropId: 1, varietyId: null, ...curve }],
+    plantings: [
+      planting({ id: 1, treatment, plantCount: Math.round(BED_SQUARE_METRES * plants), gradeOutShare: 1 - marketable }),
+    ],
+  });
+  return forecast(farm, 2027).plantings[0].openedStems;
+}
 
 /** Stems per plant as published, all stems unless said. */
 const PLANTS = [
