@@ -14,7 +14,9 @@ import "./look/keep.css";
 import "./look/worksheet.css";
 import "./look/print.css";
 import { LastChange } from "./last-change";
+import { farmProblems } from "./load";
 import { Nav } from "./ui/nav.client";
+import { Unreadable } from "./unreadable";
 
 export const metadata: Metadata = {
   title: { default: "Stems & Saturdays", template: "%s · Stems & Saturdays" },
@@ -27,6 +29,7 @@ export const viewport: Viewport = { width: "device-width", initialScale: 1 };
 export const dynamic = "force-dynamic";
 
 export default function Layout({ children }: { children: ReactNode }) {
+  const problems = farmProblems();
   return (
     <html lang="en">
       <body>
@@ -43,7 +46,7 @@ export default function Layout({ children }: { children: ReactNode }) {
         </header>
         <main id="main">
           <LastChange />
-          {children}
+          {problems.length > 0 ? <Unreadable problems={problems} /> : children}
         </main>
         <footer className="foot">
           <p>

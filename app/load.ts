@@ -6,14 +6,12 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import { type Plan, plan } from "#lib/plan/plan";
 import { type Band, seasonBand } from "#lib/plan/season-band";
 
-/** The farm's records cannot be read as they stand: every bad row, by name. The error page lists them. */
+/** The farm's records cannot be read as they stand. The layout shows every bad row by name before any page asks for the farm. */
 export class FarmUnreadable extends Error {
   readonly problems: readonly Problem[];
 
   constructor(problems: readonly Problem[]) {
-    super(
-      `The farm's records hold ${problems.length} bad rows:\n${problems.map(({ place, message }) => `${place}: ${message}`).join("\n")}`,
-    );
+    super(problems.map(({ place, message }) => `${place}: ${message}`).join("\n"));
     this.problems = problems;
   }
 }
@@ -44,6 +42,17 @@ function loaded(): Loaded {
 
 /** The farm as it stands, read again only after a write. */
 export const loadFarm = (): Snapshot => loaded().snapshot;
+
+/** Every row that keeps the farm from being read; none when all is well. */
+export function farmProblems(): readonly Problem[] {
+  try {
+    loaded();
+    return [];
+  } catch (error) {
+    if (error instanceof FarmUnreadable) return error.problems;
+    throw error;
+  }
+}
 
 /** The plan of a season, made again only after a write. */
 export function loadPlan(seasonYear: number): Plan {

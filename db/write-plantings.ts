@@ -1,29 +1,56 @@
 import { eq } from "drizzle-orm";
+import type { Variety } from "#lib/domain/crop";
 import type { PlantingDraft } from "#lib/domain/what-if";
 import { TREATMENT_WORDS, type Treatment } from "#lib/domain/words";
 import type { FarmDatabase } from "./client";
 import { called, counted, known, notOnFarm } from "./known";
 import { insertPlanting, replacePlanting } from "./put-beds";
+import { insertVariety } from "./put-crops";
 import { Refusal, Refusals } from "./refusal";
 import { planting } from "./schema-beds";
 import { type Written, write } from "./write";
 
-/** Adds a planting and gives its id. Refused when its bed or variety is not on the farm. */
-export const addPlanting = (database: FarmDatabase, draft: PlantingDraft): Written =>
+/** A variety that comes with its first planting. */
+export type NewVariety = Omit<Variety, "id">;
+
+/**
+ * Adds a planting and gives its id; a new variety, if given, is added with it and stands in the place of the draft's own, all as one change.
+ * Refused when its bed or variety is not on the farm, or the new variety is there already ("newVariety.name").
+ */
+export const addPlanting = (database: FarmDatabase, given: PlantingDraft, newVariety?: NewVariety): Written =>
   write(database, () => {
+    const draft = withVariety(database, given, newVariety);
     refuseUnknownGround(database, draft);
     const result = insertPlanting(database, draft);
     return { title: `planted ${called(database, "planting", result)}`, result };
   });
 
-/** Makes a planting what `draft` says. */
-export const updatePlanting = (database: FarmDatabase, id: number, draft: PlantingDraft): Written =>
+/** Makes a planting what `draft` says, of a new variety if one is given, as one change. */
+export const updatePlanting = (
+  database: FarmDatabase,
+  id: number,
+  given: PlantingDraft,
+  newVariety?: NewVariety,
+): Written =>
   write(database, () => {
     known(database, "planting", id);
+    const draft = withVariety(database, given, newVariety);
     refuseUnknownGround(database, draft);
     replacePlanting(database, id, draft);
     return { title: `changed ${called(database, "planting", id)}`, result: id };
   });
+
+/** The draft of the new variety, which is added; the draft itself when there is none. */
+function withVariety(database: FarmDatabase, draft: PlantingDraft, newVariety: NewVariety | undefined): PlantingDraft {
+  if (!newVariety) return draft;
+  try {
+    known(database, "crop", newVariety.cropId, "cropId");
+    return { ...draft, varietyId: insertVariety(database, newVariety) };
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    throw new Refusal(error.problems.map((problem) => ({ ...problem, place: `newVariety.${problem.place}` })));
+  }
+}
 
 export const removePlanting = (database: FarmDatabase, id: number): Written =>
   write(database, () => {

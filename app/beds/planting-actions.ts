@@ -2,7 +2,6 @@
 
 import { revalidatePath } from "next/cache";
 import { z } from "zod";
-import { addVariety } from "#db/write-crops";
 import { addPlanting, removePlanting, setTreatment, updatePlanting } from "#db/write-plantings";
 import { DUG, KEPT, replantedOn } from "#lib/plan/winter-beds";
 import { farmDatabase, loadFarm } from "../load";
@@ -11,7 +10,7 @@ import { taken } from "../ui/form-taken";
 import { FormValues } from "../ui/form-values";
 import { readPlanting } from "./planting-values";
 
-/** Adds a planting, or changes one; a new variety is added to its crop first. */
+/** Adds a planting, or changes one; a new variety is added to its crop with it, as one change. */
 export async function savePlanting(_: FormState, form: FormData): Promise<FormState> {
   const values = new FormValues(form);
   const plantingId = values.hiddenNumber("plantingId");
@@ -21,17 +20,12 @@ export async function savePlanting(_: FormState, form: FormData): Promise<FormSt
   );
   if (!read) return values.refused();
   const database = farmDatabase();
-  let { varietyId } = read.planting;
-  if (read.newVariety) {
-    const added = addVariety(database, read.newVariety);
-    if (!added.ok)
-      return values.refused(added.problems.map((problem) => ({ ...problem, place: `newVariety.${problem.place}` })));
-    varietyId = added.result;
-  }
-  const planting = { ...read.planting, varietyId };
+  const { planting, newVariety } = read;
   return taken(
     values,
-    values.text("plantingId") ? updatePlanting(database, plantingId, planting) : addPlanting(database, planting),
+    values.text("plantingId")
+      ? updatePlanting(database, plantingId, planting, newVariety ?? undefined)
+      : addPlanting(database, planting, newVariety ?? undefined),
   );
 }
 

@@ -24,8 +24,11 @@ const formSchema = z.object({
   note: text,
 });
 
+/** A number as typed: digits with a decimal point. A comma is never guessed at: "1,200" is refused, with the words of `COMMA`. */
 const numberIn = (typed: string): number | undefined =>
-  typed.trim() === "" ? undefined : Number(typed.replace(",", "."));
+  /^\d+(\.\d+)?$/.test(typed.trim()) ? Number(typed) : undefined;
+
+const COMMA = "write it without a comma: 1200 for twelve hundred, 1.2 for one and a fifth";
 
 const coloursIn = (typed: string): string[] =>
   typed
@@ -67,6 +70,7 @@ export function parseBookingForm(unknownForm: unknown): Parsed<BookingDraft> {
   const problems = problemsOf(draft.error).map(({ place, message }) => {
     if (place.startsWith("spareShare"))
       return { place: "sparePercent", message: "write spare as a percentage from 0 to 100" };
+    if (String(at(typed, place) ?? "").includes(",") && /Count$/.test(place)) return { place, message: COMMA };
     const colours = /^(.*(?:palette|colours))\[\d+\]$/.exec(place);
     return colours
       ? { place: colours[1], message: colourMessage(coloursIn(String(at(typed, colours[1])))) }

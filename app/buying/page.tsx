@@ -1,10 +1,12 @@
 import type { Metadata } from "next";
 import { z } from "zod";
 import { toDayNumber } from "#lib/domain/day";
+import { Cautions } from "../cautions";
 import { today } from "../clock";
 import { loadPlan } from "../load";
 import { SeasonSwitch } from "../season-switch";
 import { seasonYear } from "../season-year";
+import { Empty } from "../ui/empty";
 import { countOf, inRoundMoney } from "../ui/numbers";
 import { BuyInTable } from "./buy-in-table";
 import { SurplusTable } from "./surplus-table";
@@ -20,7 +22,9 @@ export default async function BuyingPage({ searchParams }: { searchParams: Promi
   const plan = loadPlan(year);
   const now = toDayNumber(today());
   const open = plan.buying.filter((line) => from === "start" || line.gap.need.eventDay >= now);
-  const stems = open.reduce((sum, line) => sum + line.gap.shortStems, 0);
+  const ahead = plan.gaps.filter((gap) => from === "start" || gap.need.eventDay >= now);
+  const stems = ahead.reduce((sum, gap) => sum + gap.shortStems, 0);
+  const unpriced = ahead.filter((gap) => !open.some((line) => line.gap === gap));
   const cents = open.reduce((sum, line) => sum + line.costCents, 0);
   return (
     <>
@@ -28,9 +32,16 @@ export default async function BuyingPage({ searchParams }: { searchParams: Promi
         <h1>Buying, season {year}</h1>
         <SeasonSwitch seasonYear={year} back="/buying" />
       </div>
-      {open.length === 0 ? (
+      {plan.match.needs.length === 0 ? (
+        <Empty title="Nothing is booked">
+          <p>What to buy in follows from bookings and beds: enter a booking first.</p>
+          <a className="button main" href="/bookings/new">
+            Enter a booking
+          </a>
+        </Empty>
+      ) : ahead.length === 0 ? (
         <p className="notice good">
-          <span className="good-word">Nothing to buy in:</span> every booking ahead is covered from the beds.
+          <span className="good-word">Nothing to buy in:</span> no stem is short for an event still to come.
         </p>
       ) : (
         <p>
@@ -39,6 +50,19 @@ export default async function BuyingPage({ searchParams }: { searchParams: Promi
           <a href="/farm/crops">your own</a>; ask your wholesaler for today’s.
         </p>
       )}
+      {unpriced.length > 0 && (
+        <div className="notice bad">
+          <p>No crop on the farm’s list can take these roles, so they have no price:</p>
+          <ul>
+            {unpriced.map((gap) => (
+              <li key={gap.needIndex}>
+                {countOf(gap.shortStems, `${gap.need.role} stem`)} for {gap.need.booking.client}
+              </li>
+            ))}
+          </ul>
+        </div>
+      )}
+      <Cautions crops={[...new Set(open.map((line) => line.crop))]} />
       <BuyInTable lines={open} now={now} />
       <SurplusTable surplus={plan.surplus.filter((line) => from === "start" || line.lastUsefulDay >= now)} />
     </>

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { daySchema, isoWeekSchema } from "#lib/domain/day";
+import { addDays, daySchema, isoWeekSchema, mondayOfIsoWeek, parseDay, yearOf } from "#lib/domain/day";
 import type { PickChoice } from "#lib/plan/pick-sheets";
 
 const query = z.object({
@@ -22,8 +22,13 @@ export function queryOf(choice: PickChoice): string {
   return "week" in choice ? `week=${choice.week}` : `booking=${choice.bookingId}`;
 }
 
-/** The season that a choice lies in: of the day, or of the week's Thursday; null for a booking, whose own day tells. */
-export function yearOfChoice(choice: PickChoice): number | null {
-  if ("day" in choice) return Number(choice.day.slice(0, 4));
-  return "week" in choice ? Number(choice.week.slice(0, 4)) : null;
+/**
+ * The seasons in which a day's or week's cuts may lie: its years, and the one after, since what is cut in December may serve January. None for a
+ * booking, whose own day tells.
+ */
+export function yearsOfChoice(choice: PickChoice): number[] {
+  if ("bookingId" in choice) return [];
+  const first = "day" in choice ? parseDay(choice.day) : mondayOfIsoWeek(choice.week);
+  const years = [yearOf(first), yearOf(addDays(first, 6))];
+  return [...new Set([...years, yearOf(first) + 1])];
 }

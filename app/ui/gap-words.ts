@@ -27,7 +27,7 @@ export function reasonInWords(reason: GapReason, stems: number, need: Pick<Need,
     case "hold window":
       return `${countOf(stems, "stem")}: blooms near the day, but outside the days it can be held`;
     case "not in bloom":
-      return `${countOf(stems, "stem")}: nothing more of the role is in bloom`;
+      return `${countOf(stems, "stem")}: nothing more that this booking accepts for the role is in bloom`;
   }
 }
 

@@ -62,7 +62,7 @@ export const plantingSchema = z.object({
 });
 export type Planting = z.infer<typeof plantingSchema>;
 
-/** Stems already cut and standing in the cooler: supply like any other, from the day it was cut. */
+/** Stems standing in the cooler that no forecast holds (bought in, or more than a bed was forecast): supply like any other, from the day they were cut. */
 export const coolerStockSchema = z.object({
   id: z.int(),
   varietyId: z.int(),

@@ -14,6 +14,10 @@ export type MonthDay = string & { readonly __monthDay: unique symbol };
 export type IsoWeek = string & { readonly __isoWeek: unique symbol };
 
 const MS_PER_DAY = 86_400_000;
+/** Days lie between these years; any other is a slip of the pen, and near the ends of four digits a week would run out of them. */
+const FIRST_YEAR = 1000;
+const LAST_YEAR = 9000;
+const isInReach = (year: number): boolean => year > FIRST_YEAR && year < LAST_YEAR;
 const DAY_PATTERN = /^(\d{4})-(\d{2})-(\d{2})$/;
 
 const pad = (whole: number, width: number) => String(whole).padStart(width, "0");
@@ -24,8 +28,7 @@ function daysInMonth(year: number, month: number): number {
 
 const isCalendarDay = (text: string): boolean => {
   const [, year, month, day] = (DAY_PATTERN.exec(text) ?? []).map(Number);
-  // Before year 100 the machine's own calendar counts in the 1900s.
-  if (!year || year < 100 || !month || !day) return false;
+  if (!year || year < FIRST_YEAR || year > LAST_YEAR || !month || !day) return false;
   return month <= 12 && day <= daysInMonth(year, month);
 };
 
@@ -101,7 +104,7 @@ export const isoWeekSchema = z
   .string()
   .regex(/^\d{4}-W\d{2}$/, { error: "not an ISO week: write it as YYYY-Www, for example 2027-W24", abort: true })
   .refine(
-    (text) => Number(text.slice(0, 4)) >= 100 && isoWeekOf(mondayOfIsoWeek(text)) === text,
+    (text) => isInReach(Number(text.slice(0, 4))) && isoWeekOf(mondayOfIsoWeek(text)) === text,
     "this year has no such week",
   )
   .transform((text) => text as IsoWeek);

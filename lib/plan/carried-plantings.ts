@@ -1,7 +1,7 @@
 import { addDays, type Day, dayInYear, monthDayOf, yearOf } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { PlantingDraft } from "#lib/domain/what-if";
-import { type Grown, grown } from "./forecast";
+import { alivePlants, type Grown, grown } from "./forecast";
 
 /** The latest season before a year that has plantings; null when there is none. */
 export function seasonBefore({ plantings }: Snapshot, seasonYear: number): number | null {
@@ -11,7 +11,7 @@ export function seasonBefore({ plantings }: Snapshot, seasonYear: number): numbe
 
 /**
  * The plantings of a season as they would stand in another. What stays where it is keeps the day it was planted: kept in the ground over winter,
- * or growing in the field and blooming on a day of the year, as perennials do. All else is planted again on the same day of the year.
+ * or growing in the field and blooming on a day of the year, as perennials do; it goes on with the plants still alive. All else is planted again on the same day of the year.
  * A variety that the bed has in the other season already is left out.
  */
 export function carriedPlantings(snapshot: Snapshot, fromSeason: number, toSeason: number): PlantingDraft[] {
@@ -22,8 +22,15 @@ export function carriedPlantings(snapshot: Snapshot, fromSeason: number, toSeaso
     .filter(({ planting }) => !there.has(`${planting.bedId} ${planting.varietyId}`))
     .map((row) => {
       const { id: _, ...draft } = row.planting;
-      const plantedOn = stays(row) ? draft.plantedOn : yearsLater(draft.plantedOn, toSeason - fromSeason);
-      return { ...draft, seasonYear: toSeason, plantedOn };
+      if (!stays(row))
+        return { ...draft, seasonYear: toSeason, plantedOn: yearsLater(draft.plantedOn, toSeason - fromSeason) };
+      // What stayed goes on with the plants that came through, not with those once set out.
+      return {
+        ...draft,
+        seasonYear: toSeason,
+        plantCount: Math.round(alivePlants(draft, snapshot.farm)),
+        aliveShare: 1,
+      };
     });
 }
 

@@ -51,12 +51,23 @@ export function ageCents(heldDays: number, leadDays: number, holdDays: number): 
 
 /**
  * The crop whose price and bunch a need is bought in at: the named crop, else the crop with the median price among those whose usual
- * role it is (the lower of the two middle ones), else among all that can take the role; null when no crop can.
+ * role it is (the lower of the two middle ones), else among all that can take the role; never one that the booking will not have. Null when
+ * no crop can.
  */
-export function buyInCropFinder(crops: Snapshot["crops"]): (need: Pick<Need, "cropId" | "role">) => Crop | null {
+export function buyInCropFinder(
+  crops: Snapshot["crops"],
+): (need: Pick<Asked, "role" | "cropId" | "booking">) => Crop | null {
   const ofId = new Map(crops.map((crop) => [crop.id, crop]));
   const ofRole = new Map<Role, Crop | null>(ROLES.map((role) => [role, middleCrop(crops, role)]));
-  return ({ cropId, role }) => (cropId === null ? null : ofId.get(cropId)) ?? ofRole.get(role) ?? null;
+  return ({ cropId, role, booking: { unacceptableCropIds: refused } }) => {
+    if (cropId !== null && ofId.has(cropId)) return ofId.get(cropId) ?? null;
+    const usual = ofRole.get(role) ?? null;
+    if (!usual || !refused.includes(usual.id)) return usual;
+    return middleCrop(
+      crops.filter((crop) => !refused.includes(crop.id)),
+      role,
+    );
+  };
 }
 
 function middleCrop(crops: Snapshot["crops"], role: Role): Crop | null {

@@ -1,7 +1,7 @@
 import type { Bed, Planting } from "#lib/domain/bed";
 import type { BloomCurve } from "#lib/domain/bloom-curve";
 import type { Crop, Variety } from "#lib/domain/crop";
-import { dayInYear, toDayNumber } from "#lib/domain/day";
+import { dayInYear, toDay, toDayNumber, yearOf } from "#lib/domain/day";
 import type { Farm } from "#lib/domain/farm";
 import type { Problem } from "#lib/domain/problem";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
@@ -59,6 +59,10 @@ export function forecast(
   const nextPickingDay = pickingDays(snapshot.farm.pickingWeekdays);
   const plantings = grown(snapshot, seasonYear).map((row) => {
     if (!row.curve) problems.push(noCurve(row));
+    else if (!bloomsNear(row, row.curve)) {
+      problems.push(offSeason(row, row.curve));
+      return nothingFrom(row, alivePlants(row.planting, snapshot.farm));
+    }
     return forecastPlanting(row, snapshot.farm, frostDay, nextPickingDay, year);
   });
   return { plantings, problems };
@@ -96,8 +100,20 @@ const noCurve = ({ planting, bed, crop, variety }: Grown): Problem => ({
   message: `no bloom curve for "${planting.treatment}": it is forecast at 0 stems. Add a curve for it, or change the treatment.`,
 });
 
+/** Whether a planting's first cut lies in its season's year or one beside it: a slip in the planting year puts it far away. */
+const bloomsNear = ({ planting }: Grown, curve: BloomCurve): boolean =>
+  Math.abs(yearOf(toDay(firstCutDay(curve, planting))) - planting.seasonYear) <= 1;
+
+const offSeason = ({ planting, bed, crop, variety }: Grown, curve: BloomCurve): Problem => ({
+  place: `bed ${bed.name}, ${crop.name} ${variety.name}`,
+  message: `planted on ${planting.plantedOn} it would be cut from ${toDay(firstCutDay(curve, planting))}, not in ${planting.seasonYear}: it is forecast at 0 stems. Mend the planting day or the season.`,
+});
+
 /** Plants expected to stand at the first cut: set out or left in, less those lost, less those the winter took in the ground [F2]. */
-export function alivePlants({ plantCount, aliveShare, treatment, winterSurvivalShare }: Planting, farm: Farm): number {
+export function alivePlants(
+  { plantCount, aliveShare, treatment, winterSurvivalShare }: Omit<Planting, "id">,
+  farm: Farm,
+): number {
   const survival = treatment === "kept-in-ground" ? (winterSurvivalShare ?? farm.winter.winterSurvivalShare) : 1;
   return plantCount * aliveShare * survival;
 }

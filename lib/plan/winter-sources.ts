@@ -8,12 +8,12 @@ export const WINTER_SOURCES = {
     address: "https://www.dahlia.org/docsinfo/articles/digging-dividing-and-storing-tubers/embed/",
   },
   "UMN-TROTT": {
-    title: "Digging dahlias (Trott, extension educator)",
+    title: "Digging dahlias",
     publisher: "University of Minnesota Extension column in the Echo Press",
     address: "http://www.echopress.com/country/gardening/1899702-digging-dahlias-%C2%AD-its-easy-these-tips",
   },
   "GT-LOPEZ25": {
-    title: "Secrets for Early Dahlia Cut Flower Harvests (Lopez, Brown; Michigan State University)",
+    title: "Secrets for Early Dahlia Cut Flower Harvests (Michigan State University)",
     publisher: "GrowerTalks, 2025",
     address: "https://www.growertalks.com/Article?articleid=27292",
   },
@@ -33,7 +33,7 @@ export const WINTER_SOURCES = {
     address: "http://dahliasocietyofgeorgia.com/NewSite/index.php/grow-dahlias",
   },
   HANKINS: {
-    title: "Production of Dahlias as Cut Flowers (Hankins)",
+    title: "Production of Dahlias as Cut Flowers",
     publisher: "Virginia State University Cooperative Extension, 2002 or later",
     address: "http://studyres.com/doc/7771884/production-of-dahlias-as-cut-flowers",
   },

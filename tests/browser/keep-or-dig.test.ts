@@ -12,7 +12,7 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-const go = (path: string) => page.goto(inject("address") + path, { waitUntil: "load" });
+const go = (path: string) => page.goto(inject("address") + path, { waitUntil: "networkidle" });
 const wholeNumber = (text: string | null) => Number((text ?? "").replace(/[^\d]/g, ""));
 const focalShort = async () => {
   await page.locator('.keep-strip[data-stale="false"]').waitFor();

@@ -21,10 +21,10 @@ export const openBrowser = (): Promise<Browser> =>
     ],
   });
 
-/** A page of the app, open and quiet. */
+/** A page of the app, open and quiet: its scripts have taken over, so that what is typed is not typed into the void. */
 export async function openPage(browser: Browser, address: string, path: string, viewport = DESK): Promise<Page> {
   const page = await browser.newPage({ viewport });
-  await page.goto(address + path, { waitUntil: "load" });
+  await page.goto(address + path, { waitUntil: "networkidle" });
   return page;
 }
 

@@ -28,6 +28,16 @@ describe("plantings carried into another season", () => {
     expect(carriedPlantings(farm, 2027, 2028).map(({ plantedOn }) => plantedOn)).toEqual(["2024-10-01", "2026-05-15"]);
   });
 
+  test("of 100 clumps kept in the ground at 70 % survival 70 go on, and a year later 49 would: losses are not made good", () => {
+    const farm = farmWith([
+      { id: 1, treatment: "kept-in-ground", plantedOn: day("2026-05-15"), plantCount: 100, winterSurvivalShare: 0.7 },
+    ]);
+    const [once] = carriedPlantings(farm, 2027, 2028);
+    expect([once.plantCount, once.aliveShare]).toEqual([70, 1]);
+    const again = { ...farm, plantings: [{ id: 1, ...once }] };
+    expect(carriedPlantings(again, 2028, 2029)[0].plantCount).toBe(49);
+  });
+
   test("a leap day becomes the first of March", () => {
     const farm = farmWith([{ id: 1, seasonYear: 2028, treatment: "spring-planted", plantedOn: day("2028-02-29") }]);
     expect(carriedPlantings(farm, 2028, 2029)[0].plantedOn).toBe("2029-03-01");

@@ -27,7 +27,12 @@ export default async function BookingPage(props: Props) {
   if (!booking) notFound();
   const plan = loadPlan(yearOf(booking.eventOn));
   const covered = coverageByBooking(plan.match, plan.gaps).get(booking.id);
-  const crops = new Set(plan.pickList.filter((line) => line.booking.id === booking.id).map((line) => line.crop));
+  const named = new Set(booking.stemLines.map(({ cropId }) => cropId));
+  const crops = new Set([
+    ...plan.snapshot.crops.filter(({ id }) => named.has(id)),
+    ...plan.pickList.filter((line) => line.booking.id === booking.id).map((line) => line.crop),
+    ...plan.buying.filter(({ gap }) => gap.need.booking.id === booking.id).map(({ crop }) => crop),
+  ]);
   return (
     <>
       <p className="crumb">

@@ -30,7 +30,7 @@ export default async function NewBookingPage({ searchParams }: { searchParams: P
     stemLines: [],
     note: "",
   };
-  const form = copied ? { ...formOf(copied), client: "", status: "enquiry" as const } : empty;
+  const form = copied ? { ...formOf(copied), client: "", eventOn: on ?? "", status: "enquiry" as const } : empty;
   return (
     <>
       <p className="crumb">

@@ -30,8 +30,10 @@ export default function CoolerPage() {
       <h1>Farm: cooler</h1>
       <FarmTabs open="/farm/cooler" />
       <p>
-        Stems cut and not used yet. They are matched before fresh ones, as long as their crop holds; take out what you
-        have used or thrown away.
+        Stems that stand ready and that the forecast does not hold: bought in, from another grower, or more than a bed
+        was forecast. What your beds were forecast to give on its day is in the plan already, so entering it here would
+        count it twice. They are matched before fresh ones, as long as their crop holds; take out what you have used or
+        thrown away.
       </p>
       {coolerStock.length === 0 && <p>The cooler is empty.</p>}
       <ul className="cards">

@@ -1,6 +1,15 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
-import { addDays, inFull, inShort, isoWeekOf, isoWeekSchema, mondayOfIsoWeek, weekInWords } from "#lib/domain/day";
+import {
+  addDays,
+  inFull,
+  inShort,
+  isoWeekOf,
+  isoWeekSchema,
+  mondayOfIsoWeek,
+  weekInWords,
+  yearOf,
+} from "#lib/domain/day";
 import { cutFinder } from "#lib/plan/limiting-cut";
 import { BookingRows } from "../../bookings/booking-rows";
 import { GapCard } from "../../gap-card";
@@ -20,9 +29,12 @@ export default async function WeekPage({ params }: Props) {
   const parsed = isoWeekSchema.safeParse((await params).week);
   if (!parsed.success) notFound();
   const monday = mondayOfIsoWeek(parsed.data);
-  // A week that straddles New Year belongs to the year of its Thursday.
-  const plan = loadPlan(Number(parsed.data.slice(0, 4)));
-  const week = plan.weeks.find((row) => row.week === parsed.data);
+  // A week that straddles New Year lies in two seasons: the one with an event in it is shown.
+  const seasons = [...new Set([yearOf(monday), yearOf(addDays(monday, 6))])].map((year) => {
+    const plan = loadPlan(year);
+    return { plan, week: plan.weeks.find((row) => row.week === parsed.data) };
+  });
+  const { plan, week } = seasons.find(({ week }) => week && week.bookingIds.length > 0) ?? seasons[0];
   const cutOf = cutFinder(plan.match);
   const gaps = (week?.gapIndexes ?? []).map((index) => plan.gaps[index]);
   return (
