@@ -1,8 +1,8 @@
 import { inShort } from "#lib/domain/day";
 import type { PlantingForecast } from "#lib/plan/forecast";
 import { weeklyStems } from "#lib/plan/weekly-stems";
-import { OriginMark } from "../farm/origin-mark";
 import { countOf, inWholes } from "../ui/numbers";
+import { OriginMark } from "../ui/origin-mark";
 import { CurveChart } from "./curve-chart.client";
 
 /** How a planting blooms: the picture, the same numbers as a table, and where they come from. Nothing without a curve. */

@@ -4,7 +4,7 @@ import { monthDayInShort } from "#lib/domain/day";
 import { TREATMENT_WORDS, TREATMENTS } from "#lib/domain/words";
 import { CurveForm } from "../beds/curve-form";
 import { inTenths } from "../ui/numbers";
-import { OriginMark } from "./origin-mark";
+import { OriginMark } from "../ui/origin-mark";
 
 type Props = { crop: Crop; curves: readonly BloomCurve[]; varieties: readonly Variety[] };
 

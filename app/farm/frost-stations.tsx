@@ -2,7 +2,7 @@ import { FROST_STATIONS, type FrostStation } from "#lib/domain/catalogue/frost-s
 import { type MonthDay, monthDayInShort } from "#lib/domain/day";
 import { Form } from "../ui/form.client";
 import { SelectField } from "../ui/form-fields.client";
-import { OriginMark } from "./origin-mark";
+import { OriginMark } from "../ui/origin-mark";
 import { takeStationFrost } from "./settings-actions";
 
 const OPTIONS = FROST_STATIONS.map(({ place, years }) => ({ value: place, label: `${place} (${years})` }));

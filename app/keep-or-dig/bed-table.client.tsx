@@ -1,9 +1,9 @@
 "use client";
 
 import type { Units } from "#lib/domain/words";
+import type { BedWorth } from "../threads/jobs";
 import { ColourWord } from "../ui/colour-words";
 import { countOf, inPercent, inRoundMoney, inWholes } from "../ui/numbers";
-import type { BedWorth } from "../work/jobs";
 import { limitInWords } from "./limit-words";
 import type { BedRow } from "./planner-data";
 import type { Answered } from "./use-answer.client";

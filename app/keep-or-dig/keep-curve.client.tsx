@@ -2,10 +2,10 @@
 
 import { lazy, Suspense } from "react";
 import type { CurvePoint } from "#lib/plan/keep-or-dig-curve";
+import type { PointsDone } from "../threads/jobs";
 import { countOf, inRoundMoney, inWholes } from "../ui/numbers";
-import type { PointsDone } from "../work/jobs";
+import { AskedWork } from "./asked-work";
 import { useWork } from "./use-work.client";
-import { WorkBar } from "./work-bar";
 
 /** The chart comes with its library, which only those who ask for the curve need. */
 const CostChart = lazy(() => import("./cost-chart.client").then(({ CostChart: chart }) => ({ default: chart })));
@@ -21,41 +21,27 @@ export function KeepCurve({ seasonYear }: { seasonYear: number }) {
     <section aria-labelledby="curve">
       <h2 id="curve">Cost by number of beds kept</h2>
       <p>The cheapest choice of no bed, of at most one, of at most two, and so on: each proved.</p>
-      {!work.isRunning && (
-        <p className="actions">
-          <button type="button" onClick={() => work.start({ question: "curve", seasonYear })}>
-            Draw the curve
-          </button>
-        </p>
-      )}
-      {work.isRunning && (
-        <WorkBar
-          share={work.progress && work.progress.doneCount / work.progress.ofCount}
-          isStopping={work.isStopping}
-          stop={work.stop}
-          stopWords="Stop with the points that are done"
-        >
-          {work.progress
-            ? `${work.progress.doneCount} of ${countOf(work.progress.ofCount, "point")} proved…`
-            : "Laying out both futures of every bed…"}
-        </WorkBar>
-      )}
-      {work.problem && (
-        <p className="notice bad" role="alert">
-          Not drawn: {work.problem}
-        </p>
-      )}
-      {work.answer && found.length === 0 && (
-        <p className="notice">No point is done: it was stopped too soon, or nothing keeps within what is at hand.</p>
-      )}
-      {found.length > 0 && (
-        <>
-          <Suspense fallback={<p className="soft">Loading the picture…</p>}>
-            <CostChart points={found.map(({ atMostCount, chosen }) => ({ atMostCount, cents: chosen.totalCents }))} />
-          </Suspense>
-          <CurveTable points={found} />
-        </>
-      )}
+      <AskedWork
+        work={work}
+        start={() => work.start({ question: "curve", seasonYear })}
+        startWords="Draw the curve"
+        stopWords="Stop with the points that are done"
+        makingReady="Laying out both futures of every bed…"
+        inWords={({ doneCount, ofCount }) => `${doneCount} of ${countOf(ofCount, "point")} proved…`}
+        failedWords="Not drawn"
+      >
+        {work.answer && found.length === 0 && (
+          <p className="notice">No point is done: it was stopped too soon, or nothing keeps within what is at hand.</p>
+        )}
+        {found.length > 0 && (
+          <>
+            <Suspense fallback={<p className="soft">Loading the picture…</p>}>
+              <CostChart points={found.map(({ atMostCount, chosen }) => ({ atMostCount, cents: chosen.totalCents }))} />
+            </Suspense>
+            <CurveTable points={found} />
+          </>
+        )}
+      </AskedWork>
     </section>
   );
 }

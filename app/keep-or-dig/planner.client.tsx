@@ -2,7 +2,7 @@
 
 import { useState } from "react";
 import type { KeepBoard } from "#lib/plan/keep-board";
-import type { BedWorth } from "../work/jobs";
+import type { BedWorth } from "../threads/jobs";
 import { AdoptBeds } from "./adopt-beds.client";
 import { BedTable } from "./bed-table.client";
 import { BoardFigures } from "./board-figures";

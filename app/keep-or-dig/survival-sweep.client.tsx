@@ -1,12 +1,12 @@
 "use client";
 
 import type { SurvivalPoint } from "#lib/plan/keep-or-dig-sweep";
+import type { PointsDone } from "../threads/jobs";
 import { countOf, inPercent, inRoundMoney, inWholes } from "../ui/numbers";
-import type { PointsDone } from "../work/jobs";
+import { AskedWork } from "./asked-work";
 import { bedNames } from "./found-words";
 import type { BedRow } from "./planner-data";
 import { useWork } from "./use-work.client";
-import { WorkBar } from "./work-bar";
 
 /** The best choice again for other winter survivals: how far it hangs on a number nobody has published. */
 export function SurvivalSweep({ seasonYear, rows }: { seasonYear: number; rows: readonly BedRow[] }) {
@@ -18,74 +18,60 @@ export function SurvivalSweep({ seasonYear, rows }: { seasonYear: number; rows: 
         No published figure was found for clumps left in the ground, so see how far the best choice hangs on yours. The
         same survival is supposed for every bed.
       </p>
-      {!work.isRunning && (
-        <p className="actions">
-          <button type="button" onClick={() => work.start({ question: "sweep", seasonYear })}>
-            Try survivals from 30 to 100 %
-          </button>
-        </p>
-      )}
-      {work.isRunning && (
-        <WorkBar
-          share={work.progress && work.progress.doneCount / work.progress.ofCount}
-          isStopping={work.isStopping}
-          stop={work.stop}
-          stopWords="Stop with those that are done"
-        >
-          {work.progress
-            ? `${work.progress.doneCount} of ${countOf(work.progress.ofCount, "survival")} done…`
-            : "Choosing the beds anew for each…"}
-        </WorkBar>
-      )}
-      {work.problem && (
-        <p className="notice bad" role="alert">
-          Not tried: {work.problem}
-        </p>
-      )}
-      {work.answer?.length === 0 && <p className="notice">Stopped before the first was done.</p>}
-      {work.answer && work.answer.length > 0 && (
-        <table className="cards-on-phone">
-          <caption>The best choice at each survival</caption>
-          <thead>
-            <tr>
-              <th scope="col">Survival</th>
-              <th scope="col" className="number">
-                Beds kept
-              </th>
-              <th scope="col">Which</th>
-              <th scope="col" className="number">
-                Weighed
-              </th>
-              <th scope="col" className="number">
-                Focal short, stems
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {work.answer.map(({ survivalShare, choice }) => (
-              <tr key={survivalShare}>
-                <th scope="row">{inPercent(survivalShare)}</th>
-                {"keptBedIds" in choice ? (
-                  <>
-                    <td className="number" data-label="Beds kept">
-                      {choice.keptBedIds.length}
-                    </td>
-                    <td data-label="Which">{bedNames(rows, choice.keptBedIds)}</td>
-                    <td className="number" data-label="Weighed">
-                      {inRoundMoney(choice.totalCents)}
-                    </td>
-                    <td className="number" data-label="Focal short, stems">
-                      {inWholes(choice.focalShortStems)}
-                    </td>
-                  </>
-                ) : (
-                  <td colSpan={4}>nothing keeps within what is at hand</td>
-                )}
+      <AskedWork
+        work={work}
+        start={() => work.start({ question: "sweep", seasonYear })}
+        startWords="Try survivals from 30 to 100 %"
+        stopWords="Stop with those that are done"
+        makingReady="Choosing the beds anew for each…"
+        inWords={({ doneCount, ofCount }) => `${doneCount} of ${countOf(ofCount, "survival")} done…`}
+        failedWords="Not tried"
+      >
+        {work.answer?.length === 0 && <p className="notice">Stopped before the first was done.</p>}
+        {work.answer && work.answer.length > 0 && (
+          <table className="cards-on-phone">
+            <caption>The best choice at each survival</caption>
+            <thead>
+              <tr>
+                <th scope="col">Survival</th>
+                <th scope="col" className="number">
+                  Beds kept
+                </th>
+                <th scope="col">Which</th>
+                <th scope="col" className="number">
+                  Weighed
+                </th>
+                <th scope="col" className="number">
+                  Focal short, stems
+                </th>
               </tr>
-            ))}
-          </tbody>
-        </table>
-      )}
+            </thead>
+            <tbody>
+              {work.answer.map(({ survivalShare, choice }) => (
+                <tr key={survivalShare}>
+                  <th scope="row">{inPercent(survivalShare)}</th>
+                  {"keptBedIds" in choice ? (
+                    <>
+                      <td className="number" data-label="Beds kept">
+                        {choice.keptBedIds.length}
+                      </td>
+                      <td data-label="Which">{bedNames(rows, choice.keptBedIds)}</td>
+                      <td className="number" data-label="Weighed">
+                        {inRoundMoney(choice.totalCents)}
+                      </td>
+                      <td className="number" data-label="Focal short, stems">
+                        {inWholes(choice.focalShortStems)}
+                      </td>
+                    </>
+                  ) : (
+                    <td colSpan={4}>nothing keeps within what is at hand</td>
+                  )}
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        )}
+      </AskedWork>
     </section>
   );
 }

@@ -1,7 +1,7 @@
 "use client";
 
 import { useCallback, useEffect, useRef, useState } from "react";
-import type { StreamLine } from "../work/streamed";
+import type { StreamLine } from "../threads/streamed";
 
 /** Work that a button starts: how far it is, what it answered, or what went wrong. */
 export type WorkState<Progress, Answer> = {

@@ -1,6 +1,6 @@
 import { inShort } from "#lib/domain/day";
+import type { BedWorth } from "../threads/jobs";
 import { inPercent, inRoundMoney, inWholes } from "../ui/numbers";
-import type { BedWorth } from "../work/jobs";
 
 /** What a bed's present fate saves over the other, or would: "keeping it saves $448". */
 export function worthInWords({ isKept, worthCents }: BedWorth): string {

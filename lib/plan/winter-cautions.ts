@@ -1,5 +1,4 @@
 import { COMMON_PRACTICE, FROM_MEMORY, type Mark, type Origin } from "#lib/domain/sourced";
-import type { WinterSourceId } from "./winter-sources";
 
 /** A thing to know before digging or keeping: in our words, with how sure we are. Not medical or legal advice. */
 export type WinterCaution = {
@@ -8,7 +7,7 @@ export type WinterCaution = {
   readonly origin: Origin;
 };
 
-const from = (mark: Mark, source: WinterSourceId): Origin => ({ mark, source });
+const from = (mark: Mark, source: string): Origin => ({ mark, source });
 
 /** What the published sources say of hardiness in the ground. They do not agree, and none gives a survival to reckon with. */
 export const HARDINESS: readonly WinterCaution[] = [

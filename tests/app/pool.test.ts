@@ -4,8 +4,8 @@ import { chooseBeds, finished } from "#lib/plan/keep-or-dig";
 import { keepSureness } from "#lib/plan/keep-sureness";
 import { sampleSeasons } from "#lib/plan/simulation";
 import { winterBeds, withKeptBeds } from "#lib/plan/winter-beds";
-import { pool } from "../../app/work/pool";
-import { startSureness } from "../../app/work/start-sureness";
+import { pool } from "../../app/threads/pool";
+import { startSureness } from "../../app/threads/start-sureness";
 import { SEASON, winterFarm } from "../plan/winter-farm";
 
 const farm = winterFarm(3, 14, 12, false);

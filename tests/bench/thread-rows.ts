@@ -1,6 +1,6 @@
 import { seededFarm, TYPICAL } from "#demo/seeded-farm";
-import { pool } from "../../app/work/pool";
-import { startSureness } from "../../app/work/start-sureness";
+import { pool } from "../../app/threads/pool";
+import { startSureness } from "../../app/threads/start-sureness";
 import { type BenchRow, rowOf } from "./timing";
 
 const SEASON = 2027;

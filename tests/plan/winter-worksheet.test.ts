@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
+import { SOURCES } from "#lib/domain/catalogue/sources";
 import { WINTER_CAUTIONS } from "#lib/plan/winter-cautions";
-import { WINTER_SOURCES } from "#lib/plan/winter-sources";
 import { winterWorksheet } from "#lib/plan/winter-worksheet";
 import { bed, crop, curve, planting, snapshot, variety } from "../small-farm";
 import { SEASON, winterFarm } from "./winter-farm";
@@ -81,7 +81,7 @@ describe("the worksheet", () => {
 
   test("[K9] every caution with a source names one that is listed, and the sources disagree on hardiness in the open", () => {
     for (const { origin } of [...WINTER_CAUTIONS, ...sheet.tasks])
-      if (origin.source !== null) expect(Object.keys(WINTER_SOURCES)).toContain(origin.source);
+      if (origin.source !== null) expect(Object.keys(SOURCES)).toContain(origin.source);
     const hardiness = WINTER_CAUTIONS.filter(({ topic }) => topic === "hardiness").map(({ origin }) => origin.source);
     expect(hardiness).toEqual(expect.arrayContaining(["GT-LOPEZ25", "ATTRA-DAHLIA", "ASKEXT-NC", "HANKINS"]));
     expect(sheet.cautions.map(({ topic }) => topic)).toEqual(

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { loadFarm } from "../../load";
-import { pool } from "../../work/pool";
-import { streamed } from "../../work/streamed";
+import { pool } from "../../threads/pool";
+import { streamed } from "../../threads/streamed";
 import { askedBeds } from "../asked-beds";
 
 const asked = z.object({

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { stopWork } from "../../work/stoppable";
+import { stopWork } from "../../threads/stoppable";
 
 const asked = z.object({ workId: z.int() });
 

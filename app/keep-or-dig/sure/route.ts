@@ -1,6 +1,6 @@
 import { loadFarm } from "../../load";
-import { startSureness } from "../../work/start-sureness";
-import { streamed } from "../../work/streamed";
+import { startSureness } from "../../threads/start-sureness";
+import { streamed } from "../../threads/streamed";
 import { askedBeds, NOT_ASKED, refusalOf } from "../asked-beds";
 
 const SEASON_COUNT = 1000;

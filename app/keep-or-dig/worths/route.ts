@@ -1,5 +1,5 @@
 import { loadFarm } from "../../load";
-import { pool } from "../../work/pool";
+import { pool } from "../../threads/pool";
 import { askedBeds, NOT_ASKED, refusalOf } from "../asked-beds";
 
 /** What each candidate bed is worth while these are kept: worked out on a thread, so that the server answers others meanwhile. */

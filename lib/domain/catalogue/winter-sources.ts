@@ -1,12 +1,7 @@
-import type { Source } from "#lib/domain/catalogue-types";
+import type { Source } from "../catalogue-types";
 
 /** The sources that the winter worksheet and its cautions name, by id. Read as openings or whole pages; none was checked further. */
-export const WINTER_SOURCES = {
-  "ADS-STORE": {
-    title: "Digging, Dividing, and Storing Tubers",
-    publisher: "American Dahlia Society",
-    address: "https://www.dahlia.org/docsinfo/articles/digging-dividing-and-storing-tubers/embed/",
-  },
+export const WINTER_SOURCES: Readonly<Record<string, Source>> = {
   "UMN-TROTT": {
     title: "Digging dahlias",
     publisher: "University of Minnesota Extension column in the Echo Press",
@@ -16,16 +11,6 @@ export const WINTER_SOURCES = {
     title: "Secrets for Early Dahlia Cut Flower Harvests (Michigan State University)",
     publisher: "GrowerTalks, 2025",
     address: "https://www.growertalks.com/Article?articleid=27292",
-  },
-  "ATTRA-DAHLIA": {
-    title: "What information can you give me on growing dahlias for cut flowers?",
-    publisher: "ATTRA / National Center for Appropriate Technology, about 2010",
-    address: "https://attra.ncat.org/what_information_can_you_give_me_on_grow_2/",
-  },
-  "ASKEXT-NC": {
-    title: "Overwintering dahlias, Forsyth County NC (question 695828)",
-    publisher: "Ask Extension (Cooperative Extension), 2020",
-    address: "https://ask.extension.org/questions/695828",
   },
   DSG: {
     title: "Grow Dahlias",
@@ -57,6 +42,4 @@ export const WINTER_SOURCES = {
     publisher: "a materials supplier's table (trade; used only for unit arithmetic)",
     address: "http://ecoturfco.com/MulchCalculator.html",
   },
-} satisfies Record<string, Source>;
-
-export type WinterSourceId = keyof typeof WINTER_SOURCES;
+};

@@ -11,7 +11,7 @@ import { JobFarm, RUN, type Steps } from "./run-jobs";
  * heard; what goes wrong in a job is told and ends that job alone.
  */
 const port = parentPort;
-if (!port) throw new RangeError("app/work/worker.ts runs as a thread, not by itself");
+if (!port) throw new RangeError("app/threads/worker.ts runs as a thread, not by itself");
 
 const tell = (message: FromThread) => port.postMessage(message);
 /** Progress that follows within this time is left out: nobody can read it. */

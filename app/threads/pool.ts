@@ -80,7 +80,7 @@ class Pool {
   /** One more thread, while there may be one. */
   #another(): Thread | null {
     if (this.#threads.length >= THREAD_COUNT) return null;
-    const worker = newWorker(join(process.cwd(), "app", "work", "thread.mjs"));
+    const worker = newWorker(join(process.cwd(), "app", "threads", "thread.mjs"));
     const thread: Thread = { worker, farm: null, job: null };
     worker.on("message", (message: FromThread) => this.#hear(thread, message));
     worker.on("error", (error) => this.#lose(thread, error));
