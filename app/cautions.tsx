@@ -7,7 +7,9 @@ export function Cautions({ crops, open = false }: { crops: readonly Crop[]; open
   return (
     <details className="notice" open={open}>
       <summary>
-        <strong>Take care:</strong>&nbsp;{cautious.map((crop) => crop.name).join(", ")}
+        <span>
+          <strong>Take care:</strong> {cautious.map((crop) => crop.name).join(", ")}
+        </span>
       </summary>
       <ul>
         {cautious.map((crop) => (
