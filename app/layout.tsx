@@ -13,10 +13,10 @@ import "./look/dates.css";
 import "./look/keep.css";
 import "./look/worksheet.css";
 import "./look/print.css";
-import { LastChange } from "./last-change";
+import { LastChange } from "./frame/last-change";
+import { Unreadable } from "./frame/unreadable";
 import { farmProblems } from "./load";
 import { Nav } from "./ui/nav.client";
-import { Unreadable } from "./unreadable";
 
 export const metadata: Metadata = {
   title: { default: "Stems & Saturdays", template: "%s · Stems & Saturdays" },

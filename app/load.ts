@@ -1,10 +1,10 @@
 import { type FarmDatabase, openFarm } from "#db/client";
-import { revision } from "#db/journal";
-import { loadSnapshot } from "#db/read";
+import { revision } from "#db/journal/journal";
+import { loadSnapshot } from "#db/read/read";
 import type { Problem } from "#lib/domain/problem";
 import type { Snapshot } from "#lib/domain/snapshot";
-import { type Plan, plan } from "#lib/plan/plan";
-import { type Band, seasonBand } from "#lib/plan/season-band";
+import { type Plan, plan } from "#lib/plan/road/plan";
+import { type Band, seasonBand } from "#lib/plan/road/season-band";
 
 /** The farm's records cannot be read as they stand. The layout shows every bad row by name before any page asks for the farm. */
 export class FarmUnreadable extends Error {

@@ -3,7 +3,7 @@ import { dirname, join } from "node:path";
 import Database from "better-sqlite3";
 import { type BetterSQLite3Database, drizzle } from "drizzle-orm/better-sqlite3";
 import { migrate } from "drizzle-orm/better-sqlite3/migrator";
-import { installJournal } from "./journal-triggers";
+import { installJournal } from "./journal/journal-triggers";
 
 /** An open farm: the query builder, and the connection itself as `$client`. Everything on it is synchronous. */
 export type FarmDatabase = BetterSQLite3Database & { $client: Database.Database };

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { CATALOGUE } from "#lib/domain/catalogue/crops";
 import { DEFAULT_RECIPES } from "#lib/domain/catalogue/recipes";
 import { newFarm } from "#lib/domain/new-farm";
-import { type Reading, readFarmSheets, type SheetFile } from "#lib/import/read-farm-sheets";
+import { type Reading, readFarmSheets, type SheetFile } from "#lib/sheets/read-farm-sheets";
 
 /** What the demo farm is started from, before its sheets are read: the settings, crops and recipes of any new farm. */
 export const DEMO_START = { farm: newFarm("The demo farm"), crops: CATALOGUE, recipes: DEFAULT_RECIPES };

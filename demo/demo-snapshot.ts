@@ -1,5 +1,5 @@
 import { closeFarm, openFarm } from "#db/client";
-import { loadSnapshot } from "#db/read";
+import { loadSnapshot } from "#db/read/read";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { DEMO_SEASON } from "./demo-season";
 import { startDemoFarm } from "./start-demo-farm";

@@ -1,6 +1,6 @@
 import { closeFarm, openFarm } from "#db/client";
-import { forgetChanges } from "#db/journal";
-import { hasFarm } from "#db/read";
+import { forgetChanges } from "#db/journal/journal";
+import { hasFarm } from "#db/read/read";
 import { type Day, parseDay } from "#lib/domain/day";
 import { seasonAheadOf } from "./demo-season";
 import { startDemoFarm } from "./start-demo-farm";

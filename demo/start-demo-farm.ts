@@ -1,9 +1,9 @@
 import type { FarmDatabase } from "#db/client";
-import { undoChange } from "#db/journal";
-import type { Written } from "#db/write";
-import { startFarm } from "#db/write-farm";
-import { importRecords } from "#db/write-records";
-import type { Reading } from "#lib/import/read-farm-sheets";
+import { undoChange } from "#db/journal/journal";
+import { startFarm } from "#db/write/farm";
+import { importRecords } from "#db/write/records";
+import type { Written } from "#db/write/write";
+import type { Reading } from "#lib/sheets/read-farm-sheets";
 import { movedToSeason } from "./demo-season";
 import { DEMO_START, readDemoSheets } from "./demo-sheets";
 

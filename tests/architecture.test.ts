@@ -32,7 +32,7 @@ test("no file of lib imports the screens, the farm's records, the demo, the test
 });
 
 test("db knows the words of the farm and nothing of the plan or the screens", () => {
-  const forbidden = /^#lib\/(plan|maths|export|import)|^#demo|(^|\/)app\//;
+  const forbidden = /^#lib\/(plan|maths|sheets)|^#demo|(^|\/)app\//;
   expect(pathsWhere("db", ({ text }) => importsOf(text).some((name) => forbidden.test(name)))).toEqual([]);
 });
 
@@ -46,7 +46,7 @@ test("the house has the rooms it was built with, and no others", () => {
     .filter((entry) => entry.isDirectory() && !entry.name.startsWith(".") && !built.has(entry.name))
     .map(({ name }) => name);
   expect(folders.sort()).toEqual(["app", "db", "demo", "lib", "tests"]);
-  expect(readdirSync("lib").sort()).toEqual(["domain", "export", "import", "maths", "plan"]);
+  expect(readdirSync("lib").sort()).toEqual(["domain", "maths", "plan", "sheets"]);
 });
 
 test("no file is a drawer for odds and ends", () => {

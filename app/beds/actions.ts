@@ -2,9 +2,9 @@
 
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
-import { addBed, removeBed, updateBed } from "#db/write-beds";
-import { carryPlantings } from "#db/write-plantings";
-import { carriedPlantings } from "#lib/plan/carried-plantings";
+import { addBed, removeBed, updateBed } from "#db/write/beds";
+import { carryPlantings } from "#db/write/plantings";
+import { carriedPlantings } from "#lib/plan/winter/carried-plantings";
 import { farmDatabase, loadFarm } from "../load";
 import type { FormState } from "../ui/form-state";
 import { taken } from "../ui/form-taken";

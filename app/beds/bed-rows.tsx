@@ -1,7 +1,7 @@
 import type { Bed } from "#lib/domain/bed";
 import { type Day, inShort, toDay } from "#lib/domain/day";
 import { TREATMENT_WORDS, type Units } from "#lib/domain/words";
-import type { PlantingForecast } from "#lib/plan/forecast";
+import type { PlantingForecast } from "#lib/plan/road/forecast";
 import { ColourWord } from "../ui/colour-words";
 import { inWholes } from "../ui/numbers";
 import { sizeInWords, sprayInWords } from "./bed-words";

@@ -1,6 +1,6 @@
 import { inShort } from "#lib/domain/day";
-import type { PlantingForecast } from "#lib/plan/forecast";
-import { weeklyStems } from "#lib/plan/weekly-stems";
+import type { PlantingForecast } from "#lib/plan/road/forecast";
+import { weeklyStems } from "#lib/plan/road/weekly-stems";
 import { countOf, inWholes } from "../ui/numbers";
 import { OriginMark } from "../ui/origin-mark";
 import { CurveChart } from "./curve-chart.client";

@@ -1,5 +1,5 @@
 import type { Crop } from "#lib/domain/crop";
-import type { PlantingForecast } from "#lib/plan/forecast";
+import type { PlantingForecast } from "#lib/plan/road/forecast";
 
 type Props = { crops: readonly Crop[]; plantings: readonly PlantingForecast[]; cropId: number | null };
 

@@ -1,6 +1,6 @@
 "use server";
 
-import { putCurve, removeCurve } from "#db/write-crops";
+import { putCurve, removeCurve } from "#db/write/crops";
 import { CATALOGUE } from "#lib/domain/catalogue/crops";
 import { farmDatabase, loadFarm } from "../load";
 import type { FormState } from "../ui/form-state";

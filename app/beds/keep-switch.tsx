@@ -1,8 +1,8 @@
 import type { BloomCurve } from "#lib/domain/bloom-curve";
 import { inShort, toDay } from "#lib/domain/day";
-import { curveFinder, forecastPlanting, type PlantingForecast } from "#lib/plan/forecast";
-import type { Plan } from "#lib/plan/plan";
-import { DUG, KEPT, replantedOn } from "#lib/plan/winter-beds";
+import { curveFinder, forecastPlanting, type PlantingForecast } from "#lib/plan/road/forecast";
+import type { Plan } from "#lib/plan/road/plan";
+import { DUG, KEPT, replantedOn } from "#lib/plan/winter/beds";
 import { inWholes } from "../ui/numbers";
 import { keepOrDig } from "./planting-actions";
 

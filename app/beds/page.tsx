@@ -1,10 +1,10 @@
 import type { Metadata } from "next";
 import { z } from "zod";
-import { seasonBefore } from "#lib/plan/carried-plantings";
+import { seasonBefore } from "#lib/plan/winter/carried-plantings";
 import { today } from "../clock";
+import { SeasonSwitch } from "../frame/season-switch";
+import { seasonYear } from "../frame/season-year";
 import { loadPlan } from "../load";
-import { SeasonSwitch } from "../season-switch";
-import { seasonYear } from "../season-year";
 import { Empty } from "../ui/empty";
 import { countOf, inWholes } from "../ui/numbers";
 import { BedForm } from "./bed-form";

@@ -2,8 +2,8 @@
 
 import { revalidatePath } from "next/cache";
 import { z } from "zod";
-import { addPlanting, removePlanting, setTreatment, updatePlanting } from "#db/write-plantings";
-import { DUG, KEPT, replantedOn } from "#lib/plan/winter-beds";
+import { addPlanting, removePlanting, setTreatment, updatePlanting } from "#db/write/plantings";
+import { DUG, KEPT, replantedOn } from "#lib/plan/winter/beds";
 import { farmDatabase, loadFarm } from "../load";
 import type { FormState } from "../ui/form-state";
 import { taken } from "../ui/form-taken";

@@ -1,6 +1,6 @@
 import { PLANTING_FLAGS } from "#lib/domain/bed";
 import type { Farm } from "#lib/domain/farm";
-import type { PlantingForecast } from "#lib/plan/forecast";
+import type { PlantingForecast } from "#lib/plan/road/forecast";
 import { Form } from "../ui/form.client";
 import { CheckGroup } from "../ui/form-checks.client";
 import { DayField, NumberField } from "../ui/form-fields.client";

@@ -3,7 +3,7 @@
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import { z } from "zod";
-import { addBooking, removeBooking, setBookingStatus, updateBooking } from "#db/write-bookings";
+import { addBooking, removeBooking, setBookingStatus, updateBooking } from "#db/write/bookings";
 import type { Problem } from "#lib/domain/problem";
 import { STATUSES } from "#lib/domain/words";
 import { farmDatabase } from "../load";

@@ -1,6 +1,6 @@
 import { withWeekday } from "#lib/domain/day";
-import { coverageByBooking } from "#lib/plan/coverage";
-import type { Plan } from "#lib/plan/plan";
+import { coverageByBooking } from "#lib/plan/road/coverage";
+import type { Plan } from "#lib/plan/road/plan";
 import { ColourWords } from "../ui/colour-words";
 import { CoverBar } from "../ui/cover-bar";
 import { inWholes } from "../ui/numbers";

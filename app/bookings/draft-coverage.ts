@@ -1,8 +1,8 @@
 import type { BookingDraft } from "#lib/domain/booking";
 import { yearOf } from "#lib/domain/day";
 import type { Colour, Role } from "#lib/domain/words";
-import { coverageByBooking } from "#lib/plan/coverage";
-import { withDraft } from "#lib/plan/draft";
+import { coverageByBooking } from "#lib/plan/road/coverage";
+import { withDraft } from "#lib/plan/road/draft";
 import { loadPlan } from "../load";
 import { needInWords, reasonInWords } from "../ui/gap-words";
 

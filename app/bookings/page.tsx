@@ -1,8 +1,8 @@
 import type { Metadata } from "next";
 import { yearOf } from "#lib/domain/day";
+import { SeasonSwitch } from "../frame/season-switch";
+import { seasonYear } from "../frame/season-year";
 import { loadPlan } from "../load";
-import { SeasonSwitch } from "../season-switch";
-import { seasonYear } from "../season-year";
 import { Empty } from "../ui/empty";
 import { countOf } from "../ui/numbers";
 import { BookingRows } from "./booking-rows";

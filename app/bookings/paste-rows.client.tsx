@@ -1,7 +1,7 @@
 "use client";
 
 import { useId, useState, useTransition } from "react";
-import type { SheetProblem } from "#lib/import/sheet-problem";
+import type { SheetProblem } from "#lib/sheets/sheet-problem";
 import type { BookingForm } from "./draft";
 import { readPasted } from "./pasted-action";
 

@@ -1,7 +1,7 @@
 "use server";
 
-import { readPastedRows } from "#lib/import/pasted-rows";
-import type { SheetProblem } from "#lib/import/sheet-problem";
+import { readPastedRows } from "#lib/sheets/pasted-rows";
+import type { SheetProblem } from "#lib/sheets/sheet-problem";
 import { loadFarm } from "../load";
 import type { BookingForm } from "./draft";
 

@@ -1,5 +1,5 @@
 import { inShort, toDay, withWeekday } from "#lib/domain/day";
-import type { BuyIn } from "#lib/plan/buying";
+import type { BuyIn } from "#lib/plan/road/buying";
 import { ColourWords } from "../ui/colour-words";
 import { inMoney, inWholes } from "../ui/numbers";
 

@@ -1,11 +1,11 @@
 import type { Metadata } from "next";
 import { z } from "zod";
 import { toDayNumber } from "#lib/domain/day";
-import { Cautions } from "../cautions";
 import { today } from "../clock";
+import { Cautions } from "../frame/cautions";
+import { SeasonSwitch } from "../frame/season-switch";
+import { seasonYear } from "../frame/season-year";
 import { loadPlan } from "../load";
-import { SeasonSwitch } from "../season-switch";
-import { seasonYear } from "../season-year";
 import { Empty } from "../ui/empty";
 import { countOf, inRoundMoney } from "../ui/numbers";
 import { BuyInTable } from "./buy-in-table";

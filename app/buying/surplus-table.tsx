@@ -1,6 +1,6 @@
 import { inShort, toDay, weekInWords } from "#lib/domain/day";
-import type { Surplus } from "#lib/plan/surplus";
-import { surplusWeeks } from "#lib/plan/surplus-weeks";
+import type { Surplus } from "#lib/plan/road/surplus";
+import { surplusWeeks } from "#lib/plan/road/surplus-weeks";
 import { ColourWord } from "../ui/colour-words";
 import { inWholes } from "../ui/numbers";
 

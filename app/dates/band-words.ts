@@ -1,4 +1,4 @@
-import type { Band } from "#lib/plan/simulation-summary";
+import type { Band } from "#lib/plan/chance/simulation-summary";
 import { inWholes } from "../ui/numbers";
 
 /** Of sampled seasons: one in ten leaves fewer than the low, nine in ten fewer than the high. */

@@ -1,6 +1,6 @@
 import type { Booking } from "#lib/domain/booking";
 import { type Day, withWeekday } from "#lib/domain/day";
-import type { OpenDate } from "#lib/plan/open-dates";
+import type { OpenDate } from "#lib/plan/chance/open-dates";
 import { ColourWord } from "../ui/colour-words";
 import { countOf, inWholes } from "../ui/numbers";
 import { bandInShort } from "./band-words";

@@ -1,5 +1,5 @@
 import { type Day, inShort, yearOf } from "#lib/domain/day";
-import type { OpenDate } from "#lib/plan/open-dates";
+import type { OpenDate } from "#lib/plan/chance/open-dates";
 import { inWholes } from "../ui/numbers";
 
 type Props = { dates: readonly OpenDate[]; bookingCountOf: (day: Day) => number; asked: Day | null };

@@ -1,7 +1,7 @@
 import { addDays, type Day, inFull, isoWeekday } from "#lib/domain/day";
-import { openDates } from "#lib/plan/open-dates";
-import type { Plan } from "#lib/plan/plan";
-import type { OpenDayBand } from "#lib/plan/simulation-summary";
+import { openDates } from "#lib/plan/chance/open-dates";
+import type { OpenDayBand } from "#lib/plan/chance/simulation-summary";
+import type { Plan } from "#lib/plan/road/plan";
 import { countOf } from "../ui/numbers";
 import { aboutStems } from "./about-stems";
 import { DateRows } from "./date-rows";

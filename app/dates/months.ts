@@ -1,4 +1,4 @@
-import type { OpenDate } from "#lib/plan/open-dates";
+import type { OpenDate } from "#lib/plan/chance/open-dates";
 
 const NAMES = [
   "January",

@@ -1,9 +1,9 @@
 import type { Metadata } from "next";
 import { yearOf } from "#lib/domain/day";
 import { today } from "../clock";
+import { SeasonSwitch } from "../frame/season-switch";
+import { seasonYear } from "../frame/season-year";
 import { loadPlan } from "../load";
-import { SeasonSwitch } from "../season-switch";
-import { seasonYear } from "../season-year";
 import { Empty } from "../ui/empty";
 import { ProblemList } from "../ui/problem-list";
 import { askedDay } from "./asked-day";

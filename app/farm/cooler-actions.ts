@@ -1,6 +1,6 @@
 "use server";
 
-import { putCoolerStock, removeCoolerStock } from "#db/write-beds";
+import { putCoolerStock, removeCoolerStock } from "#db/write/beds";
 import { farmDatabase } from "../load";
 import type { FormState } from "../ui/form-state";
 import { taken } from "../ui/form-taken";

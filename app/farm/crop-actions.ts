@@ -2,7 +2,7 @@
 
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
-import { addCrop, addVariety, removeCrop, removeVariety, updateCrop, updateVariety } from "#db/write-crops";
+import { addCrop, addVariety, removeCrop, removeVariety, updateCrop, updateVariety } from "#db/write/crops";
 import { CATALOGUE } from "#lib/domain/catalogue/crops";
 import { farmDatabase, loadFarm } from "../load";
 import type { FormState } from "../ui/form-state";

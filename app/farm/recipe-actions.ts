@@ -2,7 +2,7 @@
 
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
-import { putRecipe, removeRecipe } from "#db/write-recipes";
+import { putRecipe, removeRecipe } from "#db/write/recipes";
 import { farmDatabase, loadFarm } from "../load";
 import type { FormState } from "../ui/form-state";
 import { taken } from "../ui/form-taken";

@@ -2,7 +2,7 @@
 
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
-import { emptyFarm, updateFarm } from "#db/write-farm";
+import { emptyFarm, updateFarm } from "#db/write/farm";
 import { FROST_STATIONS } from "#lib/domain/catalogue/frost-stations";
 import { farmSchema } from "#lib/domain/farm";
 import { farmDatabase, loadFarm } from "../load";

@@ -1,9 +1,9 @@
 "use server";
 
-import { updatePlanting } from "#db/write-plantings";
-import { adoptWhatIf, putWhatIf } from "#db/write-what-ifs";
+import { updatePlanting } from "#db/write/plantings";
+import { adoptWhatIf, putWhatIf } from "#db/write/what-ifs";
 import { whatIfSchema } from "#lib/domain/what-if";
-import { plantingsToChange } from "#lib/plan/keep-board";
+import { plantingsToChange } from "#lib/plan/words/keep-board";
 import { farmDatabase, loadFarm } from "../load";
 import type { FormState } from "../ui/form-state";
 import { taken } from "../ui/form-taken";

@@ -1,6 +1,6 @@
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Change } from "#lib/domain/what-if";
-import { plantingsToChange } from "#lib/plan/keep-board";
+import { plantingsToChange } from "#lib/plan/words/keep-board";
 import type { AskedBeds } from "./asked-beds";
 
 /** How many beds the name of the change names before it says how many more there are. */

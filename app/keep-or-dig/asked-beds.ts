@@ -1,7 +1,7 @@
 import { z } from "zod";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { whatIfSchema } from "#lib/domain/what-if";
-import { winterBeds } from "#lib/plan/winter-beds";
+import { winterBeds } from "#lib/plan/winter/beds";
 
 /** Beds to keep in a season, as a page asks for them. */
 export const askedBeds = z.object({

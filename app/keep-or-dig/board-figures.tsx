@@ -1,5 +1,5 @@
 import type { Units } from "#lib/domain/words";
-import type { KeepBoard } from "#lib/plan/keep-board";
+import type { KeepBoard } from "#lib/plan/words/keep-board";
 import { countOf } from "../ui/numbers";
 import { ComparedTotals } from "../what-if/compared-totals";
 import { ComparedWeeks } from "../what-if/compared-weeks";

@@ -1,5 +1,5 @@
 import type { Snapshot } from "#lib/domain/snapshot";
-import type { WinterBed } from "#lib/plan/winter-beds";
+import type { WinterBed } from "#lib/plan/winter/beds";
 import { ColourWord } from "../ui/colour-words";
 import { Form } from "../ui/form.client";
 import { NumberField } from "../ui/form-fields.client";

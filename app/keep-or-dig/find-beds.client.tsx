@@ -1,8 +1,8 @@
 "use client";
 
 import type { Units } from "#lib/domain/words";
-import type { ChoiceProgress, WinterChoice } from "#lib/plan/keep-or-dig";
-import type { FewestBeds, FewestProgress } from "#lib/plan/keep-or-dig-fewest";
+import type { ChoiceProgress, WinterChoice } from "#lib/plan/winter/keep-or-dig";
+import type { FewestBeds, FewestProgress } from "#lib/plan/winter/keep-or-dig-fewest";
 import { countOf, inRoundMoney, inWholes } from "../ui/numbers";
 import { ChoiceFound, FewestFound, Ticks } from "./found-words";
 import type { BedRow } from "./planner-data";

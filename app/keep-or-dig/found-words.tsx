@@ -1,7 +1,7 @@
 import type { ReactNode } from "react";
 import type { Units } from "#lib/domain/words";
-import type { WinterChoice } from "#lib/plan/keep-or-dig";
-import type { FewestBeds } from "#lib/plan/keep-or-dig-fewest";
+import type { WinterChoice } from "#lib/plan/winter/keep-or-dig";
+import type { FewestBeds } from "#lib/plan/winter/keep-or-dig-fewest";
 import { countOf, inRoundMoney, inWholes } from "../ui/numbers";
 import { limitInWords } from "./limit-words";
 import type { BedRow } from "./planner-data";

@@ -1,6 +1,6 @@
 "use client";
 
-import type { KeepSureness } from "#lib/plan/keep-sureness";
+import type { KeepSureness } from "#lib/plan/chance/keep-sureness";
 import type { PointsDone } from "../threads/jobs";
 import { countOf, inWholes } from "../ui/numbers";
 import { AskedWork } from "./asked-work";

@@ -1,4 +1,4 @@
-import type { KeepBoard } from "#lib/plan/keep-board";
+import type { KeepBoard } from "#lib/plan/words/keep-board";
 import { countOf, inRoundMoney, inWholes } from "../ui/numbers";
 import type { Answered } from "./use-answer.client";
 

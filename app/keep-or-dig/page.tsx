@@ -1,8 +1,8 @@
 import type { Metadata } from "next";
-import { revision } from "#db/journal";
+import { revision } from "#db/journal/journal";
+import { SeasonSwitch } from "../frame/season-switch";
+import { seasonYear } from "../frame/season-year";
 import { farmDatabase, loadPlan } from "../load";
-import { SeasonSwitch } from "../season-switch";
-import { seasonYear } from "../season-year";
 import { BeforeKeeping } from "./before-keeping";
 import { NoCandidates } from "./no-candidates";
 import { Planner } from "./planner.client";

@@ -1,8 +1,8 @@
 import type { Snapshot } from "#lib/domain/snapshot";
 import { type Colour, TREATMENT_WORDS, type Units } from "#lib/domain/words";
-import { bedsKeptNow, type KeepBoard } from "#lib/plan/keep-board";
-import { DUG, KEPT, type WinterBed, winterBeds } from "#lib/plan/winter-beds";
-import { clumpCount, clumpsLost, type WinterCost } from "#lib/plan/winter-costs";
+import { DUG, KEPT, type WinterBed, winterBeds } from "#lib/plan/winter/beds";
+import { clumpCount, clumpsLost, type WinterCost } from "#lib/plan/winter/costs";
+import { bedsKeptNow, type KeepBoard } from "#lib/plan/words/keep-board";
 
 /** A candidate bed as the table shows it. */
 export type BedRow = {

@@ -1,7 +1,7 @@
 "use client";
 
 import { useState } from "react";
-import type { KeepBoard } from "#lib/plan/keep-board";
+import type { KeepBoard } from "#lib/plan/words/keep-board";
 import type { BedWorth } from "../threads/jobs";
 import { AdoptBeds } from "./adopt-beds.client";
 import { BedTable } from "./bed-table.client";

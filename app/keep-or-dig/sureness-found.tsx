@@ -1,6 +1,6 @@
 import { withWeekday } from "#lib/domain/day";
 import type { ObservedChance } from "#lib/maths/observed-chance";
-import type { BookingSureness, KeepSureness } from "#lib/plan/keep-sureness";
+import type { BookingSureness, KeepSureness } from "#lib/plan/chance/keep-sureness";
 import { countOf, inPercent, inRoundMoney, inTenths, inWholes } from "../ui/numbers";
 
 /** Events of early summer, which beds kept in the ground are kept for. */

@@ -1,6 +1,6 @@
 "use client";
 
-import type { SurvivalPoint } from "#lib/plan/keep-or-dig-sweep";
+import type { SurvivalPoint } from "#lib/plan/winter/keep-or-dig-sweep";
 import type { PointsDone } from "../threads/jobs";
 import { countOf, inPercent, inRoundMoney, inWholes } from "../ui/numbers";
 import { AskedWork } from "./asked-work";

@@ -1,5 +1,5 @@
 import type { Units } from "#lib/domain/words";
-import type { WinterTask } from "#lib/plan/winter-worksheet";
+import type { WinterTask } from "#lib/plan/winter/worksheet";
 import { countOf, inTenths, inWholes } from "../ui/numbers";
 import { MEASURES } from "../ui/units";
 

@@ -1,5 +1,5 @@
 import type { Units } from "#lib/domain/words";
-import type { WinterTask } from "#lib/plan/winter-worksheet";
+import type { WinterTask } from "#lib/plan/winter/worksheet";
 import { inTenths } from "../ui/numbers";
 import { takesInWords } from "./takes-words";
 

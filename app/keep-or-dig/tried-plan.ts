@@ -1,7 +1,7 @@
 import type { Snapshot } from "#lib/domain/snapshot";
-import { type KeepBoard, keepBoard, plantingsToChange } from "#lib/plan/keep-board";
-import { type Plan, plan } from "#lib/plan/plan";
-import { withKeptBeds } from "#lib/plan/winter-beds";
+import { type Plan, plan } from "#lib/plan/road/plan";
+import { withKeptBeds } from "#lib/plan/winter/beds";
+import { type KeepBoard, keepBoard, plantingsToChange } from "#lib/plan/words/keep-board";
 import { loadPlan } from "../load";
 
 type Tried = { readonly snapshot: Snapshot; readonly plans: Map<string, Plan> };

@@ -1,5 +1,5 @@
 import type { Units } from "#lib/domain/words";
-import type { WinterSum } from "#lib/plan/keep-board";
+import type { WinterSum } from "#lib/plan/words/keep-board";
 import { inRoundMoney, inTenths, inWholes } from "../ui/numbers";
 import { MEASURES } from "../ui/units";
 import type { AtHand } from "./planner-data";

@@ -1,6 +1,6 @@
 import type { Day } from "#lib/domain/day";
 import type { Units } from "#lib/domain/words";
-import type { WinterTask } from "#lib/plan/winter-worksheet";
+import type { WinterTask } from "#lib/plan/winter/worksheet";
 import { countOf, inTenths } from "../ui/numbers";
 import { sumOfTakes, takesInWords } from "./takes-words";
 import { TaskTable } from "./task-table";

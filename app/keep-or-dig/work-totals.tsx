@@ -1,5 +1,5 @@
 import type { Units } from "#lib/domain/words";
-import type { WinterTotals, WinterWorksheet } from "#lib/plan/winter-worksheet";
+import type { WinterTotals, WinterWorksheet } from "#lib/plan/winter/worksheet";
 import { countOf, inTenths, inWholes } from "../ui/numbers";
 import { MEASURES } from "../ui/units";
 

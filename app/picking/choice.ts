@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { addDays, daySchema, isoWeekSchema, mondayOfIsoWeek, parseDay, yearOf } from "#lib/domain/day";
-import type { PickChoice } from "#lib/plan/pick-sheets";
+import type { PickChoice } from "#lib/plan/road/pick-sheets";
 
 const query = z.object({
   day: daySchema.optional().catch(undefined),

@@ -1,6 +1,6 @@
 import { yearOf } from "#lib/domain/day";
-import type { PickLine } from "#lib/plan/pick-list";
-import { chosenLines, type PickChoice } from "#lib/plan/pick-sheets";
+import type { PickLine } from "#lib/plan/road/pick-list";
+import { chosenLines, type PickChoice } from "#lib/plan/road/pick-sheets";
 import { loadFarm, loadPlan } from "../load";
 import { yearsOfChoice } from "./choice";
 

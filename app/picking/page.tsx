@@ -1,11 +1,11 @@
 import type { Metadata } from "next";
 import { inFull, mondayOfIsoWeek, type toDay, toDayNumber, weekInWords } from "#lib/domain/day";
-import { byPickingDay } from "#lib/plan/pick-sheets";
-import { Cautions } from "../cautions";
+import { byPickingDay } from "#lib/plan/road/pick-sheets";
 import { today } from "../clock";
+import { Cautions } from "../frame/cautions";
+import { SeasonSwitch } from "../frame/season-switch";
+import { seasonYear } from "../frame/season-year";
 import { loadPlan } from "../load";
-import { SeasonSwitch } from "../season-switch";
-import { seasonYear } from "../season-year";
 import { BucketCare } from "./bucket-care";
 import { choiceOf, queryOf } from "./choice";
 import { loadLines } from "./load-lines";

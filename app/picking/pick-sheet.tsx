@@ -1,5 +1,5 @@
 import { inFull, toDay } from "#lib/domain/day";
-import type { PickDay } from "#lib/plan/pick-sheets";
+import type { PickDay } from "#lib/plan/road/pick-sheets";
 import { PickTable, totalsInWords } from "./pick-table";
 
 /** One picking day on one sheet of its own. */

@@ -1,6 +1,6 @@
 import { inFull, inShort, toDay } from "#lib/domain/day";
-import { type PickLine, placeOf } from "#lib/plan/pick-list";
-import { type PickDay, pickTotals } from "#lib/plan/pick-sheets";
+import { type PickLine, placeOf } from "#lib/plan/road/pick-list";
+import { type PickDay, pickTotals } from "#lib/plan/road/pick-sheets";
 import { ColourWord } from "../ui/colour-words";
 import { countOf, inWholes } from "../ui/numbers";
 

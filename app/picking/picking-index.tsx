@@ -1,7 +1,7 @@
 import { inShort, isoWeekOf, toDay, withWeekday } from "#lib/domain/day";
-import { placeOf } from "#lib/plan/pick-list";
-import { byPickingDay, pickTotals } from "#lib/plan/pick-sheets";
-import type { Plan } from "#lib/plan/plan";
+import { placeOf } from "#lib/plan/road/pick-list";
+import { byPickingDay, pickTotals } from "#lib/plan/road/pick-sheets";
+import type { Plan } from "#lib/plan/road/plan";
 import { Empty } from "../ui/empty";
 import { countOf, inWholes } from "../ui/numbers";
 

@@ -1,14 +1,14 @@
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
-import { chooseBeds } from "#lib/plan/keep-or-dig";
-import { keepCurve } from "#lib/plan/keep-or-dig-curve";
-import { fewestBeds } from "#lib/plan/keep-or-dig-fewest";
-import { type WinterSeason, winterSeason } from "#lib/plan/keep-or-dig-season";
-import { type SurvivalPoint, sweepSurvival } from "#lib/plan/keep-or-dig-sweep";
-import { bedVerdicts } from "#lib/plan/keep-or-dig-verdicts";
-import { keepSureness } from "#lib/plan/keep-sureness";
-import { runSimulationJob } from "#lib/plan/simulation-job";
-import { withKeptBeds } from "#lib/plan/winter-beds";
+import { keepSureness } from "#lib/plan/chance/keep-sureness";
+import { runSimulationJob } from "#lib/plan/chance/simulation-job";
+import { withKeptBeds } from "#lib/plan/winter/beds";
+import { chooseBeds } from "#lib/plan/winter/keep-or-dig";
+import { keepCurve } from "#lib/plan/winter/keep-or-dig-curve";
+import { fewestBeds } from "#lib/plan/winter/keep-or-dig-fewest";
+import { type WinterSeason, winterSeason } from "#lib/plan/winter/keep-or-dig-season";
+import { type SurvivalPoint, sweepSurvival } from "#lib/plan/winter/keep-or-dig-sweep";
+import { bedVerdicts } from "#lib/plan/winter/keep-or-dig-verdicts";
 import type { JobKind, Jobs } from "./jobs";
 
 /** A job step by step. It yields its progress; sent `true`, it ends with the best it has. */

@@ -1,7 +1,7 @@
 import type { Snapshot } from "#lib/domain/snapshot";
-import type { KeepSureness } from "#lib/plan/keep-sureness";
-import { splitJob } from "#lib/plan/simulation-job";
-import { merge, type SeasonSamples } from "#lib/plan/simulation-samples";
+import type { KeepSureness } from "#lib/plan/chance/keep-sureness";
+import { splitJob } from "#lib/plan/chance/simulation-job";
+import { merge, type SeasonSamples } from "#lib/plan/chance/simulation-samples";
 import type { PointsDone } from "./jobs";
 import { pool, THREAD_COUNT } from "./pool";
 

@@ -1,7 +1,7 @@
 import { inShort, toDay } from "#lib/domain/day";
 import type { Colour } from "#lib/domain/words";
-import type { Gap, GapReason } from "#lib/plan/gaps";
-import type { Need } from "#lib/plan/needs";
+import type { Gap, GapReason } from "#lib/plan/road/gaps";
+import type { Need } from "#lib/plan/road/needs";
 import { countOf } from "./numbers";
 
 /** "focal in blush or cream", "focal, dahlia only" */

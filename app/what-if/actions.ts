@@ -2,7 +2,7 @@
 
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
-import { putWhatIf, removeWhatIf } from "#db/write-what-ifs";
+import { putWhatIf, removeWhatIf } from "#db/write/what-ifs";
 import { farmDatabase } from "../load";
 import type { FormState } from "../ui/form-state";
 import { taken } from "../ui/form-taken";

@@ -2,9 +2,9 @@
 
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
-import { revision } from "#db/journal";
-import { adoptWhatIf } from "#db/write-what-ifs";
-import { adoption } from "#lib/plan/what-if-adoption";
+import { revision } from "#db/journal/journal";
+import { adoptWhatIf } from "#db/write/what-ifs";
+import { adoption } from "#lib/plan/what-if/adoption";
 import { farmDatabase, loadFarm } from "../load";
 import type { FormState } from "../ui/form-state";
 import { FormValues } from "../ui/form-values";

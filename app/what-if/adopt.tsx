@@ -1,6 +1,6 @@
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { WhatIf } from "#lib/domain/what-if";
-import { adoption } from "#lib/plan/what-if-adoption";
+import { adoption } from "#lib/plan/what-if/adoption";
 import { Form } from "../ui/form.client";
 import { countOf } from "../ui/numbers";
 import { adopt } from "./adopt-action";

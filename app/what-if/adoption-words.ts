@@ -5,7 +5,7 @@ import type { Farm } from "#lib/domain/farm";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 import type { PlantingDraft } from "#lib/domain/what-if";
 import { TREATMENT_WORDS } from "#lib/domain/words";
-import type { Adoption } from "#lib/plan/what-if-adoption";
+import type { Adoption } from "#lib/plan/what-if/adoption";
 import { countOf } from "../ui/numbers";
 import { MEASURES, type Measure, shown } from "../ui/units";
 import { atHandMeasure } from "./change-words";

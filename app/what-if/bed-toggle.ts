@@ -1,7 +1,7 @@
 import type { Bed } from "#lib/domain/bed";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Change, WhatIf } from "#lib/domain/what-if";
-import { KEPT, winterBeds } from "#lib/plan/winter-beds";
+import { KEPT, winterBeds } from "#lib/plan/winter/beds";
 import { withChange } from "./with-change";
 
 /** A bed that could stay in the ground, as it is on the farm and as it is in a what-if. `forbidden`: why keeping it is not advised. */

@@ -1,6 +1,6 @@
 import { weekInWords } from "#lib/domain/day";
-import type { WeekRole } from "#lib/plan/weeks";
-import type { ComparedWeek } from "#lib/plan/what-if-comparison";
+import type { WeekRole } from "#lib/plan/road/weeks";
+import type { ComparedWeek } from "#lib/plan/what-if/comparison";
 import { inWholes } from "../ui/numbers";
 
 const COLUMNS: readonly { words: string; figure: (role: WeekRole) => number }[] = [

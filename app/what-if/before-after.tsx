@@ -1,6 +1,6 @@
 import type { WhatIf } from "#lib/domain/what-if";
-import type { Plan } from "#lib/plan/plan";
-import type { Comparison } from "#lib/plan/what-if-comparison";
+import type { Plan } from "#lib/plan/road/plan";
+import type { Comparison } from "#lib/plan/what-if/comparison";
 import { BeforeAfterTable } from "./before-after-table";
 import { AS_IT_STANDS } from "./column";
 import { ComparedBookings } from "./compared-bookings";

@@ -1,5 +1,5 @@
 import { withWeekday } from "#lib/domain/day";
-import type { ComparedBooking } from "#lib/plan/what-if-comparison";
+import type { ComparedBooking } from "#lib/plan/what-if/comparison";
 import { countOf } from "../ui/numbers";
 import type { Column } from "./column";
 import { Difference, SHORT } from "./difference-words";

@@ -1,5 +1,5 @@
 import type { ReactNode } from "react";
-import type { Comparison, PlanTotals } from "#lib/plan/what-if-comparison";
+import type { Comparison, PlanTotals } from "#lib/plan/what-if/comparison";
 import { inRoundMoney, inWholes } from "../ui/numbers";
 import type { Column } from "./column";
 import { COST, COVERED, Difference, type Sense, SHORT } from "./difference-words";

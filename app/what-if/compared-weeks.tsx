@@ -1,5 +1,5 @@
 import { weekInWords } from "#lib/domain/day";
-import type { ComparedWeek } from "#lib/plan/what-if-comparison";
+import type { ComparedWeek } from "#lib/plan/what-if/comparison";
 import { inWholes } from "../ui/numbers";
 import type { Column } from "./column";
 import { Difference, SHORT } from "./difference-words";

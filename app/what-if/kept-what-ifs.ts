@@ -1,4 +1,4 @@
-import { loadWhatIfs } from "#db/read";
+import { loadWhatIfs } from "#db/read/read";
 import type { WhatIf } from "#lib/domain/what-if";
 import { FarmUnreadable, farmDatabase } from "../load";
 

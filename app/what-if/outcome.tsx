@@ -1,4 +1,4 @@
-import type { Comparison } from "#lib/plan/what-if-comparison";
+import type { Comparison } from "#lib/plan/what-if/comparison";
 import { countOf, inWholes } from "../ui/numbers";
 import { Difference, SHORT } from "./difference-words";
 

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
+import { SeasonSwitch } from "../frame/season-switch";
+import { seasonYear } from "../frame/season-year";
 import { loadPlan } from "../load";
-import { SeasonSwitch } from "../season-switch";
-import { seasonYear } from "../season-year";
 import { Empty } from "../ui/empty";
 import { countOf } from "../ui/numbers";
 import { COMPARED_AT_MOST, comparedOf } from "./compare-query";

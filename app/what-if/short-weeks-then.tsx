@@ -1,5 +1,5 @@
 import { inShort, weekInWords } from "#lib/domain/day";
-import type { ComparedWeek } from "#lib/plan/what-if-comparison";
+import type { ComparedWeek } from "#lib/plan/what-if/comparison";
 import { inWholes } from "../ui/numbers";
 import { Difference, SHORT } from "./difference-words";
 

@@ -1,7 +1,7 @@
 import type { WhatIf } from "#lib/domain/what-if";
-import type { Plan } from "#lib/plan/plan";
-import { comparison } from "#lib/plan/what-if-comparison";
-import { winterTotals } from "#lib/plan/what-if-winter";
+import type { Plan } from "#lib/plan/road/plan";
+import { comparison } from "#lib/plan/what-if/comparison";
+import { winterTotals } from "#lib/plan/what-if/winter";
 import { countOf } from "../ui/numbers";
 import { AS_IT_STANDS } from "./column";
 import { ComparedBookings } from "./compared-bookings";

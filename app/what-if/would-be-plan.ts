@@ -1,8 +1,8 @@
 import type { Problem } from "#lib/domain/problem";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { WhatIf } from "#lib/domain/what-if";
-import { type Plan, plan } from "#lib/plan/plan";
-import { applyChanges } from "#lib/plan/what-if";
+import { type Plan, plan } from "#lib/plan/road/plan";
+import { applyChanges } from "#lib/plan/what-if/what-if";
 
 /** The plan of the farm as it would be, and which changes did not fit it; a problem's place is "changes[2]". */
 export type WouldBePlan = { readonly plan: Plan; readonly problems: readonly Problem[] };

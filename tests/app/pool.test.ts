@@ -1,12 +1,12 @@
 import { expect, test } from "vitest";
 import { loadMixedIntegerSolver } from "#lib/maths/mixed-integer";
-import { chooseBeds, finished } from "#lib/plan/keep-or-dig";
-import { keepSureness } from "#lib/plan/keep-sureness";
-import { sampleSeasons } from "#lib/plan/simulation";
-import { winterBeds, withKeptBeds } from "#lib/plan/winter-beds";
+import { keepSureness } from "#lib/plan/chance/keep-sureness";
+import { sampleSeasons } from "#lib/plan/chance/simulation";
+import { winterBeds, withKeptBeds } from "#lib/plan/winter/beds";
+import { chooseBeds, finished } from "#lib/plan/winter/keep-or-dig";
 import { pool } from "../../app/threads/pool";
 import { startSureness } from "../../app/threads/start-sureness";
-import { SEASON, winterFarm } from "../plan/winter-farm";
+import { SEASON, winterFarm } from "../plan/winter/farm";
 
 const farm = winterFarm(3, 14, 12, false);
 const open = winterBeds(farm, SEASON).filter(({ forbidden }) => forbidden.length === 0);

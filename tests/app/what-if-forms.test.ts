@@ -3,7 +3,7 @@ import { changeSchema } from "#lib/domain/what-if";
 import { FormValues } from "../../app/ui/form-values";
 import { readChange } from "../../app/what-if/change-values";
 import { inFarmWords } from "../../app/what-if/change-words";
-import { dahliaFarm } from "../plan/what-if-farm";
+import { dahliaFarm } from "../plan/what-if/farm";
 import { farm } from "../small-farm";
 
 const YEAR = 2027;

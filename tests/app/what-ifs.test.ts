@@ -1,14 +1,14 @@
 import { expect, test } from "vitest";
-import { plan } from "#lib/plan/plan";
-import { adoption } from "#lib/plan/what-if-adoption";
-import { comparison } from "#lib/plan/what-if-comparison";
+import { plan } from "#lib/plan/road/plan";
+import { adoption } from "#lib/plan/what-if/adoption";
+import { comparison } from "#lib/plan/what-if/comparison";
 import { adoptionInWords } from "../../app/what-if/adoption-words";
 import { bedToggles, toggledBed } from "../../app/what-if/bed-toggle";
 import { comparedOf } from "../../app/what-if/compare-query";
 import { ownCurve } from "../../app/what-if/own-curve";
 import { withChange } from "../../app/what-if/with-change";
 import { wouldBePlan } from "../../app/what-if/would-be-plan";
-import { dahliaFarm, FITTING, newBooking } from "../plan/what-if-farm";
+import { dahliaFarm, FITTING, newBooking } from "../plan/what-if/farm";
 
 const YEAR = 2027;
 

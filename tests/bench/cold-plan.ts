@@ -1,5 +1,5 @@
 import { seededFarm, TYPICAL } from "#demo/seeded-farm";
-import { plan } from "#lib/plan/plan";
+import { plan } from "#lib/plan/road/plan";
 
 /** The first plan of a fresh process: prints its milliseconds. */
 const farm = seededFarm(1, TYPICAL);

@@ -1,9 +1,9 @@
 import { closeFarm, openFarm } from "#db/client";
-import { startFarm } from "#db/write-farm";
-import { importRecords } from "#db/write-records";
+import { startFarm } from "#db/write/farm";
+import { importRecords } from "#db/write/records";
 import { DEMO_START } from "#demo/demo-sheets";
 import { LARGE, seededFarm, TYPICAL } from "#demo/seeded-farm";
-import { farmRecordsOf } from "#lib/export/farm-records-of";
+import { farmRecordsOf } from "#lib/sheets/farm-records-of";
 
 /** Writes the invented farm of seed 1, typical or large as FARM_SIZE says, into the file that FARM_FILE names. */
 const file = process.env.FARM_FILE;

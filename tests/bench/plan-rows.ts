@@ -3,12 +3,12 @@ import { type FarmSize, LARGE, seededFarm, TYPICAL, VERY_LARGE } from "#demo/see
 import type { Snapshot } from "#lib/domain/snapshot";
 import { checkFlow } from "#lib/maths/check-flow";
 import { type FlowNetwork, minCostFlow } from "#lib/maths/min-cost-flow";
-import { buyInCropFinder } from "#lib/plan/fit";
-import { forecast } from "#lib/plan/forecast";
-import { matchNetwork } from "#lib/plan/match-network";
-import { type Need, needs } from "#lib/plan/needs";
-import { plan } from "#lib/plan/plan";
-import { supplyOf } from "#lib/plan/supply";
+import { buyInCropFinder } from "#lib/plan/road/fit";
+import { forecast } from "#lib/plan/road/forecast";
+import { matchNetwork } from "#lib/plan/road/match-network";
+import { type Need, needs } from "#lib/plan/road/needs";
+import { plan } from "#lib/plan/road/plan";
+import { supplyOf } from "#lib/plan/road/supply";
 import { type BenchRow, timed } from "./timing";
 
 const SEASON = 2027;

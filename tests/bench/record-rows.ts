@@ -1,10 +1,10 @@
 import { openFarm } from "#db/client";
-import { loadSnapshot } from "#db/read";
-import { startFarm } from "#db/write-farm";
-import { importRecords } from "#db/write-records";
+import { loadSnapshot } from "#db/read/read";
+import { startFarm } from "#db/write/farm";
+import { importRecords } from "#db/write/records";
 import { DEMO_START } from "#demo/demo-sheets";
 import { LARGE, seededFarm, TYPICAL } from "#demo/seeded-farm";
-import { farmRecordsOf } from "#lib/export/farm-records-of";
+import { farmRecordsOf } from "#lib/sheets/farm-records-of";
 import { type BenchRow, timed } from "./timing";
 
 /** Reading every row of a farm from SQLite, parsed and checked. */

@@ -1,10 +1,10 @@
 import { LARGE, seededFarm, TYPICAL } from "#demo/seeded-farm";
-import { openDates } from "#lib/plan/open-dates";
-import { plan } from "#lib/plan/plan";
-import { Simulation, sampleSeasons } from "#lib/plan/simulation";
-import { summary } from "#lib/plan/simulation-summary";
-import { applyChanges } from "#lib/plan/what-if";
-import { comparison } from "#lib/plan/what-if-comparison";
+import { openDates } from "#lib/plan/chance/open-dates";
+import { Simulation, sampleSeasons } from "#lib/plan/chance/simulation";
+import { summary } from "#lib/plan/chance/simulation-summary";
+import { plan } from "#lib/plan/road/plan";
+import { comparison } from "#lib/plan/what-if/comparison";
+import { applyChanges } from "#lib/plan/what-if/what-if";
 
 /** One line of the bench table; milliseconds are medians, warm, on one thread. */
 export type BenchRow = { readonly name: string; readonly medianMs: number; readonly note: string };

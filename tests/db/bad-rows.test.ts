@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import type { FarmDatabase } from "#db/client";
-import { loadSnapshot, loadWhatIfs } from "#db/read";
-import { putWhatIf } from "#db/write-what-ifs";
+import { loadSnapshot, loadWhatIfs } from "#db/read/read";
+import { putWhatIf } from "#db/write/what-ifs";
 import { done, withFarm } from "./kept-farm";
 
 /** Rows that no write of ours could make, put there behind the tables' back: a file that was mended by hand, or is damaged. */

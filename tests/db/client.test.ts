@@ -4,10 +4,10 @@ import { join } from "node:path";
 import Database from "better-sqlite3";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { closeFarm, openFarm } from "#db/client";
-import { latestChanges, revision, undoChange } from "#db/journal";
-import { hasFarm, loadSnapshot, loadWhatIfs } from "#db/read";
-import { addBed } from "#db/write-beds";
-import { putWhatIf } from "#db/write-what-ifs";
+import { latestChanges, revision, undoChange } from "#db/journal/journal";
+import { hasFarm, loadSnapshot, loadWhatIfs } from "#db/read/read";
+import { addBed } from "#db/write/beds";
+import { putWhatIf } from "#db/write/what-ifs";
 import { bed } from "../small-farm";
 import { changeOf, done, fill, kept, withDatabase, withFarm } from "./kept-farm";
 

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { forgetChanges, latestChanges, recordChange, revision, undoChange } from "#db/journal";
-import { loadSnapshot } from "#db/read";
-import { addBed, updateBed } from "#db/write-beds";
-import { setBookingStatus } from "#db/write-bookings";
+import { forgetChanges, latestChanges, recordChange, revision, undoChange } from "#db/journal/journal";
+import { loadSnapshot } from "#db/read/read";
+import { addBed, updateBed } from "#db/write/beds";
+import { setBookingStatus } from "#db/write/bookings";
 import { bed } from "../small-farm";
 import { changeOf, done, kept, withDatabase, withFarm } from "./kept-farm";
 

@@ -1,11 +1,11 @@
 import { closeFarm, type FarmDatabase, openFarm } from "#db/client";
-import { loadSnapshot } from "#db/read";
-import type { Written } from "#db/write";
-import { addBed } from "#db/write-beds";
-import { addBooking } from "#db/write-bookings";
-import { addVariety } from "#db/write-crops";
-import { startFarm } from "#db/write-farm";
-import { addPlanting } from "#db/write-plantings";
+import { loadSnapshot } from "#db/read/read";
+import { addBed } from "#db/write/beds";
+import { addBooking } from "#db/write/bookings";
+import { addVariety } from "#db/write/crops";
+import { startFarm } from "#db/write/farm";
+import { addPlanting } from "#db/write/plantings";
+import type { Written } from "#db/write/write";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { bed, booking, crop, curve, farm, focal, planting, recipe, variety } from "../small-farm";
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { startFarm } from "#db/write-farm";
-import { importRecords } from "#db/write-records";
+import { startFarm } from "#db/write/farm";
+import { importRecords } from "#db/write/records";
 import { bedSchema, coolerStockSchema, plantingSchema } from "#lib/domain/bed";
 import { bloomCurveSchema } from "#lib/domain/bloom-curve";
 import { bookingDraftSchema, recipeSchema } from "#lib/domain/booking";

@@ -1,8 +1,7 @@
 import fc from "fast-check";
 import type { FarmDatabase } from "#db/client";
-import type { Written } from "#db/write";
-import { addBed, putCoolerStock, removeBed, removeCoolerStock, updateBed } from "#db/write-beds";
-import { addBooking, removeBooking, setBookingStatus, updateBooking } from "#db/write-bookings";
+import { addBed, putCoolerStock, removeBed, removeCoolerStock, updateBed } from "#db/write/beds";
+import { addBooking, removeBooking, setBookingStatus, updateBooking } from "#db/write/bookings";
 import {
   addCrop,
   addVariety,
@@ -12,12 +11,13 @@ import {
   removeVariety,
   updateCrop,
   updateVariety,
-} from "#db/write-crops";
-import { emptyFarm, updateFarm } from "#db/write-farm";
-import { addPlanting, carryPlantings, removePlanting, setTreatment, updatePlanting } from "#db/write-plantings";
-import { putRecipe, removeRecipe } from "#db/write-recipes";
-import { importRecords } from "#db/write-records";
-import { adoptWhatIf } from "#db/write-what-ifs";
+} from "#db/write/crops";
+import { emptyFarm, updateFarm } from "#db/write/farm";
+import { addPlanting, carryPlantings, removePlanting, setTreatment, updatePlanting } from "#db/write/plantings";
+import { putRecipe, removeRecipe } from "#db/write/recipes";
+import { importRecords } from "#db/write/records";
+import { adoptWhatIf } from "#db/write/what-ifs";
+import type { Written } from "#db/write/write";
 import type { BookingDraft } from "#lib/domain/booking";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { COLOURS, STATUSES, TREATMENTS } from "#lib/domain/words";

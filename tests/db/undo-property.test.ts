@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { revision, undoChange } from "#db/journal";
+import { revision, undoChange } from "#db/journal/journal";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { kept, withFarm } from "./kept-farm";
 import { anyStep } from "./steps";

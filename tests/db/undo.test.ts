@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { latestChanges, revision, undoChange } from "#db/journal";
-import { addBed, removeBed, updateBed } from "#db/write-beds";
-import { removeBooking } from "#db/write-bookings";
-import { addVariety, putCurve, removeVariety, updateCrop, updateVariety } from "#db/write-crops";
-import { emptyFarm } from "#db/write-farm";
-import { addPlanting } from "#db/write-plantings";
+import { latestChanges, revision, undoChange } from "#db/journal/journal";
+import { addBed, removeBed, updateBed } from "#db/write/beds";
+import { removeBooking } from "#db/write/bookings";
+import { addVariety, putCurve, removeVariety, updateCrop, updateVariety } from "#db/write/crops";
+import { emptyFarm } from "#db/write/farm";
+import { addPlanting } from "#db/write/plantings";
 import { bed, crop, curve, planting, variety } from "../small-farm";
 import { changeOf, done, kept, withFarm } from "./kept-farm";
 

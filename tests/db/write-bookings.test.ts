@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { addBooking, removeBooking, setBookingStatus, updateBooking } from "#db/write-bookings";
+import { addBooking, removeBooking, setBookingStatus, updateBooking } from "#db/write/bookings";
 import type { BookingDraft } from "#lib/domain/booking";
 import { booking, day, focal } from "../small-farm";
 import { changeOf, done, kept, refused, withFarm } from "./kept-farm";

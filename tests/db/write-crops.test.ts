@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { putCoolerStock } from "#db/write-beds";
-import { removeBooking } from "#db/write-bookings";
+import { putCoolerStock } from "#db/write/beds";
+import { removeBooking } from "#db/write/bookings";
 import {
   addCrop,
   addVariety,
@@ -10,7 +10,7 @@ import {
   removeVariety,
   updateCrop,
   updateVariety,
-} from "#db/write-crops";
+} from "#db/write/crops";
 import { crop, curve, day, monthDay, variety } from "../small-farm";
 import { done, kept, refused, withFarm } from "./kept-farm";
 

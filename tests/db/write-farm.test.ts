@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { hasFarm } from "#db/read";
-import { emptyFarm, startFarm, updateFarm } from "#db/write-farm";
-import { putRecipe, removeRecipe } from "#db/write-recipes";
+import { hasFarm } from "#db/read/read";
+import { emptyFarm, startFarm, updateFarm } from "#db/write/farm";
+import { putRecipe, removeRecipe } from "#db/write/recipes";
 import { CATALOGUE } from "#lib/domain/catalogue/crops";
 import { DEFAULT_RECIPES } from "#lib/domain/catalogue/recipes";
 import { newFarm } from "#lib/domain/new-farm";

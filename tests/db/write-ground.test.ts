@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { addBed, putCoolerStock, removeBed, removeCoolerStock, updateBed } from "#db/write-beds";
-import { addPlanting, carryPlantings, removePlanting, setTreatment, updatePlanting } from "#db/write-plantings";
+import { addBed, putCoolerStock, removeBed, removeCoolerStock, updateBed } from "#db/write/beds";
+import { addPlanting, carryPlantings, removePlanting, setTreatment, updatePlanting } from "#db/write/plantings";
 import { bed, day, planting } from "../small-farm";
 import { done, kept, refused, withFarm } from "./kept-farm";
 

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { undoChange } from "#db/journal";
-import { emptyFarm, startFarm } from "#db/write-farm";
-import { importRecords } from "#db/write-records";
+import { undoChange } from "#db/journal/journal";
+import { emptyFarm, startFarm } from "#db/write/farm";
+import { importRecords } from "#db/write/records";
 import { seededFarm } from "#demo/seeded-farm";
 import type { FarmRecords } from "#lib/domain/farm-records";
 import { ById, type Snapshot } from "#lib/domain/snapshot";

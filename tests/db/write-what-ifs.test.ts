@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { undoChange } from "#db/journal";
-import { loadWhatIfs } from "#db/read";
-import { type AdoptedRows, adoptWhatIf, putWhatIf, removeWhatIf } from "#db/write-what-ifs";
+import { undoChange } from "#db/journal/journal";
+import { loadWhatIfs } from "#db/read/read";
+import { type AdoptedRows, adoptWhatIf, putWhatIf, removeWhatIf } from "#db/write/what-ifs";
 import type { WhatIf } from "#lib/domain/what-if";
 import { booking, day, farm, monthDay, planting } from "../small-farm";
 import { changeOf, done, kept, refused, withFarm } from "./kept-farm";

@@ -5,11 +5,11 @@ import { demoSnapshot } from "#demo/demo-snapshot";
 import { isoWeekday, isoWeekOf, monthDayOf, parseDay, toDayNumber } from "#lib/domain/day";
 import { STATUSES } from "#lib/domain/words";
 import { loadMixedIntegerSolver } from "#lib/maths/mixed-integer";
-import { coverageByBooking } from "#lib/plan/coverage";
-import { chooseBeds, finished } from "#lib/plan/keep-or-dig";
-import { checkMatch } from "#lib/plan/match";
-import { plan } from "#lib/plan/plan";
-import { winterBeds } from "#lib/plan/winter-beds";
+import { coverageByBooking } from "#lib/plan/road/coverage";
+import { checkMatch } from "#lib/plan/road/match";
+import { plan } from "#lib/plan/road/plan";
+import { winterBeds } from "#lib/plan/winter/beds";
+import { chooseBeds, finished } from "#lib/plan/winter/keep-or-dig";
 import {
   allKept,
   bookingCount,

@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, expect, test } from "vitest";
 import { closeFarm, openFarm } from "#db/client";
-import { hasFarm, loadSnapshot } from "#db/read";
+import { hasFarm, loadSnapshot } from "#db/read/read";
 import { demoFiles, readDemoSheets } from "#demo/demo-sheets";
 import { startDemoFarm } from "#demo/start-demo-farm";
 

@@ -1,16 +1,16 @@
 import { expect, test } from "vitest";
 import { closeFarm, openFarm } from "#db/client";
-import { loadSnapshot } from "#db/read";
-import { startFarm } from "#db/write-farm";
-import { importRecords } from "#db/write-records";
+import { loadSnapshot } from "#db/read/read";
+import { startFarm } from "#db/write/farm";
+import { importRecords } from "#db/write/records";
 import { DEMO_START } from "#demo/demo-sheets";
 import { demoSnapshot } from "#demo/demo-snapshot";
 import type { Snapshot } from "#lib/domain/snapshot";
-import { farmSheets } from "#lib/export/farm-sheets";
-import { knownNames } from "#lib/import/known-names";
-import { readFarmSheets } from "#lib/import/read-farm-sheets";
-import { checkMatch } from "#lib/plan/match";
-import { plan } from "#lib/plan/plan";
+import { checkMatch } from "#lib/plan/road/match";
+import { plan } from "#lib/plan/road/plan";
+import { farmSheets } from "#lib/sheets/farm-sheets";
+import { knownNames } from "#lib/sheets/known-names";
+import { readFarmSheets } from "#lib/sheets/read-farm-sheets";
 
 /** The snapshot of an empty farm into which the sheets of another were brought. */
 function broughtIn(sheets: ReturnType<typeof farmSheets>): Snapshot {

@@ -1,8 +1,8 @@
 import { toDay } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Role } from "#lib/domain/words";
-import type { Gap, GapReason } from "#lib/plan/gaps";
-import type { Plan } from "#lib/plan/plan";
+import type { Gap, GapReason } from "#lib/plan/road/gaps";
+import type { Plan } from "#lib/plan/road/plan";
 
 /** What the tests of the demo season count in a plan. */
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { monthDayOf, toDay } from "#lib/domain/day";
-import { frostDatesOf, frostDayAt } from "#lib/plan/sample-season";
+import { frostDatesOf, frostDayAt } from "#lib/plan/chance/sample-season";
 import { farm, monthDay } from "../small-farm";
 
 /**

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { cubicYards, mulchCubicYards, squareFeet } from "#lib/plan/winter-leaves";
+import { cubicYards, mulchCubicYards, squareFeet } from "#lib/plan/winter/leaves";
 
 /**
  * Cubic yards per 1,000 square feet by depth in inches: a materials supplier's table (trade, ECOTURF,

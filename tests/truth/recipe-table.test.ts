@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { DEFAULT_RECIPES } from "#lib/domain/catalogue/recipes";
 import { ById } from "#lib/domain/snapshot";
 import { ROLES, type Role } from "#lib/domain/words";
-import { needsOf } from "#lib/plan/needs";
+import { needsOf } from "#lib/plan/road/needs";
 import { booking } from "../small-farm";
 
 /**

@@ -2,9 +2,9 @@ import { parse } from "csv-parse/sync";
 import fc from "fast-check";
 import Papa from "papaparse";
 import { expect, test } from "vitest";
-import { farmSheets } from "#lib/export/farm-sheets";
-import { readTable } from "#lib/import/table";
-import { anyFarm } from "../export/any-farm";
+import { farmSheets } from "#lib/sheets/farm-sheets";
+import { readTable } from "#lib/sheets/table";
+import { anyFarm } from "../sheets/any-farm";
 
 /**
  * The rules and examples of RFC 4180, "Common Format and MIME Type for Comma-Separated Values (CSV) Files", section 2,

@@ -2,9 +2,9 @@ import ICAL from "ical.js";
 import { beforeAll, describe, expect, test } from "vitest";
 import { seededFarm } from "#demo/seeded-farm";
 import { toDay } from "#lib/domain/day";
-import { calendarFile } from "#lib/export/calendar";
-import { byPickingDay, pickTotals } from "#lib/plan/pick-sheets";
-import { type Plan, plan } from "#lib/plan/plan";
+import { byPickingDay, pickTotals } from "#lib/plan/road/pick-sheets";
+import { type Plan, plan } from "#lib/plan/road/plan";
+import { calendarFile } from "#lib/sheets/calendar";
 import { booking, focal, snapshot } from "../small-farm";
 
 /**

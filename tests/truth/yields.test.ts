@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { CATALOGUE } from "#lib/domain/catalogue/crops";
 import { SOURCES } from "#lib/domain/catalogue/sources";
 import type { Treatment } from "#lib/domain/words";
-import { forecast } from "#lib/plan/forecast";
+import { forecast } from "#lib/plan/road/forecast";
 import { planting, snapshot } from "../small-farm";
 import { totalStemsPerPlant } from "./catalogue-curve";
 

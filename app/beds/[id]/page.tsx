@@ -1,9 +1,9 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { today } from "../../clock";
+import { SeasonSwitch } from "../../frame/season-switch";
+import { seasonYear } from "../../frame/season-year";
 import { loadFarm, loadPlan } from "../../load";
-import { SeasonSwitch } from "../../season-switch";
-import { seasonYear } from "../../season-year";
 import { Form } from "../../ui/form.client";
 import { deleteBed } from "../actions";
 import { BedForm } from "../bed-form";

@@ -1,8 +1,8 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { inFull, isoWeekOf, mondayOf, weekInWords, yearOf } from "#lib/domain/day";
-import { coverageByBooking } from "#lib/plan/coverage";
-import { Cautions } from "../../cautions";
+import { coverageByBooking } from "#lib/plan/road/coverage";
+import { Cautions } from "../../frame/cautions";
 import { loadFarm, loadPlan } from "../../load";
 import { CoverBar } from "../../ui/cover-bar";
 import { countOf } from "../../ui/numbers";

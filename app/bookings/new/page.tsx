@@ -2,8 +2,8 @@ import type { Metadata } from "next";
 import { z } from "zod";
 import { addDays, isoWeekday } from "#lib/domain/day";
 import { today } from "../../clock";
+import { seasonYear } from "../../frame/season-year";
 import { loadFarm } from "../../load";
-import { seasonYear } from "../../season-year";
 import { BookingEditor } from "../booking-editor.client";
 import { type BookingForm, choicesOf, formOf } from "../draft";
 

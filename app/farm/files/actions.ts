@@ -1,9 +1,9 @@
 "use server";
 
 import { revalidatePath } from "next/cache";
-import { importRecords } from "#db/write-records";
-import { knownNames } from "#lib/import/known-names";
-import { readFarmSheets } from "#lib/import/read-farm-sheets";
+import { importRecords } from "#db/write/records";
+import { knownNames } from "#lib/sheets/known-names";
+import { readFarmSheets } from "#lib/sheets/read-farm-sheets";
 import { farmDatabase, loadFarm } from "../../load";
 import type { ImportState } from "./import-state";
 import { readSending } from "./sending";

@@ -1,4 +1,4 @@
-import type { SheetProblem } from "#lib/import/sheet-problem";
+import type { SheetProblem } from "#lib/sheets/sheet-problem";
 import { countOf, inWholes } from "../../ui/numbers";
 import type { ImportState } from "./import-state";
 

@@ -1,5 +1,5 @@
 import type { Problem } from "#lib/domain/problem";
-import type { Reading } from "#lib/import/read-farm-sheets";
+import type { Reading } from "#lib/sheets/read-farm-sheets";
 
 /** What came of the files that were sent: nothing was written unless it is `taken`. `sending` counts the sendings of the page. */
 export type ImportState =

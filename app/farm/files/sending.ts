@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { type Parsed, problemsOf } from "#lib/domain/problem";
-import type { SheetFile } from "#lib/import/read-farm-sheets";
+import type { SheetFile } from "#lib/sheets/read-farm-sheets";
 import { unzipped } from "./upload";
 
 const sendingSchema = z.object({

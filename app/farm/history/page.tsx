@@ -1,8 +1,8 @@
 import type { Metadata } from "next";
 import { z } from "zod";
-import { type JournalChange, latestChanges } from "#db/journal";
+import { type JournalChange, latestChanges } from "#db/journal/journal";
+import { undo } from "../../frame/undo-action";
 import { farmDatabase } from "../../load";
-import { undo } from "../../undo-action";
 import { FarmTabs } from "../farm-tabs";
 
 export const metadata: Metadata = { title: "History" };

@@ -1,10 +1,10 @@
 import type { Metadata } from "next";
 import { z } from "zod";
 import { daySchema, inFull, withWeekday } from "#lib/domain/day";
-import { bedsKeptNow } from "#lib/plan/keep-board";
+import { bedsKeptNow } from "#lib/plan/words/keep-board";
+import { SeasonSwitch } from "../../frame/season-switch";
+import { seasonYear } from "../../frame/season-year";
 import { loadFarm } from "../../load";
-import { SeasonSwitch } from "../../season-switch";
-import { seasonYear } from "../../season-year";
 import { countOf } from "../../ui/numbers";
 import { PrintButton } from "../../ui/print-button.client";
 import { CameThrough } from "../came-through";

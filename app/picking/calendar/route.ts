@@ -1,7 +1,7 @@
-import { calendarFile } from "#lib/export/calendar";
+import { calendarFile } from "#lib/sheets/calendar";
 import { now } from "../../clock";
+import { seasonYear } from "../../frame/season-year";
 import { loadPlan } from "../../load";
-import { seasonYear } from "../../season-year";
 
 /** The season's picking days and events as a calendar file. */
 export async function GET(): Promise<Response> {

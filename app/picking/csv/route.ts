@@ -1,6 +1,6 @@
-import { pickCsv } from "#lib/export/pick-csv";
+import { pickCsv } from "#lib/sheets/pick-csv";
+import { seasonYear } from "../../frame/season-year";
 import { loadPlan } from "../../load";
-import { seasonYear } from "../../season-year";
 import { choiceOf, queryOf } from "../choice";
 import { loadLines } from "../load-lines";
 

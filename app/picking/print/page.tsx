@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
-import { byPickingDay } from "#lib/plan/pick-sheets";
-import { Cautions } from "../../cautions";
+import { byPickingDay } from "#lib/plan/road/pick-sheets";
+import { Cautions } from "../../frame/cautions";
 import { PrintButton } from "../../ui/print-button.client";
 import { BucketCare } from "../bucket-care";
 import { choiceOf, queryOf } from "../choice";

@@ -10,12 +10,12 @@ import {
   weekInWords,
   yearOf,
 } from "#lib/domain/day";
-import { cutFinder } from "#lib/plan/limiting-cut";
+import { cutFinder } from "#lib/plan/road/limiting-cut";
 import { BookingRows } from "../../bookings/booking-rows";
-import { GapCard } from "../../gap-card";
 import { loadPlan } from "../../load";
+import { GapCard } from "../../season/gap-card";
 
-import { RoleTable } from "../../role-table";
+import { RoleTable } from "../../season/role-table";
 
 type Props = { params: Promise<{ week: string }> };
 

@@ -1,10 +1,10 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { z } from "zod";
-import { latestChanges, revision } from "#db/journal";
+import { latestChanges, revision } from "#db/journal/journal";
 import type { WhatIf } from "#lib/domain/what-if";
-import { comparison } from "#lib/plan/what-if-comparison";
-import { winterTotals } from "#lib/plan/what-if-winter";
+import { comparison } from "#lib/plan/what-if/comparison";
+import { winterTotals } from "#lib/plan/what-if/winter";
 import { farmDatabase, loadPlan } from "../../load";
 import { ProblemList } from "../../ui/problem-list";
 import { AddChange, GROUPS } from "../add-change";

@@ -1,4 +1,4 @@
-import type { CatalogueCrop } from "../catalogue-types";
+import type { CatalogueCrop } from "#lib/domain/catalogue-types";
 import { ACCENT_CROPS } from "./accent-crops";
 import { DAHLIAS } from "./dahlias";
 import { FILLER_CROPS } from "./filler-crops";

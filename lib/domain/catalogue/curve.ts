@@ -1,8 +1,8 @@
-import type { Anchor } from "../bloom-curve";
-import type { CatalogueCurve } from "../catalogue-types";
-import { monthDaySchema } from "../day";
-import { FROM_MEMORY } from "../sourced";
-import type { Treatment } from "../words";
+import type { Anchor } from "#lib/domain/bloom-curve";
+import type { CatalogueCurve } from "#lib/domain/catalogue-types";
+import { monthDaySchema } from "#lib/domain/day";
+import { FROM_MEMORY } from "#lib/domain/sourced";
+import type { Treatment } from "#lib/domain/words";
 
 /**
  * First cut on a day of the year, "MM-DD", as in USDA zone 7a. Of published windows from colder or warmer places we take a reading

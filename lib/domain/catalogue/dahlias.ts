@@ -1,5 +1,5 @@
-import type { CatalogueCrop } from "../catalogue-types";
-import { COMMON_PRACTICE } from "../sourced";
+import type { CatalogueCrop } from "#lib/domain/catalogue-types";
+import { COMMON_PRACTICE } from "#lib/domain/sourced";
 import { DAISY_FAMILY } from "./cautions";
 import { afterPlanting, curve, onDay } from "./curve";
 import { memory, practice, published, publishedIn } from "./marked";

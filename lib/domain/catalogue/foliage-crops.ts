@@ -1,4 +1,4 @@
-import type { CatalogueCrop } from "../catalogue-types";
+import type { CatalogueCrop } from "#lib/domain/catalogue-types";
 import { afterPlanting, curve, onDay, steady } from "./curve";
 import { GENERAL_HOLD_DAYS, memory, practice, published } from "./marked";
 

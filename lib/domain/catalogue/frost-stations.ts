@@ -1,6 +1,6 @@
-import { type MonthDay, monthDaySchema } from "../day";
-import type { FrostDates } from "../farm";
-import type { Origin } from "../sourced";
+import { type MonthDay, monthDaySchema } from "#lib/domain/day";
+import type { FrostDates } from "#lib/domain/farm";
+import type { Origin } from "#lib/domain/sourced";
 import { publishedIn, publishedSecondHandIn } from "./marked";
 
 /** Published frost dates of a place; null where the source gives no date. */

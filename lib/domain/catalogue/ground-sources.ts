@@ -1,4 +1,4 @@
-import type { Source } from "../catalogue-types";
+import type { Source } from "#lib/domain/catalogue-types";
 
 /** Sources of hardiness zones, frost dates and cautions. */
 export const GROUND_SOURCES = {

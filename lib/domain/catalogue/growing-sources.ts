@@ -1,4 +1,4 @@
-import type { Source } from "../catalogue-types";
+import type { Source } from "#lib/domain/catalogue-types";
 
 /** Sources of bloom windows, yields, prices and the storing of tubers. */
 export const GROWING_SOURCES = {

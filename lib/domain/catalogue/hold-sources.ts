@@ -1,4 +1,4 @@
-import type { Source } from "../catalogue-types";
+import type { Source } from "#lib/domain/catalogue-types";
 
 /** Sources of hold life and cutting stage. */
 export const HOLD_SOURCES = {

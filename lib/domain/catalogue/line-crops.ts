@@ -1,5 +1,5 @@
-import type { CatalogueCrop } from "../catalogue-types";
-import { COMMON_PRACTICE } from "../sourced";
+import type { CatalogueCrop } from "#lib/domain/catalogue-types";
+import { COMMON_PRACTICE } from "#lib/domain/sourced";
 import { ASTHMA, POISONOUS } from "./cautions";
 import { afterPlanting, curve, onDay } from "./curve";
 import { GENERAL_HOLD_DAYS, memory, practice, publishedIn } from "./marked";

@@ -1,4 +1,4 @@
-import { COMMON_PRACTICE, FROM_MEMORY, type Mark, type Origin, type Sourced } from "../sourced";
+import { COMMON_PRACTICE, FROM_MEMORY, type Mark, type Origin, type Sourced } from "#lib/domain/sourced";
 
 /**
  * Short ways to write a number of the catalogue with its mark. `source` is an id of `SOURCES`. Where a source gives a range, the

@@ -1,6 +1,6 @@
-import type { RecipeLine } from "../booking";
-import type { CatalogueRecipe } from "../catalogue-types";
-import { ROLES } from "../words";
+import type { RecipeLine } from "#lib/domain/booking";
+import type { CatalogueRecipe } from "#lib/domain/catalogue-types";
+import { ROLES } from "#lib/domain/words";
 
 /** Stems of one piece, in the order of {@link ROLES}: focal, secondary, line, filler, foliage, accent. */
 type StemsByRole = readonly [number, number, number, number, number, number];

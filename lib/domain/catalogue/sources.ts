@@ -1,4 +1,4 @@
-import type { Source } from "../catalogue-types";
+import type { Source } from "#lib/domain/catalogue-types";
 import { GROUND_SOURCES } from "./ground-sources";
 import { GROWING_SOURCES } from "./growing-sources";
 import { HOLD_SOURCES } from "./hold-sources";

@@ -1,5 +1,5 @@
-import type { CatalogueCrop } from "../catalogue-types";
-import { COMMON_PRACTICE } from "../sourced";
+import type { CatalogueCrop } from "#lib/domain/catalogue-types";
+import { COMMON_PRACTICE } from "#lib/domain/sourced";
 import { IRRITANT_SAP, POISONOUS, SKIN_ALLERGY } from "./cautions";
 import { curve, onDay } from "./curve";
 import { memory, practice, published, publishedIn, secondHand } from "./marked";

@@ -1,4 +1,4 @@
-import type { CatalogueCrop } from "../catalogue-types";
+import type { CatalogueCrop } from "#lib/domain/catalogue-types";
 import { DAISY_FAMILY } from "./cautions";
 import { afterPlanting, curve, onDay } from "./curve";
 import { GENERAL_HOLD_DAYS, memory, practice, published, publishedIn, secondHand } from "./marked";

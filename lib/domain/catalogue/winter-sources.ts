@@ -1,4 +1,4 @@
-import type { Source } from "../catalogue-types";
+import type { Source } from "#lib/domain/catalogue-types";
 
 /** The sources that the winter worksheet and its cautions name, by id. Read as openings or whole pages; none was checked further. */
 export const WINTER_SOURCES: Readonly<Record<string, Source>> = {

@@ -1,4 +1,4 @@
-import { FROM_MEMORY, type Origin } from "../sourced";
+import { FROM_MEMORY, type Origin } from "#lib/domain/sourced";
 import { publishedIn } from "./marked";
 
 /**

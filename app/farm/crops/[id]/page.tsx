@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { CATALOGUE } from "#lib/domain/catalogue/crops";
-import { Cautions } from "../../../cautions";
+import { Cautions } from "../../../frame/cautions";
 import { loadFarm } from "../../../load";
 import { Form } from "../../../ui/form.client";
 import { deleteCrop, restoreCrop } from "../../crop-actions";

@@ -1,5 +1,5 @@
-import { farmSheets } from "#lib/export/farm-sheets";
-import { zipSheets } from "#lib/export/zip-sheets";
+import { farmSheets } from "#lib/sheets/farm-sheets";
+import { zipSheets } from "#lib/sheets/zip-sheets";
 import { loadFarm } from "../../../load";
 
 /** Every sheet of the farm in one zip. */

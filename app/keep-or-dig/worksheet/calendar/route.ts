@@ -1,7 +1,7 @@
-import { winterCalendar } from "#lib/export/winter-calendar";
+import { winterCalendar } from "#lib/sheets/winter-calendar";
 import { now } from "../../../clock";
+import { seasonYear } from "../../../frame/season-year";
 import { loadFarm } from "../../../load";
-import { seasonYear } from "../../../season-year";
 import { worksheetOf } from "../../load-worksheet";
 
 /** The winter's work as a calendar file. */

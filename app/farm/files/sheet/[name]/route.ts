@@ -1,4 +1,4 @@
-import { farmSheets } from "#lib/export/farm-sheets";
+import { farmSheets } from "#lib/sheets/farm-sheets";
 import { loadFarm } from "../../../../load";
 
 /** One sheet of the farm as a file, by its name: "beds.csv". The byte order mark tells spreadsheets that it is UTF-8. */

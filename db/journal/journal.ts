@@ -1,0 +1,107 @@
+import { desc, eq, sql } from "drizzle-orm";
+import type { FarmDatabase } from "#db/client";
+import { isConstraint } from "#db/schema/constraint";
+import { change } from "#db/schema/journal";
+import { putRowsBack, UndoRefused } from "./put-rows-back";
+
+const CHANGES_KEPT = 200;
+
+/** One change to the farm's records. `madeAt` is UTC, "YYYY-MM-DD hh:mm:ss"; `undoesChangeId` names the change it took back. */
+export type JournalChange = typeof change.$inferSelect;
+
+/** What a change did. `changeId` is null when no row was touched: then no change was made, and none is kept. */
+export type Recorded<T> = { readonly changeId: number | null; readonly result: T };
+
+/**
+ * Runs `work` as one change: all of its writes or, when it throws, none of them. `title` says in words what was done ("added bed D4"); it may
+ * be told from the result. Throws RangeError inside another change or transaction; `work` must be synchronous.
+ */
+export const recordChange = <T>(
+  database: FarmDatabase,
+  title: string | ((result: T) => string),
+  work: () => T,
+): Recorded<T> => record(database, title, null, work);
+
+/** The outcome of an undo: the new change that took the old one back, or in words why it cannot be. */
+export type Undone =
+  | { readonly ok: true; readonly changeId: number | null }
+  | { readonly ok: false; readonly message: string };
+
+/**
+ * Takes a change back: every row becomes what it was before. Refused, with nothing touched, when one of its rows has been changed since or
+ * something new depends on it. An undo is itself a change, so that it can be undone too.
+ */
+export function undoChange(database: FarmDatabase, changeId: number): Undone {
+  const undone = database.select().from(change).where(eq(change.id, changeId)).get();
+  if (!undone) return { ok: false, message: "This change is no longer kept, so it cannot be undone." };
+  try {
+    const { changeId: undoId } = record(database, titleOfUndo(undone.title), changeId, (openId) =>
+      putRowsBack(database.$client, changeId, openId),
+    );
+    return { ok: true, changeId: undoId };
+  } catch (error) {
+    if (error instanceof UndoRefused) return { ok: false, message: error.message };
+    if (isConstraint(error))
+      return {
+        ok: false,
+        message: `Cannot undo “${undone.title}”: what was written since stands in its way. Undo that first.`,
+      };
+    throw error;
+  }
+}
+
+/** The last `count` changes, newest first. */
+export const latestChanges = (database: FarmDatabase, count: number): JournalChange[] =>
+  database.select().from(change).orderBy(desc(change.id)).limit(count).all();
+
+/** Forgets every change: the farm as it stands becomes the beginning, with nothing to undo. `revision` does not move. */
+export const forgetChanges = (database: FarmDatabase): void => {
+  database.delete(change).run();
+};
+
+/** The number of the newest change ever made, kept or not; 0 when there was none. It only grows, and each write and each undo moves it. */
+export function revision(database: FarmDatabase): number {
+  const newest = database.get<{ seq: number }>(sql`SELECT seq FROM sqlite_sequence WHERE name = 'change'`);
+  return newest?.seq ?? 0;
+}
+
+function record<T>(
+  database: FarmDatabase,
+  title: string | ((result: T) => string),
+  undoesChangeId: number | null,
+  work: (changeId: number) => T,
+): Recorded<T> {
+  const sqlite = database.$client;
+  if (sqlite.inTransaction) throw new RangeError("a change cannot be made inside another one");
+  sqlite.exec("BEGIN IMMEDIATE");
+  try {
+    const { id } = database.insert(change).values({ title: "", undoesChangeId }).returning({ id: change.id }).get();
+    sqlite.prepare("INSERT INTO open_change VALUES (?)").run(id);
+    const result = work(id);
+    if (result instanceof Promise) throw new RangeError("the work of a change must not wait for anything");
+    sqlite.exec("DELETE FROM open_change");
+    const isTouched = sqlite.prepare("SELECT 1 FROM change_row WHERE change_id = ? LIMIT 1").get(id) !== undefined;
+    if (isTouched) {
+      const words = typeof title === "string" ? title : title(result);
+      database.update(change).set({ title: words }).where(eq(change.id, id)).run();
+      database.$client
+        .prepare("DELETE FROM change WHERE id NOT IN (SELECT id FROM change ORDER BY id DESC LIMIT ?)")
+        .run(CHANGES_KEPT);
+    }
+    // With nothing touched, a rollback leaves the very same records and does not use up a number.
+    sqlite.exec(isTouched ? "COMMIT" : "ROLLBACK");
+    return { changeId: isTouched ? id : null, result };
+  } catch (error) {
+    if (sqlite.inTransaction) sqlite.exec("ROLLBACK");
+    throw error;
+  }
+}
+
+const TOOK_BACK = "took back: ";
+const PUT_BACK = "put back: ";
+
+/** "took back: added bed D4", and when that is undone in turn, "put back: added bed D4". */
+function titleOfUndo(title: string): string {
+  const bare = title.replace(TOOK_BACK, "").replace(PUT_BACK, "");
+  return title.startsWith(TOOK_BACK) ? PUT_BACK + bare : TOOK_BACK + bare;
+}

@@ -1,0 +1,133 @@
+import { asc } from "drizzle-orm";
+import type { FarmDatabase } from "#db/client";
+import { bed, coolerStock, planting } from "#db/schema/beds";
+import {
+  booking,
+  bookingPiece,
+  bookingStemLine,
+  bookingUnacceptableCrop,
+  recipe,
+  recipeLine,
+} from "#db/schema/bookings";
+import { bloomCurve, crop, variety } from "#db/schema/crops";
+import { farm } from "#db/schema/farm";
+import { whatIf } from "#db/schema/what-ifs";
+import { bedSchema, coolerStockSchema, plantingSchema } from "#lib/domain/bed";
+import { bloomCurveSchema } from "#lib/domain/bloom-curve";
+import { type Booking, bookingSchema, type Recipe, recipeSchema } from "#lib/domain/booking";
+import { cropSchema, varietySchema } from "#lib/domain/crop";
+import { farmSchema } from "#lib/domain/farm";
+import type { Parsed } from "#lib/domain/problem";
+import { checkSnapshot, type Snapshot } from "#lib/domain/snapshot";
+import { type WhatIf, whatIfSchema } from "#lib/domain/what-if";
+import {
+  bedShape,
+  bookingShape,
+  coolerStockShape,
+  cropShape,
+  curveShape,
+  farmShape,
+  plantingShape,
+  recipeShape,
+  whatIfShape,
+} from "./from-columns";
+import { RowParser } from "./row-parser";
+
+/** True once the farm has been started: it has its row of settings. */
+export const hasFarm = (database: FarmDatabase): boolean =>
+  database.select({ id: farm.id }).from(farm).get() !== undefined;
+
+/**
+ * The whole farm as it stands at one moment, each row parsed and every reference checked; or everything that is wrong with it, each problem
+ * with its row: "plantings[12].plantedOn". Lists are in order of id, lines of bookings and recipes in the order they were given.
+ */
+export const loadSnapshot = (database: FarmDatabase): Parsed<Snapshot> =>
+  // One transaction, so that a write by another process cannot fall between two tables.
+  database.transaction(() => readSnapshot(database));
+
+function readSnapshot(database: FarmDatabase): Parsed<Snapshot> {
+  const rows = new RowParser();
+  const settings = database.select().from(farm).get();
+  if (!settings) return { ok: false, problems: [{ place: "farm", message: "the farm has not been started yet" }] };
+  const parsedFarm = rows.one("farm", farmSchema, farmShape(settings));
+  const lists = {
+    crops: rows.all("crops", cropSchema, database.select().from(crop).orderBy(asc(crop.id)).all(), cropShape),
+    varieties: rows.all(
+      "varieties",
+      varietySchema,
+      database.select().from(variety).orderBy(asc(variety.id)).all(),
+      (row) => row,
+    ),
+    curves: rows.all(
+      "curves",
+      bloomCurveSchema,
+      database.select().from(bloomCurve).orderBy(asc(bloomCurve.id)).all(),
+      curveShape,
+    ),
+    recipes: readRecipes(database, rows),
+    beds: rows.all("beds", bedSchema, database.select().from(bed).orderBy(asc(bed.id)).all(), bedShape),
+    plantings: rows.all(
+      "plantings",
+      plantingSchema,
+      database.select().from(planting).orderBy(asc(planting.id)).all(),
+      plantingShape,
+    ),
+    bookings: readBookings(database, rows),
+    coolerStock: rows.all(
+      "coolerStock",
+      coolerStockSchema,
+      database.select().from(coolerStock).orderBy(asc(coolerStock.id)).all(),
+      coolerStockShape,
+    ),
+  };
+  if (!parsedFarm || rows.problems.length) return { ok: false, problems: rows.problems };
+  return checkSnapshot({ farm: parsedFarm, ...lists });
+}
+
+function readRecipes(database: FarmDatabase, rows: RowParser): Recipe[] {
+  const recipes = database.select().from(recipe).orderBy(asc(recipe.id)).all();
+  const lines = database.select().from(recipeLine).orderBy(asc(recipeLine.recipeId), asc(recipeLine.position)).all();
+  const linesOf = rows.byParent("recipeLines", recipes, lines, (line) => line.recipeId);
+  return rows.all("recipes", recipeSchema, recipes, (row) => recipeShape(row, linesOf(row.id)));
+}
+
+function readBookings(database: FarmDatabase, rows: RowParser): Booking[] {
+  const bookings = database.select().from(booking).orderBy(asc(booking.id)).all();
+  const pieces = database
+    .select()
+    .from(bookingPiece)
+    .orderBy(asc(bookingPiece.bookingId), asc(bookingPiece.position))
+    .all();
+  const stemLines = database
+    .select()
+    .from(bookingStemLine)
+    .orderBy(asc(bookingStemLine.bookingId), asc(bookingStemLine.position))
+    .all();
+  const crops = database
+    .select()
+    .from(bookingUnacceptableCrop)
+    .orderBy(asc(bookingUnacceptableCrop.bookingId), asc(bookingUnacceptableCrop.position))
+    .all();
+  const piecesOf = rows.byParent("bookingPieces", bookings, pieces, (line) => line.bookingId);
+  const stemLinesOf = rows.byParent("bookingStemLines", bookings, stemLines, (line) => line.bookingId);
+  const cropsOf = rows.byParent("bookingUnacceptableCrops", bookings, crops, (line) => line.bookingId);
+  return rows.all("bookings", bookingSchema, bookings, (row) =>
+    bookingShape(row, {
+      pieces: piecesOf(row.id),
+      stemLines: stemLinesOf(row.id),
+      unacceptableCrops: cropsOf(row.id),
+    }),
+  );
+}
+
+/** The what-ifs that were kept under a name, in order of id. They are no part of a snapshot: they have written nothing yet. */
+export function loadWhatIfs(database: FarmDatabase): Parsed<readonly WhatIf[]> {
+  const rows = new RowParser();
+  const parsed = rows.all(
+    "whatIfs",
+    whatIfSchema,
+    database.select().from(whatIf).orderBy(asc(whatIf.id)).all(),
+    whatIfShape,
+  );
+  return rows.problems.length ? { ok: false, problems: rows.problems } : { ok: true, parsed };
+}

@@ -1,0 +1,89 @@
+import { index, integer, real, sqliteTable, text, unique } from "drizzle-orm/sqlite-core";
+import { TREATMENTS } from "#lib/domain/words";
+import { checks, holds, isAboveZero, isDay, isList, isNamed, isShare, isWholeFrom, oneOf } from "./checks";
+import { variety } from "./crops";
+
+/** Beds. A spray has both its days or neither. */
+export const bed = sqliteTable(
+  "bed",
+  {
+    id: integer("id").primaryKey({ autoIncrement: true }),
+    name: text("name").notNull(),
+    lengthMetres: real("length_metres").notNull(),
+    widthMetres: real("width_metres").notNull(),
+    flags: text("flags").notNull(),
+    noEntryFrom: text("no_entry_from"),
+    noEntryUntil: text("no_entry_until"),
+    note: text("note").notNull(),
+  },
+  (table) => [
+    unique("bed_name_once").on(table.name),
+    ...checks(
+      "bed",
+      isNamed("name"),
+      isAboveZero("length_metres"),
+      isAboveZero("width_metres"),
+      isList("flags"),
+      isDay("no_entry_from"),
+      isDay("no_entry_until"),
+      holds(
+        "spray_days",
+        "(no_entry_from IS NULL) = (no_entry_until IS NULL) AND coalesce(no_entry_until > no_entry_from, 1)",
+      ),
+    ),
+  ],
+);
+
+/** Plantings: a variety in a bed for a season. They go with their bed; a variety stays while a planting names it. */
+export const planting = sqliteTable(
+  "planting",
+  {
+    id: integer("id").primaryKey({ autoIncrement: true }),
+    bedId: integer("bed_id")
+      .notNull()
+      .references(() => bed.id, { onDelete: "cascade" }),
+    varietyId: integer("variety_id")
+      .notNull()
+      .references(() => variety.id, { onDelete: "restrict" }),
+    seasonYear: integer("season_year").notNull(),
+    treatment: text("treatment").notNull(),
+    plantedOn: text("planted_on").notNull(),
+    plantCount: integer("plant_count").notNull(),
+    aliveShare: real("alive_share").notNull(),
+    gradeOutShare: real("grade_out_share").notNull(),
+    winterSurvivalShare: real("winter_survival_share"),
+    flags: text("flags").notNull(),
+  },
+  (table) => [
+    index("planting_bed").on(table.bedId),
+    index("planting_variety").on(table.varietyId),
+    ...checks(
+      "planting",
+      isWholeFrom("season_year", 1990),
+      oneOf("treatment", TREATMENTS),
+      isDay("planted_on"),
+      isWholeFrom("plant_count", 0),
+      isShare("alive_share"),
+      isShare("grade_out_share"),
+      isShare("winter_survival_share"),
+      isList("flags"),
+    ),
+  ],
+);
+
+/** Stems standing in the cooler. */
+export const coolerStock = sqliteTable(
+  "cooler_stock",
+  {
+    id: integer("id").primaryKey({ autoIncrement: true }),
+    varietyId: integer("variety_id")
+      .notNull()
+      .references(() => variety.id, { onDelete: "restrict" }),
+    cutOn: text("cut_on").notNull(),
+    stemCount: integer("stem_count").notNull(),
+  },
+  (table) => [
+    index("cooler_stock_variety").on(table.varietyId),
+    ...checks("cooler_stock", isDay("cut_on"), isWholeFrom("stem_count", 0)),
+  ],
+);

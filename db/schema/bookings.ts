@@ -1,0 +1,138 @@
+import { index, integer, real, sqliteTable, text, unique } from "drizzle-orm/sqlite-core";
+import { ROLES, STATUSES } from "#lib/domain/words";
+import { checks, holds, isAboveZero, isDay, isList, isNamed, isShare, isWholeFrom, isYesNo, oneOf } from "./checks";
+import { crop } from "./crops";
+
+/** Recipes: what one piece takes. */
+export const recipe = sqliteTable(
+  "recipe",
+  {
+    id: integer("id").primaryKey({ autoIncrement: true }),
+    name: text("name").notNull(),
+    unit: text("unit").notNull(),
+    origin: text("origin").notNull(),
+  },
+  (table) => [unique("recipe_name_once").on(table.name), ...checks("recipe", isNamed("name"), isNamed("unit"))],
+);
+
+/** Lines of a recipe, `position` counting from 0. */
+export const recipeLine = sqliteTable(
+  "recipe_line",
+  {
+    id: integer("id").primaryKey({ autoIncrement: true }),
+    recipeId: integer("recipe_id")
+      .notNull()
+      .references(() => recipe.id, { onDelete: "cascade" }),
+    position: integer("position").notNull(),
+    role: text("role").notNull(),
+    stemsPerPiece: real("stems_per_piece").notNull(),
+    colours: text("colours").notNull(),
+  },
+  (table) => [
+    unique("recipe_line_place").on(table.recipeId, table.position),
+    ...checks(
+      "recipe_line",
+      isWholeFrom("position", 0),
+      oneOf("role", ROLES),
+      isAboveZero("stems_per_piece"),
+      oneOf("colours", ["palette", "any"]),
+    ),
+  ],
+);
+
+/** Bookings: one for each client and day. */
+export const booking = sqliteTable(
+  "booking",
+  {
+    id: integer("id").primaryKey({ autoIncrement: true }),
+    client: text("client").notNull(),
+    status: text("status").notNull(),
+    eventOn: text("event_on").notNull(),
+    palette: text("palette").notNull(),
+    spareShare: real("spare_share").notNull(),
+    note: text("note").notNull(),
+  },
+  (table) => [
+    unique("booking_once").on(table.client, table.eventOn),
+    ...checks(
+      "booking",
+      isNamed("client"),
+      oneOf("status", STATUSES),
+      isDay("event_on"),
+      isList("palette"),
+      isShare("spare_share"),
+    ),
+  ],
+);
+
+/** So many of a recipe in a booking, `position` counting from 0. */
+export const bookingPiece = sqliteTable(
+  "booking_piece",
+  {
+    id: integer("id").primaryKey({ autoIncrement: true }),
+    bookingId: integer("booking_id")
+      .notNull()
+      .references(() => booking.id, { onDelete: "cascade" }),
+    position: integer("position").notNull(),
+    recipeId: integer("recipe_id")
+      .notNull()
+      .references(() => recipe.id, { onDelete: "restrict" }),
+    pieceCount: real("piece_count").notNull(),
+    colours: text("colours").notNull(),
+  },
+  (table) => [
+    unique("booking_piece_place").on(table.bookingId, table.position),
+    index("booking_piece_recipe").on(table.recipeId),
+    ...checks("booking_piece", isWholeFrom("position", 0), isAboveZero("piece_count"), isList("colours")),
+  ],
+);
+
+/** Stems a booking asks for directly, `position` counting from 0. */
+export const bookingStemLine = sqliteTable(
+  "booking_stem_line",
+  {
+    id: integer("id").primaryKey({ autoIncrement: true }),
+    bookingId: integer("booking_id")
+      .notNull()
+      .references(() => booking.id, { onDelete: "cascade" }),
+    position: integer("position").notNull(),
+    role: text("role").notNull(),
+    cropId: integer("crop_id").references(() => crop.id, { onDelete: "restrict" }),
+    cropOnly: integer("crop_only").notNull(),
+    colours: text("colours").notNull(),
+    stemCount: real("stem_count").notNull(),
+  },
+  (table) => [
+    unique("booking_stem_line_place").on(table.bookingId, table.position),
+    index("booking_stem_line_crop").on(table.cropId),
+    ...checks(
+      "booking_stem_line",
+      isWholeFrom("position", 0),
+      oneOf("role", ROLES),
+      isYesNo("crop_only"),
+      holds("crop_only_of_a_crop", "crop_only = 0 OR crop_id IS NOT NULL"),
+      isList("colours"),
+      isAboveZero("stem_count"),
+    ),
+  ],
+);
+
+/** Crops a client does not want, `position` counting from 0; a crop that leaves the farm leaves these lists too. */
+export const bookingUnacceptableCrop = sqliteTable(
+  "booking_unacceptable_crop",
+  {
+    id: integer("id").primaryKey({ autoIncrement: true }),
+    bookingId: integer("booking_id")
+      .notNull()
+      .references(() => booking.id, { onDelete: "cascade" }),
+    position: integer("position").notNull(),
+    cropId: integer("crop_id")
+      .notNull()
+      .references(() => crop.id, { onDelete: "cascade" }),
+  },
+  (table) => [
+    unique("booking_unacceptable_crop_place").on(table.bookingId, table.position),
+    index("booking_unacceptable_crop_crop").on(table.cropId),
+    ...checks("booking_unacceptable_crop", isWholeFrom("position", 0)),
+  ],
+);

@@ -1,0 +1,56 @@
+import { eq } from "drizzle-orm";
+import type { FarmDatabase } from "#db/client";
+import { booking } from "#db/schema/bookings";
+import type { BookingDraft } from "#lib/domain/booking";
+import { inFull } from "#lib/domain/day";
+import type { Problem } from "#lib/domain/problem";
+import type { Status } from "#lib/domain/words";
+import { called, type KnownTable, known, notOnFarm } from "./known";
+import { insertBooking, replaceBooking } from "./put-bookings";
+import { Refusal } from "./refusal";
+import { type Written, write } from "./write";
+
+/** Adds a booking and gives its id. Refused: a second one of the same client and day, or a recipe or crop that is not on the farm. */
+export const addBooking = (database: FarmDatabase, draft: BookingDraft): Written =>
+  write(database, () => {
+    refuseUnknownChoices(database, draft);
+    const result = insertBooking(database, draft);
+    return { title: `added the booking of ${draft.client}, ${inFull(draft.eventOn)}`, result };
+  });
+
+/** Makes a booking what `draft` says, lines and all. Refused as an added one is, and when the booking is not there. */
+export const updateBooking = (database: FarmDatabase, id: number, draft: BookingDraft): Written =>
+  write(database, () => {
+    known(database, "booking", id);
+    refuseUnknownChoices(database, draft);
+    replaceBooking(database, id, draft);
+    return { title: `changed the booking of ${draft.client}, ${inFull(draft.eventOn)}`, result: id };
+  });
+
+/** Sets where a booking stands. */
+export const setBookingStatus = (database: FarmDatabase, id: number, status: Status): Written =>
+  write(database, () => {
+    const client = known(database, "booking", id);
+    database.update(booking).set({ status }).where(eq(booking.id, id)).run();
+    return { title: `set the booking of ${client} to ${status}`, result: id };
+  });
+
+/** Takes a booking out of the records, with all it asks for. */
+export const removeBooking = (database: FarmDatabase, id: number): Written =>
+  write(database, () => {
+    const client = known(database, "booking", id);
+    database.delete(booking).where(eq(booking.id, id)).run();
+    return { title: `removed the booking of ${client}`, result: id };
+  });
+
+/** Refuses a booking that names recipes or crops which are not on the farm, each at its own place. */
+export function refuseUnknownChoices(database: FarmDatabase, draft: BookingDraft): void {
+  const choice = (table: KnownTable, id: number | null, place: string): Problem[] =>
+    id === null || called(database, table, id) !== undefined ? [] : [{ place, message: notOnFarm(table) }];
+  const problems = [
+    ...draft.pieces.flatMap(({ recipeId }, index) => choice("recipe", recipeId, `pieces[${index}].recipeId`)),
+    ...draft.stemLines.flatMap(({ cropId }, index) => choice("crop", cropId, `stemLines[${index}].cropId`)),
+    ...draft.unacceptableCropIds.flatMap((cropId, index) => choice("crop", cropId, `unacceptableCropIds[${index}]`)),
+  ];
+  if (problems.length) throw new Refusal(problems);
+}

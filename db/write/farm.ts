@@ -1,0 +1,70 @@
+import { eq } from "drizzle-orm";
+import type { FarmDatabase } from "#db/client";
+import { hasFarm } from "#db/read/read";
+import { bed, coolerStock } from "#db/schema/beds";
+import { booking } from "#db/schema/bookings";
+import { variety } from "#db/schema/crops";
+import { farm } from "#db/schema/farm";
+import { whatIf } from "#db/schema/what-ifs";
+import type { CatalogueCrop, CatalogueRecipe } from "#lib/domain/catalogue-types";
+import type { Farm } from "#lib/domain/farm";
+import { insertCrop, putCurveRow } from "./put-crops";
+import { putRecipeByName } from "./put-recipes";
+import { Refusals, refuse } from "./refusal";
+import { farmColumns } from "./to-columns";
+import { type Written, write } from "./write";
+
+/** The one row of the farm's settings. */
+const FARM_ID = 1;
+
+/** What a new farm starts from: its settings, and the built-in crops and recipes. */
+export type FarmStart = {
+  readonly farm: Farm;
+  readonly crops: readonly CatalogueCrop[];
+  readonly recipes: readonly CatalogueRecipe[];
+};
+
+/** Starts the farm. Refused when there is one already. */
+export const startFarm = (database: FarmDatabase, start: FarmStart): Written =>
+  write(database, () => {
+    if (hasFarm(database)) refuse("farm", "a farm has been started here already");
+    database
+      .insert(farm)
+      .values({ id: FARM_ID, ...farmColumns(start.farm) })
+      .run();
+    const refusals = new Refusals();
+    start.crops.forEach(({ curves, ...crop }, index) => {
+      refusals.gather(`crops[${index}]`, () => {
+        const cropId = insertCrop(database, crop);
+        for (const curve of curves) putCurveRow(database, { ...curve, cropId, varietyId: null });
+      });
+    });
+    for (const recipe of start.recipes) putRecipeByName(database, recipe);
+    refusals.end();
+    return { title: `started the farm ${start.farm.name}`, result: FARM_ID };
+  });
+
+/** Replaces the farm's settings. Refused when the farm has not been started. */
+export const updateFarm = (database: FarmDatabase, settings: Farm): Written =>
+  write(database, () => {
+    putFarm(database, settings);
+    return { title: "changed the farm's settings", result: FARM_ID };
+  });
+
+/** Replaces the farm's settings inside a change that is open. */
+export function putFarm(database: FarmDatabase, settings: Farm): void {
+  const { changes } = database.update(farm).set(farmColumns(settings)).where(eq(farm.id, FARM_ID)).run();
+  if (changes === 0) refuse("farm", "the farm has not been started yet");
+}
+
+/**
+ * Empties the farm for a grower to begin with: beds, plantings, bookings, cooler, varieties with their own curves and what-ifs go. Crops with
+ * their curves, recipes and settings stay; the farm gets the name `name` and is no longer an invented one. Can be undone like any change.
+ */
+export const emptyFarm = (database: FarmDatabase, name: string): Written =>
+  write(database, () => {
+    if (!hasFarm(database)) refuse("farm", "the farm has not been started yet");
+    for (const table of [whatIf, booking, coolerStock, bed, variety]) database.delete(table).run();
+    database.update(farm).set({ name, isInvented: 0 }).where(eq(farm.id, FARM_ID)).run();
+    return { title: `emptied the farm, now ${name}`, result: FARM_ID };
+  });

@@ -1,0 +1,62 @@
+import type { FarmDatabase } from "#db/client";
+import { variety } from "#db/schema/crops";
+import type { VarietyRecord } from "#lib/domain/farm-records";
+import { insertVariety } from "./put-crops";
+import { refuse } from "./refusal";
+
+/** Ids by name of one table, as it stands and as rows are added to it. Names are compared letter by letter. */
+export class Names {
+  readonly #ids: Map<string, number>;
+  readonly #word: string;
+
+  constructor(database: FarmDatabase, table: "crop" | "recipe" | "bed") {
+    const rows = database.$client.prepare<[], { id: number; name: string }>(`SELECT id, name FROM ${table}`).all();
+    this.#ids = new Map(rows.map(({ id, name }) => [name, id]));
+    this.#word = table;
+  }
+
+  find = (name: string): number | undefined => this.#ids.get(name);
+
+  add(name: string, id: number): void {
+    this.#ids.set(name, id);
+  }
+
+  /** The id of the row called `name`; refuses, at `place`, when there is none. */
+  get = (name: string, place: string): number =>
+    this.#ids.get(name) ?? refuse(place, `there is no ${this.#word} called ${name}`);
+}
+
+type KnownVariety = { readonly id: number; readonly colour: string };
+
+/** Varieties by crop and name, as they stand and as records bring new ones. */
+export class VarietyNames {
+  readonly #database: FarmDatabase;
+  readonly #crops: Names;
+  readonly #varieties: Map<string, KnownVariety>;
+
+  constructor(database: FarmDatabase, crops: Names) {
+    this.#database = database;
+    this.#crops = crops;
+    const rows = database.select().from(variety).all();
+    this.#varieties = new Map(rows.map(({ id, cropId, name, colour }) => [key(cropId, name), { id, colour }]));
+  }
+
+  /** The id of a variety that must be there already. */
+  get(crop: string, name: string): number {
+    const known = this.#varieties.get(key(this.#crops.get(crop, "crop"), name));
+    return known?.id ?? refuse("variety", `${crop} has no variety called ${name}`);
+  }
+
+  /** The id of a variety, added when it is new. Refused when it is known in another colour: one variety has one colour. */
+  put({ crop, variety: name, colour }: VarietyRecord): number {
+    const cropId = this.#crops.get(crop, "crop");
+    const known = this.#varieties.get(key(cropId, name));
+    if (known && known.colour !== colour)
+      refuse("colour", `${name} is ${known.colour} elsewhere: a variety has one colour, or give this one another name`);
+    const id = known?.id ?? insertVariety(this.#database, { cropId, name, colour });
+    this.#varieties.set(key(cropId, name), { id, colour });
+    return id;
+  }
+}
+
+const key = (cropId: number, name: string): string => `${cropId} ${name}`;

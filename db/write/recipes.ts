@@ -1,0 +1,30 @@
+import { eq } from "drizzle-orm";
+import type { FarmDatabase } from "#db/client";
+import { recipe } from "#db/schema/bookings";
+import { known, refuseWhileNamed } from "./known";
+import { putRecipeByName, type RecipeDraft, replaceRecipe } from "./put-recipes";
+import { type Written, write } from "./write";
+
+/**
+ * Puts a recipe into the records and gives its id. With an id it replaces that recipe, which may get a new name; without, it replaces the one
+ * of the same name or is added. Refused when another has its name, or the id is not there.
+ */
+export const putRecipe = (database: FarmDatabase, { id, ...draft }: RecipeDraft & { readonly id?: number }): Written =>
+  write(database, () => {
+    const title = `set the recipe ${draft.name}`;
+    if (id === undefined) return { title, result: putRecipeByName(database, draft) };
+    known(database, "recipe", id);
+    replaceRecipe(database, id, draft);
+    return { title, result: id };
+  });
+
+/** Removes a recipe. Refused while a booking asks for it. */
+export const removeRecipe = (database: FarmDatabase, id: number): Written =>
+  write(database, () => {
+    const name = known(database, "recipe", id);
+    refuseWhileNamed(database, name, id, [
+      { table: "booking_piece", column: "recipe_id", one: "line of a booking", many: "lines of bookings" },
+    ]);
+    database.delete(recipe).where(eq(recipe.id, id)).run();
+    return { title: `removed the recipe ${name}`, result: id };
+  });

@@ -1,0 +1,47 @@
+import { isTwice } from "#db/schema/constraint";
+import type { Problem } from "#lib/domain/problem";
+
+/** A write that the farm's records cannot take. It ends the change it was part of; `write` hands its problems to the caller. */
+export class Refusal extends Error {
+  readonly problems: readonly Problem[];
+
+  constructor(problems: readonly Problem[]) {
+    super(problems.map(({ place, message }) => `${place}: ${message}`).join("\n"));
+    this.problems = problems;
+  }
+}
+
+export function refuse(place: string, message: string): never {
+  throw new Refusal([{ place, message }]);
+}
+
+/** Runs a write, and says in plain words when another row has the same name already. */
+export function refuseTwice<T>(place: string, message: string, work: () => T): T {
+  try {
+    return work();
+  } catch (error) {
+    if (isTwice(error)) refuse(place, message);
+    throw error;
+  }
+}
+
+/** Gathers the refusals of many rows, so that all of them are told at once. */
+export class Refusals {
+  readonly #problems: Problem[] = [];
+
+  /** Runs one row's write; `root` names the row ("beds[3]"). Gives undefined when it was refused. */
+  gather<T>(root: string, work: () => T): T | undefined {
+    try {
+      return work();
+    } catch (error) {
+      if (!(error instanceof Refusal)) throw error;
+      this.#problems.push(...error.problems.map(({ place, message }) => ({ place: `${root}.${place}`, message })));
+      return undefined;
+    }
+  }
+
+  /** Ends the change if any row was refused. */
+  end(): void {
+    if (this.#problems.length) throw new Refusal(this.#problems);
+  }
+}

@@ -1,0 +1,113 @@
+import { eq } from "drizzle-orm";
+import type { FarmDatabase } from "#db/client";
+import { planting } from "#db/schema/beds";
+import { booking } from "#db/schema/bookings";
+import { bloomCurve } from "#db/schema/crops";
+import { whatIf } from "#db/schema/what-ifs";
+import type { Planting } from "#lib/domain/bed";
+import type { BloomCurve } from "#lib/domain/bloom-curve";
+import type { Booking, BookingDraft } from "#lib/domain/booking";
+import type { Farm } from "#lib/domain/farm";
+import type { PlantingDraft, WhatIf } from "#lib/domain/what-if";
+import { addRow } from "./add-row";
+import { refuseUnknownChoices } from "./bookings";
+import { putFarm } from "./farm";
+import { known } from "./known";
+import { insertPlantings, refuseUnknownGround } from "./plantings";
+import { replacePlanting } from "./put-beds";
+import { insertBooking, replaceBooking } from "./put-bookings";
+import { Refusals, refuseTwice } from "./refusal";
+import { curveColumns, whatIfColumns } from "./to-columns";
+import { type Written, write } from "./write";
+
+/** Rows of one table to replace by id, ids to remove, and rows to add. */
+type RowChanges<Row, Draft> = {
+  readonly changed: readonly Row[];
+  readonly removedIds: readonly number[];
+  readonly added: readonly Draft[];
+};
+
+/** What adopting a what-if writes. `farm` is null when the settings stay as they are. */
+export type AdoptedRows = {
+  readonly farm: Farm | null;
+  readonly plantings: RowChanges<Planting, PlantingDraft>;
+  readonly bookings: RowChanges<Booking, BookingDraft>;
+  readonly changedCurves: readonly BloomCurve[];
+};
+
+/** A what-if before it has an id. */
+export type WhatIfDraft = Omit<WhatIf, "id"> & { readonly id?: number };
+
+/** Keeps a what-if, as a new one or in place of the one with the same id, and gives its id. Refused when its season has one of that name. */
+export const putWhatIf = (database: FarmDatabase, { id, ...draft }: WhatIfDraft): Written =>
+  write(database, () => {
+    const twice = `a what-if called ${draft.name} is there already: choose another name`;
+    if (id !== undefined) known(database, "what_if", id);
+    const result = refuseTwice("name", twice, () => {
+      if (id === undefined) return addRow(database, whatIf, whatIfColumns(draft));
+      database.update(whatIf).set(whatIfColumns(draft)).where(eq(whatIf.id, id)).run();
+      return id;
+    });
+    return { title: `kept the what-if ${draft.name}`, result };
+  });
+
+/** Removes a what-if; the farm itself is not touched. */
+export const removeWhatIf = (database: FarmDatabase, id: number): Written =>
+  write(database, () => {
+    const name = known(database, "what_if", id);
+    database.delete(whatIf).where(eq(whatIf.id, id)).run();
+    return { title: `removed the what-if ${name}`, result: id };
+  });
+
+/**
+ * Makes the farm what it would be: everything that a what-if changes, as one change that can be undone, under the title given. Gives the ids of the plantings and bookings that
+ * were added. Refused, with every reason, when a row it names is no longer there or a new booking has another's client and day.
+ */
+export const adoptWhatIf = (
+  database: FarmDatabase,
+  title: string,
+  { farm, plantings, bookings, changedCurves }: AdoptedRows,
+): Written<{ readonly plantingIds: readonly number[]; readonly bookingIds: readonly number[] }> =>
+  write(database, () => {
+    const refusals = new Refusals();
+    if (farm) putFarm(database, farm);
+    for (const row of changedCurves)
+      refusals.gather(`curves[${row.id}]`, () => {
+        known(database, "bloom_curve", row.id);
+        database.update(bloomCurve).set(curveColumns(row)).where(eq(bloomCurve.id, row.id)).run();
+      });
+    for (const id of plantings.removedIds)
+      refusals.gather(`plantings[${id}]`, () => {
+        known(database, "planting", id);
+        database.delete(planting).where(eq(planting.id, id)).run();
+      });
+    for (const { id, ...row } of plantings.changed)
+      refusals.gather(`plantings[${id}]`, () => {
+        known(database, "planting", id);
+        refuseUnknownGround(database, row);
+        replacePlanting(database, id, row);
+      });
+    for (const id of bookings.removedIds)
+      refusals.gather(`bookings[${id}]`, () => {
+        known(database, "booking", id);
+        database.delete(booking).where(eq(booking.id, id)).run();
+      });
+    for (const { id, ...row } of bookings.changed)
+      refusals.gather(`bookings[${id}]`, () => {
+        known(database, "booking", id);
+        refuseUnknownChoices(database, row);
+        replaceBooking(database, id, row);
+      });
+    const bookingIds = bookings.added.flatMap((draft, index) => {
+      const id = refusals.gather(`newBookings[${index}]`, () => {
+        refuseUnknownChoices(database, draft);
+        return insertBooking(database, draft);
+      });
+      return id ?? [];
+    });
+    refusals.end();
+    return {
+      title,
+      result: { plantingIds: insertPlantings(database, plantings.added), bookingIds },
+    };
+  });

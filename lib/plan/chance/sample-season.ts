@@ -1,0 +1,126 @@
+import { dayInYear, toDayNumber } from "#lib/domain/day";
+import type { Farm } from "#lib/domain/farm";
+import type { Snapshot } from "#lib/domain/snapshot";
+import { betaQuantile } from "#lib/maths/beta";
+import { binomialQuantile } from "#lib/maths/binomial";
+import { gammaQuantile } from "#lib/maths/gamma";
+import { normalQuantile } from "#lib/maths/normal";
+import { sharesAt } from "#lib/maths/philox";
+import { type OfScore, scoreTable } from "#lib/maths/score-table";
+import { twoPieceNormal } from "#lib/maths/two-piece-normal";
+import { grown } from "#lib/plan/road/forecast";
+import { SPREADS_AT_MOST, type Spreads } from "./sample-spreads";
+
+/**
+ * A planting as a season may turn it out: its first cut so many days late (early, when negative), and `plants` standing that yield what the
+ * curve expects of each; not whole, since a good year counts as more of them.
+ */
+export type SampledPlanting = { readonly shiftDays: number; readonly plants: number };
+
+/** A season as it may turn out: its first frost, as a day number, and its plantings in the order of `grown`. */
+export type SampledSeason = { readonly frostDay: number; readonly plantings: readonly SampledPlanting[] };
+
+const OF_THE_SEASON = 0;
+const OF_THE_STORE = 1;
+const OF_A_PLANTING = 2;
+
+/**
+ * The seasons of a seed: season i depends on the seed, i and each planting's id alone, not on what was sampled before, nor on the
+ * treatments, so that two plans meet the same seasons [R1].
+ *
+ * First cuts move by whole days (normal, the curve's spread), yields are gamma with mean 1 and the curve's coefficient of variation, and
+ * plants alive in the ground, or clumps sound after storage against those reckoned with, are beta-binomial. A part of each is the year's
+ * and the rest the planting's own (`Spreads`). Frost does not lean on the rest: an assumption.
+ */
+export function seasonSampler(
+  snapshot: Snapshot,
+  seasonYear: number,
+  seed: number,
+  spreads: Spreads,
+): (season: number) => SampledSeason {
+  const { farm } = snapshot;
+  const rows = grown(snapshot, seasonYear);
+  const frostDates = frostDatesOf(farm, seasonYear);
+  const soundShare = 1 - farm.winter.storageLossShare;
+  const yieldAt = known((spread: number) => gammaOfMeanOne(spread));
+  const aliveAt = known((share: number) => betaOf(share, spreads.winterLikeness));
+  const soundAt = known((share: number) => betaOf(share, spreads.storeLikeness));
+  const key = [seed | 0, 0] as const;
+
+  return (season) => {
+    const year = sharesAt(key, [season, 0, OF_THE_SEASON, 0]);
+    const timing = normalQuantile(year.a);
+    const vigour = normalQuantile(year.b);
+    const winter = normalQuantile(year.c);
+    const store = normalQuantile(sharesAt(key, [season, 0, OF_THE_STORE, 0]).a);
+    const plantings = rows.map(({ planting, bed, crop, curve }) => {
+      if (!curve) return { shiftDays: 0, plants: 0 };
+      const own = sharesAt(key, [season, planting.id, OF_A_PLANTING, 0]);
+      const yieldFactor = yieldAt(curve.yieldSpread)(together(vigour, normalQuantile(own.b), spreads.sharedShare));
+      const { plantCount, aliveShare, treatment, winterSurvivalShare } = planting;
+      let alive = plantCount * (aliveShare * yieldFactor);
+      if (treatment === "kept-in-ground" && plantCount > 0) {
+        const shared = bed.flags.includes("wet soil") ? spreads.wetSharedShare : spreads.sharedShare;
+        const share = aliveAt(winterSurvivalShare ?? farm.winter.winterSurvivalShare);
+        const survival = share(together(winter, normalQuantile(own.c), shared));
+        alive *= binomialQuantile(own.d, plantCount, survival) / plantCount;
+      } else if (treatment === "spring-planted" && crop.overwinters && plantCount > 0 && soundShare > 0) {
+        const sound = soundAt(soundShare)(together(store, normalQuantile(own.c), spreads.sharedShare));
+        alive *= binomialQuantile(own.d, plantCount, sound) / plantCount / soundShare;
+      }
+      const days = shiftDays(curve.firstCutSpreadDays, together(timing, normalQuantile(own.a), spreads.sharedShare));
+      return { shiftDays: days, plants: alive };
+    });
+    return { frostDay: frostDayAt(frostDates, year.d), plantings };
+  };
+}
+
+/** The most days by which a sampled first cut may lie off the expected one. */
+export const shiftDaysAtMost = (spreadDays: number): number => Math.round(SPREADS_AT_MOST * spreadDays);
+
+const shiftDays = (spreadDays: number, score: number): number =>
+  Math.round(spreadDays * Math.min(SPREADS_AT_MOST, Math.max(-SPREADS_AT_MOST, score)));
+
+/** A score made of a shared and an own one, standard normal like both; `sharedShare` is the shared part of its variance. */
+const together = (shared: number, own: number, sharedShare: number): number =>
+  Math.sqrt(sharedShare) * shared + Math.sqrt(1 - sharedShare) * own;
+
+type FrostDays = { readonly p10: number; readonly p50: number; readonly p90: number };
+
+/** The farm's autumn frost dates as day numbers of a year. */
+export const frostDatesOf = ({ frost }: Farm, seasonYear: number): FrostDays => ({
+  p10: toDayNumber(dayInYear(frost.firstAutumnP10, seasonYear)),
+  p50: toDayNumber(dayInYear(frost.firstAutumnP50, seasonYear)),
+  p90: toDayNumber(dayInYear(frost.firstAutumnP90, seasonYear)),
+});
+
+/** The day by which `share` of all years have had their first frost: the farm's three dates are met to the day [R3]. */
+export const frostDayAt = (dates: FrostDays, share: number): number =>
+  Math.round(twoPieceNormal(dates, normalQuantile(share)));
+
+/** A quantity that is made once for each parameter it is asked for. */
+function known(make: (parameter: number) => OfScore): (parameter: number) => OfScore {
+  const made = new Map<number, OfScore>();
+  return (parameter) => {
+    const found = made.get(parameter) ?? make(parameter);
+    made.set(parameter, found);
+    return found;
+  };
+}
+
+/** So narrow a gamma distribution is a normal one for our purpose, and its own sums would be long. */
+const NARROW = 0.01;
+
+/** A gamma distribution of mean 1; a coefficient of variation of 0 is always 1. */
+function gammaOfMeanOne(coefficientOfVariation: number): OfScore {
+  if (coefficientOfVariation < NARROW) return (score) => 1 + coefficientOfVariation * score;
+  const shape = 1 / coefficientOfVariation ** 2;
+  return scoreTable((share) => gammaQuantile(share, shape) / shape);
+}
+
+/** A beta distribution of a mean and an intraclass correlation; without chance, the mean itself. */
+function betaOf(mean: number, likeness: number): OfScore {
+  if (mean <= 0 || mean >= 1 || likeness <= 0) return () => mean;
+  const size = 1 / likeness - 1;
+  return scoreTable((share) => betaQuantile(share, mean * size, (1 - mean) * size));
+}

@@ -1,0 +1,47 @@
+import type { Day } from "#lib/domain/day";
+import type { Snapshot } from "#lib/domain/snapshot";
+import type { Change } from "#lib/domain/what-if";
+import { applyChanges } from "#lib/plan/what-if/what-if";
+import type { Spreads } from "./sample-spreads";
+import { sampleSeasons } from "./simulation";
+import type { SeasonSamples } from "./simulation-samples";
+
+/** A run of seasons to sample, as plain data that can be sent to another thread. The answer is {@link SeasonSamples}. */
+export type SimulationJob = {
+  readonly snapshot: Snapshot;
+  readonly seasonYear: number;
+  readonly changes: readonly Change[];
+  readonly seed: number;
+  readonly firstSeason: number;
+  readonly seasonCount: number;
+  readonly spreads?: Spreads;
+  readonly openDays?: readonly Day[];
+};
+
+/** Does the job: the farm with its changes, season after season. Changes that no longer fit are left out. */
+export function runSimulationJob(job: SimulationJob): SeasonSamples {
+  const { snapshot } = applyChanges(job.snapshot, job.seasonYear, job.changes);
+  const { seasonYear, seed, firstSeason, seasonCount, spreads, openDays } = job;
+  return sampleSeasons(snapshot, seasonYear, seed, firstSeason, seasonCount, { spreads, openDays });
+}
+
+/**
+ * The job in up to so many parts of nearly equal length, one after the other; merged, their answers are the job's own [R1].
+ * @throws RangeError unless `partCount` is 1 or more
+ */
+export function splitJob(job: SimulationJob, partCount: number): SimulationJob[] {
+  if (!(partCount >= 1)) throw new RangeError(`partCount must be 1 or more, got ${partCount}`);
+  const parts = Math.max(1, Math.min(Math.floor(partCount), job.seasonCount));
+  const firstOf = (part: number) => Math.floor((part * job.seasonCount) / parts);
+  return Array.from({ length: parts }, (_, part) => ({
+    ...job,
+    firstSeason: job.firstSeason + firstOf(part),
+    seasonCount: firstOf(part + 1) - firstOf(part),
+  }));
+}
+
+/** The memory of an answer, which a thread may hand over instead of copying. */
+export const buffersOf = (samples: SeasonSamples): ArrayBuffer[] =>
+  [samples.shortStems, samples.reachableStems, samples.openStems, samples.buyInCents, samples.claimCents].map(
+    ({ buffer }) => buffer,
+  );

@@ -1,0 +1,122 @@
+import { stemsPerPlant } from "#lib/domain/bloom-curve";
+import { ById, type Snapshot } from "#lib/domain/snapshot";
+import { apportion, evenPart } from "#lib/maths/apportion";
+import { firstCutDay, type Grown, grown } from "#lib/plan/road/forecast";
+import { pickingDays } from "#lib/plan/road/picking-days";
+import { supplyOf, type VarietySupply } from "#lib/plan/road/supply";
+import { type SampledSeason, shiftDaysAtMost } from "./sample-season";
+
+const LOST = -1;
+
+/**
+ * What may be cut in any season that chance can bring, and the stems of one season laid over it. `possible` has a row for every variety
+ * with a day on which it may be cut (or has stems in the cooler); nodes count those days, variety after variety.
+ */
+export class SimulationSupply {
+  readonly possible: readonly VarietySupply[];
+  readonly nodeCount: number;
+  readonly #tables: readonly (CutTable | null)[];
+  readonly #coolerStems: Int32Array;
+
+  constructor(snapshot: Snapshot, seasonYear: number) {
+    const tables = cutTables(snapshot, seasonYear);
+    const inCooler = supplyOf(snapshot, [], seasonYear);
+    this.possible = possibleSupply(snapshot, tables, inCooler);
+    const nodeOf = nodeFinder(this.possible);
+    this.nodeCount = this.possible.reduce((count, { days }) => count + days.length, 0);
+    this.#tables = tables.map(
+      (table) =>
+        table && {
+          ...table,
+          node: table.cutOn.map((day) => (day === LOST ? LOST : nodeOf(table.row.variety.id, day))),
+        },
+    );
+    this.#coolerStems = new Int32Array(this.nodeCount);
+    for (const { variety, days, stems } of inCooler)
+      days.forEach((day, index) => {
+        this.#coolerStems[nodeOf(variety.id, day)] += stems[index];
+      });
+  }
+
+  /** Writes the stems that each node has in a season, cut and stored: day by day what `forecast` gives for the same plantings [R4]. */
+  stemsOf({ frostDay, plantings }: SampledSeason, stems: Int32Array): void {
+    stems.set(this.#coolerStems);
+    for (let index = 0; index < plantings.length; index++) {
+      const table = this.#tables[index];
+      if (!table) continue;
+      const { row, perPlant, byWeek, mostShiftDays, cutOn, node } = table;
+      const { plants, shiftDays } = plantings[index];
+      const weekStems = apportion(Math.round(plants * (1 - row.planting.gradeOutShare) * perPlant), byWeek);
+      const lastDay = row.crop.tender ? frostDay : Number.MAX_SAFE_INTEGER;
+      let place = mostShiftDays + shiftDays;
+      for (let week = 0; week < weekStems.length; week++)
+        for (let weekday = 0; weekday < 7; weekday++, place++)
+          if (node[place] !== LOST && cutOn[place] < lastDay)
+            stems[node[place]] += evenPart(weekStems[week], weekday, 7);
+    }
+  }
+}
+
+/**
+ * Where the stems of a planting go by the day they open: place 0 is the earliest day on which its first cut may fall, `mostShiftDays` the
+ * expected one. `cutOn` is the picking day, or LOST when none comes within the crop's field days; `node` its supply node.
+ */
+type CutTable = {
+  readonly row: Grown;
+  readonly perPlant: number;
+  readonly byWeek: readonly number[];
+  readonly mostShiftDays: number;
+  readonly cutOn: Int32Array;
+  readonly node: Int32Array;
+};
+
+function cutTables(snapshot: Snapshot, seasonYear: number): (CutTable | null)[] {
+  const nextPickingDay = pickingDays(snapshot.farm.pickingWeekdays);
+  return grown(snapshot, seasonYear).map((row) => {
+    const { planting, bed, crop, curve } = row;
+    if (!curve) return null;
+    const mostShiftDays = shiftDaysAtMost(curve.firstCutSpreadDays);
+    const earliest = firstCutDay(curve, planting) - mostShiftDays;
+    const cutOn = new Int32Array(2 * mostShiftDays + curve.stemsPerPlantByWeek.length * 7);
+    for (let place = 0; place < cutOn.length; place++) {
+      const day = nextPickingDay(earliest + place, bed);
+      cutOn[place] = day - (earliest + place) <= crop.fieldDays.count ? day : LOST;
+    }
+    const byWeek = curve.stemsPerPlantByWeek;
+    return { row, perPlant: stemsPerPlant(curve), byWeek, mostShiftDays, cutOn, node: cutOn };
+  });
+}
+
+/** Each variety with every day on which any of its plantings may be cut, or on which its stems in the cooler were. */
+function possibleSupply(
+  snapshot: Snapshot,
+  tables: readonly (CutTable | null)[],
+  inCooler: readonly VarietySupply[],
+): VarietySupply[] {
+  const daysOfVariety = new Map<number, Set<number>>();
+  const add = (varietyId: number, days: Iterable<number>) => {
+    const found = daysOfVariety.get(varietyId) ?? new Set<number>();
+    daysOfVariety.set(varietyId, found);
+    for (const day of days) if (day !== LOST) found.add(day);
+  };
+  for (const table of tables) if (table) add(table.row.variety.id, table.cutOn);
+  for (const { variety, days } of inCooler) add(variety.id, days);
+  const crops = new ById("crop", snapshot.crops);
+  return snapshot.varieties.flatMap((variety) => {
+    const days = [...(daysOfVariety.get(variety.id) ?? [])].sort((a, b) => a - b);
+    if (days.length === 0) return [];
+    return [{ variety, crop: crops.get(variety.cropId), days, stems: days.map(() => 0), lots: days.map(() => []) }];
+  });
+}
+
+/** The node of a variety on one of its possible days. */
+function nodeFinder(possible: readonly VarietySupply[]): (varietyId: number, day: number) => number {
+  const ofVariety = new Map<number, Map<number, number>>();
+  let node = 0;
+  for (const { variety, days } of possible) ofVariety.set(variety.id, new Map(days.map((day) => [day, node++])));
+  return (varietyId, day) => {
+    const found = ofVariety.get(varietyId)?.get(day);
+    if (found === undefined) throw new RangeError(`day ${day} is not among the possible days of variety ${varietyId}`);
+    return found;
+  };
+}

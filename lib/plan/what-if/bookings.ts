@@ -1,0 +1,30 @@
+import type { Booking, BookingDraft } from "#lib/domain/booking";
+import type { Snapshot } from "#lib/domain/snapshot";
+import { type Applied, newId, unchanged, withoutRow, withRow } from "./applied";
+
+const GONE = "this booking is no longer on the farm";
+
+/** The farm with one booking more. Refused when it names a recipe or a crop that the farm does not have. */
+export function addedBooking(now: Snapshot, before: Snapshot, draft: BookingDraft): Applied {
+  const recipeIds = new Set(now.recipes.map(({ id }) => id));
+  if (draft.pieces.some(({ recipeId }) => !recipeIds.has(recipeId)))
+    return unchanged(now, `the booking of ${draft.client} names a recipe that is no longer on the farm`);
+  const cropIds = new Set(now.crops.map(({ id }) => id));
+  const named = [...draft.unacceptableCropIds, ...draft.stemLines.flatMap(({ cropId }) => cropId ?? [])];
+  if (named.some((id) => !cropIds.has(id)))
+    return unchanged(now, `the booking of ${draft.client} names a crop that is no longer on the farm`);
+  const booking: Booking = { id: newId(now.bookings, before.bookings), ...draft };
+  return { snapshot: { ...now, bookings: [...now.bookings, booking] } };
+}
+
+/** The farm with one booking otherwise. */
+export function withBooking(now: Snapshot, bookingId: number, otherwise: (booking: Booking) => Booking): Applied {
+  if (!now.bookings.some(({ id }) => id === bookingId)) return unchanged(now, GONE);
+  return { snapshot: { ...now, bookings: withRow(now.bookings, bookingId, otherwise) } };
+}
+
+/** The farm without the booking. */
+export function droppedBooking(now: Snapshot, bookingId: number): Applied {
+  if (!now.bookings.some(({ id }) => id === bookingId)) return unchanged(now, GONE);
+  return { snapshot: { ...now, bookings: withoutRow(now.bookings, bookingId) } };
+}

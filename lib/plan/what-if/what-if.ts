@@ -1,0 +1,74 @@
+import type { Problem } from "#lib/domain/problem";
+import type { Snapshot } from "#lib/domain/snapshot";
+import type { Change, Resource } from "#lib/domain/what-if";
+import { frostDayOf } from "#lib/plan/road/forecast";
+import type { Applied } from "./applied";
+import { dugBed, keptBed } from "./beds";
+import { addedBooking, droppedBooking, withBooking } from "./bookings";
+import { addedPlanting, movedPlanting, removedPlanting } from "./plantings";
+import { movedFrost, scaledYield, shiftedSeason } from "./season";
+
+/** A farm as it would be. `frostDay` is the first frost to plan with, a day number; `problems` say which changes did not fit, and why. */
+export type WouldBe = {
+  readonly snapshot: Snapshot;
+  readonly frostDay: number;
+  readonly problems: readonly Problem[];
+};
+
+/**
+ * The farm as it would be after the changes, one after the other. The snapshot given is never touched [W1]; no change gives the
+ * same farm [W2]; a change that no longer fits the farm is left out and told as a problem in words [W3]. Rows added have ids above all
+ * of the farm's.
+ */
+export function applyChanges(snapshot: Snapshot, seasonYear: number, changes: readonly Change[]): WouldBe {
+  const problems: Problem[] = [];
+  let now = snapshot;
+  changes.forEach((change, index) => {
+    const { snapshot: next, problem } = applied(now, snapshot, seasonYear, change);
+    if (problem) problems.push({ place: `changes[${index}]`, message: problem });
+    now = next;
+  });
+  return { snapshot: now, frostDay: frostDayOf(now.farm, seasonYear), problems };
+}
+
+function applied(now: Snapshot, before: Snapshot, seasonYear: number, change: Change): Applied {
+  switch (change.kind) {
+    case "bed-kept":
+      return keptBed(now, seasonYear, change.bedId);
+    case "bed-dug":
+      return dugBed(now, seasonYear, change.bedId);
+    case "frost-moved":
+      return movedFrost(now, seasonYear, change.firstFrost);
+    case "season-shifted":
+      return shiftedSeason(now, seasonYear, change);
+    case "yield-scaled":
+      return scaledYield(now, change);
+    case "booking-added":
+      return addedBooking(now, before, change.booking);
+    case "booking-moved":
+      return withBooking(now, change.bookingId, (booking) => ({ ...booking, eventOn: change.eventOn }));
+    case "booking-dropped":
+      return droppedBooking(now, change.bookingId);
+    case "status-set":
+      return withBooking(now, change.bookingId, (booking) => ({ ...booking, status: change.status }));
+    case "planting-added":
+      return addedPlanting(now, before, change.planting);
+    case "planting-moved":
+      return movedPlanting(now, change);
+    case "planting-removed":
+      return removedPlanting(now, change.plantingId);
+    case "at-hand-set":
+      return { snapshot: withAtHand(now, change.resource, change.atHand) };
+  }
+}
+
+const AT_HAND = {
+  leaves: "leafCubicMetresAtHand",
+  tarp: "tarpSquareMetresAtHand",
+  hours: "hoursAtHand",
+} as const satisfies Record<Resource, keyof Snapshot["farm"]["winter"]>;
+
+function withAtHand(snapshot: Snapshot, resource: Resource, atHand: number | null): Snapshot {
+  const { farm } = snapshot;
+  return { ...snapshot, farm: { ...farm, winter: { ...farm.winter, [AT_HAND[resource]]: atHand } } };
+}

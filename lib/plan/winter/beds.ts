@@ -1,0 +1,88 @@
+import type { Bed, BedFlag, Planting, PlantingFlag } from "#lib/domain/bed";
+import { addDays, type Day, dayInYear, monthDayOf, yearOf } from "#lib/domain/day";
+import type { Snapshot } from "#lib/domain/snapshot";
+import type { Treatment } from "#lib/domain/words";
+import { curveFinder, type Grown, grown } from "#lib/plan/road/forecast";
+import { digCost, keepCost, type WinterCost } from "./costs";
+
+/** The two futures of a bed of tender perennials: each a treatment with its own bloom curve. */
+export const DUG: Treatment = "spring-planted";
+export const KEPT: Treatment = "kept-in-ground";
+
+/**
+ * A bed that may stay in the ground: its wintering plantings go together, with a bloom curve for either future. `forbidden` are the
+ * words of every flag that overrules the sum; while there is one, the bed is dug [K2].
+ */
+export type WinterBed = {
+  readonly bed: Bed;
+  readonly plantings: readonly WinterPlanting[];
+  readonly dig: WinterCost;
+  readonly keep: WinterCost;
+  readonly forbidden: readonly string[];
+};
+
+/** A wintering planting as it would grow in each future. */
+export type WinterPlanting = { readonly dug: Grown; readonly kept: Grown };
+
+/** Why a flag forbids keeping. The reasons are common practice. */
+export const FLAG_WORDS: Record<BedFlag | PlantingFlag, string> = {
+  "wet soil": "the soil is wet: tubers rot in it over winter",
+  "vole damage": "voles ate here: under leaves and a tarp they would eat again",
+  "wanted for something else": "the bed is wanted for something else in spring",
+  "virus or gall": "virus or gall: lift, look at every clump, and throw out the sick ones",
+  "old crowded clumps": "the clumps are old and crowded: lift and divide them",
+  "too precious to risk": "too precious to risk in the ground",
+};
+
+/**
+ * Every bed of a season with a planting that could winter in the ground, in the order of the snapshot. Which treatment a planting has
+ * now does not matter here: both futures are open. A wintering crop without a curve for both is no candidate and stays as it is [K1].
+ */
+export function winterBeds(snapshot: Snapshot, seasonYear: number): WinterBed[] {
+  const curveFor = curveFinder(snapshot.curves);
+  const byBed = new Map<number, WinterPlanting[]>();
+  for (const row of grown(snapshot, seasonYear)) {
+    if (!row.crop.overwinters) continue;
+    const planting = { ...row.planting, treatment: DUG, plantedOn: replantedOn(row.planting) };
+    const dug = { ...row, planting, curve: curveFor(row.variety, DUG) };
+    const kept = { ...row, planting: { ...row.planting, treatment: KEPT }, curve: curveFor(row.variety, KEPT) };
+    if (!dug.curve || !kept.curve) continue;
+    const rows = byBed.get(row.bed.id);
+    if (rows) rows.push({ dug, kept });
+    else byBed.set(row.bed.id, [{ dug, kept }]);
+  }
+  return snapshot.beds.flatMap((bed) => {
+    const plantings = byBed.get(bed.id);
+    if (!plantings) return [];
+    const rows = plantings.map(({ kept }) => kept.planting);
+    const flags = new Set([...bed.flags, ...rows.flatMap((planting) => planting.flags)]);
+    return [
+      {
+        bed,
+        plantings,
+        dig: digCost(rows, snapshot.farm),
+        keep: keepCost(bed, rows, snapshot.farm),
+        forbidden: [...flags].map((flag) => FLAG_WORDS[flag]),
+      },
+    ];
+  });
+}
+
+/** The day a lifted planting goes back in: the day it was planted on, in the season's year if it has stood since an earlier one. */
+export function replantedOn({ plantedOn, seasonYear }: Pick<Planting, "plantedOn" | "seasonYear">): Day {
+  if (yearOf(plantedOn) === seasonYear) return plantedOn;
+  const monthDay = monthDayOf(plantedOn);
+  return dayInYear(monthDay === "02-29" ? monthDayOf(addDays(plantedOn, 1)) : monthDay, seasonYear);
+}
+
+/** The farm with these beds kept in the ground and every other candidate dug: what a plan of the choice is made from. */
+export function withKeptBeds(snapshot: Snapshot, seasonYear: number, keptBedIds: readonly number[]): Snapshot {
+  const kept = new Set(keptBedIds);
+  const chosen = new Map<number, Planting>();
+  for (const { bed, plantings } of winterBeds(snapshot, seasonYear))
+    for (const futures of plantings) {
+      const { planting } = kept.has(bed.id) ? futures.kept : futures.dug;
+      chosen.set(planting.id, planting);
+    }
+  return { ...snapshot, plantings: snapshot.plantings.map((planting) => chosen.get(planting.id) ?? planting) };
+}

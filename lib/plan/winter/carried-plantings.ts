@@ -1,0 +1,44 @@
+import { addDays, type Day, dayInYear, monthDayOf, yearOf } from "#lib/domain/day";
+import type { Snapshot } from "#lib/domain/snapshot";
+import type { PlantingDraft } from "#lib/domain/what-if";
+import { alivePlants, type Grown, grown } from "#lib/plan/road/forecast";
+
+/** The latest season before a year that has plantings; null when there is none. */
+export function seasonBefore({ plantings }: Snapshot, seasonYear: number): number | null {
+  const earlier = plantings.map((planting) => planting.seasonYear).filter((year) => year < seasonYear);
+  return earlier.length ? earlier.reduce((a, b) => Math.max(a, b)) : null;
+}
+
+/**
+ * The plantings of a season as they would stand in another. What stays where it is keeps the day it was planted: kept in the ground over winter,
+ * or growing in the field and blooming on a day of the year, as perennials do; it goes on with the plants still alive. All else is planted again on the same day of the year.
+ * A variety that the bed has in the other season already is left out.
+ */
+export function carriedPlantings(snapshot: Snapshot, fromSeason: number, toSeason: number): PlantingDraft[] {
+  const there = new Set(
+    snapshot.plantings.filter((row) => row.seasonYear === toSeason).map((row) => `${row.bedId} ${row.varietyId}`),
+  );
+  return grown(snapshot, fromSeason)
+    .filter(({ planting }) => !there.has(`${planting.bedId} ${planting.varietyId}`))
+    .map((row) => {
+      const { id: _, ...draft } = row.planting;
+      if (!stays(row))
+        return { ...draft, seasonYear: toSeason, plantedOn: yearsLater(draft.plantedOn, toSeason - fromSeason) };
+      // What stayed goes on with the plants that came through, not with those once set out.
+      return {
+        ...draft,
+        seasonYear: toSeason,
+        plantCount: Math.round(alivePlants(draft, snapshot.farm)),
+        aliveShare: 1,
+      };
+    });
+}
+
+const stays = ({ planting: { treatment }, curve }: Grown): boolean =>
+  treatment === "kept-in-ground" || (treatment === "field" && curve?.anchor.kind === "day-of-year");
+
+/** The same day of the year; the 29th of February becomes the 1st of March. */
+function yearsLater(day: Day, years: number): Day {
+  const monthDay = monthDayOf(day);
+  return dayInYear(monthDay === "02-29" ? monthDayOf(addDays(day, 1)) : monthDay, yearOf(day) + years);
+}

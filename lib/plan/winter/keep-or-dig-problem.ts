@@ -1,0 +1,31 @@
+import type { FlowNetwork } from "#lib/maths/min-cost-flow";
+import type { SupplyShift } from "./futures";
+
+/**
+ * Which switches to turn on so that the cheapest flow plus the switches' own cents is least. A switch changes the supplies of some nodes
+ * while it is on. All numbers are whole.
+ */
+export type SwitchProblem = {
+  /** Supplies as they stand with every switch off. */
+  readonly flow: FlowNetwork;
+  /** The first so many nodes give, straight to those that want or through one that passes on; shifts touch only these. */
+  readonly giverCount: number;
+  readonly shifts: readonly SupplyShift[];
+  /** What turning each switch on costs, beside the flow; below 0 when it saves. */
+  readonly cents: readonly number[];
+  /** What is paid with every switch off, beside the flow. */
+  readonly baseCents: number;
+};
+
+/** Which switches are on. */
+export type Setting = readonly boolean[];
+
+/** Σ weights of the switches that are on is at most `atMost`. Whole numbers, whose sum stays below a million. */
+export type SwitchLimit = { readonly weights: readonly number[]; readonly atMost: number; readonly words: string };
+
+export const weightOf = ({ weights }: SwitchLimit, setting: Setting): number =>
+  setting.reduce((sum, isOn, index) => (isOn ? sum + weights[index] : sum), 0);
+
+/** Whether a setting keeps to every limit. */
+export const keepsTo = (limits: readonly SwitchLimit[], setting: Setting): boolean =>
+  limits.every((limit) => weightOf(limit, setting) <= limit.atMost);

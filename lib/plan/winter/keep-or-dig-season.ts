@@ -1,0 +1,72 @@
+import type { Snapshot } from "#lib/domain/snapshot";
+import { type FlowSolution, flowSolver } from "#lib/maths/min-cost-flow";
+import { type SupplyShift, type WinterFutures, winterFutures } from "./futures";
+import { SwitchCosts } from "./keep-or-dig-costs";
+import type { Setting, SwitchLimit } from "./keep-or-dig-problem";
+import { winterLimits } from "./limits";
+
+/**
+ * All that the questions about one season's beds share: made once, asked often. A setting has a switch for each bed without a flag,
+ * on when it is kept.
+ */
+export type WinterSeason = {
+  readonly futures: WinterFutures;
+  /** The places in `futures.beds` of the beds without a flag: what each switch stands for. */
+  readonly openBeds: readonly number[];
+  readonly limits: readonly SwitchLimit[];
+  readonly costs: SwitchCosts;
+  /** The match's flow when these beds are kept (by place in `futures.beds`), with one bed's shift put in place of its own if given. */
+  readonly flowOf: (isKept: Setting, instead?: { readonly bed: number; readonly shift: SupplyShift }) => FlowSolution;
+};
+
+export function winterSeason(snapshot: Snapshot, seasonYear: number): WinterSeason {
+  const futures = winterFutures(snapshot, seasonYear);
+  const { beds, network, shifts } = futures;
+  const openBeds = [...beds.keys()].filter((bed) => beds[bed].forbidden.length === 0);
+  const solve = flowSolver(network.flow, network.firstPassage);
+  return {
+    futures,
+    openBeds,
+    limits: winterLimits(snapshot.farm, beds, openBeds),
+    costs: new SwitchCosts({
+      flow: network.flow,
+      giverCount: network.firstPassage,
+      shifts: openBeds.map((bed) => shifts[bed]),
+      cents: openBeds.map((bed) => beds[bed].keep.cents - beds[bed].dig.cents),
+      baseCents: beds.reduce((sum, { dig }) => sum + dig.cents, 0),
+    }),
+    flowOf: (isKept, instead) => {
+      const supply = network.flow.supply.slice();
+      isKept.forEach((kept, bed) => {
+        if (!kept) return;
+        const { nodes, stems } = bed === instead?.bed ? instead.shift : shifts[bed];
+        for (let at = 0; at < nodes.length; at++) supply[nodes[at]] += stems[at];
+      });
+      return solve(supply);
+    },
+  };
+}
+
+/** Every bed's fate from the switches: beds with a flag are dug [K2]. */
+export function fates({ openBeds, futures }: WinterSeason, setting: Setting): boolean[] {
+  const isKept = futures.beds.map(() => false);
+  openBeds.forEach((bed, index) => {
+    isKept[bed] = setting[index];
+  });
+  return isKept;
+}
+
+/** The switches of the beds with these ids. Throws RangeError if one is no candidate or has a flag. */
+export function settingOf({ openBeds, futures }: WinterSeason, keptBedIds: readonly number[]): Setting {
+  const ids = openBeds.map((bed) => futures.beds[bed].bed.id);
+  const stray = keptBedIds.find((id) => !ids.includes(id));
+  if (stray !== undefined) throw new RangeError(`keptBedIds must be candidate beds without a flag, got ${stray}`);
+  return ids.map((id) => keptBedIds.includes(id));
+}
+
+export const keptIds = ({ openBeds, futures }: WinterSeason, setting: Setting): number[] =>
+  openBeds.filter((_, index) => setting[index]).map((bed) => futures.beds[bed].bed.id);
+
+/** Focal stems that a flow leaves short. */
+export const focalShortStems = ({ needs, network }: WinterFutures, { unmet }: FlowSolution): number =>
+  needs.reduce((sum, { role }, index) => (role === "focal" ? sum + unmet[network.firstNeed + index] : sum), 0);

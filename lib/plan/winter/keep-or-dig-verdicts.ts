@@ -1,0 +1,94 @@
+import { type Day, mondayNumber, toDay } from "#lib/domain/day";
+import type { FlowSolution } from "#lib/maths/min-cost-flow";
+import type { WinterBed } from "./beds";
+import { clumpCount, clumpsLost, keepCost } from "./costs";
+import type { WinterFutures } from "./futures";
+import { keepsTo, type Setting } from "./keep-or-dig-problem";
+import { fates, settingOf, type WinterSeason } from "./keep-or-dig-season";
+
+/** Focal stems that keeping a bed rather than digging it covers in a week; below 0 in the weeks it takes them from. */
+export type WeekCovered = { readonly monday: Day; readonly focalStems: number };
+
+/**
+ * What the plan says of one bed, the rest of the choice as it is [K8]. `worthCents`: what the plan would lose if this bed went the other way;
+ * below 0 when only a flag or a limit stands against it. `breakEvenShare`: the winter survival at which keeping and digging cost the
+ * same, null when one is cheaper whatever lives. `expectedShare`: the survival reckoned with, over all its clumps.
+ */
+export type BedVerdict = WinterBed & {
+  readonly isKept: boolean;
+  readonly worthCents: number;
+  readonly breakEvenShare: number | null;
+  readonly expectedShare: number;
+  readonly weeks: readonly WeekCovered[];
+  readonly focalStems: number;
+  /** Limits that the bed would break if it went the other way. */
+  readonly wouldBreak: readonly string[];
+};
+
+/** A verdict on every candidate bed, in order. @throws RangeError if a bed kept is no candidate or has a flag */
+export function bedVerdicts(season: WinterSeason, keptBedIds: readonly number[]): BedVerdict[] {
+  const setting = settingOf(season, keptBedIds);
+  const isKept = fates(season, setting);
+  return season.futures.beds.map((_, bed) => verdict(season, setting, isKept, bed));
+}
+
+function verdict(season: WinterSeason, setting: Setting, isKept: Setting, bed: number): BedVerdict {
+  const { futures } = season;
+  const winterBed = futures.beds[bed];
+  const dug = season.flowOf(isKept.with(bed, false));
+  const kept = season.flowOf(isKept.with(bed, true));
+  const keepLessDigCents = kept.totalCost + winterBed.keep.cents - dug.totalCost - winterBed.dig.cents;
+  const weeks = weeksCovered(futures, dug, kept);
+  const place = season.openBeds.indexOf(bed);
+  const turned = place < 0 ? setting : setting.with(place, !setting[place]);
+  const rows = winterBed.plantings.map((row) => row.kept.planting);
+  const clumps = clumpCount(rows);
+  return {
+    ...winterBed,
+    isKept: isKept[bed],
+    worthCents: isKept[bed] ? -keepLessDigCents + 0 : keepLessDigCents,
+    breakEvenShare: breakEven(season, isKept, bed, dug.totalCost + winterBed.dig.cents),
+    expectedShare: clumps === 0 ? 0 : 1 - clumpsLost(rows, futures.snapshot.farm) / clumps,
+    weeks,
+    focalStems: weeks.reduce((sum, { focalStems }) => sum + focalStems, 0),
+    wouldBreak: season.limits.filter((limit) => !keepsTo([limit], turned)).map(({ words }) => words),
+  };
+}
+
+/** Halvings of the span in which the break-even lies: to a thousandth. */
+const HALVINGS = 10;
+
+/** Where keeping at some survival costs what digging costs; found by halving, since more survivors never make keeping dearer. */
+function breakEven(season: WinterSeason, isKept: Setting, bed: number, digCents: number): number | null {
+  const { beds, shiftAt, snapshot } = season.futures;
+  const rows = beds[bed].plantings.map((row) => row.kept.planting);
+  const keptAll = isKept.with(bed, true);
+  const isCheaperKept = (share: number): boolean => {
+    const surviving = rows.map((planting) => ({ ...planting, winterSurvivalShare: share }));
+    const flow = season.flowOf(keptAll, { bed, shift: shiftAt(bed, share) });
+    return flow.totalCost + keepCost(beds[bed].bed, surviving, snapshot.farm).cents <= digCents;
+  };
+  if (isCheaperKept(0) || !isCheaperKept(1)) return null;
+  let dearer = 0;
+  let cheaper = 1;
+  for (let halving = 0; halving < HALVINGS; halving++) {
+    const middle = (dearer + cheaper) / 2;
+    if (isCheaperKept(middle)) cheaper = middle;
+    else dearer = middle;
+  }
+  return cheaper;
+}
+
+function weeksCovered({ needs, network }: WinterFutures, dug: FlowSolution, kept: FlowSolution): WeekCovered[] {
+  const byMonday = new Map<number, number>();
+  needs.forEach(({ role, eventDay }, index) => {
+    const covers = dug.unmet[network.firstNeed + index] - kept.unmet[network.firstNeed + index];
+    if (role !== "focal" || covers === 0) return;
+    const monday = mondayNumber(eventDay);
+    byMonday.set(monday, (byMonday.get(monday) ?? 0) + covers);
+  });
+  return [...byMonday]
+    .filter(([, focalStems]) => focalStems !== 0)
+    .sort(([a], [b]) => a - b)
+    .map(([monday, focalStems]) => ({ monday: toDay(monday), focalStems }));
+}

@@ -1,0 +1,40 @@
+import type { Farm } from "#lib/domain/farm";
+import type { WinterBed } from "./beds";
+import type { WinterCost } from "./costs";
+import type { SwitchLimit } from "./keep-or-dig-problem";
+
+/** Limits are reckoned in thousandths (litres, thousandths of an hour), rounded so that a choice never takes more than there is. */
+const THOUSANDTHS = 1000;
+const FORGIVEN = 1e-6;
+
+/**
+ * What the farm has for the winter, as limits on the beds that may be kept: leaves, tarps, hours of keeping and digging over all beds, and
+ * the share of candidate beds that may stay in [K3]. `openBeds` are the places of the beds without a flag, in the order of the switches.
+ */
+export function winterLimits({ winter }: Farm, beds: readonly WinterBed[], openBeds: readonly number[]): SwitchLimit[] {
+  const limit = (atHand: number | null, takes: (cost: WinterCost) => number, words: string): SwitchLimit[] => {
+    if (atHand === null) return [];
+    const allDug = beds.reduce((sum, { dig }) => sum + takes(dig), 0);
+    const weights = openBeds.map((bed) => {
+      const { keep, dig } = beds[bed];
+      return Math.ceil((takes(keep) - takes(dig)) * THOUSANDTHS - FORGIVEN);
+    });
+    return [{ weights, atMost: Math.floor((atHand - allDug) * THOUSANDTHS + FORGIVEN), words }];
+  };
+  const { leafCubicMetresAtHand, tarpSquareMetresAtHand, hoursAtHand, keepShareAtMost } = winter;
+  const mostBeds = keepShareAtMost === null ? null : Math.floor(keepShareAtMost * beds.length + FORGIVEN);
+  return [
+    ...limit(leafCubicMetresAtHand, (cost) => cost.leafCubicMetres, `${leafCubicMetresAtHand} m3 of leaves at hand`),
+    ...limit(tarpSquareMetresAtHand, (cost) => cost.tarpSquareMetres, `${tarpSquareMetresAtHand} m2 of tarp at hand`),
+    ...limit(hoursAtHand, (cost) => cost.hours, `${hoursAtHand} hours at hand for keeping and digging`),
+    ...(mostBeds === null
+      ? []
+      : [
+          {
+            weights: openBeds.map(() => 1),
+            atMost: mostBeds,
+            words: `at most ${mostBeds} of ${beds.length} beds kept`,
+          },
+        ]),
+  ];
+}

@@ -1,0 +1,165 @@
+import { addDays, type Day, dayInYear, daysBetween } from "#lib/domain/day";
+import type { Snapshot } from "#lib/domain/snapshot";
+import { COMMON_PRACTICE, type Origin } from "#lib/domain/sourced";
+import { replantedOn, type WinterBed, winterBeds } from "./beds";
+import { WINTER_CAUTIONS, type WinterCaution } from "./cautions";
+import { clumpCount, coveringHours, diggingHours, dividingHours, replantingHours } from "./costs";
+import { cubicYards, squareFeet } from "./leaves";
+
+/** One piece of winter work in one bed. What it does not take is 0. */
+export type WinterTask = {
+  readonly day: Day;
+  readonly bedId: number;
+  readonly bedName: string;
+  readonly fate: "kept" | "dug";
+  readonly words: string;
+  readonly hours: number;
+  readonly leafCubicMetres: number;
+  readonly tarpSquareMetres: number;
+  readonly clumpCount: number;
+  readonly origin: Origin;
+};
+
+/** What all the work takes. */
+export type WinterTotals = {
+  readonly hours: number;
+  readonly leafCubicMetres: number;
+  readonly leafCubicYards: number;
+  readonly tarpSquareMetres: number;
+  readonly tarpSquareFeet: number;
+  readonly keptClumpCount: number;
+  readonly dugClumpCount: number;
+};
+
+/** The winter's work from frost to spring, in order of day and then of bed, for each bed and in all [K9]. */
+export type WinterWorksheet = {
+  readonly tasks: readonly WinterTask[];
+  readonly beds: readonly (WinterTotals & { readonly bedId: number; readonly bedName: string })[];
+  readonly totals: WinterTotals;
+  readonly cautions: readonly WinterCaution[];
+};
+
+/** Days from the killing frost. Two weeks to digging is published (UMN-TROTT); the others are common practice. */
+const TOPS_AFTER_FROST_DAYS = 7;
+const COVER_AFTER_FROST_DAYS = 14;
+const DIG_AFTER_FROST_DAYS = 14;
+const DIVIDE_AFTER_DIGGING_DAYS = 2;
+const CHECK_EVERY_DAYS = 30;
+const DIG_ORIGIN: Origin = { mark: "published", source: "UMN-TROTT" };
+
+/**
+ * What to do in each candidate bed. Dates hang on the farm's median frosts: the first of the autumn before the season, and the last of
+ * its spring, when covers come off.
+ * @throws RangeError if a bed kept is no candidate
+ */
+export function winterWorksheet(
+  snapshot: Snapshot,
+  seasonYear: number,
+  keptBedIds: readonly number[],
+): WinterWorksheet {
+  const beds = winterBeds(snapshot, seasonYear);
+  const stray = keptBedIds.find((id) => !beds.some(({ bed }) => bed.id === id));
+  if (stray !== undefined) throw new RangeError(`keptBedIds must be candidate beds, got ${stray}`);
+  const { frost } = snapshot.farm;
+  const frostOn = dayInYear(frost.firstAutumnP50, seasonYear - 1);
+  const uncoverOn = dayInYear(frost.lastSpringP50, seasonYear);
+  const perBed = beds.map((bed) => ({
+    bed,
+    tasks: keptBedIds.includes(bed.bed.id)
+      ? keptTasks(snapshot, bed, frostOn, uncoverOn)
+      : dugTasks(snapshot, bed, frostOn),
+  }));
+  const tasks = perBed.flatMap((row) => row.tasks);
+  return {
+    tasks: [...tasks].sort((a, b) => daysBetween(b.day, a.day)),
+    beds: perBed.map(({ bed: { bed }, tasks: own }) => ({ bedId: bed.id, bedName: bed.name, ...totals(own) })),
+    totals: totals(tasks),
+    cautions: WINTER_CAUTIONS,
+  };
+}
+
+function keptTasks({ farm }: Snapshot, winterBed: WinterBed, frostOn: Day, uncoverOn: Day): WinterTask[] {
+  const { bed, plantings, keep } = winterBed;
+  const task = taskOf(winterBed, "kept");
+  const clumps = clumpCount(plantings.map(({ kept }) => kept.planting));
+  const halfHours = coveringHours(bed, farm) / 2;
+  const topsOn = addDays(frostOn, TOPS_AFTER_FROST_DAYS);
+  const coverOn = addDays(frostOn, COVER_AFTER_FROST_DAYS);
+  return [
+    task(topsOn, "Supports and stakes off. Cut the tops and lay them on the bed.", { clumpCount: clumps }),
+    task(coverOn, "Leaves on, to the full depth and over the edges.", {
+      leafCubicMetres: keep.leafCubicMetres,
+      hours: halfHours,
+    }),
+    task(coverOn, "Tarp over the leaves, weights all round, water led off.", {
+      tarpSquareMetres: keep.tarpSquareMetres,
+    }),
+    ...checks(coverOn, uncoverOn).map((day) => task(day, "Look: tarp tight, no standing water, no tunnels of voles.")),
+    task(uncoverOn, "Tarp off, leaves drawn back from the crowns. Count live shoots; mark what is dead.", {
+      hours: halfHours,
+    }),
+  ];
+}
+
+function dugTasks({ farm }: Snapshot, winterBed: WinterBed, frostOn: Day): WinterTask[] {
+  const task = taskOf(winterBed, "dug");
+  const digOn = addDays(frostOn, DIG_AFTER_FROST_DAYS);
+  const divideOn = addDays(digOn, DIVIDE_AFTER_DIGGING_DAYS);
+  return winterBed.plantings.flatMap(({ dug: { planting, variety } }) => {
+    const clumps = planting.plantCount;
+    const replantOn = replantedOn(planting);
+    const named = `${variety.name}, ${variety.colour}`;
+    return [
+      task(digOn, `Dig ${named}. Tops off, soil shaken out, a label on every clump.`, {
+        clumpCount: clumps,
+        hours: diggingHours(clumps, farm),
+        origin: DIG_ORIGIN,
+      }),
+      task(divideOn, `Divide and label ${named}: every division needs an eye. Store at 40 to 50 F (4.4 to 10 C).`, {
+        hours: dividingHours(clumps, farm),
+        origin: DIG_ORIGIN,
+      }),
+      ...checks(divideOn, replantOn).map((day) =>
+        task(day, `Check ${named} in store: out with rot, mist what shrivels.`, { origin: DIG_ORIGIN }),
+      ),
+      task(replantOn, `Plant ${named} again.`, { hours: replantingHours(clumps, farm) }),
+    ];
+  });
+}
+
+/** Once a month between two days, neither included. */
+function checks(start: Day, end: Day): Day[] {
+  const count = Math.max(0, Math.ceil(daysBetween(start, end) / CHECK_EVERY_DAYS) - 1);
+  return Array.from({ length: count }, (_, index) => addDays(start, (index + 1) * CHECK_EVERY_DAYS));
+}
+
+const taskOf =
+  ({ bed }: WinterBed, fate: WinterTask["fate"]) =>
+  (day: Day, words: string, takes: Partial<WinterTask> = {}): WinterTask => ({
+    day,
+    bedId: bed.id,
+    bedName: bed.name,
+    fate,
+    words,
+    hours: 0,
+    leafCubicMetres: 0,
+    tarpSquareMetres: 0,
+    clumpCount: 0,
+    origin: COMMON_PRACTICE,
+    ...takes,
+  });
+
+function totals(tasks: readonly WinterTask[]): WinterTotals {
+  const sum = (of: (task: WinterTask) => number) => tasks.reduce((total, task) => total + of(task), 0);
+  const leafCubicMetres = sum((task) => task.leafCubicMetres);
+  const tarpSquareMetres = sum((task) => task.tarpSquareMetres);
+  return {
+    hours: sum(({ hours }) => hours),
+    leafCubicMetres,
+    leafCubicYards: cubicYards(leafCubicMetres),
+    tarpSquareMetres,
+    tarpSquareFeet: squareFeet(tarpSquareMetres),
+    keptClumpCount: sum(({ fate, clumpCount: clumps }) => (fate === "kept" ? clumps : 0)),
+    dugClumpCount: sum(({ fate, clumpCount: clumps }) => (fate === "dug" ? clumps : 0)),
+  };
+}

@@ -1,0 +1,80 @@
+import { type Day, inFull, mondayNumber, toDay, weekInWords } from "#lib/domain/day";
+import type { Match } from "#lib/plan/road/match";
+
+/** The focal needs of a season that are short with every bed dug, and what of them is still short with some kept. */
+export type FocalCovered = {
+  readonly shortStems: number;
+  readonly leftStems: number;
+  /** The days of the events that were short; null when none was. */
+  readonly first: Day | null;
+  readonly last: Day | null;
+  /** What is left, by week and colours asked for, most first. */
+  readonly left: readonly { readonly monday: Day; readonly colours: string; readonly stems: number }[];
+};
+
+/** Compares two matches of the same needs: every candidate dug, and the choice. */
+export function focalCovered(allDug: Match, chosen: Match): FocalCovered {
+  const focal = [...allDug.needs.keys()].filter((index) => allDug.needs[index].role === "focal");
+  const short = focal.filter((index) => allDug.shortStems[index] > 0);
+  const days = short.map((index) => allDug.needs[index].eventDay);
+  const left = new Map<string, { monday: Day; colours: string; stems: number }>();
+  for (const index of focal) {
+    const { eventDay, colours } = allDug.needs[index];
+    if (chosen.shortStems[index] === 0) continue;
+    const monday = toDay(mondayNumber(eventDay));
+    const named = colours.join(" or ") || "any colour";
+    const known = left.get(`${monday}/${named}`) ?? { monday, colours: named, stems: 0 };
+    known.stems += chosen.shortStems[index];
+    left.set(`${monday}/${named}`, known);
+  }
+  const sum = (match: Match) => focal.reduce((total, index) => total + match.shortStems[index], 0);
+  return {
+    shortStems: sum(allDug),
+    leftStems: sum(chosen),
+    first: days.length ? toDay(days.reduce((a, b) => Math.min(a, b))) : null,
+    last: days.length ? toDay(days.reduce((a, b) => Math.max(a, b))) : null,
+    left: [...left.values()].sort((a, b) => b.stems - a.stems || (a.monday < b.monday ? -1 : 1)),
+  };
+}
+
+/** How many weeks and colours the sentence names before it says how many more there are. */
+const NAMED_COUNT = 3;
+
+/**
+ * The choice in a sentence: "Keep beds D1, D4 and D7: 340 of 410 short focal stems of 1 June to 5 July are covered; 70 remain, in plum,
+ * week of 14 June." `bedNames` are those kept.
+ */
+export function choiceInWords(bedNames: readonly string[], covered: FocalCovered): string {
+  const { shortStems, leftStems, first, last } = covered;
+  const keep =
+    bedNames.length === 0 ? "Keep no bed" : `Keep ${bedNames.length === 1 ? "bed" : "beds"} ${listed(bedNames)}`;
+  const left = leftInWords(covered);
+  if (!first || !last) return `${keep}: with every bed dug no focal stems are short${left}.`;
+  const span = first === last ? `of ${dayInWords(first)}` : `of ${dayInWords(first)} to ${dayInWords(last)}`;
+  const short = `${shortStems} short focal ${stems(shortStems)} ${span}`;
+  const fewer = shortStems - leftStems;
+  if (fewer === 0) return `${keep}: the ${short} ${shortStems === 1 ? "stays" : "stay"} short${left}.`;
+  if (fewer < 0) return `${keep}: ${-fewer} more focal ${stems(-fewer)} go short beside the ${short}${left}.`;
+  return `${keep}: ${fewer} of ${short} ${fewer === 1 ? "is" : "are"} covered${left}.`;
+}
+
+function leftInWords({ leftStems, left }: FocalCovered): string {
+  if (leftStems === 0) return "";
+  const remain = `; ${leftStems} ${leftStems === 1 ? "remains" : "remain"}`;
+  const place = ({ monday, colours }: FocalCovered["left"][number]) =>
+    `in ${colours}, ${weekInWords(monday).replace("Week", "week")}`;
+  if (left.length === 1) return `${remain}, ${place(left[0])}`;
+  const named = left.slice(0, NAMED_COUNT).map((group) => `${group.stems} ${place(group)}`);
+  const othersCount = left.length - named.length;
+  return `${remain}: ${named.join("; ")}${othersCount > 0 ? `; and ${othersCount} smaller ${othersCount === 1 ? "gap" : "gaps"}` : ""}`;
+}
+
+const stems = (count: number): string => (count === 1 ? "stem" : "stems");
+
+/** "5 July" */
+const dayInWords = (day: Day): string => inFull(day).split(" ").slice(1, 3).join(" ");
+
+/** "D1", "D1 and D4", "D1, D4 and D7". */
+function listed(names: readonly string[]): string {
+  return names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names[names.length - 1]}`;
+}

@@ -1,0 +1,71 @@
+import { describe, expect, test } from "vitest";
+import { keepSureness } from "#lib/plan/chance/keep-sureness";
+import { compareKeepPlans } from "#lib/plan/chance/simulate-keep-plans";
+import { sampleSeasons } from "#lib/plan/chance/simulation";
+import { summary } from "#lib/plan/chance/simulation-summary";
+import { withKeptBeds } from "#lib/plan/winter/beds";
+import { bed, booking, crop, curve, day, focal, planting, snapshot } from "../../small-farm";
+import { SEASON, winterFarm } from "../winter/farm";
+
+/** Two dahlia beds, 30 stems each in June when kept, none when dug; 20 focal stems wanted on 12 June, and 5 of foliage that nothing gives. */
+const june = () =>
+  snapshot({
+    crops: [crop({ id: 1, overwinters: true })],
+    curves: [
+      curve({ id: 1, treatment: "kept-in-ground", firstCutSpreadDays: 0, yieldSpread: 0 }),
+      curve({
+        id: 2,
+        treatment: "spring-planted",
+        anchor: { kind: "days-after-planting", days: 109 },
+        firstCutSpreadDays: 0,
+        yieldSpread: 0,
+      }),
+    ],
+    beds: [bed({ id: 1 }), bed({ id: 2 })],
+    plantings: [1, 2].map((id) => planting({ id, bedId: id, treatment: "spring-planted", winterSurvivalShare: 1 })),
+    bookings: [
+      booking({
+        id: 1,
+        eventOn: day("2027-06-12"),
+        stemLines: [...focal(20), { ...focal(5)[0], role: "foliage" }],
+      }),
+    ],
+  });
+
+const sample = (farm: ReturnType<typeof june>, year: number, kept: readonly number[], count: number) =>
+  sampleSeasons(withKeptBeds(farm, year, kept), year, 1, 0, count, { openDays: [] });
+
+describe("how sure beds kept are", () => {
+  test("where nothing is left to chance a kept bed covers the focal stems in every season, and the foliage in none", () => {
+    const farm = june();
+    const { bookings, focalShortStems, seasonCount } = keepSureness(
+      farm,
+      2027,
+      [1],
+      sample(farm, 2027, [], 8),
+      sample(farm, 2027, [1], 8),
+    );
+    expect(seasonCount).toBe(8);
+    expect(focalShortStems.map(({ likely }) => likely)).toEqual([20, 0]);
+    expect(bookings.map(({ focalCovered }) => focalCovered?.map(({ share }) => share))).toEqual([[0, 1]]);
+    expect(bookings.map(({ covered }) => covered.map(({ share }) => share))).toEqual([[0, 0]]);
+  });
+
+  test("its chances are those of the comparison and of the two summaries", () => {
+    const farm = winterFarm(31, 12, 10);
+    const kept = farm.beds.slice(0, 4).map(({ id }) => id);
+    const [dug, some] = [sample(farm, SEASON, [], 30), sample(farm, SEASON, kept, 30)];
+    const sure = keepSureness(farm, SEASON, kept, dug, some);
+    const compared = compareKeepPlans(farm, SEASON, kept, [], 1, 30);
+    expect(sure.cheaperChance).toEqual(compared.aCheaperChance);
+    expect(sure.differenceCents).toBeCloseTo(compared.differenceCents, 6);
+    const after = new Map(summary(some).bookings.map((row) => [row.bookingId, row.coveredChance]));
+    expect(sure.bookings.length).toBe(after.size);
+    for (const { bookingId, covered, focalCovered } of sure.bookings) {
+      expect(covered[1]).toEqual(after.get(bookingId));
+      if (focalCovered) expect(focalCovered[1].share).toBeGreaterThanOrEqual(covered[1].share);
+    }
+    const days = sure.bookings.map(({ eventOn }) => eventOn);
+    expect(days).toEqual([...days].sort());
+  });
+});

@@ -1,0 +1,201 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { LARGE, seededFarm } from "#demo/seeded-farm";
+import type { BloomCurve } from "#lib/domain/bloom-curve";
+import { toDayNumber } from "#lib/domain/day";
+import type { Snapshot } from "#lib/domain/snapshot";
+import { ROLES } from "#lib/domain/words";
+import { checkFlow } from "#lib/maths/check-flow";
+import { openDates } from "#lib/plan/chance/open-dates";
+import { Simulation, sampleSeasons } from "#lib/plan/chance/simulation";
+import { runSimulationJob, type SimulationJob, splitJob } from "#lib/plan/chance/simulation-job";
+import { merge } from "#lib/plan/chance/simulation-samples";
+import { buyInCropFinder } from "#lib/plan/road/fit";
+import { firstCutDay, forecastPlanting, grown } from "#lib/plan/road/forecast";
+import { matchNetwork } from "#lib/plan/road/match-network";
+import { needs } from "#lib/plan/road/needs";
+import { plan } from "#lib/plan/road/plan";
+import { supplyOf } from "#lib/plan/road/supply";
+import { bed, day, snapshot } from "../../small-farm";
+
+const SMALL = { bedCount: 24, bookingCount: 16 };
+
+/** The farm with every spread at nothing: no shift, one yield, certain winters and stores, frost on one day. */
+function certain(farm: Snapshot): Snapshot {
+  const { frost } = farm.farm;
+  const surely = { ...frost, firstAutumnP10: frost.firstAutumnP50, firstAutumnP90: frost.firstAutumnP50 };
+  return {
+    ...farm,
+    farm: { ...farm.farm, frost: surely, winter: { ...farm.farm.winter, winterSurvivalShare: 1, storageLossShare: 0 } },
+    curves: farm.curves.map((curve): BloomCurve => ({ ...curve, firstCutSpreadDays: 0, yieldSpread: 0 })),
+  };
+}
+
+/** Some stems in the cooler, a sprayed bed, and a planting without a curve: what a farm may have beside the plain. */
+function withOddities(farm: Snapshot): Snapshot {
+  const [first, second, third, ...others] = farm.plantings;
+  return {
+    ...farm,
+    coolerStock: [{ id: 1, varietyId: first.varietyId, cutOn: day("2027-08-18"), stemCount: 25 }],
+    beds: farm.beds.map((one) =>
+      one.id === second.bedId
+        ? bed({ id: one.id, noEntryFrom: day("2027-08-01"), noEntryUntil: day("2027-08-20") })
+        : one,
+    ),
+    plantings: [first, second, { ...third, treatment: "tunnel" }, ...others],
+    curves: farm.curves.filter(({ treatment }) => treatment !== "tunnel"),
+  };
+}
+
+describe("sampled seasons", () => {
+  test("[R1] 60 seasons in one run, in two, in seven: the same figures", () => {
+    const job: SimulationJob = {
+      snapshot: seededFarm(1, SMALL),
+      seasonYear: 2027,
+      changes: [],
+      seed: 7,
+      firstSeason: 0,
+      seasonCount: 60,
+    };
+    const whole = runSimulationJob(job);
+    for (const partCount of [2, 7]) {
+      const parts = splitJob(job, partCount);
+      expect(parts).toHaveLength(partCount);
+      expect(merge(parts.map(runSimulationJob).reverse())).toEqual(whole);
+    }
+    expect(runSimulationJob({ ...job, seed: 8 }).shortStems).not.toEqual(whole.shortStems);
+  });
+
+  test("[R1] a planting meets the same seasons whatever stands in the other beds, and whichever way its own is wintered", () => {
+    const invented = seededFarm(2, SMALL);
+    const farm = { ...invented, curves: invented.curves.map((curve) => ({ ...curve, firstCutSpreadDays: 6 })) };
+    const alone = { ...farm, plantings: farm.plantings.slice(5, 6) };
+    const kept = {
+      ...alone,
+      plantings: alone.plantings.map((one) => ({ ...one, treatment: "kept-in-ground" as const })),
+    };
+    const [among, apart, wintered] = [farm, alone, kept].map((one) => new Simulation(one, 2027, 9));
+    expect(farm.plantings[5].treatment).toBe("spring-planted");
+    for (let season = 0; season < 50; season++) {
+      expect(apart.season(season).plantings[0]).toEqual(among.season(season).plantings[5]);
+      expect(apart.season(season).frostDay).toBe(among.season(season).frostDay);
+      expect(wintered.season(season).plantings[0].shiftDays).toBe(apart.season(season).plantings[0].shiftDays);
+    }
+  });
+
+  test("[R1] samples that leave out or double a season, or of another farm, are not merged", () => {
+    const farm = seededFarm(1, { bedCount: 4, bookingCount: 2 });
+    const run = (first: number, count: number) => sampleSeasons(farm, 2027, 1, first, count);
+    expect(() => merge([])).toThrow(RangeError);
+    expect(() => merge([run(0, 3), run(4, 2)])).toThrow(/season 3 expected/);
+    expect(() => merge([run(0, 3), run(2, 2)])).toThrow(RangeError);
+    const other = sampleSeasons({ ...farm, bookings: farm.bookings.slice(1) }, 2027, 1, 3, 2);
+    expect(() => merge([run(0, 3), other])).toThrow(/same farm/);
+    expect(() =>
+      splitJob({ snapshot: farm, seasonYear: 2027, changes: [], seed: 1, firstSeason: 0, seasonCount: 5 }, 0),
+    ).toThrow(RangeError);
+  });
+
+  test("[R2] seed 51: over 60 seasons of four farms, the network is the one a plan would build, and the match is proven", () => {
+    for (const seed of [1, 2, 3, 4]) {
+      const farm = withOddities(seededFarm(seed, SMALL));
+      const simulation = new Simulation(farm, 2027, 51);
+      const asked = needs(farm, 2027);
+      const buyInCrop = buyInCropFinder(farm.crops);
+      for (let season = 0; season < 15; season++) {
+        const { network, solution } = simulation.matched(season);
+        const { frostDay, plantings } = simulation.season(season);
+        const supplies = supplyOf(
+          farm,
+          plantings.map((sampled, index) => asPlan(farm, index, sampled, frostDay)),
+          2027,
+        );
+        const direct = matchNetwork(farm.farm, supplies, asked, (need) => buyInCrop(need)?.buyInCents.count ?? 1);
+        const { nodeCount, arcCount, from, to, cost, supply, unmetCost } = network.flow;
+        expect([nodeCount, arcCount, network.firstNeed]).toEqual([
+          direct.flow.nodeCount,
+          direct.flow.arcCount,
+          direct.firstNeed,
+        ]);
+        expect(from.slice(0, arcCount)).toEqual(direct.flow.from);
+        expect(to.slice(0, arcCount)).toEqual(direct.flow.to);
+        expect(cost.slice(0, arcCount)).toEqual(direct.flow.cost);
+        expect(supply.slice(0, nodeCount)).toEqual(direct.flow.supply);
+        expect(unmetCost.slice(0, nodeCount)).toEqual(direct.flow.unmetCost);
+        expect(checkFlow(network.flow, solution)).toEqual([]);
+      }
+    }
+  });
+
+  test("[R2] three seasons of a large farm are proven", () => {
+    const simulation = new Simulation(seededFarm(5, LARGE), 2027, 52);
+    for (const season of [0, 1, 999]) {
+      const { network, solution } = simulation.matched(season);
+      expect(checkFlow(network.flow, solution)).toEqual([]);
+    }
+  });
+
+  test("[R4] with nothing left to chance every season is the plan: stems short, in reach, open, and the buy-in", () => {
+    for (const seed of [1, 2, 3]) {
+      const farm = certain(withOddities(seededFarm(seed, SMALL)));
+      const planned = plan(farm, 2027);
+      const samples = sampleSeasons(farm, 2027, 53, 1000, 3);
+      const { frame } = samples;
+      expect(frame.needs.map(({ stems }) => stems)).toEqual(planned.match.needs.map(({ stems }) => stems));
+      const open = openDates(planned, { days: frame.openDays });
+      for (let season = 0; season < 3; season++) {
+        expect(rowOf(samples.shortStems, season, 3)).toEqual([...planned.match.shortStems]);
+        expect(samples.buyInCents[season]).toBe(planned.buying.reduce((sum, { costCents }) => sum + costCents, 0));
+        const reachable = rowOf(samples.reachableStems, season, 3);
+        for (const { monday, roles } of planned.weeks) {
+          const week = frame.mondays.indexOf(monday);
+          const ofWeek = reachable.slice(week * ROLES.length, (week + 1) * ROLES.length);
+          expect(ofWeek).toEqual(roles.map(({ reachableStems }) => reachableStems));
+        }
+        const openStems = rowOf(samples.openStems, season, 3);
+        const perDay = frame.openDays.map((_, place) =>
+          openStems
+            .slice(place * frame.openColours.length, (place + 1) * frame.openColours.length)
+            .reduce((a, b) => a + b, 0),
+        );
+        expect(perDay).toEqual(open.map(({ focalStems }) => focalStems));
+      }
+    }
+  });
+
+  test("a farm with nothing in it can be sampled", () => {
+    const samples = sampleSeasons(snapshot({ plantings: [] }), 2027, 1, 0, 4);
+    expect([samples.frame.mondays, samples.shortStems.length, [...samples.buyInCents]]).toEqual([[], 0, [0, 0, 0, 0]]);
+  });
+
+  test("[R4] seed 54: what a season gives is what the forecast gives for the same plants, first cut and frost", () => {
+    const farm = withOddities(seededFarm(6, SMALL));
+    const simulation = new Simulation(farm, 2027, 54);
+    fc.assert(
+      fc.property(fc.nat(100_000), (season) => {
+        const { frostDay, plantings } = simulation.season(season);
+        const forecasts = plantings.map((sampled, index) => asPlan(farm, index, sampled, frostDay));
+        const cut = forecasts.reduce((sum, { cutStems }) => sum + cutStems.reduce((a, b) => a + b, 0), 25);
+        const { network } = simulation.matched(season);
+        const supplied = network.flow.supply.slice(0, network.supplyCount).reduce((a, b) => a + b, 0);
+        expect(supplied).toBe(cut);
+      }),
+      { seed: 54, numRuns: 50 },
+    );
+  });
+});
+
+const rowOf = (rows: Int32Array, season: number, seasonCount: number): number[] => {
+  const width = rows.length / seasonCount;
+  return [...rows.slice(season * width, (season + 1) * width)];
+};
+
+/** A sampled planting through the plan's own forecast. */
+function asPlan(farm: Snapshot, index: number, sampled: { shiftDays: number; plants: number }, frostDay: number) {
+  const row = grown(farm, 2027)[index];
+  if (!row.curve) return forecastPlanting(row, farm.farm, frostDay);
+  const days = firstCutDay(row.curve, row.planting) - toDayNumber(row.planting.plantedOn) + sampled.shiftDays;
+  const standing = { ...row.planting, plantCount: sampled.plants, aliveShare: 1, winterSurvivalShare: 1 };
+  const curve: BloomCurve = { ...row.curve, anchor: { kind: "days-after-planting", days } };
+  return forecastPlanting({ ...row, planting: standing, curve }, farm.farm, frostDay);
+}

@@ -1,0 +1,110 @@
+import { describe, expect, test } from "vitest";
+import type { Crop } from "#lib/domain/crop";
+import { OWN } from "#lib/domain/sourced";
+import {
+  AGE_CENTS,
+  ageCents,
+  buyInCropFinder,
+  fitCents,
+  NEXT_COLOUR_CENTS,
+  OTHER_CROP_CENTS,
+  OTHER_ROLE_CENTS,
+} from "#lib/plan/road/fit";
+import { needs } from "#lib/plan/road/needs";
+import { booking, crop, focal, snapshot, variety } from "../../small-farm";
+
+const needOf = (line: Parameters<typeof focal>[1], given: Parameters<typeof booking>[0] = { id: 1 }) =>
+  needs(snapshot({ bookings: [booking({ ...given, stemLines: focal(10, line) })] }), 2027)[0];
+const cream = variety({ id: 1, cropId: 1, colour: "cream" });
+const rose = crop({ id: 1 });
+
+describe("what a stem may serve", () => {
+  test("[M2] a crop that cannot take the role never serves it", () => {
+    expect(fitCents(needOf({ role: "filler" }), cream, rose)).toBe(null);
+  });
+
+  test("[M2] a crop that is unacceptable to the booking never serves it, even when it is named", () => {
+    expect(fitCents(needOf({ cropId: 1 }, { id: 1, unacceptableCropIds: [1] }), cream, rose)).toBe(null);
+  });
+
+  test("[M2] another crop than the named one serves unless no other will do", () => {
+    expect(fitCents(needOf({ cropId: 2 }), cream, rose)).toBe(OTHER_CROP_CENTS);
+    expect(fitCents(needOf({ cropId: 2, cropOnly: true }), cream, rose)).toBe(null);
+    expect(fitCents(needOf({ cropId: 1, cropOnly: true }), cream, rose)).toBe(0);
+  });
+
+  test("[M2] any colour will do where none is listed; where some are, only those, the first best", () => {
+    expect(fitCents(needOf({}), cream, rose)).toBe(0);
+    expect(fitCents(needOf({ colours: ["blush", "white", "cream"] }), cream, rose)).toBe(2 * NEXT_COLOUR_CENTS);
+    expect(fitCents(needOf({ colours: ["blush"] }), cream, rose)).toBe(null);
+  });
+
+  test("what is less than best adds up: another crop, not its usual role, second colour", () => {
+    const filler = crop({ id: 1, roles: ["filler", "focal"], usualRole: "filler" });
+    const cents = fitCents(needOf({ cropId: 2, colours: ["blush", "cream"] }), cream, filler);
+    expect(cents).toBe(OTHER_CROP_CENTS + OTHER_ROLE_CENTS + NEXT_COLOUR_CENTS);
+  });
+});
+
+/** A booking that will have every crop. */
+const ANYTHING = { unacceptableCropIds: [] };
+
+describe("what age costs", () => {
+  test("[M3] held from the lead days (2) to the whole hold (6), a stem costs 0, 2, 4, 6, 8 cents", () => {
+    expect([2, 3, 4, 5, 6].map((heldDays) => ageCents(heldDays, 2, 6))).toEqual([0, 2, 4, 6, 8]);
+  });
+
+  test("[M3] a day older is never cheaper, and nothing passes the age cost, whatever the lead and the hold", () => {
+    for (let leadDays = 0; leadDays <= 14; leadDays++)
+      for (let holdDays = 0; holdDays <= 120; holdDays += 0.5) {
+        let before = 0;
+        for (let heldDays = leadDays; heldDays <= Math.max(holdDays, leadDays); heldDays++) {
+          const cents = ageCents(heldDays, leadDays, holdDays);
+          if (cents < before || cents > AGE_CENTS) expect([leadDays, holdDays, heldDays, cents]).toBe("in order");
+          before = cents;
+        }
+      }
+    expect(ageCents(120, 0, 120)).toBe(AGE_CENTS);
+  });
+});
+
+describe("what a need is bought in as", () => {
+  const priced = (id: number, cents: number, given: Partial<Crop> = {}) =>
+    crop({ id, buyInCents: { count: cents, mark: "own", source: null }, ...given });
+  const crops = [
+    priced(1, 500),
+    priced(2, 100),
+    priced(3, 300),
+    priced(4, 200),
+    priced(5, 50, { roles: ["filler", "focal"], usualRole: "filler" }),
+    priced(6, 80, { roles: ["filler", "accent"], usualRole: "filler" }),
+  ];
+  const idFor = (need: Parameters<ReturnType<typeof buyInCropFinder>>[0]) => buyInCropFinder(crops)(need)?.id ?? null;
+
+  test("the named crop, whatever its price", () => {
+    expect(idFor({ role: "focal", cropId: 1, booking: ANYTHING })).toBe(1);
+  });
+
+  test("else the middle price of those whose usual role it is: of 100, 200, 300, 500 the lower middle, 200", () => {
+    expect(idFor({ role: "focal", cropId: null, booking: ANYTHING })).toBe(4);
+  });
+
+  test("else the middle price of those able: only one can be an accent", () => {
+    expect(idFor({ role: "accent", cropId: null, booking: ANYTHING })).toBe(6);
+  });
+
+  test("nothing, where no crop can take the role", () => {
+    expect(idFor({ role: "line", cropId: null, booking: ANYTHING })).toBe(null);
+  });
+
+  test("a crop the booking will not have is never bought in for it: the middle of the others is", () => {
+    const crops = [100, 300, 900].map((cents, index) => crop({ id: index + 1, buyInCents: { count: cents, ...OWN } }));
+    const find = buyInCropFinder(crops);
+    const asked = (refused: number[]) => ({
+      role: "focal" as const,
+      cropId: null,
+      booking: { unacceptableCropIds: refused },
+    });
+    expect([[], [2], [1, 2], [1, 2, 3]].map((refused) => find(asked(refused))?.id ?? null)).toEqual([2, 1, 3, null]);
+  });
+});

@@ -1,0 +1,128 @@
+import type { Highs } from "highs";
+import type { CoolerStock } from "#lib/domain/bed";
+import type { Crop, Variety } from "#lib/domain/crop";
+import { toDayNumber } from "#lib/domain/day";
+import type { Snapshot } from "#lib/domain/snapshot";
+import type { PlantingForecast } from "#lib/plan/road/forecast";
+import type { Need } from "#lib/plan/road/needs";
+import { LinearProgramme } from "../../least-cost";
+
+/**
+ * The match by a slow second method: an arc from every lot of every day to every need that it may serve, straight from the promises of
+ * lib/plan/SPEC.md and with nothing of lib/plan/match-network. Lots are cut days of plantings and cooler stock.
+ */
+export type DirectMatch = {
+  readonly lots: readonly Lot[];
+  readonly needStems: readonly number[];
+  readonly shortCents: readonly number[];
+  readonly arcs: readonly { readonly lot: number; readonly need: number; readonly cents: number }[];
+};
+
+export type Lot = { variety: Variety; crop: Crop; day: number; stems: number };
+
+/** The worst fit as promise M4 states it, written out anew. */
+const WORST_FIT_CENTS = 33;
+
+export function directMatch(
+  snapshot: Snapshot,
+  plantings: readonly PlantingForecast[],
+  needs: readonly Need[],
+): DirectMatch {
+  const lots = [
+    ...plantings.flatMap(({ variety, crop, cutDays, cutStems }) =>
+      cutDays.map((day, index): Lot => ({ variety, crop, day, stems: cutStems[index] })),
+    ),
+    ...snapshot.coolerStock.map((stock) => stored(snapshot, stock)),
+  ];
+  const { leadDays, statusWeights } = snapshot.farm;
+  const arcs: { lot: number; need: number; cents: number }[] = [];
+  lots.forEach((lot, lotIndex) => {
+    needs.forEach((need, needIndex) => {
+      const fit = fitOf(need, lot);
+      const held = need.eventDay - lot.day;
+      const isInWindow = held >= leadDays && held <= Math.max(leadDays, lot.crop.holdDays.count);
+      if (fit === null || !isInWindow) return;
+      const age = ageOf(held, leadDays, lot.crop.holdDays.count);
+      arcs.push({ lot: lotIndex, need: needIndex, cents: fit + age });
+    });
+  });
+  const shortCents = needs.map((need) => {
+    const { status } = need.booking;
+    const weight = status === "cancelled" ? 0 : statusWeights[status];
+    return Math.max(Math.round(priceOf(snapshot.crops, need) * weight), WORST_FIT_CENTS + 1);
+  });
+  return { lots, needStems: needs.map(({ stems }) => stems), shortCents, arcs };
+}
+
+function stored({ varieties, crops }: Snapshot, { varietyId, cutOn, stemCount }: CoolerStock): Lot {
+  const variety = varieties.filter(({ id }) => id === varietyId)[0];
+  const crop = crops.filter(({ id }) => id === variety.cropId)[0];
+  return { variety, crop, day: toDayNumber(cutOn), stems: stemCount };
+}
+
+/** Cents for what is less than the best fit: 6 cents for another crop than named, 2 for a role not its usual one, 1 for each colour down the list. */
+function fitOf(need: Need, { crop, variety }: Lot): number | null {
+  const isOtherCrop = need.cropId !== null && need.cropId !== crop.id;
+  const place = need.colours.length === 0 ? 0 : need.colours.indexOf(variety.colour);
+  const isRefused =
+    !crop.roles.includes(need.role) ||
+    need.booking.unacceptableCropIds.includes(crop.id) ||
+    (need.cropOnly && isOtherCrop) ||
+    place === -1;
+  return isRefused ? null : (isOtherCrop ? 6 : 0) + (crop.usualRole !== need.role ? 2 : 0) + place;
+}
+
+/** Nothing at the lead days, 8 cents at the end of the hold, in a straight line between, in whole cents. */
+const ageOf = (heldDays: number, leadDays: number, holdDays: number): number =>
+  holdDays > leadDays ? Math.round((8 * (heldDays - leadDays)) / (holdDays - leadDays)) : 0;
+
+/** The named crop's price; else the middle price of the crops whose usual role it is, else of those able; else a cent. */
+function priceOf(crops: readonly Crop[], { cropId, role, booking }: Need): number {
+  const named = crops.find(({ id }) => id === cropId);
+  if (named) return named.buyInCents.count;
+  const middle = (among: readonly Crop[]): Crop | undefined => {
+    const usual = among.filter(({ usualRole }) => usualRole === role);
+    const able = usual.length > 0 ? usual : among.filter(({ roles }) => roles.includes(role));
+    const sorted = [...able].sort((one, two) => one.buyInCents.count - two.buyInCents.count || one.id - two.id);
+    return sorted[Math.ceil(sorted.length / 2) - 1];
+  };
+  const refused = (id: number) => booking.unacceptableCropIds.includes(id);
+  const usual = middle(crops);
+  const bought = usual && refused(usual.id) ? middle(crops.filter(({ id }) => !refused(id))) : usual;
+  return bought?.buyInCents.count ?? 1;
+}
+
+/** The least cost in cents by HiGHS. */
+export function costByHighs(highs: Highs, { lots, needStems, shortCents, arcs }: DirectMatch): number {
+  const programme = new LinearProgramme();
+  const has = lots.map(({ stems }) => programme.row(0, stems));
+  const wants = needStems.map((stems) => programme.row(stems, stems));
+  wants.forEach((want, index) => {
+    programme.put(want, programme.column(shortCents[index]), 1);
+  });
+  for (const { lot, need, cents } of arcs) {
+    const column = programme.column(cents);
+    programme.put(has[lot], column, 1);
+    programme.put(wants[need], column, 1);
+  }
+  return programme.leastCost(highs);
+}
+
+/** The least cost in cents by trying every way to serve every single stem. For a handful of stems. */
+export function costByTryingAll({ lots, needStems, shortCents, arcs }: DirectMatch): number {
+  const wanted = needStems.flatMap((stems, need) => Array.from({ length: stems }, () => need));
+  const left = lots.map(({ stems }) => stems);
+  const leastFrom = (place: number): number => {
+    if (place === wanted.length) return 0;
+    const need = wanted[place];
+    let least = shortCents[need] + leastFrom(place + 1);
+    for (const arc of arcs) {
+      if (arc.need !== need || left[arc.lot] === 0) continue;
+      left[arc.lot]--;
+      least = Math.min(least, arc.cents + leastFrom(place + 1));
+      left[arc.lot]++;
+    }
+    return least;
+  };
+  return leastFrom(0);
+}

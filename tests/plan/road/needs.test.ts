@@ -1,0 +1,129 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import type { Snapshot } from "#lib/domain/snapshot";
+import { type Need, needs } from "#lib/plan/road/needs";
+import { booking, day, focal, recipe, snapshot } from "../../small-farm";
+import { anyFarm, anySeed } from "../any-farm";
+
+const asked = (given: Partial<Snapshot>): Need[] => needs(snapshot(given), 2027);
+const stemsOf = (list: readonly Need[]) => list.map(({ role, stems }) => [role, stems]);
+const pieces = (recipeId: number, pieceCount: number) => ({ recipeId, pieceCount, colours: [] });
+
+describe("how many stems a need is", () => {
+  test("[N1] 6 pieces of 5 focal stems and 10 direct ones, with a tenth to spare, are 44", () => {
+    const bookings = [booking({ id: 1, spareShare: 0.1, pieces: [pieces(1, 6)], stemLines: focal(10) })];
+    expect(stemsOf(asked({ bookings }))).toEqual([["focal", 44]]);
+  });
+
+  test("[N1] rounded up once: 7 pieces of half a stem are 4, not 7", () => {
+    const recipes = [recipe({ id: 1, lines: [{ role: "foliage", stemsPerPiece: 0.5, colours: "any" }] })];
+    expect(stemsOf(asked({ recipes, bookings: [booking({ id: 1, pieces: [pieces(1, 7)] })] }))).toEqual([
+      ["foliage", 4],
+    ]);
+  });
+
+  test("[N1] 100 stems with a tenth to spare are 110, though 100 × 1.1 is 110.00000000000001 to the machine", () => {
+    expect(100 * 1.1).toBeGreaterThan(110);
+    expect(stemsOf(asked({ bookings: [booking({ id: 1, spareShare: 0.1, stemLines: focal(100) })] }))).toEqual([
+      ["focal", 110],
+    ]);
+  });
+});
+
+describe("which lines make one need", () => {
+  test("[N2] alike in role, crop and colours they are added up, whether from pieces or direct", () => {
+    const bookings = [
+      booking({
+        id: 1,
+        palette: ["blush"],
+        pieces: [pieces(1, 2), pieces(1, 1)],
+        stemLines: [...focal(3, { colours: ["blush"] }), ...focal(4, { colours: ["blush"] })],
+      }),
+    ];
+    expect(stemsOf(asked({ bookings }))).toEqual([["focal", 10 + 5 + 3 + 4]]);
+  });
+
+  test("[N2] different in role, named crop, whether another will do, or colours they are five needs of five lines", () => {
+    const line = focal(1)[0];
+    const stemLines = [
+      line,
+      { ...line, role: "filler" as const },
+      { ...line, cropId: 1 },
+      { ...line, cropId: 1, cropOnly: true },
+      { ...line, colours: ["cream" as const] },
+    ];
+    expect(asked({ bookings: [booking({ id: 1, stemLines })] })).toHaveLength(5);
+  });
+
+  test("[N2] two bookings never share a need", () => {
+    expect(
+      asked({ bookings: [booking({ id: 1, stemLines: focal(2) }), booking({ id: 2, stemLines: focal(2) })] }),
+    ).toHaveLength(2);
+  });
+
+  test("a piece's own colours stand in place of the palette, and a line that takes any colour takes any", () => {
+    const recipes = [
+      recipe({
+        id: 1,
+        lines: [
+          { role: "focal", stemsPerPiece: 1, colours: "palette" },
+          { role: "foliage", stemsPerPiece: 1, colours: "any" },
+        ],
+      }),
+    ];
+    const own = { ...pieces(1, 1), colours: ["plum" as const] };
+    const found = asked({
+      recipes,
+      bookings: [booking({ id: 1, palette: ["blush", "cream"], pieces: [own, pieces(1, 2)] })],
+    });
+    expect(found.map(({ role, colours, stems }) => [role, colours.join(" "), stems])).toEqual([
+      ["focal", "blush cream", 2],
+      ["focal", "plum", 1],
+      ["foliage", "", 3],
+    ]);
+  });
+});
+
+describe("which bookings ask", () => {
+  test("[N3] a cancelled booking asks for nothing, any other does", () => {
+    const statuses = ["enquiry", "held", "confirmed", "cancelled"] as const;
+    const bookings = statuses.map((status, index) => booking({ id: index + 1, status, stemLines: focal(1) }));
+    expect(asked({ bookings }).map(({ booking: { status } }) => status)).toEqual(["enquiry", "held", "confirmed"]);
+  });
+
+  test("an event of another year is not in this season; those that are stand in order of their day", () => {
+    const on = (id: number, text: string) => booking({ id, eventOn: day(text), stemLines: focal(1) });
+    const bookings = [on(1, "2027-09-04"), on(2, "2026-06-12"), on(3, "2027-06-12")];
+    expect(asked({ bookings }).map(({ booking: { id } }) => id)).toEqual([3, 1]);
+  });
+});
+
+test("[N1] [N2] [N3] in 200 farms the needs of a booking hold all its stems and its spare, and less than a stem over for each", () => {
+  fc.assert(
+    fc.property(anyFarm, (given) => {
+      const found = needs(given, 2027);
+      for (const row of given.bookings) {
+        const mine = found.filter(({ booking: { id } }) => id === row.id);
+        const fromPieces = row.pieces.reduce(
+          (sum, { recipeId, pieceCount }) =>
+            sum +
+            (given.recipes.find(({ id }) => id === recipeId)?.lines ?? []).reduce(
+              (all, line) => all + line.stemsPerPiece * pieceCount,
+              0,
+            ),
+          0,
+        );
+        const direct = row.stemLines.reduce((sum, { stemCount }) => sum + stemCount, 0);
+        const wanted = row.status === "cancelled" ? 0 : (fromPieces + direct) * (1 + row.spareShare);
+        const stems = mine.reduce((sum, need) => sum + need.stems, 0);
+        expect(stems).toBeGreaterThanOrEqual(wanted - 1e-6);
+        expect(stems).toBeLessThan(wanted + mine.length + 1e-6);
+        const keys = mine.map(({ role, cropId, cropOnly, colours }) =>
+          JSON.stringify([role, cropId, cropOnly, colours]),
+        );
+        expect(new Set(keys).size).toBe(keys.length);
+      }
+    }),
+    anySeed,
+  );
+});

@@ -1,0 +1,68 @@
+import { expect, test } from "vitest";
+import { readPastedRows } from "#lib/sheets/pasted-rows";
+
+const KNOWN = { recipes: ["Bridal bouquet", "Low centrepiece"], crops: ["Dahlia", "Foxglove"] };
+const paste = (text: string) => readPastedRows(text, KNOWN);
+
+test("rows of pieces and of stems are told apart by their first cell", () => {
+  expect(
+    paste("Low centrepiece\t12\tblush / cream\nbridal bouquet\t1\nfocal\t40\tplum\tdahlia\nFoliage\t60\n"),
+  ).toEqual({
+    pieces: [
+      { recipe: "Low centrepiece", pieceCount: 12, colours: ["blush", "cream"] },
+      { recipe: "Bridal bouquet", pieceCount: 1, colours: [] },
+    ],
+    stemLines: [
+      { role: "focal", crop: "Dahlia", cropOnly: false, colours: ["plum"], stemCount: 40 },
+      { role: "foliage", crop: null, cropOnly: false, colours: [], stemCount: 60 },
+    ],
+    problems: [],
+    unread: "",
+  });
+});
+
+test("a header row is passed over, and rows typed with commas or semicolons are read too", () => {
+  const expected = paste("Bridal bouquet\t2\tblush / cream");
+  for (const text of [
+    "Piece\tCount\tColours\nBridal bouquet\t2\tblush / cream\t\n",
+    "Bridal bouquet, 2, blush / cream",
+    "recipe;count;colours\r\nBridal bouquet;2;blush, cream\r\n",
+    'Bridal bouquet\t2\t"blush\t/ cream"',
+  ])
+    expect(paste(text)).toEqual(expected);
+});
+
+test("each wrong row is a problem of its line, with how to mend it, and is handed back as text", () => {
+  const { problems, pieces, stemLines, unread } = paste(
+    "Bridal bouquet\t1\n\nBridal bucket\t2\nfocal\tmany\tpinkish\nfocal\t10\t\tDalia\nBridal bouquet\t3\tblush\tcream\nLow centrepiece\n",
+  );
+  expect(problems.map(({ line, column, message }) => `${line} ${column}: ${message}`)).toEqual([
+    `3 piece: no recipe called "Bridal bucket": add it to the farm's recipes or mend the name; did you mean "Bridal bouquet"? (or start with a role: focal, secondary, line, filler, foliage, accent)`,
+    '4 stems: "many" is not a number: write digits alone, with a point for decimals, for example 12.5',
+    expect.stringMatching(/^4 colours: "pinkish" is not known here: write one of white, /),
+    `5 crop: no crop called "Dalia": add it to the farm's crops or mend the name; did you mean "Dahlia"?`,
+    '6 null: "cream" is more than a row takes: write piece, count, colours, with several colours in one cell, parted by "/"',
+    "7 count: count is empty: write a number, for example 12.5",
+  ]);
+  expect([pieces.length, stemLines.length]).toEqual([1, 0]);
+  expect(unread).toBe(
+    "Bridal bucket\t2\nfocal\tmany\tpinkish\nfocal\t10\t\tDalia\nBridal bouquet\t3\tblush\tcream\nLow centrepiece",
+  );
+});
+
+test("limits are those of a booking: no piece below one part, no stems beyond ten thousand", () => {
+  expect(paste("Bridal bouquet\t0\nfocal\t10001\n").problems.map(({ message }) => message)).toEqual([
+    '"0" will not do here: more than 0; change it to fit',
+    '"10001" will not do here: at most 10,000 stems; change it to fit',
+  ]);
+});
+
+test("a row with a bad quote is a problem of its line, and the rows after it are read", () => {
+  const { problems, pieces } = paste('Bridal bouquet\t"2\nLow centrepiece\t4\n');
+  expect(problems.map(({ line }) => line)).toEqual([1]);
+  expect(pieces).toEqual([{ recipe: "Low centrepiece", pieceCount: 4, colours: [] }]);
+});
+
+test("nothing pasted is nothing read", () => {
+  expect(paste(" \n")).toEqual({ pieces: [], stemLines: [], problems: [], unread: "" });
+});

@@ -1,0 +1,59 @@
+import ICAL from "ical.js";
+import { describe, expect, test } from "vitest";
+import { winterBeds } from "#lib/plan/winter/beds";
+import { winterWorksheet } from "#lib/plan/winter/worksheet";
+import { winterCalendar } from "#lib/sheets/winter-calendar";
+import { SEASON, winterFarm } from "../plan/winter/farm";
+
+const STAMP = "2026-10-01T08:00:00Z";
+const farm = winterFarm(5, 12, 4);
+const kept = winterBeds(farm, SEASON)
+  .slice(0, 3)
+  .map(({ bed }) => bed.id);
+const sheet = winterWorksheet(farm, SEASON, kept);
+
+/** The file as another program reads it. */
+const eventsOf = (file: string) =>
+  new ICAL.Component(ICAL.parse(file)).getAllSubcomponents("vevent").map((component) => new ICAL.Event(component));
+
+describe("the winter's calendar file, read back", () => {
+  const file = winterCalendar(sheet, { name: "Hill, Farm; North", units: "us" }, SEASON, STAMP);
+  const events = eventsOf(file);
+
+  test("has an all-day event for each day of work, on that day", () => {
+    expect(events.map(({ startDate }) => startDate.toString())).toEqual([
+      ...new Set(sheet.tasks.map(({ day }) => day)),
+    ]);
+    expect(events.every(({ startDate }) => startDate.isDate)).toBe(true);
+  });
+
+  test("names every bed and task of its day, a line each", () => {
+    for (const event of events) {
+      const ofDay = sheet.tasks.filter(({ day }) => day === event.startDate.toString());
+      const lines = event.description.split("\n");
+      expect(lines.length).toBe(ofDay.length);
+      ofDay.forEach(({ bedName, fate, words }, index) => {
+        expect(lines[index].startsWith(`${bedName} (${fate}): ${words}`)).toBe(true);
+      });
+    }
+  });
+
+  test("says leaves in the farm's units: 1 cubic metre is 1.3 cubic yards", () => {
+    const leaves = sheet.tasks.find(({ leafCubicMetres }) => leafCubicMetres > 0);
+    const metres = leaves?.leafCubicMetres ?? 0;
+    expect(metres).toBeGreaterThan(0);
+    const metric = winterCalendar(sheet, { name: "Hill", units: "metric" }, SEASON, STAMP);
+    const text = (of: string) =>
+      eventsOf(of)
+        .map(({ description }) => description)
+        .join("\n");
+    expect(text(file)).toContain(`${(metres * 1.30795).toFixed(1)} cubic yards of leaves`);
+    expect(text(metric)).toContain(`${metres.toFixed(1)} cubic metres of leaves`);
+  });
+
+  test("keeps an event's UID, so that a calendar that reads it again does not double it", () => {
+    const again = eventsOf(winterCalendar(sheet, { name: "Other", units: "metric" }, SEASON, "2026-11-01T08:00:00Z"));
+    expect(again.map(({ uid }) => uid)).toEqual(events.map(({ uid }) => uid));
+    expect(new Set(events.map(({ uid }) => uid)).size).toBe(events.length);
+  });
+});
