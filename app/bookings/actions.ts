@@ -7,8 +7,8 @@ import { addBooking, removeBooking, setBookingStatus, updateBooking } from "#db/
 import type { Problem } from "#lib/domain/problem";
 import { STATUSES } from "#lib/domain/words";
 import { farmDatabase } from "../load";
-import { parseBookingForm } from "./parse-form";
-import { unknownChoices } from "./unknown-choices";
+import { parseBookingForm } from "./editor/parse-form";
+import { unknownChoices } from "./editor/unknown-choices";
 
 /** Writes a booking, new or changed, and opens it; or returns every problem and writes nothing. */
 export async function saveBooking(bookingId: number | null, form: unknown): Promise<readonly Problem[]> {

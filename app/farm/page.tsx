@@ -1,9 +1,9 @@
 import type { Metadata } from "next";
 import { loadFarm } from "../load";
 import { FarmTabs } from "./farm-tabs";
-import { FrostStations } from "./frost-stations";
-import { SettingsForm } from "./settings-form";
-import { StartOwn } from "./start-own";
+import { FrostStations } from "./settings/frost-stations";
+import { SettingsForm } from "./settings/settings-form";
+import { StartOwn } from "./settings/start-own";
 
 export const metadata: Metadata = { title: "Farm" };
 

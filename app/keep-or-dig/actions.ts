@@ -10,7 +10,7 @@ import { taken } from "../ui/form-taken";
 import { FormValues } from "../ui/form-values";
 import { adoptedName, changesTo } from "./adopted-name";
 import { askedBeds, refusalOf } from "./asked-beds";
-import { readCount } from "./count-values";
+import { readCount } from "./worksheet/count-values";
 
 const NOTHING = { changed: [], removedIds: [], added: [] };
 

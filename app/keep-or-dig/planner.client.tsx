@@ -3,17 +3,17 @@
 import { useState } from "react";
 import type { KeepBoard } from "#lib/plan/words/keep-board";
 import type { BedWorth } from "../threads/jobs";
-import { AdoptBeds } from "./adopt-beds.client";
-import { BedTable } from "./bed-table.client";
-import { BoardFigures } from "./board-figures";
-import { CostParts } from "./cost-parts";
-import { FindBeds } from "./find-beds.client";
-import { HowSure } from "./how-sure.client";
-import { KeepCurve } from "./keep-curve.client";
-import { KeepStrip } from "./keep-strip";
+import { AdoptBeds } from "./board/adopt-beds.client";
+import { BedTable } from "./board/bed-table.client";
+import { BoardFigures } from "./board/board-figures";
+import { CostParts } from "./board/cost-parts";
+import { KeepStrip } from "./board/keep-strip";
+import { useAnswer } from "./board/use-answer.client";
 import type { PlannerData } from "./planner-data";
-import { SurvivalSweep } from "./survival-sweep.client";
-import { useAnswer } from "./use-answer.client";
+import { FindBeds } from "./questions/find-beds.client";
+import { HowSure } from "./questions/how-sure.client";
+import { KeepCurve } from "./questions/keep-curve.client";
+import { SurvivalSweep } from "./questions/survival-sweep.client";
 
 /** Questions that follow so soon are asked as one: ticks are answered at once, the worth of beds takes longer to work out. */
 const TRY_SETTLE_MS = 0;

@@ -5,9 +5,9 @@ import { loadPlan } from "../load";
 import { Empty } from "../ui/empty";
 import { countOf } from "../ui/numbers";
 import { COMPARED_AT_MOST, comparedOf } from "./compare-query";
+import { SideBySide } from "./compared/side-by-side";
 import { keptWhatIfs } from "./kept-what-ifs";
 import { NewWhatIf } from "./new-what-if";
-import { SideBySide } from "./side-by-side";
 import { WhatIfList } from "./what-if-list";
 
 export const metadata: Metadata = { title: "What if" };

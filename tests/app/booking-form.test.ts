@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import type { BookingForm } from "../../app/bookings/draft";
-import { parseBookingForm } from "../../app/bookings/parse-form";
+import type { BookingForm } from "../../app/bookings/editor/draft";
+import { parseBookingForm } from "../../app/bookings/editor/parse-form";
 
 const form = (given: Partial<BookingForm> = {}): BookingForm => ({
   client: "Test client",

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { changeSchema } from "#lib/domain/what-if";
 import { FormValues } from "../../app/ui/form-values";
-import { readChange } from "../../app/what-if/change-values";
 import { inFarmWords } from "../../app/what-if/change-words";
+import { readChange } from "../../app/what-if/suppose/change-values";
 import { dahliaFarm } from "../plan/what-if/farm";
 import { farm } from "../small-farm";
 

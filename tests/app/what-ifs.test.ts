@@ -2,11 +2,11 @@ import { expect, test } from "vitest";
 import { plan } from "#lib/plan/road/plan";
 import { adoption } from "#lib/plan/what-if/adoption";
 import { comparison } from "#lib/plan/what-if/comparison";
-import { adoptionInWords } from "../../app/what-if/adoption-words";
-import { bedToggles, toggledBed } from "../../app/what-if/bed-toggle";
+import { adoptionInWords } from "../../app/what-if/adopt/adoption-words";
+import { ownCurve } from "../../app/what-if/adopt/own-curve";
 import { comparedOf } from "../../app/what-if/compare-query";
-import { ownCurve } from "../../app/what-if/own-curve";
-import { withChange } from "../../app/what-if/with-change";
+import { bedToggles, toggledBed } from "../../app/what-if/suppose/bed-toggle";
+import { withChange } from "../../app/what-if/suppose/with-change";
 import { wouldBePlan } from "../../app/what-if/would-be-plan";
 import { dahliaFarm, FITTING, newBooking } from "../plan/what-if/farm";
 

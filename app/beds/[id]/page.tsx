@@ -8,9 +8,9 @@ import { Form } from "../../ui/form.client";
 import { deleteBed } from "../actions";
 import { BedForm } from "../bed-form";
 import { sizeInWords, sprayInWords } from "../bed-words";
-import { PlantingCard } from "../planting-card";
-import { plantingChoices } from "../planting-choices";
-import { PlantingForm } from "../planting-form";
+import { PlantingCard } from "../plantings/planting-card";
+import { plantingChoices } from "../plantings/planting-choices";
+import { PlantingForm } from "../plantings/planting-form";
 
 type Props = { params: Promise<{ id: string }> };
 

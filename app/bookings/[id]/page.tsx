@@ -7,8 +7,8 @@ import { loadFarm, loadPlan } from "../../load";
 import { CoverBar } from "../../ui/cover-bar";
 import { countOf } from "../../ui/numbers";
 import { changeStatus, deleteBooking } from "../actions";
-import { BookingEditor } from "../booking-editor.client";
-import { choicesOf, formOf } from "../draft";
+import { BookingEditor } from "../editor/booking-editor.client";
+import { choicesOf, formOf } from "../editor/draft";
 
 type Props = { params: Promise<{ id: string }> };
 

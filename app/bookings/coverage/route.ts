@@ -1,7 +1,7 @@
 import { z } from "zod";
-import { draftCoverage } from "../draft-coverage";
-import { parseBookingForm } from "../parse-form";
-import { unknownChoices } from "../unknown-choices";
+import { draftCoverage } from "../editor/draft-coverage";
+import { parseBookingForm } from "../editor/parse-form";
+import { unknownChoices } from "../editor/unknown-choices";
 
 const asked = z.object({ bookingId: z.int().nullable(), form: z.unknown() });
 

@@ -4,8 +4,8 @@ import { addDays, isoWeekday } from "#lib/domain/day";
 import { today } from "../../clock";
 import { seasonYear } from "../../frame/season-year";
 import { loadFarm } from "../../load";
-import { BookingEditor } from "../booking-editor.client";
-import { type BookingForm, choicesOf, formOf } from "../draft";
+import { BookingEditor } from "../editor/booking-editor.client";
+import { type BookingForm, choicesOf, formOf } from "../editor/draft";
 
 export const metadata: Metadata = { title: "New booking" };
 

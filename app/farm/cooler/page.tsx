@@ -6,9 +6,9 @@ import { loadFarm } from "../../load";
 import { ColourWord } from "../../ui/colour-words";
 import { Form } from "../../ui/form.client";
 import { countOf } from "../../ui/numbers";
-import { deleteCoolerStock } from "../cooler-actions";
-import { CoolerForm } from "../cooler-form";
 import { FarmTabs } from "../farm-tabs";
+import { deleteCoolerStock } from "./cooler-actions";
+import { CoolerForm } from "./cooler-form";
 
 export const metadata: Metadata = { title: "Cooler" };
 

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import { loadFarm } from "../../load";
-import { CropRows } from "../crop-rows";
 import { FarmTabs } from "../farm-tabs";
+import { CropRows } from "./crop-rows";
 
 export const metadata: Metadata = { title: "Crops" };
 

@@ -4,8 +4,8 @@ import { Form } from "../../ui/form.client";
 import { NumberField } from "../../ui/form-fields.client";
 import { PERCENT, shown, shownOrEmpty } from "../../ui/units";
 import { FarmTabs } from "../farm-tabs";
-import { winterFields } from "../farm-values";
-import { saveWinter } from "../settings-actions";
+import { winterFields } from "../settings/farm-values";
+import { saveWinter } from "../settings/settings-actions";
 
 export const metadata: Metadata = { title: "Winter costs" };
 

@@ -7,12 +7,12 @@ import { seasonYear } from "../../frame/season-year";
 import { loadFarm } from "../../load";
 import { countOf } from "../../ui/numbers";
 import { PrintButton } from "../../ui/print-button.client";
-import { CameThrough } from "../came-through";
-import { worksheetOf } from "../load-worksheet";
 import { NoCandidates } from "../no-candidates";
 import { WinterCautionList } from "../winter-caution-list";
-import { WorkDay } from "../work-day";
-import { WorkTotals } from "../work-totals";
+import { CameThrough } from "./came-through";
+import { worksheetOf } from "./load-worksheet";
+import { WorkDay } from "./work-day";
+import { WorkTotals } from "./work-totals";
 
 export const metadata: Metadata = { title: "Winter worksheet" };
 

@@ -4,11 +4,11 @@ import { CATALOGUE } from "#lib/domain/catalogue/crops";
 import { Cautions } from "../../../frame/cautions";
 import { loadFarm } from "../../../load";
 import { Form } from "../../../ui/form.client";
-import { deleteCrop, restoreCrop } from "../../crop-actions";
-import { CropForm } from "../../crop-form";
-import { CROP_NUMBERS } from "../../crop-numbers";
-import { CurveList } from "../../curve-list";
-import { VarietyRows } from "../../variety-rows";
+import { deleteCrop, restoreCrop } from "../crop-actions";
+import { CropForm } from "../crop-form";
+import { CROP_NUMBERS } from "../crop-numbers";
+import { CurveList } from "../curve-list";
+import { VarietyRows } from "../variety-rows";
 
 type Props = { params: Promise<{ id: string }> };
 

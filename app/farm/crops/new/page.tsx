@@ -1,5 +1,5 @@
 import type { Metadata } from "next";
-import { CropForm } from "../../crop-form";
+import { CropForm } from "../crop-form";
 
 export const metadata: Metadata = { title: "New crop" };
 

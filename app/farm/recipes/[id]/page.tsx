@@ -2,8 +2,8 @@ import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { loadFarm } from "../../../load";
 import { Form } from "../../../ui/form.client";
-import { deleteRecipe } from "../../recipe-actions";
-import { RecipeForm } from "../../recipe-form";
+import { deleteRecipe } from "../recipe-actions";
+import { RecipeForm } from "../recipe-form";
 
 type Props = { params: Promise<{ id: string }> };
 

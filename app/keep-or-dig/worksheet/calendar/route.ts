@@ -2,7 +2,7 @@ import { winterCalendar } from "#lib/sheets/winter-calendar";
 import { now } from "../../../clock";
 import { seasonYear } from "../../../frame/season-year";
 import { loadFarm } from "../../../load";
-import { worksheetOf } from "../../load-worksheet";
+import { worksheetOf } from "../load-worksheet";
 
 /** The winter's work as a calendar file. */
 export async function GET(): Promise<Response> {

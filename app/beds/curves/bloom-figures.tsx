@@ -1,0 +1,78 @@
+import { inShort } from "#lib/domain/day";
+import type { PlantingForecast } from "#lib/plan/road/forecast";
+import { weeklyStems } from "#lib/plan/road/weekly-stems";
+import { countOf, inWholes } from "../../ui/numbers";
+import { OriginMark } from "../../ui/origin-mark";
+import { CurveChart } from "./curve-chart.client";
+
+/** How a planting blooms: the picture, the same numbers as a table, and where they come from. Nothing without a curve. */
+export function BloomFigures({ row, frostDay }: { row: PlantingForecast; frostDay: number }) {
+  const { curve, crop, variety } = row;
+  if (!curve) return null;
+  const weeks = weeklyStems(row, frostDay);
+  const open = weeks.filter(({ likely }) => likely > 0);
+  const total = open.reduce((sum, { likely }) => sum + likely, 0);
+  return (
+    <div className="bloom-figures">
+      <CurveChart
+        words={`Stems that open each week, ${crop.name} ${variety.name}: ${countOf(total, "stem")} in ${countOf(open.length, "week")}; the same numbers stand in the table`}
+        weeks={open.map(({ from, low, likely, high }) => ({
+          from: inShort(from),
+          likely,
+          spread: [likely - low, high - likely],
+        }))}
+      />
+      <div>
+        <p className="small">
+          Columns are the likely stems, whiskers reach from low to high: one season in ten gives less than low, one more
+          than high, by the spread of yield alone. The first cut may come about{" "}
+          {countOf(curve.firstCutSpreadDays, "day")} early or late (standard deviation).
+          {crop.tender && " Drawn up to the first frost reckoned with."}
+        </p>
+        <p>
+          {curve.varietyId === null
+            ? `The curve of all ${crop.name.toLowerCase()}`
+            : `A curve of ${variety.name} alone`}
+          .
+          <br />
+          Timing <OriginMark origin={curve.timingOrigin} />
+          <br />
+          Yield <OriginMark origin={curve.yieldOrigin} />
+        </p>
+        {curve.note && <p className="small soft">{curve.note}</p>}
+        <details>
+          <summary>The same numbers as a table</summary>
+          <table>
+            <caption className="visually-hidden">
+              Stems that open by week, {crop.name} {variety.name}
+            </caption>
+            <thead>
+              <tr>
+                <th scope="col">Week from</th>
+                <th scope="col" className="number">
+                  Low, stems
+                </th>
+                <th scope="col" className="number">
+                  Likely, stems
+                </th>
+                <th scope="col" className="number">
+                  High, stems
+                </th>
+              </tr>
+            </thead>
+            <tbody>
+              {weeks.map(({ from, low, likely, high }) => (
+                <tr key={from}>
+                  <th scope="row">{inShort(from)}</th>
+                  <td className="number">{inWholes(low)}</td>
+                  <td className="number">{inWholes(likely)}</td>
+                  <td className="number">{inWholes(high)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </details>
+      </div>
+    </div>
+  );
+}

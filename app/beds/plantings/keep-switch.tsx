@@ -1,0 +1,86 @@
+import type { BloomCurve } from "#lib/domain/bloom-curve";
+import { inShort, toDay } from "#lib/domain/day";
+import { curveFinder, forecastPlanting, type PlantingForecast } from "#lib/plan/road/forecast";
+import type { Plan } from "#lib/plan/road/plan";
+import { DUG, KEPT, replantedOn } from "#lib/plan/winter/beds";
+import { inWholes } from "../../ui/numbers";
+import { keepOrDig } from "./planting-actions";
+
+/** For a crop that can winter in the ground: both futures side by side, and the button that changes from one to the other. */
+export function KeepSwitch({ row, plan }: { row: PlantingForecast; plan: Plan }) {
+  const { planting, crop, variety } = row;
+  if (!crop.overwinters) return null;
+  const curveFor = curveFinder(plan.snapshot.curves);
+  const future = (treatment: typeof DUG, plantedOn: typeof planting.plantedOn) =>
+    outcome(
+      forecastPlanting(
+        { ...row, planting: { ...planting, treatment, plantedOn }, curve: curveFor(variety, treatment) },
+        plan.snapshot.farm,
+        plan.frostDay,
+      ),
+    );
+  const futures = [
+    { treatment: DUG, name: "Dug and replanted", ...future(DUG, replantedOn(planting)), button: "Dig and replant" },
+    { treatment: KEPT, name: "Kept in the ground", ...future(KEPT, planting.plantedOn), button: "Keep in the ground" },
+  ];
+  return (
+    <form action={keepOrDig} aria-label={`Keep or dig ${crop.name} ${variety.name}`}>
+      <input type="hidden" name="plantingId" value={planting.id} />
+      <table className="keep-switch cards-on-phone">
+        <caption>Over winter</caption>
+        <thead>
+          <tr>
+            <th scope="col">
+              <span className="visually-hidden">Future</span>
+            </th>
+            <th scope="col" className="number">
+              First cut
+            </th>
+            <th scope="col" className="number">
+              Cut, stems
+            </th>
+            <th scope="col">
+              <span className="visually-hidden">Choose</span>
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {futures.map(({ treatment, name, curve, firstCut, stems, button }) => (
+            <tr key={treatment}>
+              <th scope="row">{name}</th>
+              <td className="number" data-label="First cut">
+                {firstCut}
+              </td>
+              <td className="number" data-label="Cut, stems">
+                {inWholes(stems)}
+              </td>
+              <td>
+                {planting.treatment === treatment ? (
+                  <span className="good-word">✓ as it is</span>
+                ) : (
+                  <button type="submit" name="treatment" value={treatment} disabled={!curve}>
+                    {button}
+                  </button>
+                )}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p className="hint">
+        Kept stems reckon with your own number for winter survival. What keeping and digging cost stands on{" "}
+        <a href="/keep-or-dig">Keep or dig</a>.
+      </p>
+    </form>
+  );
+}
+
+const outcome = ({
+  curve,
+  cutDays,
+  cutStems,
+}: PlantingForecast): { curve: BloomCurve | null; firstCut: string; stems: number } => ({
+  curve,
+  firstCut: curve === null ? "no bloom curve" : cutDays.length > 0 ? inShort(toDay(cutDays[0])) : "never",
+  stems: cutStems.reduce((sum, stems) => sum + stems, 0),
+});

@@ -1,0 +1,74 @@
+import { inShort, toDay } from "#lib/domain/day";
+import { TREATMENT_WORDS } from "#lib/domain/words";
+import { alivePlants, type PlantingForecast } from "#lib/plan/road/forecast";
+import type { Plan } from "#lib/plan/road/plan";
+import { ColourWord } from "../../ui/colour-words";
+import { Form } from "../../ui/form.client";
+import { countOf, inWholes } from "../../ui/numbers";
+import { BloomFigures } from "../curves/bloom-figures";
+import { CurveForm } from "../curves/curve-form";
+import { KeepSwitch } from "./keep-switch";
+import { deletePlanting } from "./planting-actions";
+import type { PlantingChoices } from "./planting-choices";
+import { PlantingForm } from "./planting-form";
+
+/** One planting: what it will give, keep or dig, its bloom, and the forms to change any of it. */
+export function PlantingCard({ row, plan, choices }: { row: PlantingForecast; plan: Plan; choices: PlantingChoices }) {
+  const { planting, crop, variety, curve } = row;
+  const { farm } = plan.snapshot;
+  return (
+    <section className="card" aria-labelledby={`planting-${planting.id}`}>
+      <h3 id={`planting-${planting.id}`}>
+        {crop.name} {variety.name}, <ColourWord colour={variety.colour} />
+      </h3>
+      <p>
+        {TREATMENT_WORDS[planting.treatment]}, planted {inShort(planting.plantedOn)} {planting.plantedOn.slice(0, 4)};{" "}
+        {countOf(planting.plantCount, "plant")}, about {inWholes(alivePlants(planting, farm))} alive at the first cut.{" "}
+        {planting.flags.map((flag) => (
+          <span key={flag} className="tag">
+            {flag}
+          </span>
+        ))}
+      </p>
+      {curve ? <Outcome row={row} /> : <NoCurve row={row} />}
+      <KeepSwitch row={row} plan={plan} />
+      <BloomFigures row={row} frostDay={plan.frostDay} />
+      <details>
+        <summary>Change this planting</summary>
+        <PlantingForm row={row} bedId={planting.bedId} seasonYear={planting.seasonYear} farm={farm} choices={choices} />
+        <Form
+          action={deletePlanting}
+          submit="Remove this planting"
+          hidden={{ plantingId: planting.id }}
+          beside={<span className="hint">Undo it in the bar above, if need be.</span>}
+          isQuiet
+        />
+      </details>
+      <details>
+        <summary>{curve ? "Change the bloom curve" : "Add a bloom curve"}</summary>
+        <CurveForm crop={crop} variety={variety} treatment={planting.treatment} curve={curve} />
+      </details>
+    </section>
+  );
+}
+
+const Outcome = ({ row: { cutDays, cutStems, lostInFieldStems, lostToFrostStems } }: { row: PlantingForecast }) => (
+  <p>
+    {cutDays.length === 0 ? (
+      <strong>Nothing can be cut.</strong>
+    ) : (
+      <>
+        Cut from <strong>{inShort(toDay(cutDays[0]))}</strong> to {inShort(toDay(cutDays[cutDays.length - 1]))}: about{" "}
+        <strong>{inWholes(cutStems.reduce((sum, stems) => sum + stems, 0))} stems</strong>.
+      </>
+    )}{" "}
+    {countOf(lostInFieldStems, "stem")} lost waiting in the field, {inWholes(lostToFrostStems)} to frost.
+  </p>
+);
+
+const NoCurve = ({ row: { crop, planting } }: { row: PlantingForecast }) => (
+  <p className="short-word">
+    {crop.name} has no bloom curve for “{TREATMENT_WORDS[planting.treatment]}”: it is forecast at 0 stems. Add a curve
+    below, or change how it is grown.
+  </p>
+);

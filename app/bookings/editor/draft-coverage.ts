@@ -1,0 +1,46 @@
+import type { BookingDraft } from "#lib/domain/booking";
+import { yearOf } from "#lib/domain/day";
+import type { Colour, Role } from "#lib/domain/words";
+import { coverageByBooking } from "#lib/plan/road/coverage";
+import { withDraft } from "#lib/plan/road/draft";
+import { loadPlan } from "../../load";
+import { needInWords, reasonInWords } from "../../ui/gap-words";
+
+/** One line of the coverage that the form shows while typing. */
+export type CoverageLine = {
+  role: Role;
+  colours: readonly Colour[];
+  words: string;
+  stems: number;
+  shortStems: number;
+  reasons: string[];
+};
+
+/** How far a booking that is not saved yet would be covered, all else as it stands; `shortElsewhere` are stems it takes from others. */
+export type DraftCoverage = { lines: CoverageLine[]; stems: number; shortStems: number; shortElsewhereStems: number };
+
+/** @param bookingId  the booking that the draft would replace; null for a new one */
+export function draftCoverage(draft: BookingDraft, bookingId: number | null): DraftCoverage {
+  const before = loadPlan(yearOf(draft.eventOn));
+  const after = withDraft(before, draft, bookingId);
+  const names = new Map(before.snapshot.crops.map((crop) => [crop.id, crop.name.toLowerCase()]));
+  const covered = coverageByBooking(after.match, after.gaps);
+  const own = covered.get(after.draftId);
+  const shortOf = (stems: ArrayLike<number>) => Array.from(stems).reduce((sum, short) => sum + short, 0);
+  const ownBefore = coverageByBooking(before.match, before.gaps).get(after.draftId)?.shortStems ?? 0;
+  const othersBefore = shortOf(before.match.shortStems) - ownBefore;
+  const othersAfter = shortOf(after.match.shortStems) - (own?.shortStems ?? 0);
+  return {
+    lines: (own?.needs ?? []).map(({ need, shortStems, gap }) => ({
+      role: need.role,
+      colours: need.colours,
+      words: needInWords(need, (id) => names.get(id) ?? "crop"),
+      stems: need.stems,
+      shortStems,
+      reasons: gap?.reasons.map(({ reason, stems }) => reasonInWords(reason, stems, need)) ?? [],
+    })),
+    stems: own?.needStems ?? 0,
+    shortStems: own?.shortStems ?? 0,
+    shortElsewhereStems: Math.max(0, othersAfter - othersBefore),
+  };
+}

@@ -1,0 +1,41 @@
+"use server";
+
+import { readPastedRows } from "#lib/sheets/pasted-rows";
+import type { SheetProblem } from "#lib/sheets/sheet-problem";
+import { loadFarm } from "../../load";
+import type { BookingForm } from "./draft";
+
+/** Rows pasted from a spreadsheet: those that could be read as lines of the form, the rest as text with its problems. */
+export type Pasted = {
+  rows: Pick<BookingForm, "pieces" | "stemLines">;
+  unread: string;
+  problems: readonly SheetProblem[];
+};
+
+/** Reads pasted rows against the farm's recipes and crops. Writes nothing. */
+export async function readPasted(text: string): Promise<Pasted> {
+  const { recipes, crops } = loadFarm();
+  const nameOf = ({ name }: { name: string }) => name;
+  const idOf = (rows: readonly { id: number; name: string }[], name: string) =>
+    rows.find((row) => row.name.toLowerCase() === name.toLowerCase())?.id;
+  const read = readPastedRows(String(text), { recipes: recipes.map(nameOf), crops: crops.map(nameOf) });
+  return {
+    rows: {
+      pieces: read.pieces.flatMap(({ recipe, pieceCount, colours }) => {
+        const recipeId = idOf(recipes, recipe);
+        return recipeId === undefined
+          ? []
+          : [{ recipeId, pieceCount: String(pieceCount), colours: colours.join(", ") }];
+      }),
+      stemLines: read.stemLines.map(({ role, crop, cropOnly, colours, stemCount }) => ({
+        role,
+        cropId: crop === null ? null : (idOf(crops, crop) ?? null),
+        cropOnly,
+        colours: colours.join(", "),
+        stemCount: String(stemCount),
+      })),
+    },
+    unread: read.unread,
+    problems: read.problems,
+  };
+}

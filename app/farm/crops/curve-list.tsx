@@ -1,0 +1,54 @@
+import { type BloomCurve, stemsPerPlant } from "#lib/domain/bloom-curve";
+import type { Crop, Variety } from "#lib/domain/crop";
+import { monthDayInShort } from "#lib/domain/day";
+import { TREATMENT_WORDS, TREATMENTS } from "#lib/domain/words";
+import { CurveForm } from "../../beds/curves/curve-form";
+import { inTenths } from "../../ui/numbers";
+import { OriginMark } from "../../ui/origin-mark";
+
+type Props = { crop: Crop; curves: readonly BloomCurve[]; varieties: readonly Variety[] };
+
+/** The bloom curves of a crop, with their origins and a form each, and a form for every way of growing that has none. */
+export function CurveList({ crop, curves, varieties }: Props) {
+  const missing = TREATMENTS.filter(
+    (treatment) => !curves.some((curve) => curve.treatment === treatment && curve.varietyId === null),
+  );
+  return (
+    <section aria-labelledby="curves">
+      <h2 id="curves">Bloom curves</h2>
+      {curves.map((curve) => {
+        const variety = varieties.find(({ id }) => id === curve.varietyId) ?? null;
+        return (
+          <article key={curve.id} className="card stack" aria-label={`Curve ${TREATMENT_WORDS[curve.treatment]}`}>
+            <h3>
+              {TREATMENT_WORDS[curve.treatment]}
+              {variety && `, only ${variety.name}`}
+            </h3>
+            <p>
+              First cut {anchorInWords(curve)}, give or take {inTenths(curve.firstCutSpreadDays)} days;{" "}
+              {inTenths(stemsPerPlant(curve))} stems per plant over {curve.stemsPerPlantByWeek.length} weeks.
+              <br />
+              Timing <OriginMark origin={curve.timingOrigin} />
+              <br />
+              Yield <OriginMark origin={curve.yieldOrigin} />
+            </p>
+            {curve.note && <p className="small soft">{curve.note}</p>}
+            <details>
+              <summary>Change this curve</summary>
+              <CurveForm crop={crop} variety={variety} treatment={curve.treatment} curve={curve} />
+            </details>
+          </article>
+        );
+      })}
+      {missing.map((treatment) => (
+        <details key={treatment}>
+          <summary>Add a curve: {TREATMENT_WORDS[treatment]}</summary>
+          <CurveForm crop={crop} variety={null} treatment={treatment} curve={null} />
+        </details>
+      ))}
+    </section>
+  );
+}
+
+const anchorInWords = ({ anchor }: BloomCurve): string =>
+  anchor.kind === "day-of-year" ? `on ${monthDayInShort(anchor.firstCut)}` : `${anchor.days} days after planting`;

@@ -1,0 +1,41 @@
+import type { Units } from "#lib/domain/words";
+import type { KeepBoard } from "#lib/plan/words/keep-board";
+import { countOf } from "../../ui/numbers";
+import { ComparedTotals } from "../../what-if/compared/compared-totals";
+import { ComparedWeeks } from "../../what-if/compared/compared-weeks";
+import { FocalChart } from "../../what-if/compared/focal-chart";
+import type { AtHand } from "../planner-data";
+import type { Answered } from "./use-answer.client";
+import { WinterTakes } from "./winter-takes";
+
+type Props = { board: Answered<KeepBoard>; keptCount: number; units: Units; atHand: AtHand };
+
+const DUG = { id: -1, name: "Every bed dug" };
+const STANDS = { id: 0, name: "As the farm stands" };
+
+/** The season before and after: week pictures side by side, the same numbers as tables, what the winter takes. */
+export function BoardFigures({ board: { answer, isStale }, keptCount, units, atHand }: Props) {
+  const { comparison, winters } = answer;
+  const kept = keptCount === 0 ? "no bed kept" : `${countOf(keptCount, "bed")} kept`;
+  const tried = { id: 1, name: `As ticked: ${kept}` };
+  const columns = [DUG, STANDS, tried];
+  const asked = comparison.weeks.filter(({ focal }) => focal.some(({ needStems }) => needStems > 0));
+  const most = Math.max(10, ...asked.flatMap(({ focal }) => focal.map(({ needStems }) => needStems)));
+  const topStems = Math.ceil((1.25 * most) / 50) * 50;
+  return (
+    <section aria-labelledby="season" className="season-then" data-stale={isStale}>
+      <h2 id="season">The season then</h2>
+      <div className="before-after">
+        <FocalChart title="Before: every bed dug" weeks={asked} planIndex={0} topStems={topStems} />
+        <FocalChart title={`After: ${kept}`} weeks={asked} planIndex={2} topStems={topStems} />
+      </div>
+      <p className="small soft">
+        Focal stems in the weeks with events: pale what can be cut for them, solid what is needed and covered, hatched
+        what is short.
+      </p>
+      <ComparedWeeks columns={columns} weeks={comparison.weeks} />
+      <ComparedTotals columns={columns} comparison={{ ...comparison, bookings: [] }} />
+      <WinterTakes winters={winters} keptCount={keptCount} columns={columns} units={units} atHand={atHand} />
+    </section>
+  );
+}

@@ -1,0 +1,95 @@
+import type { Units } from "#lib/domain/words";
+import type { WinterSum } from "#lib/plan/words/keep-board";
+import { inRoundMoney, inTenths, inWholes } from "../../ui/numbers";
+import { MEASURES } from "../../ui/units";
+import type { AtHand } from "../planner-data";
+
+type Props = {
+  winters: readonly WinterSum[];
+  keptCount: number;
+  columns: readonly { readonly id: number; readonly name: string }[];
+  units: Units;
+  atHand: AtHand;
+};
+
+type Row = {
+  words: string;
+  of: (winter: WinterSum) => number;
+  shown: (amount: number) => string;
+  atHand?: number | null;
+};
+
+/** Forgives what floating point may be off. */
+const isMore = (takes: number, atHand: number): boolean => takes > atHand + 1e-6;
+
+/** Hours, leaves and tarp that the winter takes against what is at hand, and what the search weighs. */
+export function WinterTakes({ winters, keptCount, columns, units, atHand }: Props) {
+  const { volume, area } = MEASURES[units];
+  const rows: Row[] = [
+    { words: "Hours of keeping and digging", of: ({ cost }) => cost.hours, shown: inTenths, atHand: atHand.hours },
+    {
+      words: `Leaves, ${volume.word}`,
+      of: ({ cost }) => cost.leafCubicMetres,
+      shown: (metric) => inTenths(metric * volume.shownPerStored),
+      atHand: atHand.leafCubicMetres,
+    },
+    {
+      words: `Tarp, ${area.word}`,
+      of: ({ cost }) => cost.tarpSquareMetres,
+      shown: (metric) => inWholes(metric * area.shownPerStored),
+      atHand: atHand.tarpSquareMetres,
+    },
+    { words: "Plants to buy again, less tubers gained", of: ({ cost }) => cost.replacementCents, shown: inRoundMoney },
+    { words: "Early crop foregone", of: ({ cost }) => cost.freeBedCents, shown: inRoundMoney },
+    { words: "What the search weighs", of: ({ weighedCents }) => weighedCents, shown: inRoundMoney },
+  ];
+  const tooMany = atHand.keptBedCount !== null && keptCount > atHand.keptBedCount;
+  return (
+    <>
+      <table className="cards-on-phone">
+        <caption>What the winter takes</caption>
+        <thead>
+          <tr>
+            <th scope="col">For it</th>
+            {columns.map(({ id, name }) => (
+              <th key={id} scope="col" className="number">
+                {name}
+              </th>
+            ))}
+            <th scope="col" className="number">
+              At hand
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ words, of, shown, atHand: has }) => (
+            <tr key={words}>
+              <th scope="row">{words}</th>
+              {winters.map((winter, index) => (
+                <td key={columns[index].id} className="number" data-label={columns[index].name}>
+                  {shown(of(winter))}
+                  {typeof has === "number" && isMore(of(winter), has) && (
+                    <span className="short-word"> ▲ {shown(of(winter) - has)} too much</span>
+                  )}
+                </td>
+              ))}
+              <td className="number" data-label="At hand">
+                {has === undefined ? "" : has === null ? <span className="soft">as wanted</span> : shown(has)}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {tooMany && (
+        <p className="short-word">
+          ▲ {keptCount} beds are ticked; your own cap is {atHand.keptBedCount}.
+        </p>
+      )}
+      <p className="small soft">
+        The search weighs stems short at their buy-in price times how likely the booking is to want them, poorer fits
+        and older stems in cents, and every winter cost. The totals above count whole bunches for all that is short.
+        What is at hand is set on <a href="/farm/winter">Winter costs</a>.
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,33 @@
+"use client";
+
+import type { KeepSureness } from "#lib/plan/chance/keep-sureness";
+import type { PointsDone } from "../../threads/jobs";
+import { countOf, inWholes } from "../../ui/numbers";
+import { AskedWork } from "./asked-work";
+import { SurenessFound } from "./sureness-found";
+import { useWork } from "./use-work.client";
+
+/** Samples a thousand seasons with these beds kept and with all dug, and says how sure the ticks are. */
+export function HowSure({ question }: { question: { seasonYear: number; keptBedIds: readonly number[] } }) {
+  const work = useWork<PointsDone, KeepSureness>("/keep-or-dig/sure");
+  return (
+    <section aria-labelledby="sure">
+      <h2 id="sure">How sure are we</h2>
+      <p>
+        First cuts, yields, winters, stores and frost vary. A thousand seasons are sampled from their spreads, the same
+        ones with these beds kept and with every bed dug.
+      </p>
+      <AskedWork
+        work={work}
+        start={() => work.start(question)}
+        startWords="Sample 1,000 seasons"
+        stopWords="Stop and sum up what is done"
+        makingReady="Making the season ready on two threads…"
+        inWords={({ doneCount, ofCount }) => `${inWholes(doneCount)} of ${countOf(ofCount, "season")} sampled…`}
+        failedWords="Not sampled"
+      >
+        {work.answer && <SurenessFound sureness={work.answer} isSame={question.keptBedIds.length === 0} />}
+      </AskedWork>
+    </section>
+  );
+}

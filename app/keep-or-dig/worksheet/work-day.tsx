@@ -1,0 +1,58 @@
+import type { Day } from "#lib/domain/day";
+import type { Units } from "#lib/domain/words";
+import type { WinterTask } from "#lib/plan/winter/worksheet";
+import { countOf, inTenths } from "../../ui/numbers";
+import { sumOfTakes, takesInWords } from "./takes-words";
+import { TaskTable } from "./task-table";
+
+type Props = { title: string; day: Day; tasks: readonly WinterTask[]; units: Units };
+
+/** A sheet of more tasks than this is set smaller on paper, so that the day stays on one page. */
+const DENSE_ABOVE = 20;
+
+/** One day of the winter's work on one sheet: what several beds share under its own heading, then what each has for itself. */
+export function WorkDay({ title, day, tasks, units }: Props) {
+  const hours = tasks.reduce((sum, task) => sum + task.hours, 0);
+  const takes = takesInWords(sumOfTakes(tasks), units);
+  const byWords = new Map<string, WinterTask[]>();
+  for (const task of tasks) byWords.set(task.words, [...(byWords.get(task.words) ?? []), task]);
+  const shared = [...byWords].filter(([, beds]) => beds.length > 1);
+  const single = [...byWords].flatMap(([words, beds]) =>
+    beds.length === 1 ? [{ task: beds[0], ...splitWords(words) }] : [],
+  );
+  const notes = [...new Set(single.flatMap(({ how }) => how))];
+  return (
+    <section
+      className={tasks.length > DENSE_ABOVE ? "page work-sheet dense" : "page work-sheet"}
+      aria-labelledby={`day-${day}`}
+    >
+      <h2 id={`day-${day}`}>{title}</h2>
+      <p>
+        {countOf(new Set(tasks.map(({ bedId }) => bedId)).size, "bed")}
+        {hours > 0 && `, about ${inTenths(hours)} hours`}
+        {takes && `, ${takes}`}
+      </p>
+      {shared.map(([words, beds]) => (
+        <div key={words}>
+          <h3>{words}</h3>
+          <TaskTable rows={beds.map((task) => ({ task, what: null }))} units={units} words={words} />
+        </div>
+      ))}
+      {single.length > 0 && (
+        <>
+          {notes.length > 0 && <h3>{notes.join(" ")}</h3>}
+          <TaskTable rows={single} units={units} words="Bed by bed" />
+        </>
+      )}
+    </section>
+  );
+}
+
+/**
+ * A task's words up to the first colon or full stop, which stand in its row, and the sentences after, which rows share and which stand
+ * once above them: "Dig Lark Ember, orange" and "Tops off, soil shaken out, a label on every clump."
+ */
+function splitWords(words: string): { what: string; how: string[] } {
+  const [what, ...how] = words.split(/(?<=[.:]) /);
+  return { what: what.replace(/[.:]$/, ""), how: how.map((note) => note[0].toUpperCase() + note.slice(1)) };
+}

@@ -1,0 +1,99 @@
+import type { Planting } from "#lib/domain/bed";
+import type { Booking } from "#lib/domain/booking";
+import { inFull, inShort, monthDayInShort } from "#lib/domain/day";
+import type { Farm } from "#lib/domain/farm";
+import { ById, type Snapshot } from "#lib/domain/snapshot";
+import type { PlantingDraft } from "#lib/domain/what-if";
+import { TREATMENT_WORDS } from "#lib/domain/words";
+import type { Adoption } from "#lib/plan/what-if/adoption";
+import { countOf } from "../../ui/numbers";
+import { MEASURES, type Measure, shown } from "../../ui/units";
+import { atHandMeasure } from "../change-words";
+
+/** Every thing that adopting writes, a sentence each, from what it is to what it becomes. Empty when nothing would be written. */
+export function adoptionInWords({ farm, plantings, bookings, changedCurves }: Adoption, now: Snapshot): string[] {
+  const named = plantingNamer(now);
+  const plantingOf = new ById("planting", now.plantings);
+  const bookingOf = new ById("booking", now.bookings);
+  return [
+    ...(farm ? settingsInWords(now.farm, farm) : []),
+    ...plantings.changed.map((row) => plantingInWords(plantingOf.get(row.id), row, named, now)),
+    ...plantings.removedIds.map((id) => `${named(plantingOf.get(id))}: removed`),
+    ...plantings.added.map(
+      (row) =>
+        `${named(row)}: ${countOf(row.plantCount, "plant")} added, planted on ${inShort(row.plantedOn)}, ${TREATMENT_WORDS[row.treatment]}`,
+    ),
+    ...bookings.changed.map((row) => bookingInWords(bookingOf.get(row.id), row)),
+    ...bookings.removedIds.map((id) => `Booking of ${bookingOf.get(id).client}: removed`),
+    ...bookings.added.map(
+      ({ client, eventOn, status }) => `Booking of ${client}, ${inFull(eventOn)}: added as ${status}`,
+    ),
+    ...(changedCurves.length > 0
+      ? [
+          `${countOf(changedCurves.length, "bloom curve")} changed, for this season and every other; their numbers become your own`,
+        ]
+      : []),
+  ];
+}
+
+function settingsInWords(before: Farm, after: Farm): string[] {
+  const measures = atHandMeasure(MEASURES[before.units]);
+  const amount = (measure: Measure, stored: number | null) =>
+    stored === null ? "as much as wanted" : `${shown(measure, stored)} ${measure.word}`;
+  const changes: readonly (readonly [what: string, was: string, becomes: string])[] = [
+    ["First autumn frost, early, median and late", frostInWords(before), frostInWords(after)],
+    [
+      "Leaves at hand",
+      amount(measures.leaves, before.winter.leafCubicMetresAtHand),
+      amount(measures.leaves, after.winter.leafCubicMetresAtHand),
+    ],
+    [
+      "Tarp at hand",
+      amount(measures.tarp, before.winter.tarpSquareMetresAtHand),
+      amount(measures.tarp, after.winter.tarpSquareMetresAtHand),
+    ],
+    [
+      "Hours at hand",
+      amount(measures.hours, before.winter.hoursAtHand),
+      amount(measures.hours, after.winter.hoursAtHand),
+    ],
+  ];
+  return changes
+    .filter(([, was, becomes]) => was !== becomes)
+    .map(([what, was, becomes]) => `${what}: ${was} → ${becomes}`);
+}
+
+const frostInWords = ({ frost }: Farm): string =>
+  [frost.firstAutumnP10, frost.firstAutumnP50, frost.firstAutumnP90].map(monthDayInShort).join(", ");
+
+function plantingNamer({ beds, varieties, crops }: Snapshot): (row: PlantingDraft) => string {
+  const bedOf = new ById("bed", beds);
+  const varietyOf = new ById("variety", varieties);
+  const cropOf = new ById("crop", crops);
+  return ({ bedId, varietyId }) => {
+    const { cropId, name } = varietyOf.get(varietyId);
+    return `${cropOf.get(cropId).name} ${name} in bed ${bedOf.get(bedId).name}`;
+  };
+}
+
+function plantingInWords(
+  was: Planting,
+  row: Planting,
+  named: (row: PlantingDraft) => string,
+  { beds }: Snapshot,
+): string {
+  const parts = [
+    was.treatment !== row.treatment && `${TREATMENT_WORDS[was.treatment]} → ${TREATMENT_WORDS[row.treatment]}`,
+    was.plantedOn !== row.plantedOn && `planted on ${inFull(was.plantedOn)} → ${inFull(row.plantedOn)}`,
+    was.bedId !== row.bedId && `moved to bed ${new ById("bed", beds).get(row.bedId).name}`,
+  ].filter((part) => part !== false);
+  return `${named(was)}: ${parts.join("; ")}`;
+}
+
+function bookingInWords(was: Booking, row: Booking): string {
+  const parts = [
+    was.eventOn !== row.eventOn && `${inFull(was.eventOn)} → ${inFull(row.eventOn)}`,
+    was.status !== row.status && `${was.status} → ${row.status}`,
+  ].filter((part) => part !== false);
+  return `Booking of ${was.client}: ${parts.join("; ")}`;
+}

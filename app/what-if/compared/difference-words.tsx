@@ -1,0 +1,26 @@
+import { inRoundMoney, inWholes } from "../../ui/numbers";
+
+/** Which way a number is better for the grower, and the words for less and for more of it. */
+export type Sense = {
+  readonly better: "less" | "more";
+  readonly words: readonly [less: string, more: string];
+  readonly isMoney?: boolean;
+};
+
+export const SHORT: Sense = { better: "less", words: ["better", "worse"] };
+export const COST: Sense = { better: "less", words: ["cheaper", "dearer"], isMoney: true };
+export const COVERED: Sense = { better: "more", words: ["worse", "better"] };
+
+/** "−40 better", "+$120 dearer", "same": the difference from the farm as it stands, by sign and by word. */
+export function Difference({ difference, sense }: { difference: number; sense: Sense }) {
+  const isWhole = sense.isMoney ? Math.round(difference / 100) === 0 : difference === 0;
+  if (isWhole) return <span className="soft">same</span>;
+  const size = sense.isMoney ? inRoundMoney(Math.abs(difference)) : inWholes(Math.abs(difference));
+  const isBetter = difference < 0 === (sense.better === "less");
+  return (
+    <span className={isBetter ? "unbroken good-word" : "unbroken short-word"}>
+      {difference < 0 ? "−" : "+"}
+      {size} {sense.words[difference < 0 ? 0 : 1]}
+    </span>
+  );
+}

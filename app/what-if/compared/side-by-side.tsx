@@ -1,0 +1,40 @@
+import type { WhatIf } from "#lib/domain/what-if";
+import type { Plan } from "#lib/plan/road/plan";
+import { comparison } from "#lib/plan/what-if/comparison";
+import { winterTotals } from "#lib/plan/what-if/winter";
+import { countOf } from "../../ui/numbers";
+import { wouldBePlan } from "../would-be-plan";
+import { AS_IT_STANDS } from "./column";
+import { ComparedBookings } from "./compared-bookings";
+import { ComparedTotals } from "./compared-totals";
+import { ComparedWeeks } from "./compared-weeks";
+
+/** The season as it stands and under each what-if, side by side: figures, short weeks, and the bookings that change. */
+export function SideBySide({ now, whatIfs }: { now: Plan; whatIfs: readonly WhatIf[] }) {
+  const wouldBe = whatIfs.map((whatIf) => ({ whatIf, ...wouldBePlan(now.snapshot, whatIf) }));
+  const compared = comparison([now, ...wouldBe.map(({ plan }) => plan)], winterTotals);
+  const columns = [AS_IT_STANDS, ...whatIfs];
+  const unfit = wouldBe.filter(({ problems }) => problems.length > 0);
+  return (
+    <>
+      {unfit.map(({ whatIf, problems }) => (
+        <p className="notice bad" key={whatIf.id}>
+          <a href={`/what-if/${whatIf.id}`}>{whatIf.name}</a>: {countOf(problems.length, "change")} no longer{" "}
+          {problems.length === 1 ? "fits" : "fit"} the farm. The figures are without{" "}
+          {problems.length === 1 ? "it" : "them"}.
+        </p>
+      ))}
+      <ComparedTotals columns={columns} comparison={compared} />
+      <p className="hint">
+        Labour and materials are those of the winter, as each plan has its beds. Plants that die, tubers gained and an
+        early crop forgone stand on <a href="/keep-or-dig">Keep or dig</a>.
+      </p>
+      <ComparedWeeks columns={columns} weeks={compared.weeks} />
+      <ComparedBookings
+        columns={columns}
+        bookings={compared.bookings}
+        knownIds={new Set(now.snapshot.bookings.map(({ id }) => id))}
+      />
+    </>
+  );
+}

@@ -1,0 +1,37 @@
+import type { Problem } from "#lib/domain/problem";
+import type { Snapshot } from "#lib/domain/snapshot";
+import type { WhatIf } from "#lib/domain/what-if";
+import { Form } from "../../ui/form.client";
+import { inFarmWords } from "../change-words";
+import { takeChangeOut } from "./change-actions";
+
+type Props = { whatIf: WhatIf; farm: Snapshot; problems: readonly Problem[] };
+
+/** What is supposed, in order, each with what does not fit and a button to take it out. */
+export function ChangeList({ whatIf, farm, problems }: Props) {
+  if (whatIf.changes.length === 0)
+    return <p className="soft">Nothing yet: the season is as it stands. Choose below what to suppose.</p>;
+  return (
+    <ol className="change-list">
+      {whatIf.changes.map((change, index) => {
+        const words = inFarmWords(change, farm);
+        const problem = problems.find(({ place }) => place === `changes[${index}]`);
+        return (
+          <li key={JSON.stringify([index, change])}>
+            <div>
+              <span>{words}</span>
+              <Form
+                action={takeChangeOut}
+                submit="Take out"
+                hidden={{ whatIfId: whatIf.id, index, shown: JSON.stringify(change) }}
+                label={`Take out: ${words}`}
+                isQuiet
+              />
+            </div>
+            {problem && <p className="problem">{problem.message}</p>}
+          </li>
+        );
+      })}
+    </ol>
+  );
+}
