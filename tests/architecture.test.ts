@@ -54,21 +54,3 @@ test("no file is a drawer for odds and ends", () => {
   for (const folder of ["app", "db", "demo", "lib", "tests"])
     expect(pathsWhere(folder, ({ path }) => drawer.test(path))).toEqual([]);
 });
-
-const idsIn = (text: string): string[] => [...text.matchAll(/\[([A-Z]+\d+)\]/g)].map(([, id]) => id);
-const promised = () =>
-  [...readFileSync("lib/plan/SPEC.md", "utf8").matchAll(/\*\*([A-Z]+\d+)\*\*/g)].map(([, id]) => id);
-
-test("every promise in lib/plan/SPEC.md is quoted by a test, and every quoted promise exists", () => {
-  const quoted = files("tests").flatMap(({ text }) => idsIn(text));
-  expect([...new Set(quoted)].sort()).toEqual([...new Set(promised())].sort());
-});
-
-test("every promise has one number, and every promise that lib speaks of exists", () => {
-  expect(promised().length).toBe(new Set(promised()).size);
-  const known = new Set(promised());
-  const spoken = ["lib", "app", "db"].flatMap((folder) =>
-    files(folder).flatMap(({ path, text }) => idsIn(text).map((id) => ({ path, id }))),
-  );
-  expect(spoken.filter(({ id }) => !known.has(id))).toEqual([]);
-});

@@ -8,7 +8,7 @@ import type { Need } from "#lib/plan/road/needs";
 import { LinearProgramme } from "../../least-cost";
 
 /**
- * The match by a slow second method: an arc from every lot of every day to every need that it may serve, straight from the promises of
+ * The match by a slow second method: an arc from every lot of every day to every need that it may serve, straight from the rules of
  * lib/plan/SPEC.md and with nothing of lib/plan/match-network. Lots are cut days of plantings and cooler stock.
  */
 export type DirectMatch = {
@@ -20,7 +20,7 @@ export type DirectMatch = {
 
 export type Lot = { variety: Variety; crop: Crop; day: number; stems: number };
 
-/** The worst fit as promise M4 states it, written out anew. */
+/** The worst fit as rule M4 states it, written out anew. */
 const WORST_FIT_CENTS = 33;
 
 export function directMatch(
