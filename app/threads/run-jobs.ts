@@ -9,7 +9,7 @@ import { fewestBeds } from "#lib/plan/winter/keep-or-dig-fewest";
 import { type WinterSeason, winterSeason } from "#lib/plan/winter/keep-or-dig-season";
 import { type SurvivalPoint, sweepSurvival } from "#lib/plan/winter/keep-or-dig-sweep";
 import { bedVerdicts } from "#lib/plan/winter/keep-or-dig-verdicts";
-import type { JobKind, Jobs } from "./jobs";
+import type { BedWorth, JobKind, Jobs } from "./jobs";
 
 /** A job step by step. It yields its progress; sent `true`, it ends with the best it has. */
 export type Steps<Kind extends JobKind> = Generator<Jobs[Kind]["progress"], Jobs[Kind]["answer"], boolean | undefined>;
@@ -56,18 +56,23 @@ export const RUN: { readonly [Kind in JobKind]: (farm: JobFarm, ask: Jobs[Kind][
     return points;
   },
   *verdicts(farm, { seasonYear, keptBedIds }) {
-    // Whoever asked may have gone on to other beds while this waited.
+    const worths: BedWorth[] = [];
+    // Whoever asked may have gone on to other beds meanwhile: part of an answer is of no use to anybody.
     if (yield null) return [];
-    return bedVerdicts(farm.season(seasonYear), keptBedIds).map((verdict) => ({
-      bedId: verdict.bed.id,
-      isKept: verdict.isKept,
-      worthCents: verdict.worthCents,
-      breakEvenShare: verdict.breakEvenShare,
-      expectedShare: verdict.expectedShare,
-      weeks: verdict.weeks,
-      focalStems: verdict.focalStems,
-      wouldBreak: verdict.wouldBreak,
-    }));
+    for (const verdict of bedVerdicts(farm.season(seasonYear), keptBedIds)) {
+      worths.push({
+        bedId: verdict.bed.id,
+        isKept: verdict.isKept,
+        worthCents: verdict.worthCents,
+        breakEvenShare: verdict.breakEvenShare,
+        expectedShare: verdict.expectedShare,
+        weeks: verdict.weeks,
+        focalStems: verdict.focalStems,
+        wouldBreak: verdict.wouldBreak,
+      });
+      if (yield null) return [];
+    }
+    return worths;
   },
   *sample({ snapshot }, { plans, seasonYear, ...run }) {
     return plans.map((keptBedIds) =>

@@ -19,7 +19,7 @@ export type Programme = {
 
 /**
  * `optimal`: nothing is cheaper, for whole-number programmes to within half a unit of cost, which with whole costs is exact.
- * `infeasible`: nothing keeps to the rows. `stopped`: out of time; `bound` still holds, and `columns` is the best found, if
+ * `infeasible`: nothing keeps to the rows. `stopped`: told to stop; `bound` still holds, and `columns` is the best found, if
  * `objective` is finite. `reducedCosts` is filled for programmes without whole columns: what each column off its bound would cost.
  */
 export type ProgrammeAnswer = {
@@ -46,23 +46,27 @@ export type OpenProgramme = {
 /** The solver, as an argument: whoever plans need not know which it is. */
 export type MixedIntegerSolver = {
   /**
-   * @param secondsAtMost  of one solve; none unless given
+   * @param isStopped  asked again and again within a solve of whole columns: once it says so, the solve ends as `stopped`
    * @throws RangeError if there is no column
    */
-  readonly open: (programme: Programme, secondsAtMost?: number) => OpenProgramme;
+  readonly open: (programme: Programme, isStopped?: () => boolean) => OpenProgramme;
 };
 
 let loaded: Promise<MixedIntegerSolver> | null = null;
 
 /** The HiGHS solver (https://highs.dev, MIT licence), compiled to WebAssembly. Loaded once, however often it is asked for. */
 export function loadMixedIntegerSolver(): Promise<MixedIntegerSolver> {
-  loaded ??= loadHighs().then((highs) => ({ open: (programme, seconds) => open(highs, programme, seconds) }));
+  loaded ??= loadHighs().then((highs) => ({ open: (programme, isStopped) => open(highs, programme, isStopped) }));
   return loaded;
 }
 
 /** One solve of one programme. */
-export function solveOnce(solver: MixedIntegerSolver, programme: Programme, secondsAtMost?: number): ProgrammeAnswer {
-  const opened = solver.open(programme, secondsAtMost);
+export function solveOnce(
+  solver: MixedIntegerSolver,
+  programme: Programme,
+  isStopped?: () => boolean,
+): ProgrammeAnswer {
+  const opened = solver.open(programme, isStopped);
   try {
     return opened.solve();
   } finally {
@@ -70,7 +74,7 @@ export function solveOnce(solver: MixedIntegerSolver, programme: Programme, seco
   }
 }
 
-function open(highs: Highs, programme: Programme, secondsAtMost?: number): OpenProgramme {
+function open(highs: Highs, programme: Programme, isStopped: () => boolean = () => false): OpenProgramme {
   const columnCount = programme.costs.length;
   if (columnCount === 0) throw new RangeError("costs must name at least one column, got none");
   const hasWhole = programme.isWhole.some(Boolean);
@@ -85,11 +89,10 @@ function open(highs: Highs, programme: Programme, secondsAtMost?: number): OpenP
     ...(hasWhole ? { integrality: programme.isWhole.map((whole) => (whole ? integer : continuous)) } : {}),
   });
   model.options.set({ output_flag: false, mip_rel_gap: 0, mip_abs_gap: 0.5 });
-  if (secondsAtMost !== undefined) model.options.set("time_limit", secondsAtMost);
   return {
     solve: () => {
       model.zeroAllClocks();
-      model.run();
+      model.run(hasWhole ? interruptedWhen(highs, isStopped) : undefined);
       return answerOf(highs, model, columnCount, hasWhole);
     },
     addRows: (rows) => {
@@ -105,6 +108,14 @@ function open(highs: Highs, programme: Programme, secondsAtMost?: number): OpenP
     },
     close: () => model.dispose(),
   };
+}
+
+/** HiGHS asks between its own steps, in the search for whole columns and within each programme that it solves on the way. */
+function interruptedWhen({ constants: { callbackType } }: Highs, isStopped: () => boolean) {
+  const ask = (event: { readonly interrupt: () => void }): undefined => {
+    if (isStopped()) event.interrupt();
+  };
+  return { [callbackType.mipInterrupt]: ask, [callbackType.simplexInterrupt]: ask };
 }
 
 /** Rows as compressed arrays. */
@@ -128,7 +139,7 @@ function answerOf(
   columnCount: number,
   hasWhole: boolean,
 ): ProgrammeAnswer {
-  const { optimal, infeasible, unboundedOrInfeasible, timeLimit } = highs.constants.modelStatus;
+  const { optimal, infeasible, unboundedOrInfeasible, interrupted } = highs.constants.modelStatus;
   const status = model.getModelStatus();
   if (status === infeasible || status === unboundedOrInfeasible) {
     const none = new Float64Array(0);
@@ -142,7 +153,7 @@ function answerOf(
       rowSums: none,
     };
   }
-  if (status !== optimal && status !== timeLimit)
+  if (status !== optimal && status !== interrupted)
     throw new RangeError(`the programme must have a least cost, the solver ends with model status ${status}`);
   const { colValue, colDual, rowValue } = model.getSolution();
   const objective = model.getObjectiveValue();
@@ -150,7 +161,7 @@ function answerOf(
   return {
     status: status === optimal ? "optimal" : "stopped",
     objective,
-    bound: status === timeLimit && !hasWhole ? Number.NEGATIVE_INFINITY : bound,
+    bound,
     columns: colValue.subarray(0, columnCount),
     reducedCosts: hasWhole ? new Float64Array(0) : colDual,
     rowSums: rowValue,

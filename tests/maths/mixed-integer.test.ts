@@ -69,6 +69,28 @@ describe("the solver", () => {
     opened.close();
   });
 
+  test("told to stop in the midst of a hard programme, it ends as stopped, after a few more questions at most", () => {
+    const random = seededRandom(5);
+    const columns = [...Array(80).keys()];
+    const row = (): Programme["rows"][number] => {
+      const coefficients = columns.map(() => wholeBetween(random, 1, 1000));
+      const upper = Math.floor(coefficients.reduce((sum, weight) => sum + weight, 0) / 3);
+      return { lower: Number.NEGATIVE_INFINITY, upper, columns, coefficients };
+    };
+    const hard: Programme = {
+      costs: columns.map(() => -wholeBetween(random, 1, 1000)),
+      lowers: columns.map(() => 0),
+      uppers: columns.map(() => 1),
+      isWhole: columns.map(() => true),
+      rows: Array.from({ length: 30 }, row),
+    };
+    let askedCount = 0;
+    const answer = solveOnce(solver, hard, () => ++askedCount > 20);
+    expect(answer.status).toBe("stopped");
+    expect(askedCount).toBeLessThan(40);
+    expect(answer.bound).toBeLessThanOrEqual(answer.objective);
+  });
+
   test("agrees with every subset tried, on 30 seeded knapsacks of 10 things", () => {
     for (let seed = 1; seed <= 30; seed++) {
       const random = seededRandom(seed);

@@ -1,4 +1,4 @@
-import type { MixedIntegerSolver, Programme, ProgrammeRow } from "#lib/maths/mixed-integer";
+import { type MixedIntegerSolver, type Programme, type ProgrammeRow, solveOnce } from "#lib/maths/mixed-integer";
 import { SwitchCosts } from "./keep-or-dig-costs";
 import { cutRow, limitRow } from "./keep-or-dig-master";
 import { keepsTo, type Setting } from "./keep-or-dig-problem";
@@ -29,10 +29,14 @@ export type FewestProgress = {
   readonly boundKeptCount: number;
 };
 
-/** Finds first the least stems short, then the fewest beds that leave no more. Yields its progress; send `true` to stop with the best so far. */
+/**
+ * Finds first the least stems short, then the fewest beds that leave no more. Yields its progress; send `true` to stop with the best so far.
+ * @param isStopped  asked within the count of beds, which is one long solve; once it says so the search stops as if `true` had been sent
+ */
 export function* fewestBeds(
   season: WinterSeason,
   solver: MixedIntegerSolver,
+  isStopped: () => boolean = () => false,
 ): Generator<FewestProgress, FewestBeds, boolean | undefined> {
   const { openBeds, limits } = season;
   const costs = focalCosts(season);
@@ -40,7 +44,7 @@ export function* fewestBeds(
   const starts = [none, openBeds.map(() => true)];
   const { status, best, boundCents } = yield* searchSettings(solver, costs, limits, starts, shortProgress);
   if (status !== "optimal" || !best) return answer(season, costs, status, best?.setting ?? none, boundCents);
-  const trimmed = yield* fewest(season, solver, costs, best);
+  const trimmed = yield* fewest(season, solver, costs, best, isStopped);
   return answer(season, costs, trimmed ? "optimal" : "stopped", trimmed ?? best.setting, best.cents);
 }
 
@@ -60,6 +64,7 @@ function* fewest(
   solver: MixedIntegerSolver,
   costs: SwitchCosts,
   { setting: cheapest, cents: leastCents }: Costed,
+  isStopped: () => boolean,
 ): Generator<FewestProgress, Setting | null, boolean | undefined> {
   const switchCount = cheapest.length;
   if (switchCount === 0) return cheapest;
@@ -69,13 +74,15 @@ function* fewest(
   const rows = [...limits.map(limitRow), ...(partColumns.length ? [budget] : [])];
   for (let isWhole = false; ; ) {
     const columns = [...cheapest, ...costs.parts];
-    const { columns: found, objective } = solved(solver, {
+    const counted: Programme = {
       costs: columns.map((_, column) => (column < switchCount ? 1 : 0)),
       lowers: columns.map(() => 0),
       uppers: columns.map((_, column) => (column < switchCount ? 1 : Number.POSITIVE_INFINITY)),
       isWhole: columns.map((_, column) => isWhole && column < switchCount),
       rows,
-    });
+    };
+    const { status, columns: found, objective } = solveOnce(solver, counted, isStopped);
+    if (status === "stopped") return null;
     const on = Array.from(found.subarray(0, switchCount), (share) => (isWhole ? Math.round(share) : share));
     const setting = on.map((share) => share > 0.5);
     if (isWhole && keepsTo(limits, setting) && costs.cents(setting) <= leastCents) return setting;
@@ -91,15 +98,6 @@ function* fewest(
     const boundKeptCount = Math.ceil(objective - 0.001);
     const keptCount = cheapest.filter(Boolean).length;
     if (yield { focalShortStems: leastCents, boundShortStems: leastCents, keptCount, boundKeptCount }) return null;
-  }
-}
-
-function solved(solver: MixedIntegerSolver, programme: Programme) {
-  const opened = solver.open(programme);
-  try {
-    return opened.solve();
-  } finally {
-    opened.close();
   }
 }
 

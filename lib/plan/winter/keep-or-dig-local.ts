@@ -3,33 +3,48 @@ import { keepsTo, type Setting, type SwitchLimit } from "./keep-or-dig-problem";
 
 /**
  * Improves a setting by turning one switch, or two the opposite way, until no such step helps. The cuts say beforehand what a step would
- * cost at least, so that few flows are solved: only steps that could beat the setting, the most promising first.
+ * cost at least, so that few flows are solved: only steps that could beat the setting, the most promising first. Yields after every setting that it
+ * looks at, for whoever walks it to breathe or to leave: on a large farm one step looks at thousands.
  * @param start  keeps to the limits
  */
-export function improved(costs: SwitchCosts, limits: readonly SwitchLimit[], start: Setting): Setting {
+export function* improved(
+  costs: SwitchCosts,
+  limits: readonly SwitchLimit[],
+  start: Setting,
+): Generator<void, Setting, void> {
   let best = start;
   for (;;) {
-    const better = betterStep(costs, limits, best);
+    const better = yield* betterStep(costs, limits, best);
     if (!better) return best;
     best = better;
   }
 }
 
-function betterStep(costs: SwitchCosts, limits: readonly SwitchLimit[], from: Setting): Setting | undefined {
+function* betterStep(
+  costs: SwitchCosts,
+  limits: readonly SwitchLimit[],
+  from: Setting,
+): Generator<void, Setting | null, void> {
   const cents = costs.cents(from);
-  const hopeful = steps(from)
-    .filter((setting) => keepsTo(limits, setting))
-    .map((setting) => ({ setting, atLeast: costs.centsAtLeast(setting) }))
-    .filter(({ atLeast }) => atLeast < cents)
-    .sort((a, b) => a.atLeast - b.atLeast);
-  return hopeful.find(({ setting }) => costs.centsAtLeast(setting) < cents && costs.cents(setting) < cents)?.setting;
+  const hopeful: { setting: Setting; atLeast: number }[] = [];
+  for (const setting of steps(from)) {
+    const atLeast = keepsTo(limits, setting) ? costs.centsAtLeast(setting) : cents;
+    if (atLeast < cents) hopeful.push({ setting, atLeast });
+    yield;
+  }
+  hopeful.sort((a, b) => a.atLeast - b.atLeast);
+  for (const { setting } of hopeful) {
+    if (costs.centsAtLeast(setting) < cents && costs.cents(setting) < cents) return setting;
+    yield;
+  }
+  return null;
 }
 
 /** Every setting one turn away, then every swap of one that is on for one that is off. */
-function steps(from: Setting): Setting[] {
+function* steps(from: Setting): Generator<Setting> {
   const turned = (setting: Setting, index: number) => setting.with(index, !setting[index]);
-  const single = from.map((_, index) => turned(from, index));
+  for (const index of from.keys()) yield turned(from, index);
   const on = [...from.keys()].filter((index) => from[index]);
   const off = [...from.keys()].filter((index) => !from[index]);
-  return [...single, ...on.flatMap((out) => off.map((into) => turned(turned(from, out), into)))];
+  for (const out of on) for (const into of off) yield turned(turned(from, out), into);
 }

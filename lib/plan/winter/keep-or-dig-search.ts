@@ -29,7 +29,8 @@ const WORTHWHILE_SHARE = 0.02;
 
 /**
  * Finds the cheapest setting that keeps to the limits, and proves it: branch and bound over the relaxed master, with cuts wherever it is
- * too hopeful. Yields after every round of the root and every branch; send `true` to stop with the best so far and a bound that holds.
+ * too hopeful. Yields after every round of cuts and every setting that is looked at on the way, so that no step solves more than a few
+ * flows and relaxations; send `true` to stop with the best so far and a bound that holds.
  * @param starts  settings to begin with; those that break a limit are passed over
  * @param report  what to yield of the progress
  */
@@ -44,8 +45,8 @@ export function* searchSettings<Report>(
   const search = new Search(solver, costs, limits);
   try {
     for (const start of starts) search.consider(start);
-    while (search.cutRoot()) if (yield report(search.progress())) return { ...search.progress(), status: "stopped" };
-    while (search.branch()) if (yield report(search.progress())) return { ...search.progress(), status: "stopped" };
+    for (const _ of search.steps())
+      if (yield report(search.progress())) return { ...search.progress(), status: "stopped" };
     return { ...search.progress(), status: search.best ? "optimal" : "infeasible" };
   } finally {
     search.close();
@@ -97,8 +98,14 @@ class Search {
     if (!this.best || cents < this.best.cents) this.best = { setting, cents };
   }
 
+  /** The whole search. Between any two steps the best and the bound hold. */
+  *steps(): Generator<void> {
+    while (yield* this.#cutRoot()) yield;
+    while (yield* this.#branch()) yield;
+  }
+
   /** One round of cuts with every switch open; false when there are no more, or nothing keeps to the limits. */
-  cutRoot(): boolean {
+  *#cutRoot(): Generator<void, boolean> {
     const relaxed = this.#master.relax(this.#root);
     if (!relaxed) {
       this.#boundCents = Number.POSITIVE_INFINITY;
@@ -110,20 +117,20 @@ class Search {
     const added = cutOff(this.#master, this.#costs, relaxed, inside);
     this.#inside = relaxed.on.map((share, index) => (share + inside[index]) / 2);
     if (added > 0) return true;
-    this.#improve();
+    yield* this.#improve();
     if (this.best) fixedByPrice(this.#root, relaxed, this.best.cents);
     this.#open.push({ bounds: this.#root, boundCents: relaxed.boundCents });
     return false;
   }
 
   /** Tries to better the best by small steps. */
-  #improve(): void {
+  *#improve(): Generator<void> {
     if (this.best && this.best.cents > this.#boundCents)
-      this.consider(improved(this.#costs, this.#limits, this.best.setting));
+      this.consider(yield* improved(this.#costs, this.#limits, this.best.setting));
   }
 
   /** Takes the most hopeful branch: cuts, and splits it unless it is settled. False when none is left. */
-  branch(): boolean {
+  *#branch(): Generator<void, boolean> {
     const most = this.best?.cents ?? Number.POSITIVE_INFINITY;
     this.#open = this.#open.filter(({ boundCents }) => boundCents < most).sort((a, b) => b.boundCents - a.boundCents);
     const branch = this.#open.pop();
@@ -134,8 +141,8 @@ class Search {
     this.#branchCount++;
     this.#boundCents = branch.boundCents;
     const before = this.best;
-    this.#open.push(...this.#settle(branch));
-    if (this.best !== before) this.#improve();
+    this.#open.push(...(yield* this.#settle(branch)));
+    if (this.best !== before) yield* this.#improve();
     this.#boundCents = this.#open.reduce(
       (least, open) => Math.min(least, open.boundCents),
       this.best?.cents ?? Number.POSITIVE_INFINITY,
@@ -144,9 +151,10 @@ class Search {
   }
 
   /** The branches that a branch leaves: none when it is settled. */
-  #settle({ bounds, boundCents }: Branch): Branch[] {
+  *#settle({ bounds, boundCents }: Branch): Generator<void, Branch[]> {
     let lastCents = boundCents;
     for (let round = 1; ; round++) {
+      if (round > 1) yield;
       const relaxed = this.#master.relax(bounds);
       const most = () => this.best?.cents ?? Number.POSITIVE_INFINITY;
       if (!relaxed || relaxed.boundCents >= most()) return [];

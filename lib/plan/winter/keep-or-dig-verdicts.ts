@@ -25,11 +25,14 @@ export type BedVerdict = WinterBed & {
   readonly wouldBreak: readonly string[];
 };
 
-/** A verdict on every candidate bed, in order. @throws RangeError if a bed kept is no candidate or has a flag */
-export function bedVerdicts(season: WinterSeason, keptBedIds: readonly number[]): BedVerdict[] {
+/**
+ * A verdict on every candidate bed, in order, one a step: a bed takes a dozen flows, and a large farm has hundreds of beds.
+ * @throws RangeError if a bed kept is no candidate or has a flag
+ */
+export function* bedVerdicts(season: WinterSeason, keptBedIds: readonly number[]): Generator<BedVerdict> {
   const setting = settingOf(season, keptBedIds);
   const isKept = fates(season, setting);
-  return season.futures.beds.map((_, bed) => verdict(season, setting, isKept, bed));
+  for (const bed of season.futures.beds.keys()) yield verdict(season, setting, isKept, bed);
 }
 
 function verdict(season: WinterSeason, setting: Setting, isKept: Setting, bed: number): BedVerdict {

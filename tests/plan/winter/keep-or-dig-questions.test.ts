@@ -72,7 +72,7 @@ describe("bed by bed", () => {
       const season = winterSeason(snapshot, SEASON);
       const choice = finished(chooseBeds(snapshot, SEASON, solver, season));
       if (choice.status !== "optimal") continue;
-      const verdicts = bedVerdicts(season, choice.keptBedIds);
+      const verdicts = [...bedVerdicts(season, choice.keptBedIds)];
       const isKept = verdicts.map((row) => row.isKept);
       const now = costOf(season.futures, isKept);
       verdicts.forEach((row, bed) => {
@@ -90,7 +90,7 @@ describe("bed by bed", () => {
     for (let seed = 931; seed <= 945; seed++) {
       const season = winterSeason(winterFarm(seed, 20, 14, false), SEASON);
       const { beds, shiftAt, snapshot } = season.futures;
-      bedVerdicts(season, []).forEach(({ breakEvenShare, plantings, bed: { id } }, bed) => {
+      [...bedVerdicts(season, [])].forEach(({ breakEvenShare, plantings, bed: { id } }, bed) => {
         const cents = (share: number) => {
           const isKept = beds.map((_, index) => index === bed);
           const rows = plantings.map(({ kept }) => ({ ...kept.planting, winterSurvivalShare: share }));
@@ -114,7 +114,7 @@ describe("bed by bed", () => {
 
   test("[K8] a bed that is no candidate, or has a flag, cannot be asked for as kept", () => {
     const season = winterSeason(winterFarm(931, 20, 14), SEASON);
-    expect(() => bedVerdicts(season, [1])).toThrow(RangeError);
+    expect(() => [...bedVerdicts(season, [1])]).toThrow(RangeError);
   });
 });
 
