@@ -40,6 +40,14 @@ test("only app/clock.ts reads the clock of the screens", () => {
   expect(pathsWhere("app", ({ text }) => /\bnew Date\(\)|\bDate\.now\b/.test(text))).toEqual(["app/clock.ts"]);
 });
 
+test("where a need or a stem lies in a flow is known to the match alone", () => {
+  const index = /\b(firstNeed|firstSupply|firstPassage|firstServingArc|varietyOfSupply|varietyOfPassage)\b/;
+  const touches = (folder: string) => pathsWhere(folder, ({ text }) => index.test(text));
+  expect(
+    [...touches("lib"), ...touches("app")].filter((path) => !/^lib\/plan\/road\/match[a-z-]*\.ts$/.test(path)),
+  ).toEqual([]);
+});
+
 test("the house has the rooms it was built with, and no others", () => {
   const built = new Set(["node_modules", "coverage"]);
   const folders = readdirSync(".", { withFileTypes: true })

@@ -3,10 +3,10 @@ import { type FarmSize, LARGE, seededFarm, TYPICAL, VERY_LARGE } from "#demo/see
 import type { Snapshot } from "#lib/domain/snapshot";
 import { checkFlow } from "#lib/maths/check-flow";
 import { type FlowNetwork, minCostFlow } from "#lib/maths/min-cost-flow";
-import { buyInCropFinder } from "#lib/plan/road/fit";
+import { buyInFinder } from "#lib/plan/road/buy-in";
 import { forecast } from "#lib/plan/road/forecast";
 import { matchNetwork } from "#lib/plan/road/match-network";
-import { type Need, needs } from "#lib/plan/road/needs";
+import { needs } from "#lib/plan/road/needs";
 import { plan } from "#lib/plan/road/plan";
 import { supplyOf } from "#lib/plan/road/supply";
 import { type BenchRow, timed } from "./timing";
@@ -65,8 +65,7 @@ export async function planRows(): Promise<{ rows: BenchRow[]; lines: string[] }>
 }
 
 function networkBuilder(farm: Snapshot) {
-  const buyInCrop = buyInCropFinder(farm.crops);
-  const price = (need: Need) => buyInCrop(need)?.buyInCents.count ?? 1;
+  const price = buyInFinder(farm.crops).centsOf;
   const supplies = supplyOf(farm, forecast(farm, SEASON).plantings, SEASON);
   const asked = needs(farm, SEASON);
   return () => matchNetwork(farm.farm, supplies, asked, price);

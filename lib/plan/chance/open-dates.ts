@@ -1,6 +1,6 @@
 import { type Day, mondayOf, toDay, toDayNumber } from "#lib/domain/day";
 import { COLOURS, type Colour } from "#lib/domain/words";
-import { holdWindow } from "#lib/plan/road/match-network";
+import { holdWindow } from "#lib/plan/road/hold-window";
 import type { Plan } from "#lib/plan/road/plan";
 import { StemsByDay } from "#lib/plan/road/stems-left";
 import type { Band, OpenDayBand } from "./simulation-summary";

@@ -1,5 +1,4 @@
 import type { Snapshot } from "#lib/domain/snapshot";
-import { buyInCropFinder } from "#lib/plan/road/fit";
 import { plan } from "#lib/plan/road/plan";
 import { winterBeds, withKeptBeds } from "#lib/plan/winter/beds";
 import type { Spreads } from "./sample-spreads";
@@ -11,7 +10,6 @@ import {
   type SampledKeepPlan,
 } from "./simulated-costs";
 import { sampleSeasons } from "./simulation";
-import { claimCentsOf } from "./simulation-network";
 import type { SeasonSamples } from "./simulation-samples";
 
 /** `winterCents` is what the winter costs when these beds are kept and the other candidates dug; left out, the farm's own rates say. */
@@ -44,9 +42,10 @@ export function keepPlanOf(
   samples: SeasonSamples,
 ): SampledKeepPlan {
   const { match } = plan(farm, seasonYear);
-  const buyInCrop = buyInCropFinder(farm.crops);
-  const claimCents = claimCentsOf(farm.farm, match.needs, (need) => buyInCrop(need)?.buyInCents.count ?? 1);
-  const expected = match.needs.reduce((sum, _, index) => sum + match.shortStems[index] * claimCents[index], 0);
+  const expected = match.needs.reduce(
+    (sum, _, index) => sum + match.shortStems[index] * match.network.shortCentsOf(index),
+    0,
+  );
   return {
     keptBedIds,
     winterCents,

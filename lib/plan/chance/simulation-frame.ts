@@ -1,7 +1,7 @@
 import { type Day, mondayNumber, toDay, toDayNumber } from "#lib/domain/day";
 import type { Farm } from "#lib/domain/farm";
 import { COLOURS, type Colour, ROLES, type Role } from "#lib/domain/words";
-import { holdWindow } from "#lib/plan/road/match-network";
+import { holdWindow } from "#lib/plan/road/hold-window";
 import type { Need } from "#lib/plan/road/needs";
 import type { VarietySupply } from "#lib/plan/road/supply";
 

@@ -2,7 +2,8 @@ import { type Day, mondayOf, toDay } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { ROLES } from "#lib/domain/words";
 import { type FlowSolution, minCostFlow } from "#lib/maths/min-cost-flow";
-import { buyInCropFinder } from "#lib/plan/road/fit";
+import { buyInFinder } from "#lib/plan/road/buy-in";
+import { MatchOfStems, type ThinnedNetwork } from "#lib/plan/road/match-of-stems";
 import { type Need, needs } from "#lib/plan/road/needs";
 import { type SampledSeason, seasonSampler } from "./sample-season";
 import { DEFAULT_SPREADS, type Spreads } from "./sample-spreads";
@@ -15,7 +16,6 @@ import {
   saturdaysOf,
   weekReach,
 } from "./simulation-frame";
-import { type SeasonNetwork, SimulationNetwork } from "./simulation-network";
 import type { SeasonSamples } from "./simulation-samples";
 import { SimulationSupply } from "./simulation-supply";
 
@@ -53,7 +53,7 @@ export function sampleSeasons(
 }
 
 /** One season matched: its network with the cheapest flow, which `checkFlow` can prove. Good until the next season is matched. */
-export type MatchedSeason = { readonly network: SeasonNetwork; readonly solution: FlowSolution };
+export type MatchedSeason = { readonly network: ThinnedNetwork; readonly solution: FlowSolution };
 
 /** Everything about a farm's season that chance does not touch, made once; then season after season. */
 export class Simulation {
@@ -61,7 +61,7 @@ export class Simulation {
   readonly season: (index: number) => SampledSeason;
   readonly #needs: readonly Need[];
   readonly #supply: SimulationSupply;
-  readonly #network: SimulationNetwork;
+  readonly #network: MatchOfStems;
   readonly #weekReach: Reach;
   readonly #openReach: Reach;
   readonly #bunchStems: readonly number[];
@@ -71,17 +71,12 @@ export class Simulation {
 
   constructor(snapshot: Snapshot, seasonYear: number, seed: number, { spreads, openDays }: SimulationOptions = {}) {
     const { farm } = snapshot;
-    const buyInCrop = buyInCropFinder(snapshot.crops);
+    const { cropOf, centsOf } = buyInFinder(snapshot.crops);
     this.#needs = needs(snapshot, seasonYear);
     this.season = seasonSampler(snapshot, seasonYear, seed, spreads ?? DEFAULT_SPREADS);
     this.#supply = new SimulationSupply(snapshot, seasonYear);
     const { possible, nodeCount } = this.#supply;
-    this.#network = new SimulationNetwork(
-      farm,
-      possible,
-      this.#needs,
-      (need) => buyInCrop(need)?.buyInCents.count ?? 1,
-    );
+    this.#network = new MatchOfStems(farm, possible, this.#needs, centsOf);
     this.#stems = new Int32Array(nodeCount);
     const mondays = mondaysOf(possible, this.#needs);
     this.frame = {
@@ -98,14 +93,14 @@ export class Simulation {
     };
     this.#weekReach = weekReach(farm, possible, this.#needs, mondays);
     this.#openReach = openReach(farm, possible, this.frame.openDays, this.frame.openColours);
-    this.#bunchStems = this.#needs.map((need) => buyInCrop(need)?.bunchStems.count ?? 1);
-    this.#stemCents = this.#needs.map((need) => buyInCrop(need)?.buyInCents.count ?? 0);
+    this.#bunchStems = this.#needs.map((need) => cropOf(need)?.bunchStems.count ?? 1);
+    this.#stemCents = this.#needs.map((need) => cropOf(need)?.buyInCents.count ?? 0);
   }
 
   /** The cheapest match of a season. */
   matched(season: number): MatchedSeason {
     this.#supply.stemsOf(this.season(season), this.#stems);
-    const network = this.#network.ofSeason(this.#stems);
+    const network = this.#network.ofStems(this.#stems);
     return { network, solution: minCostFlow(network.flow) };
   }
 
@@ -113,24 +108,18 @@ export class Simulation {
   walk(season: number, index: number, samples: SeasonSamples): void {
     const { network, solution } = this.matched(season);
     add(this.#weekReach, this.#stems, samples.reachableStems, index * this.frame.mondays.length * ROLES.length);
-    this.#takeGiven(network, solution);
+    network.takeGiven(this.#stems, solution);
     const { openDays, openColours } = this.frame;
     add(this.#openReach, this.#stems, samples.openStems, index * openDays.length * openColours.length);
-    const firstNeed = index * this.#needs.length;
+    const row = index * this.#needs.length;
     for (let need = 0; need < this.#needs.length; need++) {
-      const short = solution.unmet[network.firstNeed + need];
+      const short = network.unmetOf(need, solution);
       if (short === 0) continue;
       const bought = Math.ceil(short / this.#bunchStems[need]) * this.#bunchStems[need];
-      samples.shortStems[firstNeed + need] = short;
+      samples.shortStems[row + need] = short;
       samples.buyInCents[index] += Math.round(bought * this.#stemCents[need]);
-      samples.claimCents[index] += short * this.#network.claimCents[need];
+      samples.claimCents[index] += short * this.#network.shortCentsOf(need);
     }
-  }
-
-  /** Leaves in the supply only what nobody has claimed. */
-  #takeGiven({ flow, firstServingArc, nodeOfSupply }: SeasonNetwork, solution: FlowSolution): void {
-    for (let arc = 0; arc < firstServingArc; arc++)
-      if (solution.flow[arc] > 0) this.#stems[nodeOfSupply[flow.from[arc]]] -= solution.flow[arc];
   }
 }
 

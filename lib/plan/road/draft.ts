@@ -1,6 +1,6 @@
 import type { BookingDraft } from "#lib/domain/booking";
 import { ById } from "#lib/domain/snapshot";
-import { buyInCropFinder } from "./fit";
+import { buyInFinder } from "./buy-in";
 import { type Gap, gaps } from "./gaps";
 import { type Match, match } from "./match";
 import { type Need, needsOf } from "./needs";
@@ -20,14 +20,8 @@ const NEW_BOOKING_ID = 0;
 export function withDraft(plan: Plan, draft: BookingDraft, bookingId: number | null): DraftPlan {
   const { farm, crops, recipes } = plan.snapshot;
   const draftId = bookingId ?? NEW_BOOKING_ID;
-  const buyInCrop = buyInCropFinder(crops);
   const own = draft.status === "cancelled" ? [] : needsOf({ ...draft, id: draftId }, new ById("recipe", recipes));
-  const matched = match(
-    farm,
-    plan.match.supplies,
-    inOrder(plan.match.needs, own, draftId),
-    (need) => buyInCrop(need)?.buyInCents.count ?? 1,
-  );
+  const matched = match(farm, plan.match.supplies, inOrder(plan.match.needs, own, draftId), buyInFinder(crops).centsOf);
   return { match: matched, gaps: gaps(farm, matched), draftId };
 }
 

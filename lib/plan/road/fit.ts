@@ -1,6 +1,5 @@
 import type { Crop, Variety } from "#lib/domain/crop";
-import type { Snapshot } from "#lib/domain/snapshot";
-import { COLOURS, type Colour, ROLES, type Role } from "#lib/domain/words";
+import { COLOURS, type Colour } from "#lib/domain/words";
 import type { Need } from "./needs";
 
 /**
@@ -47,32 +46,4 @@ export function colourFitCents({ colours }: Asked, colour: Colour): number | nul
 /** What age costs, in cents: nothing for the freshest stem allowed, `AGE_CENTS` for one held the crop's whole hold [M3]. */
 export function ageCents(heldDays: number, leadDays: number, holdDays: number): number {
   return holdDays <= leadDays ? 0 : Math.round((AGE_CENTS * (heldDays - leadDays)) / (holdDays - leadDays));
-}
-
-/**
- * The crop whose price and bunch a need is bought in at: the named crop, else the crop with the median price among those whose usual
- * role it is (the lower of the two middle ones), else among all that can take the role; never one that the booking will not have. Null when
- * no crop can.
- */
-export function buyInCropFinder(
-  crops: Snapshot["crops"],
-): (need: Pick<Asked, "role" | "cropId" | "booking">) => Crop | null {
-  const ofId = new Map(crops.map((crop) => [crop.id, crop]));
-  const ofRole = new Map<Role, Crop | null>(ROLES.map((role) => [role, middleCrop(crops, role)]));
-  return ({ cropId, role, booking: { unacceptableCropIds: refused } }) => {
-    if (cropId !== null && ofId.has(cropId)) return ofId.get(cropId) ?? null;
-    const usual = ofRole.get(role) ?? null;
-    if (!usual || !refused.includes(usual.id)) return usual;
-    return middleCrop(
-      crops.filter((crop) => !refused.includes(crop.id)),
-      role,
-    );
-  };
-}
-
-function middleCrop(crops: Snapshot["crops"], role: Role): Crop | null {
-  const usual = crops.filter((crop) => crop.usualRole === role);
-  const able = usual.length ? usual : crops.filter((crop) => crop.roles.includes(role));
-  const byPrice = [...able].sort((a, b) => a.buyInCents.count - b.buyInCents.count || a.id - b.id);
-  return byPrice[Math.floor((byPrice.length - 1) / 2)] ?? null;
 }

@@ -1,6 +1,6 @@
 import type { Farm } from "#lib/domain/farm";
+import { holdWindow } from "./hold-window";
 import type { Match } from "./match";
-import { holdWindow } from "./match-network";
 import type { Need } from "./needs";
 import { StemsByDay } from "./stems-left";
 

@@ -1,3 +1,4 @@
+import { buckets } from "#lib/maths/buckets";
 import type { Match } from "./match";
 
 /**
@@ -17,11 +18,11 @@ export type LimitingCut = {
 export function cutFinder(match: Match): (needIndex: number) => LimitingCut {
   const { network, solution, shortStems, needs } = match;
   const { arcCount, nodeCount, from, to, supply } = network.flow;
-  const into = adjacency(nodeCount, arcCount, to);
-  const outOf = adjacency(nodeCount, arcCount, from);
+  const into = buckets(nodeCount, 0, arcCount, (arc) => to[arc]);
+  const outOf = buckets(nodeCount, 0, arcCount, (arc) => from[arc]);
   return (needIndex) => {
     const reached = new Uint8Array(nodeCount);
-    const queue = [network.firstNeed + needIndex];
+    const queue = [network.nodeOfNeed(needIndex)];
     reached[queue[0]] = 1;
     const reach = (node: number) => {
       if (reached[node]) return;
@@ -29,34 +30,24 @@ export function cutFinder(match: Match): (needIndex: number) => LimitingCut {
       queue.push(node);
     };
     for (let node = queue.pop(); node !== undefined; node = queue.pop()) {
-      for (let place = into.start[node]; place < into.start[node + 1]; place++) reach(from[into.arcs[place]]);
+      for (let place = into.start[node]; place < into.start[node + 1]; place++) reach(from[into.members[place]]);
       for (let place = outOf.start[node]; place < outOf.start[node + 1]; place++)
-        if (solution.flow[outOf.arcs[place]] > 0) reach(to[outOf.arcs[place]]);
+        if (solution.flow[outOf.members[place]] > 0) reach(to[outOf.members[place]]);
     }
     const cut = { needIndexes: [] as number[], needStems: 0, supplyStems: 0, freeStems: 0, shortStems: 0 };
-    for (let node = 0; node < network.firstPassage; node++) {
+    for (let node = 0; node < network.giverCount; node++) {
       if (!reached[node]) continue;
       cut.supplyStems += supply[node];
       cut.freeStems += supply[node];
       for (let place = outOf.start[node]; place < outOf.start[node + 1]; place++)
-        cut.freeStems -= solution.flow[outOf.arcs[place]];
+        cut.freeStems -= solution.flow[outOf.members[place]];
     }
     for (let index = 0; index < needs.length; index++) {
-      if (!reached[network.firstNeed + index]) continue;
+      if (!reached[network.nodeOfNeed(index)]) continue;
       cut.needIndexes.push(index);
       cut.needStems += needs[index].stems;
       cut.shortStems += shortStems[index];
     }
     return cut;
   };
-}
-
-function adjacency(nodeCount: number, arcCount: number, end: Int32Array) {
-  const start = new Int32Array(nodeCount + 1);
-  for (let arc = 0; arc < arcCount; arc++) start[end[arc] + 1]++;
-  for (let node = 0; node < nodeCount; node++) start[node + 1] += start[node];
-  const arcs = new Int32Array(arcCount);
-  const next = start.slice();
-  for (let arc = 0; arc < arcCount; arc++) arcs[next[end[arc]]++] = arc;
-  return { start, arcs };
 }

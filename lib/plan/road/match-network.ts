@@ -1,35 +1,35 @@
 import type { Farm } from "#lib/domain/farm";
 import { ArcList } from "#lib/maths/arc-list";
-import type { FlowNetwork } from "#lib/maths/min-cost-flow";
 import { ageCents, WORST_FIT_CENTS } from "./fit";
 import { Fits } from "./fits";
+import { holdWindow } from "./hold-window";
+import { MatchRuns } from "./match-runs";
 import type { Need } from "./needs";
 import type { VarietySupply } from "./supply";
 
 /**
  * The match as a network: (variety, picking day) → (variety, event day) → need. Substitution and age add up apart from each other, so
- * this says the same as an arc from every cut to every need, with far fewer arcs. Nodes stand in three runs:
- * supplies from 0, passages from `firstPassage`, needs from `firstNeed`.
+ * this says the same as an arc from every cut to every need, with far fewer arcs.
  */
-export type MatchNetwork = {
-  readonly flow: FlowNetwork;
-  readonly firstPassage: number;
-  readonly firstNeed: number;
+export class MatchNetwork extends MatchRuns {
   /** First supply node of each variety, and one past the last. */
   readonly firstSupply: Int32Array;
   /** Index into the varieties of each supply node. */
   readonly varietyOfSupply: Int32Array;
-  readonly dayOfSupply: Int32Array;
   readonly varietyOfPassage: Int32Array;
-  /** First arc that leads from a passage to a need; those before it lead from a supply to a passage. */
-  readonly firstServingArc: number;
-};
 
-/** The crop's hold window before an event: the days on which a stem for it may be cut, both included [M1]. */
-export const holdWindow = (eventDay: number, leadDays: number, holdDays: number) => ({
-  earliest: Math.ceil(eventDay - Math.max(holdDays, leadDays)),
-  latest: eventDay - leadDays,
-});
+  constructor(runs: MatchRuns, firstSupply: Int32Array, varietyOfSupply: Int32Array, varietyOfPassage: Int32Array) {
+    super(runs.flow, runs.firstPassage, runs.firstNeed, runs.firstServingArc);
+    this.firstSupply = firstSupply;
+    this.varietyOfSupply = varietyOfSupply;
+    this.varietyOfPassage = varietyOfPassage;
+  }
+
+  /** The flow's node of a variety's stems on a day, both by their place: in the supplies, and among the variety's days. */
+  nodeOf(supplyIndex: number, dayIndex: number): number {
+    return this.firstSupply[supplyIndex] + dayIndex;
+  }
+}
 
 /** @param buyInCents  price of one stem of the need when bought in */
 export function matchNetwork(
@@ -66,29 +66,20 @@ export function matchNetwork(
   const supply = new Int32Array(nodeCount);
   const unmetCost = new Int32Array(nodeCount);
   const varietyOfSupply = new Int32Array(supplyCount);
-  const dayOfSupply = new Int32Array(supplyCount);
   varieties.forEach(({ days, stems }, variety) => {
     for (let index = 0; index < days.length; index++) {
       const node = firstSupply[variety] + index;
       supply[node] = stems[index];
       varietyOfSupply[node] = variety;
-      dayOfSupply[node] = days[index];
     }
   });
   needs.forEach((need, index) => {
     supply[firstNeed + index] = -need.stems;
     unmetCost[firstNeed + index] = shortCents(need, farm, buyInCents(need));
   });
-  return {
-    flow: { nodeCount, supply, unmetCost, arcCount, from, to, cost },
-    firstPassage,
-    firstNeed,
-    firstSupply,
-    varietyOfSupply,
-    dayOfSupply,
-    varietyOfPassage: passages.varietyOfPassage(),
-    firstServingArc: passages.arcs.count,
-  };
+  const flow = { nodeCount, supply, unmetCost, arcCount, from, to, cost };
+  const runs = new MatchRuns(flow, firstPassage, firstNeed, passages.arcs.count);
+  return new MatchNetwork(runs, firstSupply, varietyOfSupply, passages.varietyOfPassage());
 }
 
 /** What a stem short costs: its buy-in price times the weight of the booking's claim, and always more than the worst fit [M4]. */

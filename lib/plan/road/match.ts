@@ -1,4 +1,5 @@
 import type { Farm } from "#lib/domain/farm";
+import { buckets } from "#lib/maths/buckets";
 import { checkFlow } from "#lib/maths/check-flow";
 import { type FlowSolution, minCostFlow } from "#lib/maths/min-cost-flow";
 import { Fits } from "./fits";
@@ -39,7 +40,7 @@ export function match(
   const fits = new Fits(supplies);
   const network = matchNetwork(farm, supplies, needs, buyInCents, fits);
   const solution = minCostFlow(network.flow);
-  const shortStems = solution.unmet.subarray(network.firstNeed);
+  const shortStems = network.unmetOfAll(solution);
   return { needs, supplies, fits, network, solution, shortStems, servings: servings(supplies, network, solution) };
 }
 
@@ -111,7 +112,9 @@ function servings(supplies: readonly VarietySupply[], network: MatchNetwork, { f
     varietyOfSupply,
   } = network;
   const passageCount = firstNeed - firstPassage;
-  const servingArcs = bucketed(passageCount, firstServingArc, arcCount, flow, (arc) => from[arc] - firstPassage);
+  const servingArcs = buckets(passageCount, firstServingArc, arcCount, (arc) =>
+    flow[arc] > 0 ? from[arc] - firstPassage : -1,
+  );
   const lotReader = new LotReader(supplies, firstSupply, varietyOfSupply);
   const out: Serving[] = [];
   let feeding = 0;
@@ -121,7 +124,7 @@ function servings(supplies: readonly VarietySupply[], network: MatchNetwork, { f
     let arc = feeding - 1;
     let left = arc >= firstFeeding ? flow[arc] : 0;
     for (let index = servingArcs.start[passage]; index < servingArcs.start[passage + 1]; index++) {
-      const serves = servingArcs.arcs[index];
+      const serves = servingArcs.members[index];
       let wanted = flow[serves];
       while (wanted > 0) {
         while (left === 0) left = flow[--arc];
@@ -133,23 +136,6 @@ function servings(supplies: readonly VarietySupply[], network: MatchNetwork, { f
     }
   }
   return out;
-}
-
-/** Arcs that carry something, sorted into buckets, keeping their order within a bucket. */
-function bucketed(
-  bucketCount: number,
-  firstArc: number,
-  endArc: number,
-  flow: Int32Array,
-  bucketOf: (arc: number) => number,
-) {
-  const start = new Int32Array(bucketCount + 1);
-  for (let arc = firstArc; arc < endArc; arc++) if (flow[arc] > 0) start[bucketOf(arc) + 1]++;
-  for (let bucket = 0; bucket < bucketCount; bucket++) start[bucket + 1] += start[bucket];
-  const arcs = new Int32Array(start[bucketCount]);
-  const next = start.slice();
-  for (let arc = firstArc; arc < endArc; arc++) if (flow[arc] > 0) arcs[next[bucketOf(arc)]++] = arc;
-  return { start, arcs };
 }
 
 /** Hands out the lots of each supply node one after the other, so that a need is cut in as few beds as may be. */

@@ -1,7 +1,7 @@
 import type { Problem } from "#lib/domain/problem";
 import type { Snapshot } from "#lib/domain/snapshot";
+import { buyInFinder } from "./buy-in";
 import { type BuyIn, buying } from "./buying";
-import { buyInCropFinder } from "./fit";
 import { type Forecast, forecast, frostDayOf } from "./forecast";
 import { type Gap, gaps } from "./gaps";
 import { type Match, match } from "./match";
@@ -33,10 +33,10 @@ export type Plan = {
  */
 export function plan(snapshot: Snapshot, seasonYear: number, frostDay = frostDayOf(snapshot.farm, seasonYear)): Plan {
   const { farm } = snapshot;
-  const buyInCrop = buyInCropFinder(snapshot.crops);
+  const buyIn = buyInFinder(snapshot.crops);
   const bloom = forecast(snapshot, seasonYear, frostDay);
   const supplies = supplyOf(snapshot, bloom.plantings, seasonYear);
-  const matched = match(farm, supplies, needs(snapshot, seasonYear), (need) => buyInCrop(need)?.buyInCents.count ?? 1);
+  const matched = match(farm, supplies, needs(snapshot, seasonYear), buyIn.centsOf);
   const short = gaps(farm, matched);
   return {
     snapshot,
@@ -47,7 +47,7 @@ export function plan(snapshot: Snapshot, seasonYear: number, frostDay = frostDay
     gaps: short,
     weeks: weeks(farm, matched, short),
     pickList: pickList(matched),
-    buying: buying(farm, short, buyInCrop),
+    buying: buying(farm, short, buyIn.cropOf),
     surplus: surplus(matched),
     problems: bloom.problems,
   };

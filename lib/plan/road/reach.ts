@@ -1,6 +1,6 @@
 import type { Farm } from "#lib/domain/farm";
 import { ROLES } from "#lib/domain/words";
-import { holdWindow } from "./match-network";
+import { holdWindow } from "./hold-window";
 import type { VarietySupply } from "./supply";
 
 /** A week without an event is measured as if it had one on its Saturday. */

@@ -12,7 +12,7 @@ export class StemsByDay {
 
   constructor(match: Match) {
     const { supplies, network } = match;
-    const given = stemsGiven(match);
+    const given = network.stemsGiven(match.solution);
     const first = supplies.reduce((day, { days }) => Math.min(day, days[0]), Number.POSITIVE_INFINITY);
     const last = supplies.reduce((day, { days }) => Math.max(day, days[days.length - 1]), Number.NEGATIVE_INFINITY);
     this.#firstDay = supplies.length ? first : 0;
@@ -28,7 +28,7 @@ export class StemsByDay {
       for (let index = 0; index < days.length; index++) {
         const place = start + days[index] - this.#firstDay + 1;
         sumOfAll[place] = stems[index];
-        sumOfLeft[place] = stems[index] - given[network.firstSupply[supplyIndex] + index];
+        sumOfLeft[place] = stems[index] - given[network.nodeOf(supplyIndex, index)];
       }
       for (let place = start + 1; place < start + places; place++) {
         sumOfAll[place] += sumOfAll[place - 1];
@@ -54,11 +54,4 @@ export class StemsByDay {
     const inSeason = Math.min(Math.max(day - this.#firstDay + 1, 0), this.#dayCount);
     return supplyIndex * (this.#dayCount + 1) + inSeason;
   }
-}
-
-/** Stems that each supply node gives to somebody. */
-export function stemsGiven({ network, solution }: Match): Int32Array {
-  const given = new Int32Array(network.firstPassage);
-  for (let arc = 0; arc < network.firstServingArc; arc++) given[network.flow.from[arc]] += solution.flow[arc];
-  return given;
 }

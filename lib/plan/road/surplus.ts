@@ -1,6 +1,5 @@
 import type { Crop, Variety } from "#lib/domain/crop";
 import type { Match } from "./match";
-import { stemsGiven } from "./stems-left";
 
 /** Stems that nobody has claimed: cut on `cutDay`, of use until `lastUsefulDay`, the end of the crop's hold. Day numbers. */
 export type Surplus = {
@@ -13,13 +12,12 @@ export type Surplus = {
 
 /** All surplus of a season, by variety and then by day. With the stems given it makes up the whole supply [S1]. */
 export function surplus(match: Match): Surplus[] {
-  const given = stemsGiven(match);
+  const given = match.network.stemsGiven(match.solution);
   const out: Surplus[] = [];
   match.supplies.forEach(({ variety, crop, days, stems }, supplyIndex) => {
-    const firstNode = match.network.firstSupply[supplyIndex];
     const usefulDays = Math.floor(crop.holdDays.count);
     for (let index = 0; index < days.length; index++) {
-      const left = stems[index] - given[firstNode + index];
+      const left = stems[index] - given[match.network.nodeOf(supplyIndex, index)];
       if (left === 0) continue;
       out.push({ variety, crop, cutDay: days[index], lastUsefulDay: days[index] + usefulDays, stems: left });
     }

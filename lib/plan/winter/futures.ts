@@ -1,5 +1,5 @@
 import type { Snapshot } from "#lib/domain/snapshot";
-import { buyInCropFinder } from "#lib/plan/road/fit";
+import { buyInFinder } from "#lib/plan/road/buy-in";
 import {
   type Forecast,
   forecast,
@@ -54,8 +54,7 @@ export function winterFutures(snapshot: Snapshot, seasonYear: number): WinterFut
   const suppliesOf = (grown: Forecast["plantings"]) =>
     supplyOf(snapshot, [...others, ...grown, ...everyDay], seasonYear);
   const asked = needs(snapshot, seasonYear);
-  const buyInCrop = buyInCropFinder(snapshot.crops);
-  const buyInCents = (need: Need) => buyInCrop(need)?.buyInCents.count ?? 1;
+  const buyInCents = buyInFinder(snapshot.crops).centsOf;
   const dugSupplies = suppliesOf(forecasts.flatMap(({ dug }) => dug));
   const network = matchNetwork(farm, dugSupplies, asked, buyInCents);
   const nodeOf = nodeFinder(dugSupplies, network);
@@ -90,11 +89,11 @@ const onceADay = (row: Grown): Grown => ({
 const withoutStems = (row: PlantingForecast): PlantingForecast => ({ ...row, cutStems: row.cutStems.map(() => 0) });
 
 /** The supply node of a variety on a day. */
-function nodeFinder(supplies: readonly VarietySupply[], { firstSupply }: MatchNetwork) {
+function nodeFinder(supplies: readonly VarietySupply[], network: MatchNetwork) {
   const found = new Map<string, number>();
   supplies.forEach(({ variety, days }, index) => {
     days.forEach((day, place) => {
-      found.set(`${variety.id}/${day}`, firstSupply[index] + place);
+      found.set(`${variety.id}/${day}`, network.nodeOf(index, place));
     });
   });
   return (varietyId: number, day: number): number => {

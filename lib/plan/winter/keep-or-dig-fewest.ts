@@ -122,14 +122,9 @@ function answer(
 /** The same network with one price: a focal stem short costs 1 and all else nothing, so that a flow costs what it leaves short. */
 function focalCosts({ futures, openBeds }: WinterSeason): SwitchCosts {
   const { network, needs, shifts } = futures;
-  const { flow, firstNeed, firstPassage } = network;
-  const unmetCost = new Int32Array(flow.nodeCount);
-  needs.forEach(({ role }, index) => {
-    unmetCost[firstNeed + index] = role === "focal" ? 1 : 0;
-  });
   return new SwitchCosts({
-    flow: { ...flow, cost: new Int32Array(flow.arcCount), unmetCost },
-    giverCount: firstPassage,
+    flow: network.pricedBy((index) => (needs[index].role === "focal" ? 1 : 0)),
+    giverCount: network.giverCount,
     shifts: openBeds.map((bed) => shifts[bed]),
     cents: openBeds.map(() => 0),
     baseCents: 0,

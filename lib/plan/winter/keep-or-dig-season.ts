@@ -23,14 +23,14 @@ export function winterSeason(snapshot: Snapshot, seasonYear: number): WinterSeas
   const futures = winterFutures(snapshot, seasonYear);
   const { beds, network, shifts } = futures;
   const openBeds = [...beds.keys()].filter((bed) => beds[bed].forbidden.length === 0);
-  const solve = flowSolver(network.flow, network.firstPassage);
+  const solve = flowSolver(network.flow, network.giverCount);
   return {
     futures,
     openBeds,
     limits: winterLimits(snapshot.farm, beds, openBeds),
     costs: new SwitchCosts({
       flow: network.flow,
-      giverCount: network.firstPassage,
+      giverCount: network.giverCount,
       shifts: openBeds.map((bed) => shifts[bed]),
       cents: openBeds.map((bed) => beds[bed].keep.cents - beds[bed].dig.cents),
       baseCents: beds.reduce((sum, { dig }) => sum + dig.cents, 0),
@@ -68,5 +68,5 @@ export const keptIds = ({ openBeds, futures }: WinterSeason, setting: Setting): 
   openBeds.filter((_, index) => setting[index]).map((bed) => futures.beds[bed].bed.id);
 
 /** Focal stems that a flow leaves short. */
-export const focalShortStems = ({ needs, network }: WinterFutures, { unmet }: FlowSolution): number =>
-  needs.reduce((sum, { role }, index) => (role === "focal" ? sum + unmet[network.firstNeed + index] : sum), 0);
+export const focalShortStems = ({ needs, network }: WinterFutures, solution: FlowSolution): number =>
+  needs.reduce((sum, { role }, index) => (role === "focal" ? sum + network.unmetOf(index, solution) : sum), 0);

@@ -85,7 +85,7 @@ function breakEven(season: WinterSeason, isKept: Setting, bed: number, digCents:
 function weeksCovered({ needs, network }: WinterFutures, dug: FlowSolution, kept: FlowSolution): WeekCovered[] {
   const byMonday = new Map<number, number>();
   needs.forEach(({ role, eventDay }, index) => {
-    const covers = dug.unmet[network.firstNeed + index] - kept.unmet[network.firstNeed + index];
+    const covers = network.unmetOf(index, dug) - network.unmetOf(index, kept);
     if (role !== "focal" || covers === 0) return;
     const monday = mondayNumber(eventDay);
     byMonday.set(monday, (byMonday.get(monday) ?? 0) + covers);

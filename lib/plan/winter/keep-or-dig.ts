@@ -87,7 +87,11 @@ export function chosenBeds(season: WinterSeason, setting: Setting): ChosenBeds {
   const costs = futures.beds.map(({ keep, dig }, bed) => (isKept[bed] ? keep : dig));
   const sum = (of: (cost: (typeof costs)[number]) => number) => costs.reduce((total, cost) => total + of(cost), 0);
   const flow = season.flowOf(isKept);
-  const buyInCents = flow.unmet.reduce((total, stems, node) => total + stems * futures.network.flow.unmetCost[node], 0);
+  const { needs, network } = futures;
+  const buyInCents = needs.reduce(
+    (cents, _, index) => cents + network.unmetOf(index, flow) * network.shortCentsOf(index),
+    0,
+  );
   const winterCents = sum(({ cents }) => cents);
   return {
     keptBedIds: keptIds(season, setting),

@@ -10,7 +10,7 @@ import { openDates } from "#lib/plan/chance/open-dates";
 import { Simulation, sampleSeasons } from "#lib/plan/chance/simulation";
 import { runSimulationJob, type SimulationJob, splitJob } from "#lib/plan/chance/simulation-job";
 import { merge } from "#lib/plan/chance/simulation-samples";
-import { buyInCropFinder } from "#lib/plan/road/fit";
+import { buyInFinder } from "#lib/plan/road/buy-in";
 import { firstCutDay, forecastPlanting, grown } from "#lib/plan/road/forecast";
 import { matchNetwork } from "#lib/plan/road/match-network";
 import { needs } from "#lib/plan/road/needs";
@@ -101,7 +101,7 @@ describe("sampled seasons", () => {
       const farm = withOddities(seededFarm(seed, SMALL));
       const simulation = new Simulation(farm, 2027, 51);
       const asked = needs(farm, 2027);
-      const buyInCrop = buyInCropFinder(farm.crops);
+      const { centsOf } = buyInFinder(farm.crops);
       for (let season = 0; season < 15; season++) {
         const { network, solution } = simulation.matched(season);
         const { frostDay, plantings } = simulation.season(season);
@@ -110,12 +110,12 @@ describe("sampled seasons", () => {
           plantings.map((sampled, index) => asPlan(farm, index, sampled, frostDay)),
           2027,
         );
-        const direct = matchNetwork(farm.farm, supplies, asked, (need) => buyInCrop(need)?.buyInCents.count ?? 1);
+        const direct = matchNetwork(farm.farm, supplies, asked, centsOf);
         const { nodeCount, arcCount, from, to, cost, supply, unmetCost } = network.flow;
-        expect([nodeCount, arcCount, network.firstNeed]).toEqual([
+        expect([nodeCount, arcCount, network.nodeOfNeed(0)]).toEqual([
           direct.flow.nodeCount,
           direct.flow.arcCount,
-          direct.firstNeed,
+          direct.nodeOfNeed(0),
         ]);
         expect(from.slice(0, arcCount)).toEqual(direct.flow.from);
         expect(to.slice(0, arcCount)).toEqual(direct.flow.to);
@@ -177,7 +177,7 @@ describe("sampled seasons", () => {
         const forecasts = plantings.map((sampled, index) => asPlan(farm, index, sampled, frostDay));
         const cut = forecasts.reduce((sum, { cutStems }) => sum + cutStems.reduce((a, b) => a + b, 0), 25);
         const { network } = simulation.matched(season);
-        const supplied = network.flow.supply.slice(0, network.supplyCount).reduce((a, b) => a + b, 0);
+        const supplied = network.flow.supply.slice(0, network.giverCount).reduce((a, b) => a + b, 0);
         expect(supplied).toBe(cut);
       }),
       { seed: 54, numRuns: 50 },

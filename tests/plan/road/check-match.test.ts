@@ -90,7 +90,7 @@ describe("the proof of a match catches", () => {
   test("a price moved by a cent", () => {
     const count = eachCorrupted((match, index, random) => {
       const price = match.solution.price.slice();
-      price[match.network.firstNeed + match.servings[index].needIndex] += oneOf(random, [-1, 1]);
+      price[match.network.nodeOfNeed(match.servings[index].needIndex)] += oneOf(random, [-1, 1]);
       return { ...match, solution: { ...match.solution, price } };
     });
     expect(count).toBeGreaterThan(90);

@@ -18,7 +18,7 @@ function focalShort({ futures: { network, needs, shifts } }: WinterSeason, isKep
   const supply = network.flow.supply.slice();
   const unmetCost = new Int32Array(network.flow.nodeCount);
   needs.forEach(({ role }, need) => {
-    if (role === "focal") unmetCost[network.firstNeed + need] = 1;
+    if (role === "focal") unmetCost[network.nodeOfNeed(need)] = 1;
   });
   isKept.forEach((kept, bed) => {
     if (kept)

@@ -7,7 +7,7 @@ import type { WinterFutures } from "#lib/plan/winter/futures";
  */
 export function wholeProgrammeCents(solver: MixedIntegerSolver, { network, shifts, beds }: WinterFutures): number {
   const { nodeCount, arcCount, from, to, cost, supply, unmetCost } = network.flow;
-  const needCount = nodeCount - network.firstNeed;
+  const needCount = nodeCount - network.nodeOfNeed(0);
   const firstBed = arcCount + needCount;
   const rows = Array.from({ length: nodeCount }, () => ({ columns: [] as number[], coefficients: [] as number[] }));
   const put = (node: number, column: number, coefficient: number) => {
@@ -18,7 +18,7 @@ export function wholeProgrammeCents(solver: MixedIntegerSolver, { network, shift
     put(from[arc], arc, 1);
     put(to[arc], arc, -1);
   }
-  for (let need = 0; need < needCount; need++) put(network.firstNeed + need, arcCount + need, -1);
+  for (let need = 0; need < needCount; need++) put(network.nodeOfNeed(need), arcCount + need, -1);
   shifts.forEach(({ nodes, stems }, bed) => {
     nodes.forEach((node, at) => {
       put(node, firstBed + bed, -stems[at]);
@@ -27,7 +27,7 @@ export function wholeProgrammeCents(solver: MixedIntegerSolver, { network, shift
   const answer = solveOnce(solver, {
     costs: [
       ...cost.subarray(0, arcCount),
-      ...unmetCost.subarray(network.firstNeed, nodeCount),
+      ...unmetCost.subarray(network.nodeOfNeed(0), nodeCount),
       ...beds.map(({ keep, dig }) => keep.cents - dig.cents),
     ],
     lowers: Array.from({ length: firstBed + beds.length }, () => 0),
@@ -38,7 +38,7 @@ export function wholeProgrammeCents(solver: MixedIntegerSolver, { network, shift
     isWhole: Array.from({ length: firstBed + beds.length }, (_, column) => column >= firstBed),
     rows: rows.map(
       (row, node): ProgrammeRow => ({
-        lower: node < network.firstPassage ? Number.NEGATIVE_INFINITY : supply[node],
+        lower: node < network.giverCount ? Number.NEGATIVE_INFINITY : supply[node],
         upper: supply[node],
         ...row,
       }),

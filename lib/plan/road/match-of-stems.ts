@@ -1,31 +1,33 @@
 import type { Farm } from "#lib/domain/farm";
-import type { FlowNetwork } from "#lib/maths/min-cost-flow";
-import { type MatchNetwork, matchNetwork } from "#lib/plan/road/match-network";
-import type { Need } from "#lib/plan/road/needs";
-import type { VarietySupply } from "#lib/plan/road/supply";
+import type { FlowSolution } from "#lib/maths/min-cost-flow";
+import { type MatchNetwork, matchNetwork } from "./match-network";
+import { MatchRuns } from "./match-runs";
+import type { Need } from "./needs";
+import type { VarietySupply } from "./supply";
 
-/** A match's network, cut down to what has stems. `nodeOfSupply` gives each supply node's place in the full network. */
-export type SeasonNetwork = {
-  readonly flow: FlowNetwork;
-  readonly supplyCount: number;
-  readonly firstNeed: number;
-  readonly firstServingArc: number;
-  readonly nodeOfSupply: Int32Array;
-};
+/** A match's network cut down to the supplies that have stems. */
+export class ThinnedNetwork extends MatchRuns {
+  /** The place of each of its supply nodes in the full network. */
+  readonly #nodeOfSupply: Int32Array;
 
-/** What a stem short costs each need in cents: its buy-in price times the weight of the booking's claim, and more than the worst fit. */
-export const claimCentsOf = (farm: Farm, needs: readonly Need[], buyInCents: (need: Need) => number): Int32Array =>
-  matchNetwork(farm, [], needs, buyInCents).flow.unmetCost;
+  constructor(runs: MatchRuns, nodeOfSupply: Int32Array) {
+    super(runs.flow, runs.firstPassage, runs.firstNeed, runs.firstServingArc);
+    this.#nodeOfSupply = nodeOfSupply;
+  }
+
+  /** Takes what a flow gives away from the stems of the full network's supply nodes: what nobody has claimed is left. */
+  takeGiven(stems: Int32Array, { flow }: FlowSolution): void {
+    for (let arc = 0; arc < this.firstServingArc; arc++)
+      if (flow[arc] > 0) stems[this.#nodeOfSupply[this.flow.from[arc]]] -= flow[arc];
+  }
+}
 
 /**
- * The match network of every season that may come, built once. A season's own network is its part with stems: node for node and arc for
- * arc the one that `matchNetwork` would build for those stems [R2], at the price of one walk along the arcs.
+ * The match network of all stems that there might be, built once. The network of those that there are is its part with stems: node for node and
+ * arc for arc the one that `matchNetwork` would build for them [R2], at the price of one walk along the arcs.
  */
-export class SimulationNetwork {
-  readonly full: MatchNetwork;
-  readonly supplyCount: number;
-  /** What a stem short costs its booking in cents, by need: its price times the weight of the claim. */
-  readonly claimCents: Int32Array;
+export class MatchOfStems {
+  readonly #full: MatchNetwork;
   readonly #needCount: number;
   readonly #newSupply: Int32Array;
   readonly #newPassage: Int32Array;
@@ -43,10 +45,8 @@ export class SimulationNetwork {
     needs: readonly Need[],
     buyInCents: (need: Need) => number,
   ) {
-    this.full = matchNetwork(farm, possible, needs, buyInCents);
-    this.claimCents = claimCentsOf(farm, needs, buyInCents);
-    const { firstPassage, firstNeed, flow } = this.full;
-    this.supplyCount = firstPassage;
+    this.#full = matchNetwork(farm, possible, needs, buyInCents);
+    const { firstPassage, firstNeed, flow } = this.#full;
     this.#needCount = needs.length;
     this.#newSupply = new Int32Array(firstPassage);
     this.#newPassage = new Int32Array(firstNeed - firstPassage);
@@ -59,14 +59,14 @@ export class SimulationNetwork {
   }
 
   /**
-   * The network of one season. Its arrays are used again by the next call.
+   * The network of the stems at hand. Its arrays are used again by the next call.
    * @param stems  of each supply node of the full network
    */
-  ofSeason(stems: Int32Array): SeasonNetwork {
-    const { full } = this;
+  ofStems(stems: Int32Array): ThinnedNetwork {
+    const full = this.#full;
     const { from, to, cost, arcCount } = full.flow;
     let supplyCount = 0;
-    for (let node = 0; node < this.supplyCount; node++) {
+    for (let node = 0; node < full.firstPassage; node++) {
       if (stems[node] > 0) {
         this.#supply[supplyCount] = stems[node];
         this.#unmetCost[supplyCount] = 0;
@@ -99,22 +99,20 @@ export class SimulationNetwork {
     }
     for (let need = 0; need < this.#needCount; need++) {
       this.#supply[firstNeed + need] = full.flow.supply[full.firstNeed + need];
-      this.#unmetCost[firstNeed + need] = this.claimCents[need];
+      this.#unmetCost[firstNeed + need] = full.shortCentsOf(need);
     }
-    return {
-      flow: {
-        nodeCount: firstNeed + this.#needCount,
-        supply: this.#supply,
-        unmetCost: this.#unmetCost,
-        arcCount: arcs,
-        from: this.#from,
-        to: this.#to,
-        cost: this.#cost,
-      },
-      supplyCount,
-      firstNeed,
-      firstServingArc,
-      nodeOfSupply: this.#nodeOfSupply,
+    const flow = {
+      nodeCount: firstNeed + this.#needCount,
+      supply: this.#supply,
+      unmetCost: this.#unmetCost,
+      arcCount: arcs,
+      from: this.#from,
+      to: this.#to,
+      cost: this.#cost,
     };
+    return new ThinnedNetwork(new MatchRuns(flow, supplyCount, firstNeed, firstServingArc), this.#nodeOfSupply);
   }
+
+  /** What a stem short costs a need, in cents [M4]. */
+  shortCentsOf = (needIndex: number): number => this.#full.shortCentsOf(needIndex);
 }
