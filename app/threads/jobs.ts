@@ -1,10 +1,10 @@
 import type { KeepSureness } from "#lib/plan/chance/keep-sureness";
 import type { SeasonSamples } from "#lib/plan/chance/simulation-samples";
-import type { ChoiceProgress, WinterChoice } from "#lib/plan/winter/keep-or-dig";
-import type { CurvePoint } from "#lib/plan/winter/keep-or-dig-curve";
-import type { FewestBeds, FewestProgress } from "#lib/plan/winter/keep-or-dig-fewest";
-import type { SurvivalPoint } from "#lib/plan/winter/keep-or-dig-sweep";
-import type { BedVerdict } from "#lib/plan/winter/keep-or-dig-verdicts";
+import type { ChoiceProgress, WinterChoice } from "#lib/plan/winter/choose-beds";
+import type { FewestBeds, FewestProgress } from "#lib/plan/winter/fewest-beds";
+import type { CurvePoint } from "#lib/plan/winter/keep-curve";
+import type { SurvivalPoint } from "#lib/plan/winter/survival-sweep";
+import type { BedVerdict } from "#lib/plan/winter/verdicts";
 
 /**
  * The work that takes too long for the server's own thread: what is asked, what is told on the way, and the answer. All of it is plain data

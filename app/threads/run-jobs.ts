@@ -3,12 +3,12 @@ import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
 import { keepSureness } from "#lib/plan/chance/keep-sureness";
 import { runSimulationJob } from "#lib/plan/chance/simulation-job";
 import { withKeptBeds } from "#lib/plan/winter/beds";
-import { chooseBeds } from "#lib/plan/winter/keep-or-dig";
-import { keepCurve } from "#lib/plan/winter/keep-or-dig-curve";
-import { fewestBeds } from "#lib/plan/winter/keep-or-dig-fewest";
-import { type WinterSeason, winterSeason } from "#lib/plan/winter/keep-or-dig-season";
-import { type SurvivalPoint, sweepSurvival } from "#lib/plan/winter/keep-or-dig-sweep";
-import { bedVerdicts } from "#lib/plan/winter/keep-or-dig-verdicts";
+import { chooseBeds } from "#lib/plan/winter/choose-beds";
+import { fewestBeds } from "#lib/plan/winter/fewest-beds";
+import { keepCurve } from "#lib/plan/winter/keep-curve";
+import { type WinterSeason, winterSeason } from "#lib/plan/winter/season";
+import { type SurvivalPoint, sweepSurvival } from "#lib/plan/winter/survival-sweep";
+import { bedVerdicts } from "#lib/plan/winter/verdicts";
 import type { BedWorth, JobKind, Jobs } from "./jobs";
 
 /** A job step by step. It yields its progress; sent `true`, it ends with the best it has. */

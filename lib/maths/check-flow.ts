@@ -1,4 +1,4 @@
-import type { FlowNetwork, FlowSolution } from "./min-cost-flow";
+import type { FlowNetwork, FlowSolution } from "./flow-network";
 
 /**
  * Proves a flow by its certificate, trusting nothing of the solver: whole units, none negative; no node gives more than it has, every wanting node

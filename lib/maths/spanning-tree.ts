@@ -1,4 +1,4 @@
-import type { LaidOutArcs } from "./min-cost-flow";
+import type { LaidOutArcs } from "./arc-layout";
 
 const ROOTLESS = -1;
 const UP = 1;

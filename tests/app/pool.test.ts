@@ -3,7 +3,7 @@ import { loadMixedIntegerSolver } from "#lib/maths/mixed-integer";
 import { keepSureness } from "#lib/plan/chance/keep-sureness";
 import { sampleSeasons } from "#lib/plan/chance/simulation";
 import { winterBeds, withKeptBeds } from "#lib/plan/winter/beds";
-import { chooseBeds, finished } from "#lib/plan/winter/keep-or-dig";
+import { chooseBeds, finished } from "#lib/plan/winter/choose-beds";
 import { pool } from "../../app/threads/pool";
 import { startSureness } from "../../app/threads/start-sureness";
 import { SEASON, winterFarm } from "../plan/winter/farm";

@@ -2,8 +2,8 @@ import { type FarmSize, LARGE, seededFarm, TYPICAL } from "#demo/seeded-farm";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { loadMixedIntegerSolver, type MixedIntegerSolver } from "#lib/maths/mixed-integer";
 import { winterBeds } from "#lib/plan/winter/beds";
-import { chooseBeds, finished } from "#lib/plan/winter/keep-or-dig";
-import { winterSeason } from "#lib/plan/winter/keep-or-dig-season";
+import { chooseBeds, finished } from "#lib/plan/winter/choose-beds";
+import { winterSeason } from "#lib/plan/winter/season";
 
 /** A row of the table of times: the median over the seeds, in milliseconds. */
 export type BenchRow = { readonly name: string; readonly median: number; readonly note: string };

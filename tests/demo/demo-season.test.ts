@@ -9,7 +9,7 @@ import { coverageByBooking } from "#lib/plan/road/coverage";
 import { checkMatch } from "#lib/plan/road/match";
 import { plan } from "#lib/plan/road/plan";
 import { winterBeds } from "#lib/plan/winter/beds";
-import { chooseBeds, finished } from "#lib/plan/winter/keep-or-dig";
+import { chooseBeds, finished } from "#lib/plan/winter/choose-beds";
 import {
   allKept,
   bookingCount,

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { checkFlow } from "#lib/maths/check-flow";
-import { type FlowSolution, minCostFlow } from "#lib/maths/min-cost-flow";
+import type { FlowSolution } from "#lib/maths/flow-network";
+import { minCostFlow } from "#lib/maths/min-cost-flow";
 import { oneOf, type RandomSource, seededRandom } from "#lib/maths/random";
 import { randomNetwork } from "./random-networks";
 

@@ -1,5 +1,5 @@
 import type { Highs } from "highs";
-import type { FlowNetwork } from "#lib/maths/min-cost-flow";
+import type { FlowNetwork } from "#lib/maths/flow-network";
 import { LinearProgramme } from "../least-cost";
 
 /** What a network's cheapest flow costs by HiGHS: a column an arc and an unmet demand, a row a node. */

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { checkFlow } from "#lib/maths/check-flow";
-import { type FlowNetwork, flowSolver, minCostFlow } from "#lib/maths/min-cost-flow";
+import type { FlowNetwork } from "#lib/maths/flow-network";
+import { flowSolver, minCostFlow } from "#lib/maths/min-cost-flow";
 import { oneOf, seededRandom, wholeBetween } from "#lib/maths/random";
 
 /** Givers, then nodes that pass on, then nodes that want; arcs at random from each run to the next. */

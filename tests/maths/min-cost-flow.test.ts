@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { checkFlow } from "#lib/maths/check-flow";
-import { type FlowNetwork, flowSolver, minCostFlow } from "#lib/maths/min-cost-flow";
+import type { FlowNetwork } from "#lib/maths/flow-network";
+import { flowSolver, minCostFlow } from "#lib/maths/min-cost-flow";
 import { seededRandom, wholeBetween } from "#lib/maths/random";
 import { highs } from "../least-cost";
 import { flowCostByHighs } from "./flow-by-highs";

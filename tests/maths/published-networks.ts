@@ -1,4 +1,4 @@
-import type { FlowNetwork } from "#lib/maths/min-cost-flow";
+import type { FlowNetwork } from "#lib/maths/flow-network";
 import { NetworkSketch } from "./random-networks";
 
 /** A network whose arcs carry no more than their capacity. Supplies sum to 0: above 0 gives exactly that many, below 0 wants them. */

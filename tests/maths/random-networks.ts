@@ -1,4 +1,4 @@
-import type { FlowNetwork } from "#lib/maths/min-cost-flow";
+import type { FlowNetwork } from "#lib/maths/flow-network";
 import { oneOf, type RandomSource, seededRandom, wholeBetween } from "#lib/maths/random";
 
 /** A network written down node by node and arc by arc. */

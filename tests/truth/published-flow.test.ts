@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { checkFlow } from "#lib/maths/check-flow";
-import { type FlowNetwork, minCostFlow } from "#lib/maths/min-cost-flow";
+import type { FlowNetwork } from "#lib/maths/flow-network";
+import { minCostFlow } from "#lib/maths/min-cost-flow";
 import {
   DANTZIG,
   NETWORKX_FLOW,

@@ -1,8 +1,8 @@
 "use client";
 
 import type { Units } from "#lib/domain/words";
-import type { ChoiceProgress, WinterChoice } from "#lib/plan/winter/keep-or-dig";
-import type { FewestBeds, FewestProgress } from "#lib/plan/winter/keep-or-dig-fewest";
+import type { ChoiceProgress, WinterChoice } from "#lib/plan/winter/choose-beds";
+import type { FewestBeds, FewestProgress } from "#lib/plan/winter/fewest-beds";
 import { countOf, inRoundMoney, inWholes } from "../../ui/numbers";
 import type { BedRow } from "../planner-data";
 import { ChoiceFound, FewestFound, Ticks } from "./found-words";

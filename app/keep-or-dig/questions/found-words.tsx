@@ -1,7 +1,7 @@
 import type { ReactNode } from "react";
 import type { Units } from "#lib/domain/words";
-import type { WinterChoice } from "#lib/plan/winter/keep-or-dig";
-import type { FewestBeds } from "#lib/plan/winter/keep-or-dig-fewest";
+import type { WinterChoice } from "#lib/plan/winter/choose-beds";
+import type { FewestBeds } from "#lib/plan/winter/fewest-beds";
 import { countOf, inRoundMoney, inWholes } from "../../ui/numbers";
 import { limitInWords } from "../limit-words";
 import type { BedRow } from "../planner-data";

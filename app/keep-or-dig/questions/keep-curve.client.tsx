@@ -1,7 +1,7 @@
 "use client";
 
 import { lazy, Suspense } from "react";
-import type { CurvePoint } from "#lib/plan/winter/keep-or-dig-curve";
+import type { CurvePoint } from "#lib/plan/winter/keep-curve";
 import type { PointsDone } from "../../threads/jobs";
 import { countOf, inRoundMoney, inWholes } from "../../ui/numbers";
 import { AskedWork } from "./asked-work";

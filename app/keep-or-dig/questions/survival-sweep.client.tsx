@@ -1,6 +1,6 @@
 "use client";
 
-import type { SurvivalPoint } from "#lib/plan/winter/keep-or-dig-sweep";
+import type { SurvivalPoint } from "#lib/plan/winter/survival-sweep";
 import type { PointsDone } from "../../threads/jobs";
 import { countOf, inPercent, inRoundMoney, inWholes } from "../../ui/numbers";
 import type { BedRow } from "../planner-data";

@@ -1,7 +1,8 @@
 import { type Day, mondayOf, toDay } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { ROLES } from "#lib/domain/words";
-import { type FlowSolution, minCostFlow } from "#lib/maths/min-cost-flow";
+import type { FlowSolution } from "#lib/maths/flow-network";
+import { minCostFlow } from "#lib/maths/min-cost-flow";
 import { buyInFinder } from "#lib/plan/road/buy-in";
 import { MatchOfStems, type ThinnedNetwork } from "#lib/plan/road/match-of-stems";
 import { type Need, needs } from "#lib/plan/road/needs";

@@ -1,5 +1,5 @@
 import type { Farm } from "#lib/domain/farm";
-import type { FlowSolution } from "#lib/maths/min-cost-flow";
+import type { FlowSolution } from "#lib/maths/flow-network";
 import { type MatchNetwork, matchNetwork } from "./match-network";
 import { MatchRuns } from "./match-runs";
 import type { Need } from "./needs";

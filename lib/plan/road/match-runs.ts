@@ -1,4 +1,4 @@
-import type { FlowNetwork, FlowSolution } from "#lib/maths/min-cost-flow";
+import type { FlowNetwork, FlowSolution } from "#lib/maths/flow-network";
 
 /**
  * How a match lies in a flow network: nodes stand in three runs, supplies (a variety on a picking day) from 0, passages (a variety for an event

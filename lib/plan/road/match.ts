@@ -1,7 +1,8 @@
 import type { Farm } from "#lib/domain/farm";
 import { buckets } from "#lib/maths/buckets";
 import { checkFlow } from "#lib/maths/check-flow";
-import { type FlowSolution, minCostFlow } from "#lib/maths/min-cost-flow";
+import type { FlowSolution } from "#lib/maths/flow-network";
+import { minCostFlow } from "#lib/maths/min-cost-flow";
 import { Fits } from "./fits";
 import { type MatchNetwork, matchNetwork } from "./match-network";
 import type { Need } from "./needs";

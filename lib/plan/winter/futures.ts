@@ -1,4 +1,5 @@
 import type { Snapshot } from "#lib/domain/snapshot";
+import type { SupplyShift } from "#lib/maths/switch-flow/problem";
 import { buyInFinder } from "#lib/plan/road/buy-in";
 import {
   type Forecast,
@@ -25,16 +26,13 @@ export type WinterFutures = {
   readonly beds: readonly WinterBed[];
   readonly needs: readonly Need[];
   readonly network: MatchNetwork;
-  /** For each bed: stems at its supply nodes when kept, less those when dug. */
+  /** For each bed: stems at its supply nodes when kept, less those when dug; a unit is a stem. */
   readonly shifts: readonly SupplyShift[];
   /** The shift of one bed if its clumps in the ground lived through the winter in this share. */
   readonly shiftAt: (bedIndex: number, survivalShare: number) => SupplyShift;
   /** The match when the beds at these places are kept, every other candidate dug. */
   readonly match: (isKept: readonly boolean[]) => Match;
 };
-
-/** By how many stems each of some supply nodes changes. Nodes differ and ascend; no change is 0. */
-export type SupplyShift = { readonly nodes: Int32Array; readonly stems: Int32Array };
 
 export function winterFutures(snapshot: Snapshot, seasonYear: number): WinterFutures {
   const { farm } = snapshot;
@@ -121,6 +119,6 @@ function shiftBetween(
   const changed = [...byNode].filter(([, stems]) => stems !== 0).sort(([a], [b]) => a - b);
   return {
     nodes: Int32Array.from(changed, ([node]) => node),
-    stems: Int32Array.from(changed, ([, stems]) => stems),
+    units: Int32Array.from(changed, ([, stems]) => stems),
   };
 }

@@ -1,7 +1,10 @@
 import type { Farm } from "#lib/domain/farm";
+import type { SwitchLimit } from "#lib/maths/switch-flow/problem";
 import type { WinterBed } from "./beds";
 import type { WinterCost } from "./costs";
-import type { SwitchLimit } from "./keep-or-dig-problem";
+
+/** What the farm has at hand of one thing, as a limit on the switches, in words for the grower. */
+export type WinterLimit = SwitchLimit & { readonly words: string };
 
 /** Limits are reckoned in thousandths (litres, thousandths of an hour), rounded so that a choice never takes more than there is. */
 const THOUSANDTHS = 1000;
@@ -11,8 +14,8 @@ const FORGIVEN = 1e-6;
  * What the farm has for the winter, as limits on the beds that may be kept: leaves, tarps, hours of keeping and digging over all beds, and
  * the share of candidate beds that may stay in [K3]. `openBeds` are the places of the beds without a flag, in the order of the switches.
  */
-export function winterLimits({ winter }: Farm, beds: readonly WinterBed[], openBeds: readonly number[]): SwitchLimit[] {
-  const limit = (atHand: number | null, takes: (cost: WinterCost) => number, words: string): SwitchLimit[] => {
+export function winterLimits({ winter }: Farm, beds: readonly WinterBed[], openBeds: readonly number[]): WinterLimit[] {
+  const limit = (atHand: number | null, takes: (cost: WinterCost) => number, words: string): WinterLimit[] => {
     if (atHand === null) return [];
     const allDug = beds.reduce((sum, { dig }) => sum + takes(dig), 0);
     const weights = openBeds.map((bed) => {

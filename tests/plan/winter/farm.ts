@@ -47,7 +47,7 @@ export function costOf({ network, shifts, beds }: WinterFutures, isKept: readonl
   isKept.forEach((kept, bed) => {
     if (kept)
       shifts[bed].nodes.forEach((node, at) => {
-        supply[node] += shifts[bed].stems[at];
+        supply[node] += shifts[bed].units[at];
       });
   });
   const winterCents = beds.reduce((sum, { keep, dig }, bed) => sum + (isKept[bed] ? keep : dig).cents, 0);

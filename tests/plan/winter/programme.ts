@@ -19,9 +19,9 @@ export function wholeProgrammeCents(solver: MixedIntegerSolver, { network, shift
     put(to[arc], arc, -1);
   }
   for (let need = 0; need < needCount; need++) put(network.nodeOfNeed(need), arcCount + need, -1);
-  shifts.forEach(({ nodes, stems }, bed) => {
+  shifts.forEach(({ nodes, units }, bed) => {
     nodes.forEach((node, at) => {
-      put(node, firstBed + bed, -stems[at]);
+      put(node, firstBed + bed, -units[at]);
     });
   });
   const answer = solveOnce(solver, {

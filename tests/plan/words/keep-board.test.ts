@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { plan } from "#lib/plan/road/plan";
 import { withKeptBeds } from "#lib/plan/winter/beds";
-import { chosenBeds } from "#lib/plan/winter/keep-or-dig";
-import { keptIds, settingOf, winterSeason } from "#lib/plan/winter/keep-or-dig-season";
+import { chosenBeds } from "#lib/plan/winter/choose-beds";
+import { keptIds, settingOf, winterSeason } from "#lib/plan/winter/season";
 import { bedsKeptNow, keepBoard, plantingsToChange } from "#lib/plan/words/keep-board";
 import { bed, booking, crop, curve, day, focal, planting, snapshot } from "../../small-farm";
 import { SEASON, winterFarm } from "../winter/farm";

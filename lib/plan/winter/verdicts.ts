@@ -1,10 +1,10 @@
 import { type Day, mondayNumber, toDay } from "#lib/domain/day";
-import type { FlowSolution } from "#lib/maths/min-cost-flow";
+import type { FlowSolution } from "#lib/maths/flow-network";
+import { keepsTo, type Setting } from "#lib/maths/switch-flow/problem";
 import type { WinterBed } from "./beds";
 import { clumpCount, clumpsLost, keepCost } from "./costs";
 import type { WinterFutures } from "./futures";
-import { keepsTo, type Setting } from "./keep-or-dig-problem";
-import { fates, settingOf, type WinterSeason } from "./keep-or-dig-season";
+import { fates, settingOf, type WinterSeason } from "./season";
 
 /** Focal stems that keeping a bed rather than digging it covers in a week; below 0 in the weeks it takes them from. */
 export type WeekCovered = { readonly monday: Day; readonly focalStems: number };

@@ -1,9 +1,9 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { minCostFlow } from "#lib/maths/min-cost-flow";
 import { loadMixedIntegerSolver, type MixedIntegerSolver } from "#lib/maths/mixed-integer";
-import { finished } from "#lib/plan/winter/keep-or-dig";
-import { fewestBeds } from "#lib/plan/winter/keep-or-dig-fewest";
-import { type WinterSeason, winterSeason } from "#lib/plan/winter/keep-or-dig-season";
+import { finished } from "#lib/plan/winter/choose-beds";
+import { fewestBeds } from "#lib/plan/winter/fewest-beds";
+import { type WinterSeason, winterSeason } from "#lib/plan/winter/season";
 import { allowedChoices, SEASON, winterFarm } from "./farm";
 
 let solver: MixedIntegerSolver;
@@ -23,7 +23,7 @@ function focalShort({ futures: { network, needs, shifts } }: WinterSeason, isKep
   isKept.forEach((kept, bed) => {
     if (kept)
       shifts[bed].nodes.forEach((node, at) => {
-        supply[node] += shifts[bed].stems[at];
+        supply[node] += shifts[bed].units[at];
       });
   });
   return minCostFlow({ ...network.flow, supply, unmetCost, cost: new Int32Array(network.flow.arcCount) }).totalCost;

@@ -1,12 +1,12 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
 import { loadMixedIntegerSolver } from "#lib/maths/mixed-integer";
+import { chooseBeds, finished } from "#lib/plan/winter/choose-beds";
 import { keepCost } from "#lib/plan/winter/costs";
-import { chooseBeds, finished } from "#lib/plan/winter/keep-or-dig";
-import { keepCurve } from "#lib/plan/winter/keep-or-dig-curve";
-import { winterSeason } from "#lib/plan/winter/keep-or-dig-season";
-import { sweepSurvival, withSurvival } from "#lib/plan/winter/keep-or-dig-sweep";
-import { bedVerdicts } from "#lib/plan/winter/keep-or-dig-verdicts";
+import { keepCurve } from "#lib/plan/winter/keep-curve";
+import { winterSeason } from "#lib/plan/winter/season";
+import { sweepSurvival, withSurvival } from "#lib/plan/winter/survival-sweep";
+import { bedVerdicts } from "#lib/plan/winter/verdicts";
 import { allowedChoices, costOf, SEASON, winterFarm } from "./farm";
 
 let solver: MixedIntegerSolver;

@@ -1,8 +1,8 @@
 import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
-import { type ChosenBeds, chosenBeds } from "./keep-or-dig";
-import type { Setting } from "./keep-or-dig-problem";
-import { type SearchEnd, searchSettings } from "./keep-or-dig-search";
-import type { WinterSeason } from "./keep-or-dig-season";
+import type { Setting } from "#lib/maths/switch-flow/problem";
+import { type SearchEnd, searchSettings } from "#lib/maths/switch-flow/search";
+import { type ChosenBeds, chosenBeds } from "./choose-beds";
+import type { WinterSeason } from "./season";
 
 /** The cheapest choice with at most so many beds kept; `chosen` is null when none keeps to the limits. */
 export type CurvePoint = {
@@ -17,7 +17,7 @@ export type CurveProgress = { readonly points: readonly CurvePoint[]; readonly o
 
 /**
  * How the cost falls as beds are kept one more at a time: a point for 0, 1, … up to every bed without a flag [K6]. More beds allowed never
- * cost more; from the number that the best choice of all keeps, the points are all that choice. Every point reuses the cuts of those
+ * cost more; from the number that the best choice of all keeps, the points are all that choice. Every point reuses the floors of those
  * before. Yields as it goes; send `true` to stop with the points that are done.
  */
 export function* keepCurve(
@@ -28,10 +28,10 @@ export function* keepCurve(
   const none: Setting = openBeds.map(() => false);
   const points: CurvePoint[] = [];
   const progress = (): CurveProgress => ({ points: [...points], ofCount: openBeds.length + 1 });
-  const pointOf = (atMostCount: number, { status, best, boundCents }: SearchEnd): CurvePoint => ({
+  const pointOf = (atMostCount: number, { status, best, bound }: SearchEnd): CurvePoint => ({
     atMostCount,
     status,
-    boundCents,
+    boundCents: bound,
     chosen: best && chosenBeds(season, best.setting),
   });
   const ofAll = yield* searched(season, solver, openBeds.length, none, progress);
@@ -57,6 +57,6 @@ function* searched(
   start: Setting,
   progress: () => CurveProgress,
 ): Generator<CurveProgress, SearchEnd, boolean | undefined> {
-  const countLimit = { weights: openBeds.map(() => 1), atMost, words: `at most ${atMost} beds kept` };
+  const countLimit = { weights: openBeds.map(() => 1), atMost };
   return yield* searchSettings(solver, costs, [...limits, countLimit], [start], progress);
 }

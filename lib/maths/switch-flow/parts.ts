@@ -1,5 +1,6 @@
-import { type FlowNetwork, type FlowSolution, flowSolver, minCostFlow } from "#lib/maths/min-cost-flow";
-import type { SwitchProblem } from "./keep-or-dig-problem";
+import type { FlowNetwork, FlowSolution } from "../flow-network";
+import { flowSolver, minCostFlow } from "../min-cost-flow";
+import type { SwitchProblem } from "./problem";
 
 /**
  * A part of the network that hangs together, with the switches that reach into it. What the flow costs is the sum over the parts, and a
@@ -11,17 +12,17 @@ export type FlowPart = {
   /** Indexes of the switches that reach into it, ascending. */
   readonly switches: Int32Array;
   /** For each of those, the part's nodes it changes and by how much. */
-  readonly shifts: readonly { readonly nodes: Int32Array; readonly stems: Int32Array }[];
+  readonly shifts: readonly { readonly nodes: Int32Array; readonly units: Int32Array }[];
   readonly solve: (supply: Int32Array) => FlowSolution;
 };
 
 /** Supplies and wants are counted in parts of a unit, so that a switch can be part on: flows stay whole. */
-export const UNITS_PER_STEM = 64;
+export const PARTS_PER_UNIT = 64;
 
-/** Takes a problem's network apart; what the parts without a switch cost is `fixedCents`. */
+/** Takes a problem's network apart; what the parts without a switch cost is `fixedCost`. */
 export function flowParts(problem: SwitchProblem): {
   readonly parts: readonly FlowPart[];
-  readonly fixedCents: number;
+  readonly fixedCost: number;
 } {
   const { flow, giverCount } = problem;
   const memberOf = components(flow);
@@ -33,15 +34,15 @@ export function flowParts(problem: SwitchProblem): {
   for (let arc = 0; arc < flow.arcCount; arc++) arcs[memberOf[flow.from[arc]]].push(arc);
   const reach = switchReach(problem, memberOf, placeOf, partCount);
   const parts: FlowPart[] = [];
-  let fixedCents = 0;
+  let fixedCost = 0;
   for (let part = 0; part < partCount; part++) {
     if (arcs[part].length === 0 && !nodes[part].some((node) => flow.supply[node] < 0)) continue;
     const own = subNetwork(flow, nodes[part], arcs[part], placeOf);
     if (reach[part].length === 0) {
-      fixedCents += minCostFlow(own).totalCost;
+      fixedCost += minCostFlow(own).totalCost;
       continue;
     }
-    const scaled = { ...own, supply: own.supply.map((units) => units * UNITS_PER_STEM) };
+    const scaled = { ...own, supply: own.supply.map((units) => units * PARTS_PER_UNIT) };
     const givers = nodes[part].filter((node) => node < giverCount).length;
     parts.push({
       flow: own,
@@ -49,12 +50,12 @@ export function flowParts(problem: SwitchProblem): {
       switches: Int32Array.from(reach[part], ({ index }) => index),
       shifts: reach[part].map((shift) => ({
         nodes: Int32Array.from(shift.nodes),
-        stems: Int32Array.from(shift.stems),
+        units: Int32Array.from(shift.units),
       })),
       solve: flowSolver(scaled, givers),
     });
   }
-  return { parts, fixedCents };
+  return { parts, fixedCost };
 }
 
 /** The part of each node, numbered from 0 in order of its first node. */
@@ -97,14 +98,14 @@ function subNetwork(
 
 /** For each part, the switches that can be turned and reach into it, with the part's own nodes. */
 function switchReach({ shifts }: SwitchProblem, memberOf: Int32Array, placeOf: Int32Array, partCount: number) {
-  const reach = Array.from({ length: partCount }, () => [] as { index: number; nodes: number[]; stems: number[] }[]);
+  const reach = Array.from({ length: partCount }, () => [] as { index: number; nodes: number[]; units: number[] }[]);
   shifts.forEach((shift, index) => {
     for (let place = 0; place < shift.nodes.length; place++) {
       const node = shift.nodes[place];
       const ofPart = reach[memberOf[node]];
-      if (ofPart.at(-1)?.index !== index) ofPart.push({ index, nodes: [], stems: [] });
+      if (ofPart.at(-1)?.index !== index) ofPart.push({ index, nodes: [], units: [] });
       ofPart[ofPart.length - 1].nodes.push(placeOf[node]);
-      ofPart[ofPart.length - 1].stems.push(shift.stems[place]);
+      ofPart[ofPart.length - 1].units.push(shift.units[place]);
     }
   });
   return reach;

@@ -1,8 +1,8 @@
-import type { SwitchCosts } from "./keep-or-dig-costs";
-import { keepsTo, type Setting, type SwitchLimit } from "./keep-or-dig-problem";
+import { keepsTo, type Setting, type SwitchLimit } from "./problem";
+import type { SwitchCosts } from "./switch-costs";
 
 /**
- * Improves a setting by turning one switch, or two the opposite way, until no such step helps. The cuts say beforehand what a step would
+ * Improves a setting by turning one switch, or two the opposite way, until no such step helps. The floors say beforehand what a step would
  * cost at least, so that few flows are solved: only steps that could beat the setting, the most promising first. Yields after every setting that it
  * looks at, for whoever walks it to breathe or to leave: on a large farm one step looks at thousands.
  * @param start  keeps to the limits
@@ -25,16 +25,16 @@ function* betterStep(
   limits: readonly SwitchLimit[],
   from: Setting,
 ): Generator<void, Setting | null, void> {
-  const cents = costs.cents(from);
+  const cost = costs.cost(from);
   const hopeful: { setting: Setting; atLeast: number }[] = [];
   for (const setting of steps(from)) {
-    const atLeast = keepsTo(limits, setting) ? costs.centsAtLeast(setting) : cents;
-    if (atLeast < cents) hopeful.push({ setting, atLeast });
+    const atLeast = keepsTo(limits, setting) ? costs.costAtLeast(setting) : cost;
+    if (atLeast < cost) hopeful.push({ setting, atLeast });
     yield;
   }
   hopeful.sort((a, b) => a.atLeast - b.atLeast);
   for (const { setting } of hopeful) {
-    if (costs.centsAtLeast(setting) < cents && costs.cents(setting) < cents) return setting;
+    if (costs.costAtLeast(setting) < cost && costs.cost(setting) < cost) return setting;
     yield;
   }
   return null;

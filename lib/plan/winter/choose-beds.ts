@@ -1,17 +1,15 @@
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
-import { type Setting, weightOf } from "./keep-or-dig-problem";
-import { type SearchProgress, searchSettings } from "./keep-or-dig-search";
-import { fates, focalShortStems, keptIds, type WinterSeason, winterSeason } from "./keep-or-dig-season";
+import { type Setting, weightOf } from "#lib/maths/switch-flow/problem";
+import { type SearchProgress, searchSettings } from "#lib/maths/switch-flow/search";
+import { fates, focalShortStems, keptIds, type WinterSeason, winterSeason } from "./season";
 
 /** How far the choice has come: the best plan so far (null until one keeps to the limits), and what no plan can beat. */
 export type ChoiceProgress = {
   readonly bestCents: number | null;
   readonly boundCents: number;
   readonly keptCount: number;
-  readonly cutCount: number;
   readonly branchCount: number;
-  readonly openBranchCount: number;
 };
 
 /**
@@ -57,7 +55,7 @@ export function* chooseBeds(
 ): Generator<ChoiceProgress, WinterChoice, boolean | undefined> {
   const { costs, limits, openBeds } = season;
   const allDug = openBeds.map(() => false);
-  const { status, best, boundCents } = yield* searchSettings(solver, costs, limits, [allDug], choiceProgress);
+  const { status, best, bound: boundCents } = yield* searchSettings(solver, costs, limits, [allDug], choiceProgress);
   if (status === "infeasible") return { status, because: broken(season) };
   if (!best) return { status: "stopped early", boundCents };
   return { status, boundCents, ...chosenBeds(season, best.setting) };
@@ -71,13 +69,11 @@ export function finished<End>(search: Generator<unknown, End, boolean | undefine
   }
 }
 
-const choiceProgress = ({ best, ...progress }: SearchProgress): ChoiceProgress => ({
-  bestCents: best?.cents ?? null,
+const choiceProgress = ({ best, bound, branchCount }: SearchProgress): ChoiceProgress => ({
+  bestCents: best?.cost ?? null,
   keptCount: best?.setting.filter(Boolean).length ?? 0,
-  boundCents: progress.boundCents,
-  cutCount: progress.cutCount,
-  branchCount: progress.branchCount,
-  openBranchCount: progress.openBranchCount,
+  boundCents: bound,
+  branchCount,
 });
 
 /** What a choice costs and takes, over every candidate bed. */

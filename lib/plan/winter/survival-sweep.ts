@@ -1,6 +1,6 @@
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
-import { type ChoiceProgress, chooseBeds, type WinterChoice } from "./keep-or-dig";
+import { type ChoiceProgress, chooseBeds, type WinterChoice } from "./choose-beds";
 
 /** The choice if every clump in the ground lived through the winter with this chance. */
 export type SurvivalPoint = { readonly survivalShare: number; readonly choice: WinterChoice };

@@ -1,9 +1,10 @@
 import type { Snapshot } from "#lib/domain/snapshot";
-import { type FlowSolution, flowSolver } from "#lib/maths/min-cost-flow";
-import { type SupplyShift, type WinterFutures, winterFutures } from "./futures";
-import { SwitchCosts } from "./keep-or-dig-costs";
-import type { Setting, SwitchLimit } from "./keep-or-dig-problem";
-import { winterLimits } from "./limits";
+import type { FlowSolution } from "#lib/maths/flow-network";
+import { flowSolver } from "#lib/maths/min-cost-flow";
+import type { Setting, SupplyShift } from "#lib/maths/switch-flow/problem";
+import { SwitchCosts } from "#lib/maths/switch-flow/switch-costs";
+import { type WinterFutures, winterFutures } from "./futures";
+import { type WinterLimit, winterLimits } from "./limits";
 
 /**
  * All that the questions about one season's beds share: made once, asked often. A setting has a switch for each bed without a flag,
@@ -13,7 +14,7 @@ export type WinterSeason = {
   readonly futures: WinterFutures;
   /** The places in `futures.beds` of the beds without a flag: what each switch stands for. */
   readonly openBeds: readonly number[];
-  readonly limits: readonly SwitchLimit[];
+  readonly limits: readonly WinterLimit[];
   readonly costs: SwitchCosts;
   /** The match's flow when these beds are kept (by place in `futures.beds`), with one bed's shift put in place of its own if given. */
   readonly flowOf: (isKept: Setting, instead?: { readonly bed: number; readonly shift: SupplyShift }) => FlowSolution;
@@ -32,15 +33,15 @@ export function winterSeason(snapshot: Snapshot, seasonYear: number): WinterSeas
       flow: network.flow,
       giverCount: network.giverCount,
       shifts: openBeds.map((bed) => shifts[bed]),
-      cents: openBeds.map((bed) => beds[bed].keep.cents - beds[bed].dig.cents),
-      baseCents: beds.reduce((sum, { dig }) => sum + dig.cents, 0),
+      switchCost: openBeds.map((bed) => beds[bed].keep.cents - beds[bed].dig.cents),
+      baseCost: beds.reduce((sum, { dig }) => sum + dig.cents, 0),
     }),
     flowOf: (isKept, instead) => {
       const supply = network.flow.supply.slice();
       isKept.forEach((kept, bed) => {
         if (!kept) return;
-        const { nodes, stems } = bed === instead?.bed ? instead.shift : shifts[bed];
-        for (let at = 0; at < nodes.length; at++) supply[nodes[at]] += stems[at];
+        const { nodes, units } = bed === instead?.bed ? instead.shift : shifts[bed];
+        for (let at = 0; at < nodes.length; at++) supply[nodes[at]] += units[at];
       });
       return solve(supply);
     },

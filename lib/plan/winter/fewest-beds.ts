@@ -1,9 +1,9 @@
 import { type MixedIntegerSolver, type Programme, type ProgrammeRow, solveOnce } from "#lib/maths/mixed-integer";
-import { SwitchCosts } from "./keep-or-dig-costs";
-import { cutRow, limitRow } from "./keep-or-dig-master";
-import { keepsTo, type Setting } from "./keep-or-dig-problem";
-import { type Costed, type SearchProgress, searchSettings } from "./keep-or-dig-search";
-import { keptIds, type WinterSeason } from "./keep-or-dig-season";
+import { floorRow, limitRow } from "#lib/maths/switch-flow/master";
+import { keepsTo, type Setting } from "#lib/maths/switch-flow/problem";
+import { type Costed, type SearchProgress, searchSettings } from "#lib/maths/switch-flow/search";
+import { SwitchCosts } from "#lib/maths/switch-flow/switch-costs";
+import { keptIds, type WinterSeason } from "./season";
 
 /**
  * The fewest beds that leave the least possible focal stems short, whatever they cost, focal needs served before all others [K5].
@@ -42,34 +42,34 @@ export function* fewestBeds(
   const costs = focalCosts(season);
   const none: Setting = openBeds.map(() => false);
   const starts = [none, openBeds.map(() => true)];
-  const { status, best, boundCents } = yield* searchSettings(solver, costs, limits, starts, shortProgress);
-  if (status !== "optimal" || !best) return answer(season, costs, status, best?.setting ?? none, boundCents);
+  const { status, best, bound } = yield* searchSettings(solver, costs, limits, starts, shortProgress);
+  if (status !== "optimal" || !best) return answer(season, costs, status, best?.setting ?? none, bound);
   const trimmed = yield* fewest(season, solver, costs, best, isStopped);
-  return answer(season, costs, trimmed ? "optimal" : "stopped", trimmed ?? best.setting, best.cents);
+  return answer(season, costs, trimmed ? "optimal" : "stopped", trimmed ?? best.setting, best.cost);
 }
 
-const shortProgress = ({ best, boundCents }: SearchProgress): FewestProgress => ({
-  focalShortStems: best?.cents ?? null,
-  boundShortStems: boundCents,
+const shortProgress = ({ best, bound }: SearchProgress): FewestProgress => ({
+  focalShortStems: best?.cost ?? null,
+  boundShortStems: bound,
   keptCount: best?.setting.filter(Boolean).length ?? null,
   boundKeptCount: 0,
 });
 
 /**
- * The fewest switches on that cost no more than a setting which is known to cost least: beds are counted in the master and cuts added until
- * its answer is true. Switches part on are allowed at first, which finds most cuts for little. `null` when stopped.
+ * The fewest switches on that cost no more than a setting which is known to cost least: beds are counted in the master and floors added until
+ * its answer is true. Switches part on are allowed at first, which finds most floors for little. `null` when stopped.
  */
 function* fewest(
   { limits }: WinterSeason,
   solver: MixedIntegerSolver,
   costs: SwitchCosts,
-  { setting: cheapest, cents: leastCents }: Costed,
+  { setting: cheapest, cost: leastShort }: Costed,
   isStopped: () => boolean,
 ): Generator<FewestProgress, Setting | null, boolean | undefined> {
   const switchCount = cheapest.length;
   if (switchCount === 0) return cheapest;
   const partColumns = costs.parts.map((_, part) => switchCount + part);
-  const atMost = { lower: Number.NEGATIVE_INFINITY, upper: leastCents - costs.fixedCents };
+  const atMost = { lower: Number.NEGATIVE_INFINITY, upper: leastShort - costs.fixedCost };
   const budget: ProgrammeRow = { ...atMost, columns: partColumns, coefficients: partColumns.map(() => 1) };
   const rows = [...limits.map(limitRow), ...(partColumns.length ? [budget] : [])];
   for (let isWhole = false; ; ) {
@@ -85,19 +85,19 @@ function* fewest(
     if (status === "stopped") return null;
     const on = Array.from(found.subarray(0, switchCount), (share) => (isWhole ? Math.round(share) : share));
     const setting = on.map((share) => share > 0.5);
-    if (isWhole && keepsTo(limits, setting) && costs.cents(setting) <= leastCents) return setting;
+    if (isWhole && keepsTo(limits, setting) && costs.cost(setting) <= leastShort) return setting;
     const lifting = costs.parts.flatMap((_, part) => {
-      const { cut, cents } = costs.atPoint(part, on);
-      return cents > found[switchCount + part] + 0.001 ? [cutRow(cut, costs)] : [];
+      const { floor, cost } = costs.atPoint(part, on);
+      return cost > found[switchCount + part] + 0.001 ? [floorRow(floor, costs)] : [];
     });
     rows.push(...lifting);
     if (lifting.length === 0) {
-      if (isWhole) throw new RangeError("a setting that costs too much must give a cut: are all costs whole?");
+      if (isWhole) throw new RangeError("a setting that costs too much must give a floor: are all costs whole?");
       isWhole = true;
     }
     const boundKeptCount = Math.ceil(objective - 0.001);
     const keptCount = cheapest.filter(Boolean).length;
-    if (yield { focalShortStems: leastCents, boundShortStems: leastCents, keptCount, boundKeptCount }) return null;
+    if (yield { focalShortStems: leastShort, boundShortStems: leastShort, keptCount, boundKeptCount }) return null;
   }
 }
 
@@ -112,10 +112,10 @@ function answer(
     status,
     keptBedIds: keptIds(season, setting),
     focalNeedStems: season.futures.needs.reduce((sum, { role, stems }) => (role === "focal" ? sum + stems : sum), 0),
-    focalShortStems: costs.cents(setting),
-    boundShortStems: Math.max(0, Math.min(boundShortStems, costs.cents(setting))),
-    noneKeptShortStems: costs.cents(setting.map(() => false)),
-    allKeptShortStems: costs.cents(setting.map(() => true)),
+    focalShortStems: costs.cost(setting),
+    boundShortStems: Math.max(0, Math.min(boundShortStems, costs.cost(setting))),
+    noneKeptShortStems: costs.cost(setting.map(() => false)),
+    allKeptShortStems: costs.cost(setting.map(() => true)),
   };
 }
 
@@ -126,7 +126,7 @@ function focalCosts({ futures, openBeds }: WinterSeason): SwitchCosts {
     flow: network.pricedBy((index) => (needs[index].role === "focal" ? 1 : 0)),
     giverCount: network.giverCount,
     shifts: openBeds.map((bed) => shifts[bed]),
-    cents: openBeds.map(() => 0),
-    baseCents: 0,
+    switchCost: openBeds.map(() => 0),
+    baseCost: 0,
   });
 }

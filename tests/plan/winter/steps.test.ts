@@ -1,11 +1,11 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { LARGE, seededFarm } from "#demo/seeded-farm";
 import { loadMixedIntegerSolver, type MixedIntegerSolver } from "#lib/maths/mixed-integer";
-import { chooseBeds, finished } from "#lib/plan/winter/keep-or-dig";
-import { fewestBeds } from "#lib/plan/winter/keep-or-dig-fewest";
-import { improved } from "#lib/plan/winter/keep-or-dig-local";
-import { winterSeason } from "#lib/plan/winter/keep-or-dig-season";
-import { bedVerdicts } from "#lib/plan/winter/keep-or-dig-verdicts";
+import { improved } from "#lib/maths/switch-flow/small-steps";
+import { chooseBeds, finished } from "#lib/plan/winter/choose-beds";
+import { fewestBeds } from "#lib/plan/winter/fewest-beds";
+import { winterSeason } from "#lib/plan/winter/season";
+import { bedVerdicts } from "#lib/plan/winter/verdicts";
 import { SEASON, winterFarm } from "./farm";
 
 let solver: MixedIntegerSolver;

@@ -1,5 +1,5 @@
-import type { Master, Relaxed } from "./keep-or-dig-master";
-import type { Setting } from "./keep-or-dig-problem";
+import type { Master, Relaxed } from "./master";
+import type { Setting } from "./problem";
 
 /** Bounds on each switch: 0 and 1 leave it open, both the same bind it. */
 export type SwitchBounds = { readonly lowers: Uint8Array; readonly uppers: Uint8Array };
@@ -17,14 +17,14 @@ const TRIED_COUNT = 6;
 
 /**
  * Binds, in place, every switch that would cost more than the best setting if it were turned against the relaxation. Costs are whole
- * cents, so what is not cheaper by a cent is no better.
+ * numbers, so what is not cheaper by one is no better.
  */
-export function fixedByPrice(bounds: SwitchBounds, relaxed: NonNullable<Relaxed>, bestCents: number): void {
-  const gapCents = bestCents - relaxed.boundCents + 0.02;
+export function fixedByPrice(bounds: SwitchBounds, relaxed: NonNullable<Relaxed>, bestCost: number): void {
+  const gap = bestCost - relaxed.bound + 0.02;
   relaxed.on.forEach((share, index) => {
     if (bounds.lowers[index] === bounds.uppers[index]) return;
-    if (share < 1e-9 && relaxed.reducedCents[index] >= gapCents) bounds.uppers[index] = 0;
-    if (share > 1 - 1e-9 && -relaxed.reducedCents[index] >= gapCents) bounds.lowers[index] = 1;
+    if (share < 1e-9 && relaxed.reducedCosts[index] >= gap) bounds.uppers[index] = 0;
+    if (share > 1 - 1e-9 && -relaxed.reducedCosts[index] >= gap) bounds.lowers[index] = 1;
   });
 }
 
@@ -41,7 +41,7 @@ export function split(master: Master, bounds: SwitchBounds, relaxed: NonNullable
   for (const index of tried) {
     if (bestScore > Number.NEGATIVE_INFINITY && (relaxed.on[index] < 1e-9 || relaxed.on[index] > 1 - 1e-9)) break;
     const both = halves(master, bounds, index);
-    const [first, second] = both.map(({ boundCents }) => Math.max(1, boundCents - relaxed.boundCents));
+    const [first, second] = both.map(({ bound }) => Math.max(1, bound - relaxed.bound));
     const score = both.length < 2 ? Number.POSITIVE_INFINITY : first * second;
     if (score > bestScore) {
       bestScore = score;
@@ -51,12 +51,12 @@ export function split(master: Master, bounds: SwitchBounds, relaxed: NonNullable
   return best;
 }
 
-function halves(master: Master, bounds: SwitchBounds, index: number): { bounds: SwitchBounds; boundCents: number }[] {
+function halves(master: Master, bounds: SwitchBounds, index: number): { bounds: SwitchBounds; bound: number }[] {
   return [0, 1].flatMap((value) => {
     const half = { lowers: bounds.lowers.slice(), uppers: bounds.uppers.slice() };
     half.lowers[index] = value;
     half.uppers[index] = value;
     const relaxed = master.relax(half);
-    return relaxed ? [{ bounds: half, boundCents: relaxed.boundCents }] : [];
+    return relaxed ? [{ bounds: half, bound: relaxed.bound }] : [];
   });
 }

@@ -1,8 +1,10 @@
-import type { FlowNetwork } from "#lib/maths/min-cost-flow";
-import type { SupplyShift } from "./futures";
+import type { FlowNetwork } from "../flow-network";
+
+/** By how many units each of some nodes changes its supply. Nodes differ and ascend; no change is 0. */
+export type SupplyShift = { readonly nodes: Int32Array; readonly units: Int32Array };
 
 /**
- * Which switches to turn on so that the cheapest flow plus the switches' own cents is least. A switch changes the supplies of some nodes
+ * Which switches to turn on so that the cheapest flow plus the switches' own cost is least. A switch changes the supplies of some nodes
  * while it is on. All numbers are whole.
  */
 export type SwitchProblem = {
@@ -12,16 +14,16 @@ export type SwitchProblem = {
   readonly giverCount: number;
   readonly shifts: readonly SupplyShift[];
   /** What turning each switch on costs, beside the flow; below 0 when it saves. */
-  readonly cents: readonly number[];
+  readonly switchCost: readonly number[];
   /** What is paid with every switch off, beside the flow. */
-  readonly baseCents: number;
+  readonly baseCost: number;
 };
 
 /** Which switches are on. */
 export type Setting = readonly boolean[];
 
 /** Σ weights of the switches that are on is at most `atMost`. Whole numbers, whose sum stays below a million. */
-export type SwitchLimit = { readonly weights: readonly number[]; readonly atMost: number; readonly words: string };
+export type SwitchLimit = { readonly weights: readonly number[]; readonly atMost: number };
 
 export const weightOf = ({ weights }: SwitchLimit, setting: Setting): number =>
   setting.reduce((sum, isOn, index) => (isOn ? sum + weights[index] : sum), 0);

@@ -6,8 +6,8 @@ import { loadMixedIntegerSolver } from "#lib/maths/mixed-integer";
 import { checkMatch } from "#lib/plan/road/match";
 import { plan } from "#lib/plan/road/plan";
 import { withKeptBeds } from "#lib/plan/winter/beds";
+import { chooseBeds, finished, type WinterChoice } from "#lib/plan/winter/choose-beds";
 import { type WinterFutures, winterFutures } from "#lib/plan/winter/futures";
-import { chooseBeds, finished, type WinterChoice } from "#lib/plan/winter/keep-or-dig";
 import { allowedChoices, costOf, SEASON, winterFarm, withinLimits } from "./farm";
 import { wholeProgrammeCents } from "./programme";
 
