@@ -1,6 +1,7 @@
 import { spawnSync } from "node:child_process";
 import { cpus } from "node:os";
 import { choiceRows } from "./choice";
+import { networkLine } from "./match-file";
 import { planRows } from "./plan-rows";
 import { recordRows } from "./record-rows";
 import { screenRows } from "./screen-rows";
@@ -13,6 +14,10 @@ import { type BenchRow, rowOf, table } from "./timing";
  * one kind alone: plan, records, choice, simulation or screens (which needs the built app and Chromium).
  */
 const wanted = process.argv.slice(2);
+if (wanted[0] === "network") {
+  console.log(networkLine(wanted.slice(1)));
+  process.exit();
+}
 const isWanted = (kind: string) => wanted.length === 0 || wanted.includes(kind);
 const rows: BenchRow[] = [];
 const lines: string[] = [];

@@ -1,18 +1,12 @@
 import loadHighs, { type Highs } from "highs";
 import { type FarmSize, LARGE, seededFarm, TYPICAL, VERY_LARGE } from "#demo/seeded-farm";
-import type { Snapshot } from "#lib/domain/snapshot";
 import { checkFlow } from "#lib/maths/check-flow";
 import type { FlowNetwork } from "#lib/maths/flow-network";
 import { minCostFlow } from "#lib/maths/min-cost-flow";
-import { buyInFinder } from "#lib/plan/road/buy-in";
-import { forecast } from "#lib/plan/road/forecast";
-import { matchNetwork } from "#lib/plan/road/match-network";
-import { needs } from "#lib/plan/road/needs";
 import { plan } from "#lib/plan/road/plan";
-import { supplyOf } from "#lib/plan/road/supply";
+import { networkBuilder, SEASON } from "./network-builder";
 import { type BenchRow, timed } from "./timing";
 
-const SEASON = 2027;
 const SIZES: readonly {
   name: string;
   size: FarmSize;
@@ -63,13 +57,6 @@ export async function planRows(): Promise<{ rows: BenchRow[]; lines: string[] }>
     `memory of the process after all this: ${(process.memoryUsage().rss / 2 ** 20).toFixed(0)} MiB (to reach: under 1 GiB)`,
   );
   return { rows, lines };
-}
-
-function networkBuilder(farm: Snapshot) {
-  const price = buyInFinder(farm.crops).centsOf;
-  const supplies = supplyOf(farm, forecast(farm, SEASON).plantings, SEASON);
-  const asked = needs(farm, SEASON);
-  return () => matchNetwork(farm.farm, supplies, asked, price);
 }
 
 /** The network as a linear programme in HiGHS's own arrays: a column an arc and a column an unmet need, a row a node. */
