@@ -1,6 +1,6 @@
 "use client";
 
-import type { ReactNode } from "react";
+import type { KeyboardEvent, ReactNode } from "react";
 import { FieldProblem } from "./field-problem";
 import { useField } from "./form-context.client";
 
@@ -11,6 +11,10 @@ type FieldProps = {
   hint?: ReactNode;
   value?: string;
   isWide?: boolean;
+  /** What the list of problems calls the field, where its label alone would not tell it from others. */
+  listedAs?: string;
+  /** Where given, the value is kept by the caller and not by the page. */
+  onChange?: (typed: string) => void;
 };
 
 type Field = ReturnType<typeof useField>;
@@ -21,14 +25,21 @@ export const described = ({ problemId, hintId, problem }: Field, hint: ReactNode
   "aria-describedby": hint ? `${hintId} ${problemId}` : problemId,
 });
 
-function Frame({
+/** A control's text: kept by the caller, or made anew when what the farm holds has changed and else kept by the page. */
+const kept = (field: Field, value: string | undefined, onChange: FieldProps["onChange"]) =>
+  onChange
+    ? { value, onChange: (event: { target: { value: string } }) => onChange(event.target.value) }
+    : { defaultValue: field.typed?.[0] ?? value };
+
+/** A control with its label, hint and problem. */
+export function Frame({
   field,
   label,
   unit,
   hint,
   isWide,
   children,
-}: Omit<FieldProps, "name"> & { field: Field; children: ReactNode }) {
+}: Pick<FieldProps, "label" | "unit" | "hint" | "isWide"> & { field: Field; children: ReactNode }) {
   return (
     <div className={isWide ? "field wide" : "field"}>
       <label htmlFor={field.id}>
@@ -51,21 +62,29 @@ type TextProps = FieldProps & {
   type?: "text" | "date";
   inputMode?: "text" | "decimal" | "numeric";
   suggestions?: readonly string[];
+  onEnter?: () => void;
 };
 
-/** A line of text. It is made anew when what the farm holds has changed, and keeps what is typed otherwise. */
-export function TextField({ name, value = "", type = "text", inputMode, suggestions, ...frame }: TextProps) {
-  const field = useField(name, frame.label);
+/** A line of text. */
+export function TextField(props: TextProps) {
+  const { name, value = "", onChange, type = "text", inputMode, suggestions, listedAs, onEnter, ...frame } = props;
+  const field = useField(name, listedAs ?? frame.label);
+  const enter = (event: KeyboardEvent) => {
+    if (event.key !== "Enter") return;
+    event.preventDefault();
+    onEnter?.();
+  };
   return (
     <Frame field={field} {...frame}>
       <input
-        key={value}
+        key={onChange ? undefined : value}
         id={field.id}
         name={name}
         type={type}
         inputMode={inputMode}
         autoComplete="off"
-        defaultValue={field.typed?.[0] ?? value}
+        {...kept(field, value, onChange)}
+        onKeyDown={onEnter && enter}
         list={suggestions && `${field.id}-list`}
         {...described(field, frame.hint)}
       />
@@ -88,16 +107,26 @@ export const DayField = (props: FieldProps) => <TextField {...props} type="date"
 
 export type Option = { readonly value: string; readonly label: string };
 
+type SelectProps = FieldProps & {
+  options: readonly Option[];
+  /** Takes the focus when it comes to the screen. */
+  isFirst?: boolean;
+  /** Under the control, in the same field. */
+  beneath?: ReactNode;
+};
+
 /** One of several; the first when nothing else is said. */
-export function SelectField({ name, value, options, ...frame }: FieldProps & { options: readonly Option[] }) {
-  const field = useField(name, frame.label);
+export function SelectField({ name, value, onChange, options, listedAs, isFirst, beneath, ...frame }: SelectProps) {
+  const field = useField(name, listedAs ?? frame.label);
   return (
     <Frame field={field} {...frame}>
       <select
-        key={value}
+        key={onChange ? undefined : value}
         id={field.id}
         name={name}
-        defaultValue={field.typed?.[0] ?? value}
+        // biome-ignore lint/a11y/noAutofocus: only a line that was just asked for takes the focus, for typing on
+        autoFocus={isFirst}
+        {...kept(field, value, onChange)}
         {...described(field, frame.hint)}
       >
         {options.map((option) => (
@@ -106,20 +135,21 @@ export function SelectField({ name, value, options, ...frame }: FieldProps & { o
           </option>
         ))}
       </select>
+      {beneath}
     </Frame>
   );
 }
 
 /** Several lines of text. */
-export function AreaField({ name, value = "", ...frame }: FieldProps) {
-  const field = useField(name, frame.label);
+export function AreaField({ name, value = "", onChange, listedAs, ...frame }: FieldProps) {
+  const field = useField(name, listedAs ?? frame.label);
   return (
     <Frame field={field} isWide {...frame}>
       <textarea
-        key={value}
+        key={onChange ? undefined : value}
         id={field.id}
         name={name}
-        defaultValue={field.typed?.[0] ?? value}
+        {...kept(field, value, onChange)}
         {...described(field, frame.hint)}
       />
     </Frame>

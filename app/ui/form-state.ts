@@ -1,16 +1,26 @@
 import type { Problem } from "#lib/domain/problem";
 
-/** What an action says of a form: taken, or refused with every problem and all that was typed, by the name of the field. */
+/**
+ * What an action says of a form: taken, or refused with every problem and all that was typed, by the name of the field. `typed` is null
+ * until an action has answered: the fields of the page hold it.
+ */
 export type FormState = {
   readonly outcome: "fresh" | "saved" | "refused";
-  readonly typed: Readonly<Record<string, readonly string[]>>;
+  readonly typed: Readonly<Record<string, readonly string[]>> | null;
   readonly problems: readonly Problem[];
 };
 
 export type FormAction = (before: FormState, form: FormData) => Promise<FormState>;
 
 /** A form that was not sent yet. */
-export const FRESH: FormState = { outcome: "fresh", typed: {}, problems: [] };
+export const FRESH: FormState = { outcome: "fresh", typed: null, problems: [] };
 
 /** A form whose content was written. */
-export const SAVED: FormState = { outcome: "saved", typed: {}, problems: [] };
+export const SAVED: FormState = { outcome: "saved", typed: null, problems: [] };
+
+/** The form as it stood, when no answer came to it. */
+export const unanswered = (before: FormState): FormState => ({ ...before, outcome: "refused", problems: NO_ANSWER });
+
+const NO_ANSWER = [
+  { place: "", message: "no answer came from the farm’s computer: look whether it is on, then send it again" },
+];

@@ -27,12 +27,26 @@ export class FormValues {
     return this.#form.getAll(name).filter((value) => typeof value === "string");
   }
 
+  /** Every field by its name, the first where several have one name. */
+  all(): Record<string, string> {
+    return Object.fromEntries([...new Set(this.#form.keys())].map((name) => [name, this.text(name)]));
+  }
+
   textOrNull(name: string): string | null {
     return this.text(name) || null;
   }
 
   isTicked(name: string): boolean {
     return this.text(name) === "yes";
+  }
+
+  /** What a field holds as JSON; undefined when it is none. */
+  json(name: string): unknown {
+    try {
+      return JSON.parse(this.text(name));
+    } catch {
+      return undefined;
+    }
   }
 
   /** A whole number that the page itself wrote into the form: an id, a year. NaN when it is none, which no schema takes. */
@@ -77,16 +91,16 @@ export class FormValues {
         const isOfOneField = parsed.error.issues[index].code !== "custom";
         this.refuse(place, (isOfOneField ? this.#ranges.get(place) : undefined) ?? message);
       });
-    if (parsed.success && this.#problems.size === 0) return { ok: true, parsed: parsed.data };
-    return { ok: false, problems: this.problems() };
+    return parsed.success && this.#problems.size === 0 ? { ok: true, parsed: parsed.data } : this.refusal();
   }
 
-  problems(): Problem[] {
-    return [...this.#problems].map(([place, message]) => ({ place, message }));
+  /** Every problem noted so far. */
+  refusal(): { readonly ok: false; readonly problems: readonly Problem[] } {
+    return { ok: false, problems: [...this.#problems].map(([place, message]) => ({ place, message })) };
   }
 
   /** The form given back with its problems and with all that was typed. */
-  refused(problems: readonly Problem[] = this.problems()): FormState {
+  refused(problems: readonly Problem[]): FormState {
     const typed: Record<string, string[]> = {};
     for (const name of new Set(this.#form.keys())) if (!name.startsWith("$")) typed[name] = this.texts(name);
     return { outcome: "refused", typed, problems };

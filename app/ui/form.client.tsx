@@ -1,22 +1,28 @@
 "use client";
 
+import { unstable_rethrow } from "next/navigation";
 import {
   type FormEvent,
   type ReactNode,
-  startTransition,
   useActionState,
   useEffect,
   useId,
   useRef,
   useState,
+  useTransition,
 } from "react";
 import { FormContext } from "./form-context.client";
-import { type FormAction, FRESH } from "./form-state";
+import { type FormAction, type FormState, FRESH, unanswered } from "./form-state";
+import { Refusal } from "./refusal.client";
+import { REVISION, SAVE_KEY } from "./sending";
 
 type Props = {
   action: FormAction;
-  submit: string;
+  /** The words of the button; left out where the children bring buttons of their own. */
+  submit?: string;
   hidden?: Readonly<Record<string, string | number>>;
+  /** The last change of the farm when what the form shows was read. */
+  revision?: number;
   children?: ReactNode;
   /** Beside the button. */
   beside?: ReactNode;
@@ -26,11 +32,11 @@ type Props = {
 };
 
 /**
- * A form that a server action takes or refuses. When it is refused nothing was written: each problem stands beside its field and in a list
- * at the top, the first wrong field takes the focus, and what was typed stays.
+ * A form that a server action takes or refuses. When it is refused, or cannot be sent, nothing was written: each problem stands beside its
+ * field and in a list at the top, the first wrong field takes the focus, and what was typed stays.
  */
-export function Form({ action, submit, hidden = {}, children, beside, label, isQuiet = false }: Props) {
-  const [state, dispatch, isPending] = useActionState(action, FRESH);
+export function Form({ action, submit, hidden = {}, revision, children, beside, label, isQuiet = false }: Props) {
+  const { state, dispatch, isPending, send, forget } = useSending(action);
   const [labels] = useState(() => new Map<string, string>());
   const form = useRef<HTMLFormElement>(null);
   const formId = useId();
@@ -39,24 +45,21 @@ export function Form({ action, submit, hidden = {}, children, beside, label, isQ
     const wrong = form.current?.querySelector<HTMLElement>("[aria-invalid=true]");
     (wrong ?? form.current?.querySelector<HTMLElement>("[role=alert]"))?.focus();
   }, [state]);
-  /** Sent by hand, since a form that React sends is emptied afterwards. */
-  const send = (event: FormEvent<HTMLFormElement>) => {
-    event.preventDefault();
-    const filled = new FormData(event.currentTarget);
-    startTransition(() => dispatch(filled));
-  };
   return (
-    <FormContext value={{ formId, state, labels }}>
+    <FormContext value={{ formId, state, labels, isPending, forget }}>
       <form ref={form} action={dispatch} onSubmit={send} noValidate aria-label={label} className="kit">
         {Object.entries(hidden).map(([name, value]) => (
           <input key={name} type="hidden" name={name} value={value} />
         ))}
+        {revision !== undefined && <input type="hidden" name={REVISION} value={revision} />}
         {state.outcome === "refused" && <Refusal formId={formId} labels={labels} problems={state.problems} />}
         {children}
         <div className="actions">
-          <button type="submit" className={isQuiet ? undefined : "main"} disabled={isPending}>
-            {isPending ? "Saving…" : submit}
-          </button>
+          {submit && (
+            <button type="submit" className={isQuiet ? undefined : "main"} disabled={isPending}>
+              {isPending ? "Saving…" : submit}
+            </button>
+          )}
           {beside}
           <span role="status" className="good-word">
             {state.outcome === "saved" && !isPending && "✓ Saved"}
@@ -67,34 +70,42 @@ export function Form({ action, submit, hidden = {}, children, beside, label, isQ
   );
 }
 
-type RefusalProps = {
-  formId: string;
-  labels: Map<string, string>;
-  problems: readonly { place: string; message: string }[];
-};
+/**
+ * Sends a form by hand, since a form that React sends is emptied afterwards and one that cannot be sent is lost. Before scripts arrive the
+ * browser sends it itself, and `posted` is the answer to that.
+ */
+function useSending(action: FormAction) {
+  const [posted, dispatch] = useActionState(action, FRESH);
+  const [answered, setAnswered] = useState<FormState | null>(null);
+  const [isPending, startSending] = useTransition();
+  const saveKey = useRef("");
+  const state = answered ?? posted;
+  const send = (event: FormEvent<HTMLFormElement>) => {
+    event.preventDefault();
+    const { submitter } = event.nativeEvent as SubmitEvent;
+    const filled = new FormData(event.currentTarget, submitter);
+    // One key until an answer came: what is sent again because none came is known to be the same.
+    saveKey.current ||= newKey();
+    filled.set(SAVE_KEY, saveKey.current);
+    startSending(async () => {
+      const answer = await answerOf(action, state, filled);
+      if (answer) saveKey.current = "";
+      setAnswered(answer ?? unanswered(state));
+    });
+  };
+  return { state, dispatch, isPending, send, forget: () => setAnswered(FRESH) };
+}
 
-const Refusal = ({ formId, labels, problems }: RefusalProps) => (
-  <div className="notice bad" role="alert" tabIndex={-1}>
-    <p>
-      <strong>Not saved.</strong> {problems.length === 1 ? "One thing" : `${problems.length} things`} to mend; what you
-      typed is still here.
-    </p>
-    <ul>
-      {problems.map(({ place, message }) => {
-        const name = place.replace(/\[.*$/, "");
-        const label = labels.get(place) ?? labels.get(name);
-        return (
-          <li key={`${place}: ${message}`}>
-            {label ? (
-              <>
-                <a href={`#${formId}-${labels.has(place) ? place : name}`}>{label}</a>: {message}
-              </>
-            ) : (
-              message
-            )}
-          </li>
-        );
-      })}
-    </ul>
-  </div>
-);
+/** Null when none came. */
+async function answerOf(action: FormAction, before: FormState, form: FormData): Promise<FormState | null> {
+  try {
+    return await action(before, form);
+  } catch (error) {
+    // The page to open next comes as an error too.
+    unstable_rethrow(error);
+    return null;
+  }
+}
+
+/** Long enough that no two forms ever have the same; drawn here because `randomUUID` is not there on a farm's own network without https. */
+const newKey = (): string => crypto.getRandomValues(new Uint32Array(4)).join("-");

@@ -15,7 +15,8 @@ export const readNewWhatIf = (values: FormValues): Parsed<NewWhatIf> =>
     fromId: values.text("fromId") === "" ? null : values.hiddenNumber("fromId"),
   });
 
-const nameSchema = whatIfSchema.pick({ name: true });
+const renameSchema = whatIfSchema.pick({ name: true }).extend({ whatIfId: whatIfSchema.shape.id });
 
-export const readName = (values: FormValues): Parsed<{ name: string }> =>
-  values.parse(nameSchema, { name: values.text("name") });
+/** Another name for a what-if. */
+export const readName = (values: FormValues): Parsed<{ whatIfId: number; name: string }> =>
+  values.parse(renameSchema, { whatIfId: values.hiddenNumber("whatIfId"), name: values.text("name") });

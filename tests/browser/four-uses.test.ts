@@ -45,6 +45,38 @@ test("entering a booking by keyboard: coverage shows while typing, bad input kee
   await page.close();
 });
 
+test("a save that no answer came to says so, keeps what was typed, and can be sent again", async () => {
+  await open("/beds/1");
+  await page.getByText("Change its name, size, flags or spray").click();
+  const form = page.getByRole("form", { name: /^Bed / });
+  await form.getByLabel("Note").fill("typed while the farm's computer was off");
+  await page.route("**/beds/1", (route) => (route.request().method() === "POST" ? route.abort() : route.continue()));
+  await form.getByRole("button", { name: "Save the bed" }).click();
+  await form.getByText("no answer came from the farm’s computer").waitFor();
+  expect(await form.getByLabel("Note").inputValue()).toBe("typed while the farm's computer was off");
+  await page.unroute("**/beds/1");
+  await form.getByRole("button", { name: "Save the bed" }).click();
+  await form.getByText("✓ Saved").waitFor();
+  await page.getByRole("button", { name: "Undo" }).click();
+  await page.close();
+});
+
+test("each problem at the top of a form leads to its field", async () => {
+  await open("/bookings/new");
+  await page.getByLabel("Client").fill("");
+  await page.getByRole("button", { name: "Add a piece" }).click();
+  await page.getByLabel("How many").fill("none");
+  await page.getByRole("button", { name: "Save the booking" }).click();
+  const alert = page.getByRole("alert").filter({ hasText: "Not saved" });
+  await alert.getByRole("link", { name: "Piece 1, how many" }).click();
+  expect(await page.evaluate(() => document.activeElement?.getAttribute("aria-invalid"))).toBe("true");
+  const target = await alert.getByRole("link", { name: "Client" }).getAttribute("href");
+  expect(await page.evaluate((id) => document.getElementById(id)?.getAttribute("name"), String(target).slice(1))).toBe(
+    "client",
+  );
+  await page.close();
+});
+
 test("rows pasted from a spreadsheet become pieces; a row that cannot be read stays with its problem", async () => {
   await open("/bookings/new");
   await page.getByText("Paste rows from a spreadsheet").click();

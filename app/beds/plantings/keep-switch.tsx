@@ -3,6 +3,7 @@ import { inShort, toDay } from "#lib/domain/day";
 import { curveFinder, forecastPlanting, type PlantingForecast } from "#lib/plan/road/forecast";
 import type { Plan } from "#lib/plan/road/plan";
 import { DUG, KEPT, replantedOn } from "#lib/plan/winter/beds";
+import { Form } from "../../ui/form.client";
 import { inWholes } from "../../ui/numbers";
 import { keepOrDig } from "./planting-actions";
 
@@ -24,8 +25,7 @@ export function KeepSwitch({ row, plan }: { row: PlantingForecast; plan: Plan })
     { treatment: KEPT, name: "Kept in the ground", ...future(KEPT, planting.plantedOn), button: "Keep in the ground" },
   ];
   return (
-    <form action={keepOrDig} aria-label={`Keep or dig ${crop.name} ${variety.name}`}>
-      <input type="hidden" name="plantingId" value={planting.id} />
+    <Form action={keepOrDig} hidden={{ plantingId: planting.id }} label={`Keep or dig ${crop.name} ${variety.name}`}>
       <table className="keep-switch cards-on-phone">
         <caption>Over winter</caption>
         <thead>
@@ -71,7 +71,7 @@ export function KeepSwitch({ row, plan }: { row: PlantingForecast; plan: Plan })
         Kept stems reckon with your own number for winter survival. What keeping and digging cost stands on{" "}
         <a href="/keep-or-dig">Keep or dig</a>.
       </p>
-    </form>
+    </Form>
   );
 }
 

@@ -1,5 +1,6 @@
 import { type Planting, plantingSchema } from "#lib/domain/bed";
 import { type Variety, varietySchema } from "#lib/domain/crop";
+import type { Parsed } from "#lib/domain/problem";
 import type { PlantingDraft } from "#lib/domain/what-if";
 import type { FormValues } from "../../ui/form-values";
 import { PERCENT } from "../../ui/units";
@@ -8,12 +9,12 @@ const plantingDraftSchema = plantingSchema.omit({ id: true });
 const varietyDraftSchema = varietySchema.omit({ id: true });
 
 /** A planting as its form says. With a new variety, that one must be written first, and its id put in. */
-export type PlantingForm = { readonly planting: PlantingDraft; readonly newVariety: Omit<Variety, "id"> | null };
+export type PlantingForm = { readonly planting: PlantingDraft; readonly newVariety?: Omit<Variety, "id"> };
 
 const PERCENTAGE = "a percentage from 0 to 100";
 
-/** Parses the form of a planting, or notes every problem in `values`; `before` is the planting as it stands, when there is one. */
-export function readPlanting(values: FormValues, before: Planting | undefined): PlantingForm | null {
+/** A planting as its form says; `before` is the planting as it stands, when there is one. */
+export function readPlanting(values: FormValues, before: Planting | undefined): Parsed<PlantingForm> {
   const share = (name: "aliveShare" | "gradeOutShare") =>
     values.number(name, { measure: PERCENT, before: before?.[name], range: PERCENTAGE });
   const isNew = values.text("varietyId") === "new";
@@ -35,9 +36,11 @@ export function readPlanting(values: FormValues, before: Planting | undefined): 
     }),
     flags: values.texts("flags"),
   });
-  const newVariety = isNew ? readNewVariety(values) : null;
-  if (!planting.ok || newVariety?.ok === false) return null;
-  return { planting: planting.parsed, newVariety: newVariety?.ok ? newVariety.parsed : null };
+  if (!isNew) return planting.ok ? { ok: true, parsed: { planting: planting.parsed } } : planting;
+  const newVariety = readNewVariety(values);
+  return planting.ok && newVariety.ok
+    ? { ok: true, parsed: { planting: planting.parsed, newVariety: newVariety.parsed } }
+    : values.refusal();
 }
 
 const readNewVariety = (values: FormValues) =>

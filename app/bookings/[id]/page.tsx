@@ -5,6 +5,7 @@ import { coverageByBooking } from "#lib/plan/road/coverage";
 import { Cautions } from "../../frame/cautions";
 import { loadFarm, loadPlan } from "../../load";
 import { CoverBar } from "../../ui/cover-bar";
+import { Form } from "../../ui/form.client";
 import { countOf } from "../../ui/numbers";
 import { changeStatus, deleteBooking } from "../actions";
 import { BookingEditor } from "../editor/booking-editor.client";
@@ -56,23 +57,21 @@ export default async function BookingPage(props: Props) {
         <a className="button" href={`/bookings/new?copy=${booking.id}`}>
           Copy to a new booking
         </a>
-        <form action={changeStatus}>
-          <input type="hidden" name="bookingId" value={booking.id} />
-          {booking.status === "cancelled" ? (
-            <button type="submit" name="status" value="enquiry">
-              Take it back as an enquiry
-            </button>
-          ) : (
-            <button type="submit" name="status" value="cancelled">
-              Cancel the booking
-            </button>
-          )}
-        </form>
+        <Form
+          action={changeStatus}
+          hidden={{ bookingId: booking.id, status: booking.status === "cancelled" ? "enquiry" : "cancelled" }}
+          submit={booking.status === "cancelled" ? "Take it back as an enquiry" : "Cancel the booking"}
+          label="Where the booking stands"
+          isQuiet
+        />
         {booking.status === "cancelled" && (
-          <form action={deleteBooking}>
-            <input type="hidden" name="bookingId" value={booking.id} />
-            <button type="submit">Remove it altogether</button>
-          </form>
+          <Form
+            action={deleteBooking}
+            hidden={{ bookingId: booking.id }}
+            submit="Remove it altogether"
+            label="Remove the booking"
+            isQuiet
+          />
         )}
       </div>
       <Cautions crops={[...crops]} />

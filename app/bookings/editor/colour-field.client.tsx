@@ -1,16 +1,16 @@
 "use client";
 
-import { useId } from "react";
 import { COLOURS, type Colour } from "#lib/domain/words";
 import { ColourWord } from "../../ui/colour-words";
-import { FieldProblem } from "../../ui/field-problem";
+import { TextField } from "../../ui/form-fields.client";
 
 type Props = {
+  name: string;
   label: string;
+  listedAs?: string;
   hint?: string;
   value: string;
   onChange: (value: string) => void;
-  problem: string | undefined;
 };
 
 const isColour = (word: string): word is Colour => COLOURS.some((colour) => colour === word);
@@ -21,24 +21,14 @@ const wordsOf = (value: string): string[] =>
     .filter((word) => word !== "");
 
 /** Colours typed as words, with their swatches beside them; a click on a swatch adds or takes away. */
-export function ColourField({ label, hint, value, onChange, problem }: Props) {
-  const id = useId();
+export function ColourField(props: Props) {
+  const { value, onChange } = props;
   const words = wordsOf(value);
   const toggle = (colour: Colour) =>
     onChange((words.includes(colour) ? words.filter((word) => word !== colour) : [...words, colour]).join(", "));
   return (
-    <>
-      <label htmlFor={id}>{label}</label>
-      <input
-        id={id}
-        value={value}
-        autoComplete="off"
-        onChange={(event) => onChange(event.target.value)}
-        aria-invalid={problem ? true : undefined}
-        aria-describedby={`${id}-problem`}
-      />
-      {hint && <p className="hint">{hint}</p>}
-      <FieldProblem id={`${id}-problem`} message={problem} />
+    <div className="wide">
+      <TextField {...props} />
       <details>
         <summary className="small">
           {words.some(isColour) ? (
@@ -60,6 +50,6 @@ export function ColourField({ label, hint, value, onChange, problem }: Props) {
           ))}
         </div>
       </details>
-    </>
+    </div>
   );
 }

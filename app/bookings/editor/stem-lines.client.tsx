@@ -1,100 +1,80 @@
 "use client";
 
 import { ROLES, type Role } from "#lib/domain/words";
-import { FieldProblem } from "../../ui/field-problem";
+import { useForm } from "../../ui/form-context.client";
+import { type Option, SelectField, TextField } from "../../ui/form-fields.client";
 import { ColourField } from "./colour-field.client";
 import type { BookingForm, Choices } from "./draft";
+
+type Line = BookingForm["stemLines"][number];
 
 type Props = {
   lines: BookingForm["stemLines"];
   choices: Choices;
   onChange: (lines: BookingForm["stemLines"]) => void;
-  problemAt: (place: string) => string | undefined;
 };
 
+const ROLE_OPTIONS = ROLES.map((role) => ({ value: role, label: role }));
+const ANY_CROP: Option = { value: "", label: "any that can take the role" };
+
 /** Stems asked for directly: a role, perhaps a named crop, colours, and how many. */
-export function StemLines({ lines, choices, onChange, problemAt }: Props) {
-  const put = (index: number, part: Partial<BookingForm["stemLines"][number]>) =>
+export function StemLines({ lines, choices, onChange }: Props) {
+  const { forget } = useForm("the stem lines of a booking");
+  const put = (index: number, part: Partial<Line>) =>
     onChange(lines.map((line, place) => (place === index ? { ...line, ...part } : line)));
+  const remove = (index: number) => {
+    forget();
+    onChange(lines.toSpliced(index, 1));
+  };
   return (
     <fieldset>
       <legend>Stems by name or role</legend>
       <ol className="lines">
         {lines.map((line, index) => {
-          const stemProblem = problemAt(`stemLines[${index}].stemCount`);
+          const place = `stemLines[${index}]`;
+          const called = (label: string) => ({ label, listedAs: `Stem line ${index + 1}, ${label.toLowerCase()}` });
           return (
             // biome-ignore lint/suspicious/noArrayIndexKey: a line is known by its place
             <li key={index} className="stem-line">
-              <div>
-                <label htmlFor={`role-${index}`}>Role</label>
-                <select
-                  id={`role-${index}`}
-                  value={line.role}
-                  onChange={(event) => put(index, { role: event.target.value as Role })}
-                >
-                  {ROLES.map((role) => (
-                    <option key={role}>{role}</option>
-                  ))}
-                </select>
-              </div>
-              <div>
-                <label htmlFor={`stems-${index}`}>Stems</label>
-                <input
-                  id={`stems-${index}`}
-                  inputMode="decimal"
-                  autoComplete="off"
-                  value={line.stemCount}
-                  aria-invalid={stemProblem ? true : undefined}
-                  aria-describedby={`stems-${index}-problem`}
-                  onChange={(event) => put(index, { stemCount: event.target.value })}
-                />
-                <FieldProblem id={`stems-${index}-problem`} message={stemProblem} />
-              </div>
-              <div>
-                <label htmlFor={`crop-${index}`}>Crop</label>
-                <select
-                  id={`crop-${index}`}
-                  value={line.cropId ?? ""}
-                  onChange={(event) =>
-                    put(index, {
-                      cropId: event.target.value ? Number(event.target.value) : null,
-                      cropOnly: event.target.value !== "" && line.cropOnly,
-                    })
-                  }
-                >
-                  <option value="">any that can take the role</option>
-                  {choices.crops
-                    .filter((crop) => crop.roles.includes(line.role))
-                    .map(({ id, name }) => (
-                      <option key={id} value={id}>
-                        {name}
-                      </option>
-                    ))}
-                </select>
-                <label className="check">
-                  <input
-                    type="checkbox"
-                    checked={line.cropOnly}
-                    disabled={line.cropId === null}
-                    onChange={(event) => put(index, { cropOnly: event.target.checked })}
-                  />
-                  no other in its place
-                </label>
-                <FieldProblem id={`crop-${index}-problem`} message={problemAt(`stemLines[${index}].cropId`)} />
-              </div>
-              <div>
-                <ColourField
-                  label="Colours"
-                  value={line.colours}
-                  onChange={(colours) => put(index, { colours })}
-                  problem={problemAt(`stemLines[${index}].colours`)}
-                />
-              </div>
-              <button
-                type="button"
-                aria-label={`Remove stem line ${index + 1}`}
-                onClick={() => onChange(lines.filter((_, place) => place !== index))}
-              >
+              <SelectField
+                name={`${place}.role`}
+                {...called("Role")}
+                options={ROLE_OPTIONS}
+                value={line.role}
+                onChange={(role) => put(index, { role: role as Role })}
+              />
+              <TextField
+                name={`${place}.stemCount`}
+                {...called("Stems")}
+                inputMode="decimal"
+                value={line.stemCount}
+                onChange={(stemCount) => put(index, { stemCount })}
+              />
+              <SelectField
+                name={`${place}.cropId`}
+                {...called("Crop")}
+                options={[ANY_CROP, ...cropsFor(choices, line.role)]}
+                value={String(line.cropId ?? "")}
+                onChange={(id) => put(index, { cropId: id ? Number(id) : null, cropOnly: id !== "" && line.cropOnly })}
+                beneath={
+                  <label className="check">
+                    <input
+                      type="checkbox"
+                      checked={line.cropOnly}
+                      disabled={line.cropId === null}
+                      onChange={(event) => put(index, { cropOnly: event.target.checked })}
+                    />
+                    no other in its place
+                  </label>
+                }
+              />
+              <ColourField
+                name={`${place}.colours`}
+                {...called("Colours")}
+                value={line.colours}
+                onChange={(colours) => put(index, { colours })}
+              />
+              <button type="button" aria-label={`Remove stem line ${index + 1}`} onClick={() => remove(index)}>
                 Remove
               </button>
             </li>
@@ -112,3 +92,6 @@ export function StemLines({ lines, choices, onChange, problemAt }: Props) {
     </fieldset>
   );
 }
+
+const cropsFor = ({ crops }: Choices, role: Role): Option[] =>
+  crops.filter(({ roles }) => roles.includes(role)).map(({ id, name }) => ({ value: String(id), label: name }));

@@ -1,70 +1,35 @@
 "use server";
 
-import { revalidatePath } from "next/cache";
-import { redirect } from "next/navigation";
 import { addCrop, addVariety, removeCrop, removeVariety, updateCrop, updateVariety } from "#db/write/crops";
 import { CATALOGUE } from "#lib/domain/catalogue/crops";
-import { farmDatabase, loadFarm } from "../../load";
-import type { FormState } from "../../ui/form-state";
-import { taken } from "../../ui/form-taken";
-import { FormValues } from "../../ui/form-values";
+import { action, idIn, readEntry, refusal } from "../../action";
 import { readCrop, readVariety } from "./crop-values";
 
 /** Adds a crop and opens it, or changes one. */
-export async function saveCrop(_: FormState, form: FormData): Promise<FormState> {
-  const values = new FormValues(form);
-  const cropId = values.hiddenNumber("cropId");
-  const crop = readCrop(
-    values,
-    loadFarm().crops.find(({ id }) => id === cropId),
-  );
-  if (!crop.ok) return values.refused();
-  if (values.text("cropId")) return taken(values, updateCrop(farmDatabase(), cropId, crop.parsed));
-  const added = addCrop(farmDatabase(), crop.parsed);
-  if (!added.ok) return values.refused(added.problems);
-  revalidatePath("/", "layout");
-  redirect(`/farm/crops/${added.result}`);
-}
+export const saveCrop = action(
+  (values, { crops }) => readEntry(values, "cropId", crops, (before) => readCrop(values, before)),
+  (database, { id, draft }) => (id === null ? addCrop(database, draft) : updateCrop(database, id, draft)),
+  (cropId, { id }) => (id === null ? `/farm/crops/${cropId}` : null),
+);
 
 /** Gives a crop of the catalogue its built-in numbers back, each with its mark. Its curves, varieties and words stay. */
-export async function restoreCrop(_: FormState, form: FormData): Promise<FormState> {
-  const values = new FormValues(form);
-  const crop = loadFarm().crops.find(({ id }) => id === values.hiddenNumber("cropId"));
+export const restoreCrop = action(idIn("cropId"), (database, cropId, { crops }) => {
+  const crop = crops.find(({ id }) => id === cropId);
   const builtIn = CATALOGUE.find(({ name }) => name === crop?.name);
-  if (!crop || !builtIn) return values.refused([{ place: "cropId", message: "this crop is not a built-in one" }]);
+  if (!crop || !builtIn) return refusal("cropId", "this crop is not a built-in one");
   const { id, ...draft } = crop;
   const { holdDays, fieldDays, bunchStems, bucketStems, buyInCents } = builtIn;
-  return taken(
-    values,
-    updateCrop(farmDatabase(), id, { ...draft, holdDays, fieldDays, bunchStems, bucketStems, buyInCents }),
-  );
-}
+  return updateCrop(database, id, { ...draft, holdDays, fieldDays, bunchStems, bucketStems, buyInCents });
+});
 
 /** Takes a crop off the farm, if nothing names it. */
-export async function deleteCrop(_: FormState, form: FormData): Promise<FormState> {
-  const values = new FormValues(form);
-  const removed = removeCrop(farmDatabase(), values.hiddenNumber("cropId"));
-  if (!removed.ok) return values.refused(removed.problems);
-  revalidatePath("/", "layout");
-  redirect("/farm/crops");
-}
+export const deleteCrop = action(idIn("cropId"), removeCrop, () => "/farm/crops");
 
 /** Adds a variety to a crop, or changes one. */
-export async function saveVariety(_: FormState, form: FormData): Promise<FormState> {
-  const values = new FormValues(form);
-  const variety = readVariety(values);
-  if (!variety.ok) return values.refused();
-  const database = farmDatabase();
-  return taken(
-    values,
-    values.text("varietyId")
-      ? updateVariety(database, values.hiddenNumber("varietyId"), variety.parsed)
-      : addVariety(database, variety.parsed),
-  );
-}
+export const saveVariety = action(
+  (values, { varieties }) => readEntry(values, "varietyId", varieties, () => readVariety(values)),
+  (database, { id, draft }) => (id === null ? addVariety(database, draft) : updateVariety(database, id, draft)),
+);
 
 /** Takes a variety off the farm, if no planting and no stems in the cooler are of it. */
-export async function deleteVariety(_: FormState, form: FormData): Promise<FormState> {
-  const values = new FormValues(form);
-  return taken(values, removeVariety(farmDatabase(), values.hiddenNumber("varietyId")));
-}
+export const deleteVariety = action(idIn("varietyId"), removeVariety);

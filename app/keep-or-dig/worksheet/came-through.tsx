@@ -4,7 +4,7 @@ import { ColourWord } from "../../ui/colour-words";
 import { Form } from "../../ui/form.client";
 import { NumberField } from "../../ui/form-fields.client";
 import { countOf, inPercent } from "../../ui/numbers";
-import { recordCount } from "../actions";
+import { recordCount } from "./count-action";
 
 type Props = { beds: readonly WinterBed[]; snapshot: Snapshot; seasonYear: number };
 

@@ -1,39 +1,31 @@
 "use server";
 
-import { revalidatePath } from "next/cache";
-import { redirect } from "next/navigation";
+import { z } from "zod";
 import { revision } from "#db/journal/journal";
 import { adoptWhatIf } from "#db/write/what-ifs";
 import { adoption } from "#lib/plan/what-if/adoption";
-import { farmDatabase, loadFarm } from "../../load";
-import type { FormState } from "../../ui/form-state";
-import { FormValues } from "../../ui/form-values";
+import { action, refusal } from "../../action";
 import { keptWhatIf } from "../kept-what-ifs";
 import { ownCurve } from "./own-curve";
 
-const STALE = "the farm was changed since this was shown: look through the list again";
+const id = z.coerce.number().int();
 
 /** Writes to the farm what a what-if changes, as one change; refused when the farm is no longer the one that was shown. */
-export async function adopt(_: FormState, form: FormData): Promise<FormState> {
-  const values = new FormValues(form);
-  const database = farmDatabase();
-  const whatIf = keptWhatIf(values.hiddenNumber("whatIfId"));
-  if (!whatIf || values.hiddenNumber("revision") !== revision(database)) {
-    revalidatePath("/", "layout");
-    return values.refused([{ place: "revision", message: STALE }]);
-  }
-  const farm = loadFarm();
-  const toWrite = adoption(farm, whatIf.seasonYear, whatIf.changes);
-  const adopted = adoptWhatIf(database, `adopted the what-if ${whatIf.name}`, {
-    ...toWrite,
-    changedCurves: toWrite.changedCurves.map((curve) =>
+export const adopt = action(
+  z.object({ whatIfId: id, revision: id }),
+  (database, asked, farm) => {
+    const whatIf = keptWhatIf(asked.whatIfId);
+    if (!whatIf || asked.revision !== revision(database))
+      return refusal("revision", "the farm was changed since this was shown: look through the list again");
+    const toWrite = adoption(farm, whatIf.seasonYear, whatIf.changes);
+    const changedCurves = toWrite.changedCurves.map((curve) =>
       ownCurve(
         curve,
         farm.curves.find(({ id }) => id === curve.id),
       ),
-    ),
-  });
-  if (!adopted.ok) return values.refused(adopted.problems);
-  revalidatePath("/", "layout");
-  redirect(`/what-if/${whatIf.id}?adopted=${adopted.changeId ?? ""}`);
-}
+    );
+    const adopted = adoptWhatIf(database, `adopted the what-if ${whatIf.name}`, { ...toWrite, changedCurves });
+    return adopted.ok ? { ok: true, result: adopted.changeId } : adopted;
+  },
+  (changeId, { whatIfId }) => `/what-if/${whatIfId}?adopted=${changeId ?? ""}`,
+);

@@ -1,5 +1,6 @@
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { WhatIf } from "#lib/domain/what-if";
+import { Form } from "../../ui/form.client";
 import { type BedToggle, bedToggles } from "./bed-toggle";
 import { toggleBed } from "./change-actions";
 
@@ -14,14 +15,13 @@ export function AddBeds({ whatIf, farm, wouldBe }: { whatIf: WhatIf; farm: Snaps
       </p>
     );
   return (
-    <form action={toggleBed} aria-label="Beds kept or dug">
-      <input type="hidden" name="whatIfId" value={whatIf.id} />
+    <Form action={toggleBed} hidden={{ whatIfId: whatIf.id }} label="Beds kept or dug">
       <ul className="bed-toggles">
         {beds.map((row) => (
           <BedRow key={row.bed.id} row={row} />
         ))}
       </ul>
-    </form>
+    </Form>
   );
 }
 

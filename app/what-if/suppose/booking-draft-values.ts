@@ -38,7 +38,7 @@ export function readBookingDraft(values: FormValues, { farm, recipes }: Snapshot
     stemLines: stemCount === "" ? [] : [{ role: "focal", cropId: null, cropOnly: false, colours: palette, stemCount }],
     note: "",
   });
-  if (parsed.ok) return values.problems().length === 0 ? parsed.parsed : null;
+  if (parsed.ok) return values.refusal().problems.length === 0 ? parsed.parsed : null;
   for (const { place, message } of parsed.problems) {
     const piece = /^pieces\[(\d+)\]\.(recipeId|pieceCount)/.exec(place);
     if (piece)

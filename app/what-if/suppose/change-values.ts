@@ -11,7 +11,7 @@ import { readPlantingDraft } from "./planting-draft-values";
 /** Parses the form of a change of any kind; every problem stands at the name of its field. */
 export function readChange(values: FormValues, farm: Snapshot, seasonYear: number): Parsed<Change> {
   const candidate = candidateOf(values, farm, seasonYear);
-  return candidate === null ? { ok: false, problems: values.problems() } : values.parse(changeSchema, candidate);
+  return candidate === null ? values.refusal() : values.parse(changeSchema, candidate);
 }
 
 /** What the schema is to take; null when the form was refused by itself. */

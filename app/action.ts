@@ -1,0 +1,78 @@
+import { revalidatePath } from "next/cache";
+import { redirect } from "next/navigation";
+import { z } from "zod";
+import type { FarmDatabase } from "#db/client";
+import type { Parsed, Problem } from "#lib/domain/problem";
+import type { Snapshot } from "#lib/domain/snapshot";
+import { farmDatabase, loadFarm } from "./load";
+import { type FormAction, SAVED } from "./ui/form-state";
+import { FormValues } from "./ui/form-values";
+
+/** What a form says, parsed: a schema over its fields as they are named, or a reader where that is not enough. */
+export type Reader<T> = z.ZodType<T> | ((values: FormValues, farm: Snapshot) => Parsed<T>);
+
+/** What a write answers; `Written` of db/write is one. */
+type Outcome<R> = { readonly ok: true; readonly result: R } | Refused;
+type Refused = { readonly ok: false; readonly problems: readonly Problem[] };
+
+type Write<T, R> = (database: FarmDatabase, content: T, farm: Snapshot) => Outcome<R>;
+
+/** The page to open after a write; null stays where the form is. */
+type Next<T, R> = (result: R, content: T) => string | null;
+
+const NOT_WRITTEN =
+  "something went wrong, and nothing was saved. Try again; if it stays so, look whether the disk of the farm’s computer is full";
+
+/**
+ * A server action: reads the form, refuses it or writes it, and makes every page again. Whatever is refused comes back as a problem at its
+ * field with all that was typed, and so does a write that fails. A refusal by the write often means that the page is behind the farm, so
+ * the page is made again then as well.
+ */
+export const action =
+  <T, R = unknown>(schema: Reader<T>, write: Write<T, R>, next: Next<T, R> = () => null): FormAction =>
+  async (_, form) => {
+    const values = new FormValues(form);
+    const outcome = carriedOut(values, schema, write, next);
+    if (outcome.ok || outcome.isBehind) revalidatePath("/", "layout");
+    if (!outcome.ok) return values.refused(outcome.problems);
+    if (outcome.opens !== null) redirect(outcome.opens);
+    return SAVED;
+  };
+
+function carriedOut<T, R>(values: FormValues, schema: Reader<T>, write: Write<T, R>, next: Next<T, R>) {
+  try {
+    const farm = loadFarm();
+    const read = schema instanceof z.ZodType ? values.parse(schema, values.all()) : schema(values, farm);
+    if (!read.ok) return { ...read, isBehind: false } as const;
+    const written = write(farmDatabase(), read.parsed, farm);
+    return written.ok
+      ? ({ ok: true, opens: next(written.result, read.parsed) } as const)
+      : ({ ...written, isBehind: true } as const);
+  } catch (error) {
+    console.error(error);
+    return { ok: false, problems: [{ place: "", message: NOT_WRITTEN }], isBehind: false } as const;
+  }
+}
+
+/** A refusal with one problem. */
+export const refusal = (place: string, message: string): Refused => ({ ok: false, problems: [{ place, message }] });
+
+/** Reads nothing but the id that the page wrote into the field `name`. */
+export const idIn =
+  (name: string) =>
+  (values: FormValues): Parsed<number> => ({ ok: true, parsed: values.hiddenNumber(name) });
+
+/** A record as its form says: `id` is null when it is new. */
+export type Entry<T> = { readonly id: number | null; readonly draft: T };
+
+/** Reads a record that is new or stands already: `name` is the hidden field of its id, and `read` is given the record as it stands. */
+export function readEntry<R extends { readonly id: number }, T>(
+  values: FormValues,
+  name: string,
+  records: readonly R[],
+  read: (before: R | undefined) => Parsed<T>,
+): Parsed<Entry<T>> {
+  const id = values.text(name) === "" ? null : values.hiddenNumber(name);
+  const draft = read(records.find((record) => record.id === id));
+  return draft.ok ? { ok: true, parsed: { id, draft: draft.parsed } } : draft;
+}

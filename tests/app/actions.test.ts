@@ -1,0 +1,117 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { afterAll, beforeAll, expect, test, vi } from "vitest";
+import { revision } from "#db/journal/journal";
+import { removeBooking } from "#db/write/bookings";
+import { putWhatIf, removeWhatIf } from "#db/write/what-ifs";
+import { saveBed } from "../../app/beds/actions";
+import { keepOrDig } from "../../app/beds/plantings/planting-actions";
+import { changeStatus, deleteBooking, saveBooking } from "../../app/bookings/actions";
+import { farmDatabase } from "../../app/load";
+import { type FormState, FRESH } from "../../app/ui/form-state";
+import { takeChangeOut, toggleBed } from "../../app/what-if/suppose/change-actions";
+import { fill } from "../db/kept-farm";
+
+/** The server's own actions on a real farm; only the framework's cache, which lives inside its server, is stood in for. */
+vi.mock("next/cache", () => ({ revalidatePath: () => {} }));
+
+beforeAll(() => {
+  process.env.FARM_FILE = ":memory:";
+  fill(farmDatabase());
+});
+afterAll(() => farmDatabase().$client.close());
+
+const formOf = (fields: Record<string, string>) => {
+  const form = new FormData();
+  for (const [name, typed] of Object.entries(fields)) form.set(name, typed);
+  return form;
+};
+const told = ({ outcome, problems }: FormState) => [outcome, ...problems.map(({ message }) => message)];
+
+const actionFiles = readdirSync("app", { recursive: true, encoding: "utf8" })
+  .map((path) => join("app", path))
+  .filter((path) => /\.ts$/.test(path) && readFileSync(path, "utf8").startsWith('"use server"'));
+/** These answer with something else than a form: a season or an undo by another page, sheets, rows read without writing. */
+const OTHER = /frame|files|pasted/;
+
+test.each(actionFiles.filter((path) => !OTHER.test(path)))(
+  "every action of %s refuses a form that says nothing, in words, and writes nothing",
+  async (path) => {
+    const actions: Record<string, (before: FormState, form: FormData) => Promise<FormState>> = await import(
+      /* @vite-ignore */ `../../${path}`
+    );
+    const before = revision(farmDatabase());
+    for (const [name, act] of Object.entries(actions)) {
+      const { outcome, problems, typed } = await act(FRESH, formOf({ typed: "is kept" }));
+      expect([name, outcome]).toEqual([name, "refused"]);
+      expect(problems.length, name).toBeGreaterThan(0);
+      expect(typed, name).toEqual({ typed: ["is kept"] });
+    }
+    expect(revision(farmDatabase())).toBe(before);
+  },
+);
+
+test("a booking that was removed meanwhile cannot be cancelled or removed, and both say so", async () => {
+  removeBooking(farmDatabase(), 2);
+  const gone = ["refused", "this booking is not on the farm"];
+  expect(told(await changeStatus(FRESH, formOf({ bookingId: "2", status: "cancelled" })))).toEqual(gone);
+  expect(told(await deleteBooking(FRESH, formOf({ bookingId: "2" })))).toEqual(gone);
+});
+
+test("a status that is none is refused, and the booking keeps its own", async () => {
+  const before = revision(farmDatabase());
+  expect((await changeStatus(FRESH, formOf({ bookingId: "1", status: "wished for" }))).outcome).toBe("refused");
+  expect(revision(farmDatabase())).toBe(before);
+});
+
+test("a bed of a what-if that was removed meanwhile is not turned, and the page says why", async () => {
+  const made = putWhatIf(farmDatabase(), { name: "Gone soon", seasonYear: 2027, changes: [] });
+  if (!made.ok) throw new Error("the what-if was not made");
+  const form = { whatIfId: String(made.result), bed: "1 kept" };
+  removeWhatIf(farmDatabase(), made.result);
+  const gone = ["refused", "this what-if was removed meanwhile: undo that, or make a new one"];
+  expect(told(await toggleBed(FRESH, formOf(form)))).toEqual(gone);
+  expect(told(await takeChangeOut(FRESH, formOf({ ...form, index: "0", shown: "" })))).toEqual(gone);
+});
+
+test("a bed turned to a future that is none is refused", async () => {
+  const made = putWhatIf(farmDatabase(), { name: "Kept", seasonYear: 2027, changes: [] });
+  if (!made.ok) throw new Error("the what-if was not made");
+  const answer = await toggleBed(FRESH, formOf({ whatIfId: String(made.result), bed: "1 burnt" }));
+  expect(answer.outcome).toBe("refused");
+});
+
+test("a planting that was removed meanwhile is neither kept nor dug, and the page says why", async () => {
+  const answer = await keepOrDig(FRESH, formOf({ plantingId: "99", treatment: "kept-in-ground" }));
+  expect(told(answer)).toEqual(["refused", "this planting is no longer on the farm"]);
+});
+
+test("a save that fails says so, and gives back all that was typed", async () => {
+  const logged = vi.spyOn(console, "error").mockImplementation(() => {});
+  const typed = { bedId: "1", name: "Renamed", lengthMetres: "50", widthMetres: "4", note: "kept" };
+  farmDatabase().$client.pragma("query_only = ON");
+  const answer = await saveBed(FRESH, formOf(typed));
+  farmDatabase().$client.pragma("query_only = OFF");
+  expect(answer.outcome).toBe("refused");
+  expect(answer.problems[0].message).toContain("nothing was saved");
+  expect(answer.typed).toEqual(Object.fromEntries(Object.entries(typed).map(([name, text]) => [name, [text]])));
+  expect(logged).toHaveBeenCalledOnce();
+  logged.mockRestore();
+  expect((await saveBed(FRESH, formOf(typed))).outcome).toBe("saved");
+});
+
+test("a booking with a piece whose recipe is gone is refused at that piece", async () => {
+  const booking = {
+    client: "Invented client",
+    status: "held",
+    eventOn: "2027-06-12",
+    palette: "",
+    sparePercent: "10",
+    unacceptableCropIds: [],
+    pieces: [{ recipeId: 99, pieceCount: "3", colours: "" }],
+    stemLines: [],
+    note: "",
+  };
+  const answer = await saveBooking(FRESH, formOf({ bookingId: "", booking: JSON.stringify(booking) }));
+  expect(answer.problems).toEqual([{ place: "pieces[0].recipeId", message: "this recipe is not on the farm" }]);
+});
