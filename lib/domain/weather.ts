@@ -1,0 +1,28 @@
+/** Temperatures are degrees Celsius inside; people type and read what their farm uses. */
+export const TEMPERATURE_UNITS = ["c", "f", "tenths"] as const;
+/** `c` and `f` are whole or decimal degrees; `tenths` are tenths of a degree Celsius, as public daily summaries write them. */
+export type TemperatureUnit = (typeof TEMPERATURE_UNITS)[number];
+
+/** Degrees Celsius of a temperature written in `unit`. */
+export function toCelsius(written: number, unit: TemperatureUnit): number {
+  if (unit === "f") return ((written - 32) * 5) / 9;
+  return unit === "tenths" ? written / 10 : written;
+}
+
+/** Degrees Fahrenheit of a temperature in degrees Celsius. */
+export const toFahrenheit = (celsius: number): number => (celsius * 9) / 5 + 32;
+
+/**
+ * Daily highs and lows, degrees Celsius, one for each day from `firstDay` (a day number) on. A day that nobody recorded holds NaN in both.
+ */
+export type DailyWeather = {
+  readonly firstDay: number;
+  readonly highC: Float64Array;
+  readonly lowC: Float64Array;
+};
+
+/** The mean of a day's high and low, degrees Celsius; NaN where the day is not recorded or lies outside the record. */
+export function meanC(weather: DailyWeather, day: number): number {
+  const index = day - weather.firstDay;
+  return index < 0 || index >= weather.highC.length ? Number.NaN : (weather.highC[index] + weather.lowC[index]) / 2;
+}

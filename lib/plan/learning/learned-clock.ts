@@ -1,0 +1,116 @@
+import type { BloomSeason, WarmthOfSeason } from "./bloom-season";
+import { clockGuesses } from "./clock-guesses";
+import { errorsLeftOut, type FittedClock, fitClock, RecordedSeasons, rootMeanSquare, startIndexOf } from "./fit-clock";
+import { coldOfDays, easedBy, heatAddedUp, heatOfDay, indexOfSum } from "./heat-clock";
+
+/** A fitted clock and its say among others, a share of 1. */
+export type WeighedClock = FittedClock & { readonly share: number; readonly leftOutErrorDays: number };
+
+/**
+ * What recorded seasons teach about a first cut: the calendar mean (an index into a season), clocks of warmth with their shares, and the say the calendar mean
+ * keeps among them. `clocks` is empty where nothing beats the calendar mean on seasons left out of the fit; then the mean alone is used. The best single clock comes first.
+ * `usual` are the recorded seasons, for the weather that is still to come.
+ */
+export type LearnedClock = {
+  readonly calendarIndex: number;
+  readonly calendarShare: number;
+  readonly clocks: readonly WeighedClock[];
+  /** Root mean square error in days, each recorded season told by the clock or the calendar mean learned from the others. */
+  readonly leftOut: { readonly calendarDays: number; readonly bestClockDays: number };
+  readonly usual: readonly BloomSeason[];
+};
+
+/** Clocks that fit worst are not looked at again: this many of the best go on to be judged on seasons left out. */
+const JUDGED_COUNT = 240;
+/** A say smaller than this share is not kept. */
+const LEAST_SHARE = 0.001;
+
+/**
+ * Learns a first cut from recorded seasons. Every guessed clock is fitted; the best are judged by the error they make on seasons left out of their
+ * fit, and share the answer by it: with `n` seasons and an error of `e` days a clock's say is in proportion to e to the power −n, as is the calendar mean's (weights from the left-out
+ * log score of Gaussian errors: Yao, Vehtari, Simpson and Gelman, "Using stacking to average Bayesian predictive distributions", Bayesian Analysis 13(3), 2018, "pseudo-BMA").
+ * A mixture keeps what several near equal clocks agree on, which one best clock on few years does not. Where the mixture fits the recorded
+ * seasons worse than the calendar mean, the mean is used alone.
+ * @throws RangeError if there are fewer than three seasons
+ */
+export function learnClock(seasons: readonly BloomSeason[]): LearnedClock {
+  if (seasons.length < 3) throw new RangeError(`seasons must be at least three to learn from, got ${seasons.length}`);
+  const recorded = new RecordedSeasons(seasons);
+  const calendarIndex = mean(recorded.firstCuts);
+  const calendarDays = calendarErrorLeftOut(recorded.firstCuts, calendarIndex);
+  const judged = clockGuesses()
+    .map((clock) => fitClock(recorded, clock))
+    .filter((fitted) => fitted !== null)
+    .sort((a, b) => a.errorDays - b.errorDays)
+    .slice(0, JUDGED_COUNT)
+    .map((fitted) => ({ ...fitted, leftOutErrorDays: rootMeanSquare(errorsLeftOut(recorded, fitted.clock)) }))
+    .filter(({ leftOutErrorDays }) => leftOutErrorDays < calendarDays)
+    .sort((a, b) => a.leftOutErrorDays - b.leftOutErrorDays);
+  const leftOut = { calendarDays, bestClockDays: judged[0]?.leftOutErrorDays ?? Number.POSITIVE_INFINITY };
+  const alone = { calendarIndex, calendarShare: 1, clocks: [], leftOut, usual: seasons };
+  if (judged.length === 0) return alone;
+  const mixed = { ...alone, ...shares(judged, calendarDays, seasons.length) };
+  const errorOf = (clock: LearnedClock) =>
+    rootMeanSquare(seasons.map((season) => firstCutIndex(clock, season) - season.firstCutIndex));
+  return errorOf(mixed) <= errorOf(alone) ? mixed : alone;
+}
+
+/**
+ * The first cut of a season, as an index with its fraction of a day.
+ * @param knownUntil  the last index whose weather is known; after it each clock meets the mean of the heat that the recorded seasons had on each day. The whole season when left out.
+ */
+export function firstCutIndex(
+  learned: LearnedClock,
+  season: WarmthOfSeason,
+  knownUntil = Number.POSITIVE_INFINITY,
+): number {
+  return learned.clocks.reduce(
+    (sum, weighed) => sum + weighed.share * toldBy(weighed, season, learned.usual, knownUntil),
+    learned.calendarShare * learned.calendarIndex,
+  );
+}
+
+function toldBy(
+  { clock, sum }: FittedClock,
+  { meanC }: WarmthOfSeason,
+  usual: readonly BloomSeason[],
+  knownUntil: number,
+): number {
+  const known = (ofDay: Float64Array, make: (meanC: Float64Array) => Float64Array) =>
+    knownUntil >= meanC.length - 1
+      ? ofDay
+      : splice(
+          ofDay,
+          usual.map((season) => make(season.meanC)),
+          knownUntil,
+        );
+  const heatOf = (course: Float64Array) => course.map((warmth) => heatOfDay(warmth, clock.response));
+  const heat = heatAddedUp(known(heatOf(meanC), heatOf));
+  const eased = easedBy(known(coldOfDays(meanC), coldOfDays), clock.fallPerDay, clock.fallPerColdDay);
+  return indexOfSum({ heat, eased }, startIndexOf(clock), sum);
+}
+
+/** A course as it was until `knownUntil`, and after it the mean of others. */
+const splice = (ofDay: Float64Array, others: readonly Float64Array[], knownUntil: number): Float64Array =>
+  ofDay.map((own, index) =>
+    index <= knownUntil ? own : others.reduce((sum, other) => sum + other[index], 0) / others.length,
+  );
+
+/** Shares by left-out error, the calendar mean among them; small ones dropped and the rest made up to 1. */
+function shares(judged: readonly Omit<WeighedClock, "share">[], calendarDays: number, seasonCount: number) {
+  const best = judged[0].leftOutErrorDays;
+  const say = (errorDays: number) => (Math.max(best, 1e-9) / Math.max(errorDays, 1e-9)) ** seasonCount;
+  const all = say(calendarDays) + judged.reduce((sum, { leftOutErrorDays }) => sum + say(leftOutErrorDays), 0);
+  const heard = judged.filter(({ leftOutErrorDays }) => say(leftOutErrorDays) / all >= LEAST_SHARE);
+  const whole = say(calendarDays) + heard.reduce((sum, { leftOutErrorDays }) => sum + say(leftOutErrorDays), 0);
+  return {
+    calendarShare: say(calendarDays) / whole,
+    clocks: heard.map((clock) => ({ ...clock, share: say(clock.leftOutErrorDays) / whole })),
+  };
+}
+
+const mean = (numbers: readonly number[]): number => numbers.reduce((sum, number) => sum + number, 0) / numbers.length;
+
+/** The error of a mean on seasons left out: each error grows by n / (n − 1), since the season no longer pulls the mean its way. */
+const calendarErrorLeftOut = (firstCuts: readonly number[], calendarIndex: number): number =>
+  rootMeanSquare(firstCuts.map((day) => ((day - calendarIndex) * firstCuts.length) / (firstCuts.length - 1)));

@@ -1,0 +1,148 @@
+import { daySchema, toDay, toDayNumber } from "#lib/domain/day";
+import { type DailyWeather, type TemperatureUnit, toCelsius } from "#lib/domain/weather";
+import { readTable, type Table, type TableRow } from "./table";
+import { otherUnitRuns } from "./weather-units";
+
+/** Something in a weather file that was not taken, with the line it stands on (from 1) and how to mend it. */
+export type WeatherProblem = { readonly line: number; readonly message: string };
+
+/** A weather file as read: its days, what was wrong, and how many days between first and last it lacks. `weather` is null when no day could be read. */
+export type WeatherSheet = {
+  readonly weather: DailyWeather | null;
+  readonly unit: TemperatureUnit;
+  readonly recordedDayCount: number;
+  readonly missingDayCount: number;
+  readonly problems: readonly WeatherProblem[];
+};
+
+/** No thermometer in the shade has read less or more: −89.2 °C and 56.7 °C are the world's records (WMO archive of extremes; from memory). */
+const COLDEST_C = -90;
+const HOTTEST_C = 57;
+/** A century and a half of days: a longer file is no farm's. */
+const MOST_DAYS = 55_000;
+
+/**
+ * Reads daily highs and lows: a public daily summary (`DATE`, `TMAX`, `TMIN`, among others) or a plain table (`date`, `high`, `low`).
+ * The unit is what the header says ("high F", "TMAX (Degrees Celsius)"), else `unit`. A day that stands twice, a low above its high, a temperature that
+ * no place has, a cell that is no number, a stretch in another unit: each is a problem with its line and is left out; empty temperatures are missing days.
+ */
+export function readWeather(text: string, unit: TemperatureUnit): WeatherSheet {
+  const table = readTable(text);
+  const columns = columnsOf(table);
+  const nothing = { weather: null, unit, recordedDayCount: 0, missingDayCount: 0 };
+  if (!columns) {
+    const message =
+      table.problems[0]?.message ?? "the columns were not found: name them DATE, TMAX and TMIN, or date, high and low";
+    return { ...nothing, problems: [{ line: table.headerLine, message }] };
+  }
+  const asRead = unitIn(table.header[columns.high]) ?? unit;
+  const problems: WeatherProblem[] = [...table.problems];
+  const rows = new Map<number, WeatherRow>();
+  for (const row of table.rows) {
+    const read = readRow(row, columns, asRead);
+    if (read === null) continue;
+    if ("message" in read) problems.push(read);
+    else if (rows.has(read.day))
+      problems.push({ line: row.line, message: `${toDay(read.day)} stands a second time; the first is used` });
+    else rows.set(read.day, read);
+  }
+  for (const run of otherUnitRuns([...rows.values()].sort((a, b) => a.day - b.day))) {
+    for (const { day } of run.rows) rows.delete(day);
+    const last = run.rows[run.rows.length - 1];
+    problems.push({
+      line: run.rows[0].line,
+      message: `from ${toDay(run.rows[0].day)} to ${toDay(last.day)} the temperatures look as if they were in ${run.likely}: give them in one unit, or in a file of their own`,
+    });
+  }
+  problems.push(...impossible(rows));
+  problems.sort((a, b) => a.line - b.line);
+  return { ...laidOut([...rows.values()], asRead), problems };
+}
+
+/** More impossible days than this are counted and not named: the whole file is then in another unit. */
+const MOST_NAMED = 20;
+
+/** Takes out days that no place on earth has had, and names them. */
+function impossible(rows: Map<number, WeatherRow>): WeatherProblem[] {
+  const found = [...rows.values()].filter(({ lowC, highC }) => lowC < COLDEST_C || highC > HOTTEST_C);
+  for (const { day } of found) rows.delete(day);
+  const named = found.slice(0, MOST_NAMED).map(({ line, day }) => ({
+    line,
+    message: `${toDay(day)} is beyond any place on earth in this unit: check the unit of the file`,
+  }));
+  const more = found.length - named.length;
+  if (more > 0)
+    named.push({ line: found[MOST_NAMED].line, message: `${more} more days are beyond any place on earth` });
+  return named;
+}
+
+/** One day as read, degrees Celsius. */
+export type WeatherRow = {
+  readonly line: number;
+  readonly day: number;
+  readonly highC: number;
+  readonly lowC: number;
+};
+
+function laidOut(rows: readonly WeatherRow[], unit: TemperatureUnit): Omit<WeatherSheet, "problems"> {
+  if (rows.length === 0) return { weather: null, unit, recordedDayCount: 0, missingDayCount: 0 };
+  let firstDay = Number.POSITIVE_INFINITY;
+  let lastDay = Number.NEGATIVE_INFINITY;
+  for (const { day } of rows) {
+    firstDay = Math.min(firstDay, day);
+    lastDay = Math.max(lastDay, day);
+  }
+  const dayCount = Math.min(lastDay - firstDay + 1, MOST_DAYS);
+  const highC = new Float64Array(dayCount).fill(Number.NaN);
+  const lowC = new Float64Array(dayCount).fill(Number.NaN);
+  let recordedDayCount = 0;
+  for (const row of rows) {
+    if (row.day - firstDay >= dayCount) continue;
+    highC[row.day - firstDay] = row.highC;
+    lowC[row.day - firstDay] = row.lowC;
+    recordedDayCount += 1;
+  }
+  return { weather: { firstDay, highC, lowC }, unit, recordedDayCount, missingDayCount: dayCount - recordedDayCount };
+}
+
+type Columns = { readonly date: number; readonly high: number; readonly low: number };
+
+function columnsOf({ header }: Table): Columns | null {
+  const plain = header.map((name) =>
+    name
+      .toLowerCase()
+      .replace(/\(.*\)|[^a-z]+/g, " ")
+      .trim(),
+  );
+  const find = (words: RegExp) => plain.findIndex((name) => words.test(name));
+  const date = find(/^(date|day)$/);
+  const high = find(/^(tmax|high|max|maximum|temp max|daily high|high temperature)( [cf]| tenths)?$/);
+  const low = find(/^(tmin|low|min|minimum|temp min|daily low|low temperature)( [cf]| tenths)?$/);
+  return date < 0 || high < 0 || low < 0 ? null : { date, high, low };
+}
+
+/** The unit that a heading names, if it names one. */
+function unitIn(heading: string): TemperatureUnit | null {
+  if (/tenths/i.test(heading)) return "tenths";
+  if (/fahrenheit|°\s*f|\bf\b|_f$/i.test(heading)) return "f";
+  return /celsius|°\s*c|\bc\b|_c$/i.test(heading) ? "c" : null;
+}
+
+/** A day, a problem, or null for a day without temperatures. */
+function readRow(
+  { line, cells }: TableRow,
+  columns: Columns,
+  unit: TemperatureUnit,
+): WeatherRow | WeatherProblem | null {
+  const parsedDay = daySchema.safeParse(cells[columns.date].slice(0, 10));
+  if (!parsedDay.success) return { line, message: `"${cells[columns.date].slice(0, 30)}" is not a day as YYYY-MM-DD` };
+  const texts = [cells[columns.high].trim(), cells[columns.low].trim()];
+  if (texts.some((text) => text === "")) return null;
+  const [high, low] = texts.map(Number);
+  const wrong = texts.find((text) => !/^[+-]?\d+(\.\d+)?$/.test(text));
+  if (wrong !== undefined)
+    return { line, message: `"${wrong.slice(0, 30)}" is not a temperature: write digits, with a point for decimals` };
+  const [highC, lowC] = [toCelsius(high, unit), toCelsius(low, unit)];
+  if (lowC > highC) return { line, message: `the low, ${low}, lies above the high, ${high}` };
+  return { line, day: toDayNumber(parsedDay.data), highC, lowC };
+}
