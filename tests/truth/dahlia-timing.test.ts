@@ -11,7 +11,8 @@ import {
   toDayNumber,
 } from "#lib/domain/day";
 import type { Treatment } from "#lib/domain/words";
-import { firstCutDay, forecastPlanting } from "#lib/plan/road/forecast";
+import { forecastPlanting } from "#lib/plan/road/forecast";
+import { firstCutDay } from "#lib/plan/road/grown";
 import { bed, crop, curve, farm, planting, variety } from "../small-farm";
 import { catalogueCrop, catalogueCurve } from "./catalogue-curve";
 

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { type Day, daysBetween, parseDay, toDay } from "#lib/domain/day";
 import type { Treatment } from "#lib/domain/words";
-import { firstCutDay } from "#lib/plan/road/forecast";
+import { firstCutDay } from "#lib/plan/road/grown";
 import { planting, curve as row } from "../small-farm";
 import { catalogueCurve } from "./catalogue-curve";
 

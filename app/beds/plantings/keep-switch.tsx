@@ -1,6 +1,7 @@
 import type { BloomCurve } from "#lib/domain/bloom-curve";
 import { inShort, toDay } from "#lib/domain/day";
-import { curveFinder, forecastPlanting, type PlantingForecast } from "#lib/plan/road/forecast";
+import { forecastPlanting, type PlantingForecast } from "#lib/plan/road/forecast";
+import { curveFinder } from "#lib/plan/road/grown";
 import type { Plan } from "#lib/plan/road/plan";
 import { DUG, KEPT, replantedOn } from "#lib/plan/winter/beds";
 import { Form } from "../../ui/form.client";

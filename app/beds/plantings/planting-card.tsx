@@ -1,6 +1,7 @@
 import { inShort, toDay } from "#lib/domain/day";
 import { TREATMENT_WORDS } from "#lib/domain/words";
-import { alivePlants, type PlantingForecast } from "#lib/plan/road/forecast";
+import type { PlantingForecast } from "#lib/plan/road/forecast";
+import { alivePlants } from "#lib/plan/road/grown";
 import type { Plan } from "#lib/plan/road/plan";
 import { ColourWord } from "../../ui/colour-words";
 import { Form } from "../../ui/form.client";

@@ -8,7 +8,7 @@ import { normalQuantile } from "#lib/maths/normal";
 import { sharesAt } from "#lib/maths/philox";
 import { type OfScore, scoreTable } from "#lib/maths/score-table";
 import { twoPieceNormal } from "#lib/maths/two-piece-normal";
-import { grown } from "#lib/plan/road/forecast";
+import { grown } from "#lib/plan/road/grown";
 import { SPREADS_AT_MOST, type Spreads } from "./sample-spreads";
 
 /**

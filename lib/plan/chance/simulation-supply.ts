@@ -1,7 +1,7 @@
 import { stemsPerPlant } from "#lib/domain/bloom-curve";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 import { apportion, evenPart } from "#lib/maths/apportion";
-import { firstCutDay, type Grown, grown } from "#lib/plan/road/forecast";
+import { curveInUse, firstCutDay, type Grown, grown } from "#lib/plan/road/grown";
 import { pickingDays } from "#lib/plan/road/picking-days";
 import { supplyOf, type VarietySupply } from "#lib/plan/road/supply";
 import { type SampledSeason, shiftDaysAtMost } from "./sample-season";
@@ -73,7 +73,8 @@ type CutTable = {
 function cutTables(snapshot: Snapshot, seasonYear: number): (CutTable | null)[] {
   const nextPickingDay = pickingDays(snapshot.farm.pickingWeekdays);
   return grown(snapshot, seasonYear).map((row) => {
-    const { planting, bed, crop, curve } = row;
+    const { planting, bed, crop } = row;
+    const curve = curveInUse(row);
     if (!curve) return null;
     const mostShiftDays = shiftDaysAtMost(curve.firstCutSpreadDays);
     const earliest = firstCutDay(curve, planting) - mostShiftDays;

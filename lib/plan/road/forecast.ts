@@ -1,21 +1,11 @@
-import type { Bed, Planting } from "#lib/domain/bed";
 import type { BloomCurve } from "#lib/domain/bloom-curve";
-import type { Crop, Variety } from "#lib/domain/crop";
-import { dayInYear, toDay, toDayNumber, yearOf } from "#lib/domain/day";
+import { dayInYear, toDayNumber } from "#lib/domain/day";
 import type { Farm } from "#lib/domain/farm";
 import type { Problem } from "#lib/domain/problem";
-import { ById, type Snapshot } from "#lib/domain/snapshot";
+import type { Snapshot } from "#lib/domain/snapshot";
 import { apportion, evenPart } from "#lib/maths/apportion";
+import { alivePlants, barrenProblem, curveInUse, firstCutDay, type Grown, grown } from "./grown";
 import { type NextPickingDay, pickingDays } from "./picking-days";
-
-/** A planting with all that its forecast rests on. `curve` is null when the crop has none for this treatment. */
-export type Grown = {
-  readonly planting: Planting;
-  readonly bed: Bed;
-  readonly variety: Variety;
-  readonly crop: Crop;
-  readonly curve: BloomCurve | null;
-};
 
 /**
  * What a planting gives in a season, in saleable whole stems. Day numbers count from 1970-01-01.
@@ -55,81 +45,21 @@ export function forecast(
   frostDay = frostDayOf(snapshot.farm, seasonYear),
   year = ORDINARY_YEAR,
 ): Forecast {
-  const problems: Problem[] = [];
   const nextPickingDay = pickingDays(snapshot.farm.pickingWeekdays);
-  const plantings = grown(snapshot, seasonYear).map((row) => {
-    if (!row.curve) problems.push(noCurve(row));
-    else if (!bloomsNear(row, row.curve)) {
-      problems.push(offSeason(row, row.curve));
-      return nothingFrom(row, alivePlants(row.planting, snapshot.farm));
-    }
-    return forecastPlanting(row, snapshot.farm, frostDay, nextPickingDay, year);
-  });
-  return { plantings, problems };
+  const rows = grown(snapshot, seasonYear);
+  return {
+    plantings: rows.map((row) => forecastPlanting(row, snapshot.farm, frostDay, nextPickingDay, year)),
+    problems: rows.flatMap((row) => barrenProblem(row) ?? []),
+  };
 }
 
 /** The first frost that a plan reckons with: the median date of the farm, as a day number. */
 export const frostDayOf = (farm: Farm, seasonYear: number): number =>
   toDayNumber(dayInYear(farm.frost.firstAutumnP50, seasonYear));
 
-/** The plantings of a season, each with its bed, variety, crop and bloom curve, in the order of the snapshot. */
-export function grown(snapshot: Snapshot, seasonYear: number): Grown[] {
-  const beds = new ById("bed", snapshot.beds);
-  const varieties = new ById("variety", snapshot.varieties);
-  const crops = new ById("crop", snapshot.crops);
-  const curveFor = curveFinder(snapshot.curves);
-  return snapshot.plantings
-    .filter((planting) => planting.seasonYear === seasonYear)
-    .map((planting) => {
-      const variety = varieties.get(planting.varietyId);
-      const curve = curveFor(variety, planting.treatment);
-      return { planting, bed: beds.get(planting.bedId), variety, crop: crops.get(variety.cropId), curve };
-    });
-}
-
-/** Finds the bloom curve of a variety under a treatment: its own, which overrules, or its crop's; null when there is neither. */
-export function curveFinder(curves: readonly BloomCurve[]) {
-  const found = new Map<string, BloomCurve>();
-  for (const curve of curves) found.set(`${curve.cropId}/${curve.varietyId ?? ""}/${curve.treatment}`, curve);
-  return (variety: Variety, treatment: string): BloomCurve | null =>
-    found.get(`${variety.cropId}/${variety.id}/${treatment}`) ?? found.get(`${variety.cropId}//${treatment}`) ?? null;
-}
-
-const noCurve = ({ planting, bed, crop, variety }: Grown): Problem => ({
-  place: `bed ${bed.name}, ${crop.name} ${variety.name}`,
-  message: `no bloom curve for "${planting.treatment}": it is forecast at 0 stems. Add a curve for it, or change the treatment.`,
-});
-
-/** Whether a planting's first cut lies in its season's year or one beside it: a slip in the planting year puts it far away. */
-const bloomsNear = ({ planting }: Grown, curve: BloomCurve): boolean =>
-  Math.abs(yearOf(toDay(firstCutDay(curve, planting))) - planting.seasonYear) <= 1;
-
-const offSeason = ({ planting, bed, crop, variety }: Grown, curve: BloomCurve): Problem => ({
-  place: `bed ${bed.name}, ${crop.name} ${variety.name}`,
-  message: `planted on ${planting.plantedOn} it would be cut from ${toDay(firstCutDay(curve, planting))}, not in ${planting.seasonYear}: it is forecast at 0 stems. Mend the planting day or the season.`,
-});
-
-/** Plants expected to stand at the first cut: set out or left in, less those lost, less those the winter took in the ground [F2]. */
-export function alivePlants(
-  { plantCount, aliveShare, treatment, winterSurvivalShare }: Omit<Planting, "id">,
-  farm: Farm,
-): number {
-  const survival = treatment === "kept-in-ground" ? (winterSurvivalShare ?? farm.winter.winterSurvivalShare) : 1;
-  return plantCount * aliveShare * survival;
-}
-
-/** The day number of the first cut [F1]. */
-export function firstCutDay(curve: BloomCurve, planting: Planting): number {
-  return curve.anchor.kind === "day-of-year"
-    ? toDayNumber(dayInYear(curve.anchor.firstCut, planting.seasonYear))
-    : toDayNumber(planting.plantedOn) + curve.anchor.days;
-}
-
 /**
  * What one planting gives. The season's saleable stems are rounded once, shared over the weeks by the curve and over the days of a week evenly, so
  * that days sum to weeks and weeks to the season exactly [F3]. Evenly within a week is our assumption.
- * A bloom is cut on the next picking day within the crop's field days, else it is lost [F4]; frost takes what
- * would open or still stands uncut on the frost day, in tender crops [F5]; a sprayed bed is not cut before the label allows [F6].
  */
 export function forecastPlanting(
   row: Grown,
@@ -138,33 +68,21 @@ export function forecastPlanting(
   nextPickingDay: NextPickingDay = pickingDays(farm.pickingWeekdays),
   year = ORDINARY_YEAR,
 ): PlantingForecast {
-  const { planting, bed, variety, crop, curve } = row;
-  const fieldDays = crop.fieldDays.count;
+  const { planting, bed, variety, crop } = row;
   const alivePlantCount = alivePlants(planting, farm);
+  const curve = curveInUse(row);
   if (!curve) return nothingFrom(row, alivePlantCount);
   const firstCut = firstCutDay(curve, planting) + Math.round(year.lateness * curve.firstCutSpreadDays);
   const heaviness = Math.max(0, 1 + year.heaviness * curve.yieldSpread);
   const openingStems = opening(curve, alivePlantCount * (1 - planting.gradeOutShare) * heaviness);
   const lastDay = crop.tender ? frostDay : Number.POSITIVE_INFINITY;
-  const cutDays: number[] = [];
-  const cutStems: number[] = [];
-  let openedStems = 0;
-  let lostInFieldStems = 0;
-  let lostToFrostStems = 0;
-  for (let index = 0; index < openingStems.length; index++) {
-    const stems = openingStems[index];
-    if (stems === 0) continue;
-    const opensOn = firstCut + index;
-    openedStems += stems;
-    const cutOn = nextPickingDay(opensOn, bed);
-    if (opensOn >= lastDay || (cutOn >= lastDay && lastDay - opensOn <= fieldDays)) lostToFrostStems += stems;
-    else if (cutOn - opensOn > fieldDays) lostInFieldStems += stems;
-    else if (cutDays.at(-1) === cutOn) cutStems[cutStems.length - 1] += stems;
-    else {
-      cutDays.push(cutOn);
-      cutStems.push(stems);
-    }
-  }
+  const { openedStems, cutDays, cutStems, lostInFieldStems, lostToFrostStems } = harvest(
+    openingStems,
+    firstCut,
+    lastDay,
+    crop.fieldDays.count,
+    (day) => nextPickingDay(day, bed),
+  );
   // Field by field: copying the row with a spread costs more than all the rest.
   return {
     planting,
@@ -181,6 +99,43 @@ export function forecastPlanting(
     lostInFieldStems,
     lostToFrostStems,
   };
+}
+
+type Harvest = Omit<PlantingForecast, keyof Grown | "alivePlantCount" | "firstCut" | "openingStems">;
+
+/**
+ * Where the stems that open go. Frost takes what would open on its day or later, and what waits for a picking day that would come on it or later
+ * and is still fresh when it strikes [F5]. What is left is cut on the next picking day within the field days, or lost in the field [F4]; a
+ * sprayed bed has no picking day before the label allows [F6].
+ * @param lastDay  the frost day of a tender crop, else infinity
+ */
+function harvest(
+  openingStems: Int32Array,
+  firstCut: number,
+  lastDay: number,
+  fieldDays: number,
+  pickingDayFrom: (day: number) => number,
+): Harvest {
+  const cutDays: number[] = [];
+  const cutStems: number[] = [];
+  let openedStems = 0;
+  let lostInFieldStems = 0;
+  let lostToFrostStems = 0;
+  for (let index = 0; index < openingStems.length; index++) {
+    const stems = openingStems[index];
+    if (stems === 0) continue;
+    const opensOn = firstCut + index;
+    openedStems += stems;
+    const cutOn = pickingDayFrom(opensOn);
+    if (opensOn >= lastDay || (cutOn >= lastDay && lastDay - opensOn <= fieldDays)) lostToFrostStems += stems;
+    else if (cutOn - opensOn > fieldDays) lostInFieldStems += stems;
+    else if (cutDays.at(-1) === cutOn) cutStems[cutStems.length - 1] += stems;
+    else {
+      cutDays.push(cutOn);
+      cutStems.push(stems);
+    }
+  }
+  return { openedStems, cutDays, cutStems, lostInFieldStems, lostToFrostStems };
 }
 
 const nothingFrom = (row: Grown, alivePlantCount: number): PlantingForecast => ({

@@ -2,7 +2,7 @@ import type { Bed, BedFlag, Planting, PlantingFlag } from "#lib/domain/bed";
 import { addDays, type Day, dayInYear, monthDayOf, yearOf } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Treatment } from "#lib/domain/words";
-import { curveFinder, type Grown, grown } from "#lib/plan/road/forecast";
+import { curveFinder, type Grown, grown } from "#lib/plan/road/grown";
 import { digCost, keepCost, type WinterCost } from "./costs";
 
 /** The two futures of a bed of tender perennials: each a treatment with its own bloom curve. */

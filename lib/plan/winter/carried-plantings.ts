@@ -1,7 +1,7 @@
 import { addDays, type Day, dayInYear, monthDayOf, yearOf } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { PlantingDraft } from "#lib/domain/what-if";
-import { alivePlants, type Grown, grown } from "#lib/plan/road/forecast";
+import { alivePlants, type Grown, grown } from "#lib/plan/road/grown";
 
 /** The latest season before a year that has plantings; null when there is none. */
 export function seasonBefore({ plantings }: Snapshot, seasonYear: number): number | null {

@@ -1,14 +1,8 @@
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { SupplyShift } from "#lib/maths/switch-flow/problem";
 import { buyInFinder } from "#lib/plan/road/buy-in";
-import {
-  type Forecast,
-  forecast,
-  forecastPlanting,
-  frostDayOf,
-  type Grown,
-  type PlantingForecast,
-} from "#lib/plan/road/forecast";
+import { type Forecast, forecast, forecastPlanting, frostDayOf, type PlantingForecast } from "#lib/plan/road/forecast";
+import type { Grown } from "#lib/plan/road/grown";
 import { type Match, match } from "#lib/plan/road/match";
 import { type MatchNetwork, matchNetwork } from "#lib/plan/road/match-network";
 import { type Need, needs } from "#lib/plan/road/needs";

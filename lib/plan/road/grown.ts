@@ -1,0 +1,75 @@
+import type { Bed, Planting } from "#lib/domain/bed";
+import type { BloomCurve } from "#lib/domain/bloom-curve";
+import type { Crop, Variety } from "#lib/domain/crop";
+import { dayInYear, toDay, toDayNumber, yearOf } from "#lib/domain/day";
+import type { Farm } from "#lib/domain/farm";
+import type { Problem } from "#lib/domain/problem";
+import { ById, type Snapshot } from "#lib/domain/snapshot";
+
+/** A planting with all that its forecast rests on. `curve` is null when the crop has none for this treatment. */
+export type Grown = {
+  readonly planting: Planting;
+  readonly bed: Bed;
+  readonly variety: Variety;
+  readonly crop: Crop;
+  readonly curve: BloomCurve | null;
+};
+
+/** The plantings of a season, each with its bed, variety, crop and bloom curve, in the order of the snapshot. */
+export function grown(snapshot: Snapshot, seasonYear: number): Grown[] {
+  const beds = new ById("bed", snapshot.beds);
+  const varieties = new ById("variety", snapshot.varieties);
+  const crops = new ById("crop", snapshot.crops);
+  const curveFor = curveFinder(snapshot.curves);
+  return snapshot.plantings
+    .filter((planting) => planting.seasonYear === seasonYear)
+    .map((planting) => {
+      const variety = varieties.get(planting.varietyId);
+      const curve = curveFor(variety, planting.treatment);
+      return { planting, bed: beds.get(planting.bedId), variety, crop: crops.get(variety.cropId), curve };
+    });
+}
+
+/** Finds the bloom curve of a variety under a treatment: its own, which overrules, or its crop's; null when there is neither. */
+export function curveFinder(curves: readonly BloomCurve[]) {
+  const found = new Map<string, BloomCurve>();
+  for (const curve of curves) found.set(`${curve.cropId}/${curve.varietyId ?? ""}/${curve.treatment}`, curve);
+  return (variety: Variety, treatment: string): BloomCurve | null =>
+    found.get(`${variety.cropId}/${variety.id}/${treatment}`) ?? found.get(`${variety.cropId}//${treatment}`) ?? null;
+}
+
+/**
+ * The curve that a planting blooms by; null when it has none, or when by it the first cut would fall neither in the season's year nor in one
+ * beside it, as after a slip of the pen in the planting year [F7]. Plan, choice of beds and sampled seasons all ask this.
+ */
+export function curveInUse({ planting, curve }: Pick<Grown, "planting" | "curve">): BloomCurve | null {
+  if (!curve) return null;
+  return Math.abs(yearOf(toDay(firstCutDay(curve, planting))) - planting.seasonYear) <= 1 ? curve : null;
+}
+
+/** Why a planting is forecast at nothing, in words; null when it is not. */
+export function barrenProblem(row: Grown): Problem | null {
+  const { planting, bed, crop, variety, curve } = row;
+  if (curveInUse(row)) return null;
+  const place = `bed ${bed.name}, ${crop.name} ${variety.name}`;
+  const message = curve
+    ? `planted on ${planting.plantedOn} it would be cut from ${toDay(firstCutDay(curve, planting))}, not in ${planting.seasonYear}: it is forecast at 0 stems. Mend the planting day or the season.`
+    : `no bloom curve for "${planting.treatment}": it is forecast at 0 stems. Add a curve for it, or change the treatment.`;
+  return { place, message };
+}
+
+/** Plants expected to stand at the first cut: set out or left in, less those lost, less those the winter took in the ground [F2]. */
+export function alivePlants(
+  { plantCount, aliveShare, treatment, winterSurvivalShare }: Omit<Planting, "id">,
+  farm: Farm,
+): number {
+  const survival = treatment === "kept-in-ground" ? (winterSurvivalShare ?? farm.winter.winterSurvivalShare) : 1;
+  return plantCount * aliveShare * survival;
+}
+
+/** The day number of the first cut [F1]. */
+export function firstCutDay(curve: BloomCurve, planting: Planting): number {
+  return curve.anchor.kind === "day-of-year"
+    ? toDayNumber(dayInYear(curve.anchor.firstCut, planting.seasonYear))
+    : toDayNumber(planting.plantedOn) + curve.anchor.days;
+}
