@@ -48,7 +48,7 @@ export function plan(snapshot: Snapshot, seasonYear: number, frostDay = frostDay
     weeks: weeks(farm, matched, short),
     pickList: pickList(matched),
     buying: buying(farm, short, buyIn.cropOf),
-    surplus: surplus(matched),
+    surplus: surplus(farm, matched),
     problems: bloom.problems,
   };
 }

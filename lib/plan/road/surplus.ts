@@ -1,7 +1,9 @@
 import type { Crop, Variety } from "#lib/domain/crop";
+import type { Farm } from "#lib/domain/farm";
+import { lastEventDay } from "./hold-window";
 import type { Match } from "./match";
 
-/** Stems that nobody has claimed: cut on `cutDay`, of use until `lastUsefulDay`, the end of the crop's hold. Day numbers. */
+/** Stems that nobody has claimed: cut on `cutDay`, of use until `lastUsefulDay`, the last event day that it could serve. Day numbers. */
 export type Surplus = {
   readonly variety: Variety;
   readonly crop: Crop;
@@ -11,15 +13,20 @@ export type Surplus = {
 };
 
 /** All surplus of a season, by variety and then by day. With the stems given it makes up the whole supply [S1]. */
-export function surplus(match: Match): Surplus[] {
+export function surplus({ leadDays }: Farm, match: Match): Surplus[] {
   const given = match.network.stemsGiven(match.solution);
   const out: Surplus[] = [];
   match.supplies.forEach(({ variety, crop, days, stems }, supplyIndex) => {
-    const usefulDays = Math.floor(crop.holdDays.count);
     for (let index = 0; index < days.length; index++) {
       const left = stems[index] - given[match.network.nodeOf(supplyIndex, index)];
       if (left === 0) continue;
-      out.push({ variety, crop, cutDay: days[index], lastUsefulDay: days[index] + usefulDays, stems: left });
+      out.push({
+        variety,
+        crop,
+        cutDay: days[index],
+        lastUsefulDay: lastEventDay(days[index], leadDays, crop.holdDays.count),
+        stems: left,
+      });
     }
   });
   return out;

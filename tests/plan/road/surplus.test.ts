@@ -5,7 +5,7 @@ import { toDay, toDayNumber, yearOf } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { checkMatch } from "#lib/plan/road/match";
 import { plan } from "#lib/plan/road/plan";
-import { booking, crop, day, focal, snapshot } from "../../small-farm";
+import { booking, crop, day, farm, focal, snapshot } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
 
 const sum = (stems: Iterable<number>) => [...stems].reduce((total, count) => total + count, 0);
@@ -26,6 +26,22 @@ describe("what is over", () => {
     const coolerStock = [{ id: 1, varietyId: 1, cutOn: day("2027-06-01"), stemCount: 3 }];
     const { surplus } = plan(snapshot({ crops, plantings: [], coolerStock }), 2027);
     expect(surplus.map(({ stems, lastUsefulDay }) => [stems, toDay(lastUsefulDay)])).toEqual([[3, "2027-06-05"]]);
+  });
+
+  test("[S1] lead days longer than the hold: a stem that keeps 3 days still serves an event 5 days on, and no later one", () => {
+    const crops = [crop({ id: 1, holdDays: { count: 3, mark: "own", source: null } })];
+    const coolerStock = [{ id: 1, varietyId: 1, cutOn: day("2027-06-01"), stemCount: 3 }];
+    const farmOf = (eventOn: string) =>
+      plan(
+        snapshot({
+          ...{ crops, coolerStock, plantings: [], farm: farm({ leadDays: 5 }) },
+          bookings: [booking({ id: 1, eventOn: day(eventOn), stemLines: focal(2) })],
+        }),
+        2027,
+      );
+    expect(farmOf("2027-06-06").match.shortStems[0]).toBe(0);
+    expect(farmOf("2027-06-07").match.shortStems[0]).toBe(2);
+    expect(farmOf("2027-06-06").surplus.map(({ lastUsefulDay }) => toDay(lastUsefulDay))).toEqual(["2027-06-06"]);
   });
 });
 
