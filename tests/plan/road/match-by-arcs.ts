@@ -77,19 +77,13 @@ const ageOf = (heldDays: number, leadDays: number, holdDays: number): number =>
   holdDays > leadDays ? Math.round((8 * (heldDays - leadDays)) / (holdDays - leadDays)) : 0;
 
 /** The named crop's price; else the middle price of the crops whose usual role it is, else of those able; else a cent. */
-function priceOf(crops: readonly Crop[], { cropId, role, booking }: Need): number {
+function priceOf(crops: readonly Crop[], { cropId, role }: Need): number {
   const named = crops.find(({ id }) => id === cropId);
   if (named) return named.buyInCents.count;
-  const middle = (among: readonly Crop[]): Crop | undefined => {
-    const usual = among.filter(({ usualRole }) => usualRole === role);
-    const able = usual.length > 0 ? usual : among.filter(({ roles }) => roles.includes(role));
-    const sorted = [...able].sort((one, two) => one.buyInCents.count - two.buyInCents.count || one.id - two.id);
-    return sorted[Math.ceil(sorted.length / 2) - 1];
-  };
-  const refused = (id: number) => booking.unacceptableCropIds.includes(id);
-  const usual = middle(crops);
-  const bought = usual && refused(usual.id) ? middle(crops.filter(({ id }) => !refused(id))) : usual;
-  return bought?.buyInCents.count ?? 1;
+  const usual = crops.filter(({ usualRole }) => usualRole === role);
+  const able = usual.length > 0 ? usual : crops.filter(({ roles }) => roles.includes(role));
+  const prices = able.map(({ buyInCents }) => buyInCents.count).sort((one, two) => one - two);
+  return prices[Math.ceil(prices.length / 2) - 1] ?? 1;
 }
 
 /** The least cost in cents by HiGHS. */
