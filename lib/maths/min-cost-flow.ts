@@ -1,5 +1,5 @@
 import { type LaidOutArcs, layOut } from "./arc-layout";
-import { checkNetwork, type FlowNetwork, type FlowSolution } from "./flow-network";
+import { checkNetwork, checkSupply, type FlowNetwork, type FlowSolution } from "./flow-network";
 import { SpanningTree } from "./spanning-tree";
 
 /**
@@ -12,7 +12,7 @@ import { SpanningTree } from "./spanning-tree";
  * Source: Z. Király and P. Kovács, "Efficient implementations of minimum-cost flow algorithms", Acta Universitatis Sapientiae
  * Informatica 4(1), 2012 (block search, strongly feasible trees). Left out: capacities (an arc with a capacity can be written as
  * a node; tests/maths/published-networks.ts does it).
- * @throws RangeError if an array is too short, a cost is negative, or an arc leads from a node that wants units
+ * @throws RangeError if the network is none, or its numbers are too great (`checkNetwork`)
  */
 export function minCostFlow(network: FlowNetwork): FlowSolution {
   checkNetwork(network);
@@ -28,10 +28,11 @@ export function minCostFlow(network: FlowNetwork): FlowSolution {
  * Every answer is as optimal as a cold one, with the same certificate; prices may differ where several prove the same.
  */
 export function flowSolver(network: FlowNetwork, giverCount: number): (supply: Int32Array) => FlowSolution {
-  checkNetwork(network);
+  checkNetwork(network, giverCount);
   const arcs = layOut(network, giverCount);
   let tree: SpanningTree | null = null;
   return (supply) => {
+    checkSupply(network.nodeCount, supply);
     const given = { ...network, supply };
     if (tree) tree.resupply(supply, arcs);
     else tree = new SpanningTree(network.nodeCount, supply, network.unmetCost, arcs);

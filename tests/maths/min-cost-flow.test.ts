@@ -144,3 +144,55 @@ test("a reward for going without is refused", () => {
   sketch.arc(sketch.node(2), sketch.node(-1, -5), 1);
   expect(() => minCostFlow(sketch.network())).toThrow(new RangeError("unmetCost[1] must not be negative, got -5"));
 });
+
+test("costs whose prices could pass 32 bits are refused, where they went round for ever or wrapped to a wrong answer", () => {
+  const line = (nodeCount: number, arcCost: number, unmetCost: number) => {
+    const sketch = new NetworkSketch();
+    const nodes = Array.from({ length: nodeCount }, (_, node) =>
+      sketch.node(node === 0 ? 1 : node === nodeCount - 1 ? -1 : 0, node === nodeCount - 1 ? unmetCost : 0),
+    );
+    for (const node of nodes.slice(1)) sketch.arc(node - 1, node, arcCost);
+    return sketch.network();
+  };
+  expect(() => minCostFlow(line(4, 2 ** 31 - 1, 2 ** 31 - 1))).toThrow(/costs must be less/);
+  expect(() => minCostFlow(line(2, 1, 2 ** 31 - 1))).toThrow(/costs must be less/);
+  expect(() => minCostFlow(line(5, 2 ** 28, 5))).toThrow(/costs must be less/);
+  const greatest = line(3, 100_000_000, 400_000_000);
+  expect(checkFlow(greatest, minCostFlow(greatest))).toEqual([]);
+  expect(minCostFlow(greatest).totalCost).toBe(200_000_000);
+});
+
+test("more units than 32 bits hold are refused", () => {
+  const sketch = new NetworkSketch();
+  const wants = sketch.node(-5, 9);
+  for (const gives of [2 ** 30, 2 ** 30]) sketch.arc(sketch.node(gives), wants, 1);
+  const network = sketch.network();
+  expect(() => minCostFlow(network)).toThrow(/2147483648 given/);
+  const solve = flowSolver({ ...network, supply: Int32Array.of(-5, 3, 3) }, 0);
+  expect(() => solve(network.supply)).toThrow(/2147483648 given/);
+});
+
+test("a free way into a node that gives is refused: what it brings could be kept there, and the check would reject the answer", () => {
+  const sketch = new NetworkSketch();
+  const givers = [3, 2, 4, 9].map((units) => sketch.node(units));
+  const wants = sketch.node(-5, 14);
+  for (const [from, to] of [
+    [0, 2],
+    [0, 3],
+    [1, 0],
+    [1, 2],
+    [1, 3],
+    [2, 0],
+    [2, 3],
+  ])
+    sketch.arc(givers[from], givers[to], 0);
+  for (const [giver, cost] of [
+    [1, 4],
+    [2, 0],
+    [3, 4],
+  ])
+    sketch.arc(givers[giver], wants, cost);
+  expect(() => minCostFlow(sketch.network())).toThrow(
+    new RangeError("cost[0] must not be 0 on the way to a node that gives, got node 2"),
+  );
+});

@@ -48,15 +48,16 @@ export function randomNetwork(seed: number, shape: Shape): FlowNetwork {
   const wants = nodes(1, 7, () =>
     sketch.node(-wholeBetween(random, 1, mostUnits), wholeBetween(random, 0, Math.max(2, dearest * 2))),
   );
-  const link = (froms: readonly number[], tos: readonly number[], share: number) => {
-    for (const from of froms) for (const to of tos) if (random() < share) sketch.arc(from, to, cost());
+  const link = (froms: readonly number[], tos: readonly number[], share: number, leastCost = 0) => {
+    for (const from of froms)
+      for (const to of tos) if (random() < share) sketch.arc(from, to, Math.max(leastCost, cost()));
   };
   const share = shape === "dense" ? 1 : shape === "demands alone" ? 0.1 : shape === "sparse" ? 0.25 : 0.5;
   link(givers, passages, share);
   link(givers, wants, shape === "chains" ? 0.05 : share);
   link(passages, wants, share);
   if (shape === "chains") link(passages, passages, 0.3);
-  if (shape === "meshed givers") link([...givers, ...passages], givers, 0.4);
+  if (shape === "meshed givers") link([...givers, ...passages], givers, 0.4, 1);
   if (shape === "ties" && givers.length > 0) doubled(random, sketch, givers, wants);
   return sketch.network();
 }
