@@ -2,6 +2,7 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import { type Colour, TREATMENT_WORDS, type Units } from "#lib/domain/words";
 import { DUG, KEPT, type WinterBed, winterBeds } from "#lib/plan/winter/beds";
 import { clumpCount, clumpsLost, type WinterCost } from "#lib/plan/winter/costs";
+import { mostBedsKept } from "#lib/plan/winter/limits";
 import { bedsKeptNow, type KeepBoard } from "#lib/plan/words/keep-board";
 
 /** A candidate bed as the table shows it. */
@@ -87,6 +88,6 @@ export function atHandOf({ farm: { winter } }: Snapshot, candidateCount: number)
     leafCubicMetres: leafCubicMetresAtHand,
     tarpSquareMetres: tarpSquareMetresAtHand,
     hours: hoursAtHand,
-    keptBedCount: keepShareAtMost === null ? null : Math.floor(keepShareAtMost * candidateCount + 1e-6),
+    keptBedCount: keepShareAtMost === null ? null : mostBedsKept(keepShareAtMost, candidateCount),
   };
 }

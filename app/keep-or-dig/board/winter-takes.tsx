@@ -1,4 +1,5 @@
 import type { Units } from "#lib/domain/words";
+import type { WinterResource } from "#lib/plan/winter/limits";
 import type { WinterSum } from "#lib/plan/words/keep-board";
 import { inRoundMoney, inTenths, inWholes } from "../../ui/numbers";
 import { MEASURES } from "../../ui/units";
@@ -17,27 +18,33 @@ type Row = {
   of: (winter: WinterSum) => number;
   shown: (amount: number) => string;
   atHand?: number | null;
+  resource?: WinterResource;
 };
-
-/** Forgives what floating point may be off. */
-const isMore = (takes: number, atHand: number): boolean => takes > atHand + 1e-6;
 
 /** Hours, leaves and tarp that the winter takes against what is at hand, and what the search weighs. */
 export function WinterTakes({ winters, keptCount, columns, units, atHand }: Props) {
   const { volume, area } = MEASURES[units];
   const rows: Row[] = [
-    { words: "Hours of keeping and digging", of: ({ cost }) => cost.hours, shown: inTenths, atHand: atHand.hours },
+    {
+      words: "Hours of keeping and digging",
+      of: ({ cost }) => cost.hours,
+      shown: inTenths,
+      atHand: atHand.hours,
+      resource: "hours",
+    },
     {
       words: `Leaves, ${volume.word}`,
       of: ({ cost }) => cost.leafCubicMetres,
       shown: (metric) => inTenths(metric * volume.shownPerStored),
       atHand: atHand.leafCubicMetres,
+      resource: "leaves",
     },
     {
       words: `Tarp, ${area.word}`,
       of: ({ cost }) => cost.tarpSquareMetres,
       shown: (metric) => inWholes(metric * area.shownPerStored),
       atHand: atHand.tarpSquareMetres,
+      resource: "tarp",
     },
     { words: "Plants to buy again, less tubers gained", of: ({ cost }) => cost.replacementCents, shown: inRoundMoney },
     { words: "Early crop foregone", of: ({ cost }) => cost.freeBedCents, shown: inRoundMoney },
@@ -62,13 +69,13 @@ export function WinterTakes({ winters, keptCount, columns, units, atHand }: Prop
           </tr>
         </thead>
         <tbody>
-          {rows.map(({ words, of, shown, atHand: has }) => (
+          {rows.map(({ words, of, shown, atHand: has, resource }) => (
             <tr key={words}>
               <th scope="row">{words}</th>
               {winters.map((winter, index) => (
                 <td key={columns[index].id} className="number" data-label={columns[index].name}>
                   {shown(of(winter))}
-                  {typeof has === "number" && isMore(of(winter), has) && (
+                  {typeof has === "number" && resource && winter.runsShort.includes(resource) && (
                     <span className="short-word"> ▲ {shown(of(winter) - has)} too much</span>
                   )}
                 </td>

@@ -86,14 +86,15 @@ export class Master {
   }
 }
 
-/** A limit as a row over the switches' columns. */
+/** A limit as a row over the switches' columns, its greatest weight as 1. */
 export function limitRow({ weights, atMost }: SwitchLimit): ProgrammeRow {
-  const columns = [...weights.keys()].filter((index) => weights[index] !== 0);
+  const columns = [...weights.keys()].filter((index) => weights[index] !== 0n);
+  const greatest = columns.reduce((most, index) => Math.max(most, Math.abs(Number(weights[index]))), 0) || 1;
   return {
     lower: Number.NEGATIVE_INFINITY,
-    upper: atMost,
+    upper: Number(atMost) / greatest,
     columns,
-    coefficients: columns.map((index) => weights[index]),
+    coefficients: columns.map((index) => Number(weights[index]) / greatest),
   };
 }
 

@@ -22,11 +22,11 @@ export type SwitchProblem = {
 /** Which switches are on. */
 export type Setting = readonly boolean[];
 
-/** Σ weights of the switches that are on is at most `atMost`. Whole numbers, whose sum stays below a million. */
-export type SwitchLimit = { readonly weights: readonly number[]; readonly atMost: number };
+/** Σ weights of the switches that are on is at most `atMost`, exactly. */
+export type SwitchLimit = { readonly weights: readonly bigint[]; readonly atMost: bigint };
 
-export const weightOf = ({ weights }: SwitchLimit, setting: Setting): number =>
-  setting.reduce((sum, isOn, index) => (isOn ? sum + weights[index] : sum), 0);
+export const weightOf = ({ weights }: SwitchLimit, setting: Setting): bigint =>
+  setting.reduce((sum, isOn, index) => (isOn ? sum + weights[index] : sum), 0n);
 
 /** Whether a setting keeps to every limit. */
 export const keepsTo = (limits: readonly SwitchLimit[], setting: Setting): boolean =>

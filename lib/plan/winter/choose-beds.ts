@@ -108,7 +108,7 @@ export function chosenBeds(season: WinterSeason, setting: Setting): ChosenBeds {
 
 /** The limits that no choice can keep even by itself; all of them when only together they cannot be kept. */
 function broken({ limits, openBeds }: WinterSeason): string[] {
-  const lightest = (weights: readonly number[]) => openBeds.map((_, index) => weights[index] < 0);
+  const lightest = (weights: readonly bigint[]) => openBeds.map((_, index) => weights[index] < 0n);
   const hopeless = limits.filter((limit) => weightOf(limit, lightest(limit.weights)) > limit.atMost);
   return (hopeless.length ? hopeless : limits).map(({ words }) => words);
 }

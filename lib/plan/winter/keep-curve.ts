@@ -57,6 +57,6 @@ function* searched(
   start: Setting,
   progress: () => CurveProgress,
 ): Generator<CurveProgress, SearchEnd, boolean | undefined> {
-  const countLimit = { weights: openBeds.map(() => 1), atMost };
+  const countLimit = { weights: openBeds.map(() => 1n), atMost: BigInt(atMost) };
   return yield* searchSettings(solver, costs, [...limits, countLimit], [start], progress);
 }

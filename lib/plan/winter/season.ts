@@ -4,7 +4,7 @@ import { flowSolver } from "#lib/maths/min-cost-flow";
 import type { Setting, SupplyShift } from "#lib/maths/switch-flow/problem";
 import { SwitchCosts } from "#lib/maths/switch-flow/switch-costs";
 import { type WinterFutures, winterFutures } from "./futures";
-import { type WinterLimit, winterLimits } from "./limits";
+import { limitsOn, type WinterLimit, winterLimits } from "./limits";
 
 /**
  * All that the questions about one season's beds share: made once, asked often. A setting has a switch for each bed without a flag,
@@ -28,7 +28,7 @@ export function winterSeason(snapshot: Snapshot, seasonYear: number): WinterSeas
   return {
     futures,
     openBeds,
-    limits: winterLimits(snapshot.farm, beds, openBeds),
+    limits: limitsOn(winterLimits(snapshot.farm, beds), openBeds),
     costs: new SwitchCosts({
       flow: network.flow,
       giverCount: network.giverCount,

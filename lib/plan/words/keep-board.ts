@@ -5,6 +5,7 @@ import { type Comparison, comparison } from "#lib/plan/what-if/comparison";
 import { winterTotals } from "#lib/plan/what-if/winter";
 import { KEPT, type WinterBed, winterBeds, withKeptBeds } from "#lib/plan/winter/beds";
 import type { WinterCost } from "#lib/plan/winter/costs";
+import { runsShort, type WinterResource, winterLimits } from "#lib/plan/winter/limits";
 import { choiceInWords, focalCovered } from "./keep-or-dig-words";
 
 /** A season under three winters, in this order: every candidate bed dug, the farm as it stands, and these beds kept. */
@@ -19,8 +20,13 @@ export type KeepBoard = {
 /**
  * What a winter takes over all candidate beds, and what is least in the choice of beds: `weighedCents` = the match's cost (stems short at
  * their price and the weight of their claim, poorer fits, age) + `cost.cents`.
+ * `runsShort` is what there is not enough of, by the rule of the choice [K3].
  */
-export type WinterSum = { readonly cost: WinterCost; readonly weighedCents: number };
+export type WinterSum = {
+  readonly cost: WinterCost;
+  readonly weighedCents: number;
+  readonly runsShort: readonly WinterResource[];
+};
 
 /**
  * Three plans of the same season side by side. `tried` is the plan of `withKeptBeds` with these beds, `dug` the one with none.
@@ -40,7 +46,8 @@ export function keepBoard(dug: Plan, stands: Plan, tried: Plan, keptBedIds: read
 
 function winterSum({ snapshot, match }: Plan, beds: readonly WinterBed[]): WinterSum {
   const kept = keptPlantingIds(snapshot);
-  const costs = beds.map((bed) => (isKept(bed, kept) ? bed.keep : bed.dig));
+  const fates = beds.map((bed) => isKept(bed, kept));
+  const costs = beds.map((bed, index) => (fates[index] ? bed.keep : bed.dig));
   const sum = (of: (cost: WinterCost) => number) => costs.reduce((total, cost) => total + of(cost), 0);
   const cost = {
     cents: sum(({ cents }) => cents),
@@ -52,7 +59,11 @@ function winterSum({ snapshot, match }: Plan, beds: readonly WinterBed[]): Winte
     leafCubicMetres: sum(({ leafCubicMetres }) => leafCubicMetres),
     tarpSquareMetres: sum(({ tarpSquareMetres }) => tarpSquareMetres),
   };
-  return { cost, weighedCents: match.solution.totalCost + cost.cents };
+  return {
+    cost,
+    weighedCents: match.solution.totalCost + cost.cents,
+    runsShort: runsShort(winterLimits(snapshot.farm, beds), fates),
+  };
 }
 
 const keptPlantingIds = ({ plantings }: Snapshot): ReadonlySet<number> =>

@@ -54,11 +54,10 @@ describe("a search breathes", () => {
     const start = openBeds.map((_, index) => index % 2 === 0);
     const asked = { times: 0 };
     const limit = {
-      weights: openBeds.map(() => 0),
-      words: "none",
+      weights: openBeds.map(() => 0n),
       get atMost() {
         asked.times++;
-        return 0;
+        return 0n;
       },
     };
     const bettering = improved(costs, [limit], start);

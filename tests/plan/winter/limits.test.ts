@@ -1,0 +1,112 @@
+import { beforeAll, describe, expect, test } from "vitest";
+import { demoSnapshot } from "#demo/demo-snapshot";
+import type { Snapshot } from "#lib/domain/snapshot";
+import { loadMixedIntegerSolver, type MixedIntegerSolver } from "#lib/maths/mixed-integer";
+import { plan } from "#lib/plan/road/plan";
+import { winterBeds, withKeptBeds } from "#lib/plan/winter/beds";
+import { chooseBeds, finished } from "#lib/plan/winter/choose-beds";
+import { mostBedsKept, runsShort, winterLimits } from "#lib/plan/winter/limits";
+import { keepBoard } from "#lib/plan/words/keep-board";
+import { SEASON, winterFarm } from "./farm";
+
+let solver: MixedIntegerSolver;
+beforeAll(async () => {
+  solver = await loadMixedIntegerSolver();
+});
+
+/** 1 ft = 0.3048 m exactly (international foot, 1959). */
+const METRES_PER_FOOT = 0.3048;
+
+const sized = (
+  snapshot: Snapshot,
+  lengthMetres: number,
+  widthMetres: number,
+  at: Partial<Snapshot["farm"]["winter"]>,
+) => ({
+  ...snapshot,
+  beds: snapshot.beds.map((bed) => ({ ...bed, lengthMetres, widthMetres })),
+  farm: { ...snapshot.farm, winter: { ...snapshot.farm.winter, ...at } },
+});
+
+/** What is short when the first so many candidate beds are kept. */
+const shortWith = (snapshot: Snapshot, keptCount: number) => {
+  const beds = winterBeds(snapshot, SEASON);
+  return runsShort(
+    winterLimits(snapshot.farm, beds),
+    beds.map((_, bed) => bed < keptCount),
+  );
+};
+
+describe("limits that are met exactly", () => {
+  test("[K3] of beds 50 by 4 feet, 200 square feet each, 600 square feet of tarp cover three: the demo farm keeps three, for 482,555 cents", () => {
+    const farm = sized(demoSnapshot(), 50 * METRES_PER_FOOT, 4 * METRES_PER_FOOT, {
+      tarpSquareMetresAtHand: 600 * METRES_PER_FOOT ** 2,
+    });
+    const choice = finished(chooseBeds(farm, SEASON, solver));
+    expect(choice).toMatchObject({ status: "optimal", totalCents: 482_555 });
+    expect(choice.status === "optimal" && choice.keptBedIds).toHaveLength(3);
+    expect(shortWith(farm, 3)).toEqual([]);
+    expect(shortWith(farm, 4)).toEqual(["tarp"]);
+  });
+
+  test("[K3] four beds of 12.35 by 1.15 m take 56.81 square metres: with just that the demo farm keeps four, and a hundredth less covers three", () => {
+    const farm = sized(demoSnapshot(), 12.35, 1.15, { tarpSquareMetresAtHand: 56.81 });
+    const choice = finished(chooseBeds(farm, SEASON, solver));
+    expect(choice.status === "optimal" && choice.keptBedIds).toHaveLength(4);
+    const less = sized(farm, 12.35, 1.15, { tarpSquareMetresAtHand: 56.8 });
+    expect(shortWith(farm, 4)).toEqual([]);
+    expect(shortWith(less, 4)).toEqual(["tarp"]);
+  });
+
+  test("[K3] 3 beds of 200 square feet under 8 inches of leaves take 400 cubic feet, which is 400 / 27 cubic yards", () => {
+    const yards = (cubicYards: number) => ({
+      leafDepthMetres: 8 * 0.0254,
+      leafCubicMetresAtHand: cubicYards * 0.9144 ** 3,
+    });
+    const farm = demoSnapshot();
+    const feet = (count: number) => count * METRES_PER_FOOT;
+    expect(shortWith(sized(farm, feet(50), feet(4), yards(400 / 27)), 3)).toEqual([]);
+    expect(shortWith(sized(farm, feet(50), feet(4), yards(400 / 27 - 1e-9)), 3)).toEqual(["leaves"]);
+  });
+
+  test("[K3] hours are fractions: clumps at 7, 11 and 13 an hour and beds at 0.5 hours a 100 square feet fill a week to the second", () => {
+    const farm = winterFarm(5, 16, 8, false);
+    const hours = (hoursAtHand: number) =>
+      sized(farm, 20 * METRES_PER_FOOT, 5 * METRES_PER_FOOT, {
+        digClumpsPerHour: 7,
+        divideClumpsPerHour: 11,
+        replantTubersPerHour: 13,
+        coverHoursPerSquareMetre: 0.5 / (100 * METRES_PER_FOOT ** 2),
+        hoursAtHand,
+      });
+    const clumps = winterBeds(farm, SEASON).map(({ plantings }) =>
+      plantings.reduce((sum, { dug }) => sum + dug.planting.plantCount, 0),
+    );
+    // Two beds covered in half an hour each, and the clumps of all others at (1/7 + 1/11 + 1/13) = 311/1001 hours.
+    const dugClumps = clumps.slice(2).reduce((sum, count) => sum + count, 0);
+    const exactly = (1001 + dugClumps * 311) / 1001;
+    expect(shortWith(hours(exactly), 2)).toEqual([]);
+    expect(shortWith(hours(exactly - 1 / 3600 / 1000), 2)).toEqual(["hours"]);
+  });
+
+  test("[K3] a share of the beds is rounded down to whole beds, and a share that comes to whole beds is all of them", () => {
+    expect(mostBedsKept(0.29, 100)).toBe(29);
+    expect(mostBedsKept(1 / 3, 12)).toBe(4);
+    expect(mostBedsKept(0.5, 7)).toBe(3);
+    expect(mostBedsKept(1, 5)).toBe(5);
+  });
+});
+
+test("[K3] the screen goes by the rule of the choice: what it chose runs short of nothing, on 40 farms", () => {
+  let limitedCount = 0;
+  for (let seed = 551; seed <= 590; seed++) {
+    const snapshot = winterFarm(seed, 16, 10);
+    const choice = finished(chooseBeds(snapshot, SEASON, solver));
+    if (choice.status !== "optimal") continue;
+    const [dug, tried] = [[], choice.keptBedIds].map((ids) => plan(withKeptBeds(snapshot, SEASON, ids), SEASON));
+    const { winters } = keepBoard(dug, dug, tried, choice.keptBedIds);
+    expect(winters[2].runsShort, `seed ${seed}`).toEqual([]);
+    if (winterLimits(snapshot.farm, winterBeds(snapshot, SEASON)).length > 0) limitedCount++;
+  }
+  expect(limitedCount).toBeGreaterThan(10);
+});
