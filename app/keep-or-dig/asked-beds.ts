@@ -6,7 +6,11 @@ import { winterBeds } from "#lib/plan/winter/beds";
 /** Beds to keep in a season, as a page asks for them. */
 export const askedBeds = z.object({
   seasonYear: whatIfSchema.shape.seasonYear,
-  keptBedIds: z.array(z.int()).max(10_000),
+  /** Each once and in order: the same beds make the same question. */
+  keptBedIds: z
+    .array(z.int())
+    .max(10_000)
+    .transform((ids) => [...new Set(ids)].sort((a, b) => a - b)),
 });
 export type AskedBeds = z.infer<typeof askedBeds>;
 

@@ -23,9 +23,9 @@ export type Jobs = {
     progress: PointsDone;
     answer: readonly SurvivalPoint[];
   };
-  /** What each bed is worth, the others as they are; stopped before it begins, nothing. */
+  /** What each bed is worth, the others as they are; stopped before its end, nothing. */
   verdicts: { ask: OfBeds; progress: null; answer: readonly BedWorth[] };
-  /** A run of sampled seasons, walked once for each plan of beds to keep: the same seasons for all. */
+  /** A run of sampled seasons, walked once for each plan of beds to keep: the same seasons for all. Stopped before its end, null. */
   sample: {
     ask: OfSeason & {
       readonly plans: readonly (readonly number[])[];
@@ -33,8 +33,8 @@ export type Jobs = {
       readonly firstSeason: number;
       readonly seasonCount: number;
     };
-    progress: never;
-    answer: readonly SeasonSamples[];
+    progress: null;
+    answer: readonly SeasonSamples[] | null;
   };
   /** What the sampled seasons say of these beds kept, beside every bed dug. */
   sureness: {

@@ -4,11 +4,20 @@ import type { JobKind, Jobs } from "./jobs";
 /** A job of any kind as it is sent to a thread. */
 export type Asked = { [Kind in JobKind]: { readonly kind: Kind; readonly ask: Jobs[Kind]["ask"] } }[JobKind];
 
-/** What a thread is told. The farm stays with it until another is sent. */
+/**
+ * What a thread is told. A farm stays with it, under its number, until it is told to forget it. `stop` is memory that both sides see:
+ * 1 in it stops the job, heard even in the midst of a long solve.
+ */
 export type ToThread =
-  | { readonly type: "farm"; readonly snapshot: Snapshot }
-  | { readonly type: "run"; readonly id: number; readonly asked: Asked }
-  | { readonly type: "stop"; readonly id: number };
+  | { readonly type: "farm"; readonly farmId: number; readonly snapshot: Snapshot }
+  | { readonly type: "forget"; readonly farmId: number }
+  | {
+      readonly type: "run";
+      readonly id: number;
+      readonly farmId: number;
+      readonly asked: Asked;
+      readonly stop: Int32Array<SharedArrayBuffer>;
+    };
 
 /** What a thread tells. A job that fails says why; the thread goes on. */
 export type FromThread =

@@ -1,7 +1,8 @@
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
 import { keepSureness } from "#lib/plan/chance/keep-sureness";
-import { runSimulationJob } from "#lib/plan/chance/simulation-job";
+import { simulationSteps } from "#lib/plan/chance/simulation-job";
+import type { SeasonSamples } from "#lib/plan/chance/simulation-samples";
 import { withKeptBeds } from "#lib/plan/winter/beds";
 import { chooseBeds } from "#lib/plan/winter/choose-beds";
 import { fewestBeds } from "#lib/plan/winter/fewest-beds";
@@ -14,29 +15,34 @@ import type { BedWorth, JobKind, Jobs } from "./jobs";
 /** A job step by step. It yields its progress; sent `true`, it ends with the best it has. */
 export type Steps<Kind extends JobKind> = Generator<Jobs[Kind]["progress"], Jobs[Kind]["answer"], boolean | undefined>;
 
+/** Seasons that a farm keeps ready. */
+const SEASONS_KEPT = 2;
+
 /** A farm that jobs are run on, and what was made of it before: the network of a season is asked many questions. */
 export class JobFarm {
   readonly snapshot: Snapshot;
-  readonly solver: MixedIntegerSolver;
-  #season: WinterSeason | null = null;
+  #seasons: readonly WinterSeason[] = [];
 
-  constructor(snapshot: Snapshot, solver: MixedIntegerSolver) {
+  constructor(snapshot: Snapshot) {
     this.snapshot = snapshot;
-    this.solver = solver;
   }
 
   season(seasonYear: number): WinterSeason {
-    if (this.#season?.futures.seasonYear !== seasonYear) this.#season = winterSeason(this.snapshot, seasonYear);
-    return this.#season;
+    const known = this.#seasons.find(({ futures }) => futures.seasonYear === seasonYear);
+    const season = known ?? winterSeason(this.snapshot, seasonYear);
+    this.#seasons = [season, ...this.#seasons.filter((other) => other !== season)].slice(0, SEASONS_KEPT);
+    return season;
   }
 }
 
 /** How each kind of job is done. */
-export const RUN: { readonly [Kind in JobKind]: (farm: JobFarm, ask: Jobs[Kind]["ask"]) => Steps<Kind> } = {
-  cheapest: (farm, { seasonYear }) => chooseBeds(farm.snapshot, seasonYear, farm.solver, farm.season(seasonYear)),
-  fewest: (farm, { seasonYear }) => fewestBeds(farm.season(seasonYear), farm.solver),
-  *curve(farm, { seasonYear }) {
-    const curve = keepCurve(farm.season(seasonYear), farm.solver);
+export const RUN: {
+  readonly [Kind in JobKind]: (farm: JobFarm, ask: Jobs[Kind]["ask"], solver: MixedIntegerSolver) => Steps<Kind>;
+} = {
+  cheapest: (farm, { seasonYear }, solver) => chooseBeds(farm.snapshot, seasonYear, solver, farm.season(seasonYear)),
+  fewest: (farm, { seasonYear }, solver) => fewestBeds(farm.season(seasonYear), solver),
+  *curve(farm, { seasonYear }, solver) {
+    const curve = keepCurve(farm.season(seasonYear), solver);
     let step = curve.next();
     while (!step.done) {
       const { points, ofCount } = step.value;
@@ -44,10 +50,10 @@ export const RUN: { readonly [Kind in JobKind]: (farm: JobFarm, ask: Jobs[Kind][
     }
     return step.value;
   },
-  *sweep(farm, { seasonYear, survivalShares }) {
+  *sweep(farm, { seasonYear, survivalShares }, solver) {
     const points: SurvivalPoint[] = [];
     for (const share of survivalShares) {
-      const sweep = sweepSurvival(farm.snapshot, seasonYear, farm.solver, [share]);
+      const sweep = sweepSurvival(farm.snapshot, seasonYear, solver, [share]);
       let step = sweep.next();
       while (!step.done) step = sweep.next(yield { doneCount: points.length, ofCount: survivalShares.length });
       if (step.value.length === 0) break;
@@ -75,15 +81,18 @@ export const RUN: { readonly [Kind in JobKind]: (farm: JobFarm, ask: Jobs[Kind][
     return worths;
   },
   *sample({ snapshot }, { plans, seasonYear, ...run }) {
-    return plans.map((keptBedIds) =>
-      runSimulationJob({
-        ...run,
-        seasonYear,
-        snapshot: withKeptBeds(snapshot, seasonYear, keptBedIds),
-        changes: [],
-        openDays: [],
-      }),
-    );
+    const samples: SeasonSamples[] = [];
+    for (const keptBedIds of plans) {
+      const farm = withKeptBeds(snapshot, seasonYear, keptBedIds);
+      const sampling = simulationSteps({ ...run, seasonYear, snapshot: farm, changes: [], openDays: [] });
+      let step = sampling.next();
+      while (!step.done) {
+        if (yield null) return null;
+        step = sampling.next();
+      }
+      samples.push(step.value);
+    }
+    return samples;
   },
   // biome-ignore lint/correctness/useYield: one step
   *sureness({ snapshot }, { seasonYear, keptBedIds, dug, kept }) {

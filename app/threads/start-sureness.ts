@@ -2,14 +2,16 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import type { KeepSureness } from "#lib/plan/chance/keep-sureness";
 import { splitJob } from "#lib/plan/chance/simulation-job";
 import { merge, type SeasonSamples } from "#lib/plan/chance/simulation-samples";
+import type { Work } from "./asked-once";
 import type { PointsDone } from "./jobs";
-import { pool, THREAD_COUNT } from "./pool";
+import { pool, type Running, THREAD_COUNT } from "./pool";
 
 type Ask = { readonly seasonYear: number; readonly keptBedIds: readonly number[]; readonly seasonCount: number };
+type Asker = { readonly reader?: string; readonly told: (progress: PointsDone) => void };
 
 /** Always the same, so that the figures move only when the farm or the beds do, and every plan meets the same seasons. */
 const SEED = 1;
-/** Seasons in one part: short enough to see progress and to stop soon, long enough that making ready costs little. */
+/** Seasons in one part: short enough to see progress, long enough that making ready costs little. */
 const SEASONS_A_PART = 25;
 
 /**
@@ -19,34 +21,46 @@ const SEASONS_A_PART = 25;
 export function startSureness(
   snapshot: Snapshot,
   { seasonYear, keptBedIds, seasonCount }: Ask,
-  told: (progress: PointsDone) => void,
-): { readonly answer: Promise<KeepSureness>; readonly stop: () => void } {
+  { reader, told }: Asker,
+): Work & { readonly answer: Promise<KeepSureness> } {
   const job = { snapshot, seasonYear, changes: [], seed: SEED, firstSeason: 0, seasonCount };
   const parts = splitJob(job, Math.ceil(seasonCount / SEASONS_A_PART));
-  const done: SeasonSamples[][] = [];
+  const done: (readonly SeasonSamples[] | null)[] = parts.map(() => null);
+  const running = new Set<Running<"sample">>();
   let next = 0;
   let doneCount = 0;
   let isStopped = false;
   const stop = () => {
     isStopped = true;
+    for (const part of running) part.stop();
   };
-  /** Takes part after part. Every part that is begun is finished, so that what is done is the first seasons without a hole. */
+  const samplesOf = async (part: number) => {
+    const { firstSeason, seasonCount: count } = parts[part];
+    const ask = { seasonYear, plans: [[], keptBedIds], seed: SEED, firstSeason, seasonCount: count };
+    const sampling = pool().start(snapshot, "sample", ask, { reader });
+    running.add(sampling);
+    // A part that is stopped in the midst of it is left out, as if it had not begun.
+    const samples = await sampling.answer.catch((error: unknown) => {
+      if (isStopped) return null;
+      throw error;
+    });
+    running.delete(sampling);
+    done[part] = samples;
+    doneCount += samples ? count : 0;
+    told({ doneCount, ofCount: seasonCount });
+  };
   const lane = async () => {
-    while (!isStopped && next < parts.length) {
-      const { firstSeason, seasonCount: count } = parts[next++];
-      const ask = { seasonYear, plans: [[], keptBedIds], seed: SEED, firstSeason, seasonCount: count };
-      const samples = await pool().start(snapshot, "sample", ask).answer;
-      done.push([...samples]);
-      doneCount += count;
-      told({ doneCount, ofCount: seasonCount });
-    }
+    while (!isStopped && next < parts.length) await samplesOf(next++);
   };
   const lanes = Promise.all(Array.from({ length: THREAD_COUNT }, lane));
   lanes.catch(stop);
   const answer = lanes.then(() => {
-    if (done.length === 0) throw new Error("stopped before a season was sampled");
-    const [dug, kept] = [0, 1].map((plan) => merge(done.map((part) => part[plan])));
-    return pool().start(snapshot, "sureness", { seasonYear, keptBedIds, dug, kept }).answer;
+    // Up to the first part that is missing, so that what is summed up is the first seasons without a hole.
+    const missing = done.indexOf(null);
+    const first = done.slice(0, missing < 0 ? done.length : missing).flatMap((part) => (part ? [part] : []));
+    if (first.length === 0) throw new Error("Stopped before a season was sampled.");
+    const [dug, kept] = [0, 1].map((plan) => merge(first.map((part) => part[plan])));
+    return pool().start(snapshot, "sureness", { seasonYear, keptBedIds, dug, kept }, { reader }).answer;
   });
-  return { answer, stop };
+  return { answer, stop, wasStopped: () => isStopped };
 }

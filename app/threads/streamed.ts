@@ -1,7 +1,5 @@
+import type { Told, Work } from "./asked-once";
 import { forgetWork, stoppableBy } from "./stoppable";
-
-/** Work under way: stopped, it ends with the best it has, and the answer still comes. */
-export type Work = { readonly answer: Promise<unknown>; readonly stop: () => void };
 
 /** A line of the stream. The number to stop by comes first, then progress, then the answer or why there is none. */
 export type StreamLine<Progress, Answer> =
@@ -14,7 +12,7 @@ export type StreamLine<Progress, Answer> =
  * Work as a response of JSON lines (one a line, as they come). When the reader goes away the work is stopped.
  * @param start  begins the work; it is given what to call with its progress
  */
-export function streamed(start: (told: (progress: unknown) => void) => Work): Response {
+export function streamed(start: (told: Told) => Work): Response {
   const encoder = new TextEncoder();
   let isRead = true;
   let stop = () => {};

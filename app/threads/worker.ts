@@ -1,52 +1,51 @@
+import { setPriority } from "node:os";
 import { setImmediate as nextTurn } from "node:timers/promises";
 import { parentPort } from "node:worker_threads";
-import type { Snapshot } from "#lib/domain/snapshot";
-import { loadMixedIntegerSolver } from "#lib/maths/mixed-integer";
+import { loadMixedIntegerSolver, type MixedIntegerSolver } from "#lib/maths/mixed-integer";
 import type { JobKind } from "./jobs";
 import type { Asked, FromThread, ToThread } from "./messages";
 import { JobFarm, RUN, type Steps } from "./run-jobs";
 
 /**
- * A thread of the pool: does one job at a time, in the order they come. Between two steps it takes a turn of the event loop, so that a stop is
- * heard; what goes wrong in a job is told and ends that job alone.
+ * A thread of the pool: walks the jobs that it was given, a few steps of each in turn. What goes wrong in a job is told and ends that job alone.
  */
 const port = parentPort;
 if (!port) throw new RangeError("app/threads/worker.ts runs as a thread, not by itself");
 
+// On Linux process 0 is the calling thread alone: pages, which the server's own thread makes, go before long work.
+if (process.platform === "linux") setPriority(0, 5);
+
 const tell = (message: FromThread) => port.postMessage(message);
 /** Progress that follows within this time is left out: nobody can read it. */
 const TELL_EVERY_MS = 40;
+/** A job takes steps for so long before the others have their turn. */
+const TURN_MS = 10;
 
-const stopped = new Set<number>();
-let snapshot: Snapshot | null = null;
-let farm: JobFarm | null = null;
-let last = Promise.resolve();
+const farms = new Map<number, JobFarm>();
 
-port.on("message", (message: ToThread) => {
-  if (message.type === "stop") stopped.add(message.id);
-  else if (message.type === "farm") last = last.then(() => takeFarm(message.snapshot));
-  else last = last.then(() => run(message.id, message.asked));
+port.on("message", async (message: ToThread) => {
+  if (message.type === "farm") farms.set(message.farmId, new JobFarm(message.snapshot));
+  else if (message.type === "forget") farms.delete(message.farmId);
+  else {
+    const { id, asked, stop } = message;
+    await run(id, farms.get(message.farmId), asked, () => Atomics.load(stop, 0) === 1);
+  }
 });
 
-function takeFarm(next: Snapshot): void {
-  snapshot = next;
-  farm = null;
-}
-
-async function run(id: number, asked: Asked): Promise<void> {
+async function run(id: number, farm: JobFarm | undefined, asked: Asked, isStopped: () => boolean): Promise<void> {
   try {
-    if (!snapshot) throw new RangeError("no farm was sent before the job");
-    farm ??= new JobFarm(snapshot, await loadMixedIntegerSolver());
-    tell({ type: "done", id, answer: await walked(id, stepsOf(farm, asked)) });
+    if (!farm) throw new RangeError("no farm was sent before the job");
+    const solver = await loadMixedIntegerSolver();
+    const stoppable: MixedIntegerSolver = { open: (programme) => solver.open(programme, isStopped) };
+    tell({ type: "done", id, answer: await walked(id, stepsOf(farm, asked, stoppable), isStopped) });
   } catch (error) {
     tell({ type: "failed", id, message: error instanceof Error ? error.message : String(error) });
-  } finally {
-    stopped.delete(id);
   }
 }
 
-async function walked(id: number, steps: Steps<JobKind>): Promise<unknown> {
+async function walked(id: number, steps: Steps<JobKind>, isStopped: () => boolean): Promise<unknown> {
   let toldAt = Number.NEGATIVE_INFINITY;
+  let turnAt = performance.now();
   let step = steps.next();
   while (!step.done) {
     const now = performance.now();
@@ -54,28 +53,31 @@ async function walked(id: number, steps: Steps<JobKind>): Promise<unknown> {
       tell({ type: "progress", id, progress: step.value });
       toldAt = now;
     }
-    await nextTurn();
-    step = steps.next(stopped.has(id));
+    if (now - turnAt >= TURN_MS) {
+      await nextTurn();
+      turnAt = performance.now();
+    }
+    step = steps.next(isStopped());
   }
   return step.value;
 }
 
 /** The steps of a job of any kind: the switch lets the types of each kind meet. */
-function stepsOf(farm: JobFarm, asked: Asked): Steps<JobKind> {
+function stepsOf(farm: JobFarm, asked: Asked, solver: MixedIntegerSolver): Steps<JobKind> {
   switch (asked.kind) {
     case "cheapest":
-      return RUN.cheapest(farm, asked.ask);
+      return RUN.cheapest(farm, asked.ask, solver);
     case "fewest":
-      return RUN.fewest(farm, asked.ask);
+      return RUN.fewest(farm, asked.ask, solver);
     case "curve":
-      return RUN.curve(farm, asked.ask);
+      return RUN.curve(farm, asked.ask, solver);
     case "sweep":
-      return RUN.sweep(farm, asked.ask);
+      return RUN.sweep(farm, asked.ask, solver);
     case "verdicts":
-      return RUN.verdicts(farm, asked.ask);
+      return RUN.verdicts(farm, asked.ask, solver);
     case "sample":
-      return RUN.sample(farm, asked.ask);
+      return RUN.sample(farm, asked.ask, solver);
     case "sureness":
-      return RUN.sureness(farm, asked.ask);
+      return RUN.sureness(farm, asked.ask, solver);
   }
 }

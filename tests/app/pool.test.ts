@@ -1,10 +1,13 @@
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
+import { LARGE, seededFarm, TYPICAL, VERY_LARGE } from "#demo/seeded-farm";
+import type { Snapshot } from "#lib/domain/snapshot";
 import { loadMixedIntegerSolver } from "#lib/maths/mixed-integer";
 import { keepSureness } from "#lib/plan/chance/keep-sureness";
 import { sampleSeasons } from "#lib/plan/chance/simulation";
 import { winterBeds, withKeptBeds } from "#lib/plan/winter/beds";
 import { chooseBeds, finished } from "#lib/plan/winter/choose-beds";
-import { pool } from "../../app/threads/pool";
+import type { JobKind, Jobs } from "../../app/threads/jobs";
+import { Pool, pool, type Running } from "../../app/threads/pool";
 import { startSureness } from "../../app/threads/start-sureness";
 import { SEASON, winterFarm } from "../plan/winter/farm";
 
@@ -40,10 +43,97 @@ test("a job stopped at once ends with what it has: the curve without all of its 
   expect((await curve.answer).length).toBeLessThan(open.length + 1);
 });
 
+/** However busy the machine is, no thread of these is ended under its job. */
+const patient = new Pool(600_000);
+
+/** Starts a job and waits until it has told of its first step. */
+function begun<Kind extends JobKind>(snapshot: Snapshot, kind: Kind, ask: Jobs[Kind]["ask"], reader?: string) {
+  return new Promise<Running<Kind>>((resolve) => {
+    const running = patient.start(snapshot, kind, ask, { reader, told: () => resolve(running) });
+  });
+}
+
+describe("stopping", () => {
+  const large = seededFarm(1, LARGE, SEASON);
+
+  test("a choice under way on 210 beds ends with the best so far and a bound that no choice beats", async () => {
+    const choosing = await begun(large, "cheapest", { seasonYear: SEASON });
+    choosing.stop();
+    const choice = await choosing.answer;
+    expect(choice.status).toBe("stopped");
+    expect(choosing.wasStopped()).toBe(true);
+  });
+
+  test("a job that waits for its turn never begins", async () => {
+    const jobs = [0, 1, 2].map(() => patient.start(large, "curve", { seasonYear: SEASON }, { reader: "one" }));
+    jobs[2].stop();
+    await expect(jobs[2].answer).rejects.toThrow("Stopped before there was an answer.");
+    jobs[0].stop();
+    jobs[1].stop();
+    expect(await Promise.all([jobs[0].answer, jobs[1].answer])).toEqual([[], []]);
+  });
+
+  test("a job deaf to the stop loses its thread; the job beside it begins again and is answered", async () => {
+    // Four thousand beds: the season's network alone takes many times the grace, and no step ends while it is made.
+    const deaf = [1, 2].map((seed) =>
+      pool().start(
+        seededFarm(seed, VERY_LARGE, SEASON),
+        "cheapest",
+        { seasonYear: SEASON },
+        { reader: `deaf ${seed}` },
+      ),
+    );
+    const beside = pool().start(farm, "verdicts", { seasonYear: SEASON, keptBedIds });
+    for (const job of deaf) job.stop();
+    for (const job of deaf) await expect(job.answer).rejects.toThrow("Stopped before there was an answer.");
+    expect((await beside.answer).filter(({ isKept }) => isKept).map(({ bedId }) => bedId)).toEqual(keptBedIds);
+  });
+
+  test("sampled seasons are stopped in the midst of a part: the sum is over whole parts, or there is none", async () => {
+    const ask = { seasonYear: SEASON, keptBedIds: [], seasonCount: 1000 };
+    let { stop, answer } = startSureness(farm, ask, { told: () => stop() });
+    expect((await answer).seasonCount % 25).toBe(0);
+    expect((await answer).seasonCount).toBeLessThan(1000);
+    ({ stop, answer } = startSureness(farm, ask, { told: () => {} }));
+    stop();
+    await expect(answer).rejects.toThrow("Stopped before a season was sampled.");
+  });
+});
+
+describe("taking turns", () => {
+  const shares = (index: number) => [0.3 + index / 100];
+
+  test("forty long jobs of one reader do not hold up another: hers is answered while most of them wait", async () => {
+    const typical = seededFarm(1, TYPICAL, SEASON);
+    const small = winterFarm(6, 10, 6, false);
+    let doneCount = 0;
+    const crowd = Array.from({ length: 40 }, (_, index) =>
+      pool().start(typical, "sweep", { seasonYear: SEASON, survivalShares: shares(index) }, { reader: "crowd" }),
+    );
+    for (const { answer } of crowd) answer.then(() => doneCount++).catch(() => {});
+    await pool().start(small, "cheapest", { seasonYear: SEASON }, { reader: "another" }).answer;
+    expect(doneCount).toBeLessThan(20);
+    for (const { stop } of crowd) stop();
+    await Promise.allSettled(crowd.map(({ answer }) => answer));
+  });
+
+  test("more than a reader may have waiting is refused in words, and others are not", async () => {
+    const large = seededFarm(1, LARGE, SEASON);
+    const crowd = Array.from({ length: 43 }, () =>
+      patient.start(large, "curve", { seasonYear: SEASON }, { reader: "crowd" }),
+    );
+    await expect(crowd[42].answer).rejects.toThrow("Too much is being worked out already.");
+    const another = await begun(farm, "cheapest", { seasonYear: SEASON }, "another");
+    for (const { stop } of crowd) stop();
+    await Promise.allSettled(crowd.map(({ answer }) => answer));
+    expect((await another.answer).status).toBe("optimal");
+  });
+});
+
 test("seasons sampled in parts over both threads give what one run of them gives", async () => {
   const told: number[] = [];
   const ask = { seasonYear: SEASON, keptBedIds, seasonCount: 60 };
-  const { answer } = startSureness(farm, ask, ({ doneCount }) => told.push(doneCount));
+  const { answer } = startSureness(farm, ask, { told: ({ doneCount }) => told.push(doneCount) });
   const [dug, kept] = [[], keptBedIds].map((ids) =>
     sampleSeasons(withKeptBeds(farm, SEASON, ids), SEASON, 1, 0, 60, { openDays: [] }),
   );

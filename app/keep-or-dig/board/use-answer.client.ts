@@ -1,6 +1,7 @@
 "use client";
 
 import { useEffect, useRef, useState } from "react";
+import { posted } from "../../threads/posted.client";
 
 /** The server's last word. `isStale` while a newer answer is on its way; `problem` says why there is none. */
 export type Answered<Answer> = {
@@ -30,12 +31,7 @@ export function useAnswer<Answer>(
     setAnswered((before) => ({ ...before, isStale: true }));
     const timer = setTimeout(async () => {
       try {
-        const response = await fetch(address, {
-          method: "POST",
-          headers: { "content-type": "application/json" },
-          body: question,
-          signal: asking.signal,
-        });
+        const response = await fetch(address, posted(question, asking.signal));
         const said: { answer?: Answer; problem?: string } = await response.json();
         setAnswered((before) => ({
           answer: said.answer ?? before.answer,

@@ -1,6 +1,8 @@
 import { z } from "zod";
 import { loadFarm } from "../../load";
+import { askedOnce, type Told } from "../../threads/asked-once";
 import { pool } from "../../threads/pool";
+import { readerOf } from "../../threads/reader";
 import { streamed } from "../../threads/streamed";
 import { askedBeds } from "../asked-beds";
 
@@ -18,9 +20,10 @@ export async function POST(request: Request): Promise<Response> {
   if (!parsed.success) return Response.json({ problem: "this is not one of the questions" }, { status: 400 });
   const { question, seasonYear } = parsed.data;
   const farm = loadFarm();
-  if (question === "sweep") {
-    const ask = { seasonYear, survivalShares: SURVIVAL_SHARES };
-    return streamed((told) => pool().start(farm, "sweep", ask, told));
-  }
-  return streamed((told) => pool().start(farm, question, { seasonYear }, told));
+  const reader = readerOf(request);
+  const start = (told: Told) =>
+    question === "sweep"
+      ? pool().start(farm, question, { seasonYear, survivalShares: SURVIVAL_SHARES }, { reader, told })
+      : pool().start(farm, question, { seasonYear }, { reader, told });
+  return streamed((told) => askedOnce(farm, `${question} ${seasonYear}`, start, told));
 }

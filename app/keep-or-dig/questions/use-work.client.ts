@@ -1,6 +1,7 @@
 "use client";
 
 import { useCallback, useEffect, useRef, useState } from "react";
+import { posted } from "../../threads/posted.client";
 import type { StreamLine } from "../../threads/streamed";
 
 /** Work that a button starts: how far it is, what it answered, or what went wrong. */
@@ -30,12 +31,7 @@ export function useWork<Progress, Answer>(address: string, whenDone: (answer: An
     reading.current = controller;
     setState({ ...IDLE, isRunning: true });
     try {
-      const response = await fetch(address, {
-        method: "POST",
-        headers: { "content-type": "application/json" },
-        body: JSON.stringify(question),
-        signal: controller.signal,
-      });
+      const response = await fetch(address, posted(JSON.stringify(question), controller.signal));
       let isAnswered = false;
       for await (const line of linesOf<StreamLine<Progress, Answer>>(response)) {
         if ("workId" in line) workId.current = line.workId;
@@ -55,11 +51,7 @@ export function useWork<Progress, Answer>(address: string, whenDone: (answer: An
 
   const stop = useCallback(async () => {
     setState((before) => ({ ...before, isStopping: true }));
-    await fetch("/keep-or-dig/stop", {
-      method: "POST",
-      headers: { "content-type": "application/json" },
-      body: JSON.stringify({ workId: workId.current }),
-    }).catch(() => null);
+    await fetch("/keep-or-dig/stop", posted(JSON.stringify({ workId: workId.current }))).catch(() => null);
   }, []);
 
   return { ...state, start, stop };

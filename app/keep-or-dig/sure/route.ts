@@ -1,4 +1,6 @@
 import { loadFarm } from "../../load";
+import { askedOnce } from "../../threads/asked-once";
+import { readerOf } from "../../threads/reader";
 import { startSureness } from "../../threads/start-sureness";
 import { streamed } from "../../threads/streamed";
 import { askedBeds, NOT_ASKED, refusalOf } from "../asked-beds";
@@ -12,5 +14,15 @@ export async function POST(request: Request): Promise<Response> {
   const farm = loadFarm();
   const problem = refusalOf(farm, asked.data);
   if (problem) return Response.json({ problem }, { status: 409 });
-  return streamed((told) => startSureness(farm, { ...asked.data, seasonCount: SEASON_COUNT }, told));
+  const { seasonYear, keptBedIds } = asked.data;
+  const ask = { seasonYear, keptBedIds, seasonCount: SEASON_COUNT };
+  const reader = readerOf(request);
+  return streamed((told) =>
+    askedOnce(
+      farm,
+      `sure ${seasonYear} ${keptBedIds}`,
+      (tellAll) => startSureness(farm, ask, { reader, told: tellAll }),
+      told,
+    ),
+  );
 }

@@ -1,5 +1,7 @@
 import { loadFarm } from "../../load";
+import { askedOnce } from "../../threads/asked-once";
 import { pool } from "../../threads/pool";
+import { readerOf } from "../../threads/reader";
 import { askedBeds, NOT_ASKED, refusalOf } from "../asked-beds";
 
 /** What each candidate bed is worth while these are kept: worked out on a thread, so that the server answers others meanwhile. */
@@ -10,7 +12,10 @@ export async function POST(request: Request): Promise<Response> {
   const problem = refusalOf(farm, asked.data);
   if (problem) return Response.json({ problem }, { status: 409 });
   try {
-    const working = pool().start(farm, "verdicts", asked.data);
+    const { seasonYear, keptBedIds } = asked.data;
+    const reader = readerOf(request);
+    const start = () => pool().start(farm, "verdicts", asked.data, { reader });
+    const working = askedOnce(farm, `worths ${seasonYear} ${keptBedIds}`, start, () => {});
     request.signal.addEventListener("abort", working.stop);
     return Response.json({ answer: await working.answer });
   } catch (error) {

@@ -3,7 +3,7 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import type { Change } from "#lib/domain/what-if";
 import { applyChanges } from "#lib/plan/what-if/what-if";
 import type { Spreads } from "./sample-spreads";
-import { sampleSeasons } from "./simulation";
+import { sampleSteps } from "./simulation";
 import type { SeasonSamples } from "./simulation-samples";
 
 /** A run of seasons to sample, as plain data that can be sent to another thread. The answer is {@link SeasonSamples}. */
@@ -20,9 +20,18 @@ export type SimulationJob = {
 
 /** Does the job: the farm with its changes, season after season. Changes that no longer fit are left out. */
 export function runSimulationJob(job: SimulationJob): SeasonSamples {
+  const sampling = simulationSteps(job);
+  for (;;) {
+    const step = sampling.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** The same a season a step, for whoever must stay able to stop. */
+export function* simulationSteps(job: SimulationJob): Generator<void, SeasonSamples, void> {
   const { snapshot } = applyChanges(job.snapshot, job.seasonYear, job.changes);
   const { seasonYear, seed, firstSeason, seasonCount, spreads, openDays } = job;
-  return sampleSeasons(snapshot, seasonYear, seed, firstSeason, seasonCount, { spreads, openDays });
+  return yield* sampleSteps(snapshot, seasonYear, seed, firstSeason, seasonCount, { spreads, openDays });
 }
 
 /**

@@ -37,6 +37,22 @@ export function sampleSeasons(
   seasonCount: number,
   options: SimulationOptions = {},
 ): SeasonSamples {
+  const sampling = sampleSteps(snapshot, seasonYear, seed, firstSeason, seasonCount, options);
+  for (;;) {
+    const step = sampling.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** The same, a step before each season. */
+export function* sampleSteps(
+  snapshot: Snapshot,
+  seasonYear: number,
+  seed: number,
+  firstSeason: number,
+  seasonCount: number,
+  options: SimulationOptions = {},
+): Generator<void, SeasonSamples, void> {
   const simulation = new Simulation(snapshot, seasonYear, seed, options);
   const { frame } = simulation;
   const samples = {
@@ -49,7 +65,10 @@ export function sampleSeasons(
     buyInCents: new Float64Array(seasonCount),
     claimCents: new Float64Array(seasonCount),
   };
-  for (let index = 0; index < seasonCount; index++) simulation.walk(firstSeason + index, index, samples);
+  for (let index = 0; index < seasonCount; index++) {
+    yield;
+    simulation.walk(firstSeason + index, index, samples);
+  }
   return samples;
 }
 

@@ -31,12 +31,11 @@ export type FewestProgress = {
 
 /**
  * Finds first the least stems short, then the fewest beds that leave no more. Yields its progress; send `true` to stop with the best so far.
- * @param isStopped  asked within the count of beds, which is one long solve; once it says so the search stops as if `true` had been sent
+ * The count of beds is one long solve: a solver that ends it as `stopped` stops the search too.
  */
 export function* fewestBeds(
   season: WinterSeason,
   solver: MixedIntegerSolver,
-  isStopped: () => boolean = () => false,
 ): Generator<FewestProgress, FewestBeds, boolean | undefined> {
   const { openBeds, limits } = season;
   const costs = focalCosts(season);
@@ -44,7 +43,7 @@ export function* fewestBeds(
   const starts = [none, openBeds.map(() => true)];
   const { status, best, bound } = yield* searchSettings(solver, costs, limits, starts, shortProgress);
   if (status !== "optimal" || !best) return answer(season, costs, status, best?.setting ?? none, bound);
-  const trimmed = yield* fewest(season, solver, costs, best, isStopped);
+  const trimmed = yield* fewest(season, solver, costs, best);
   return answer(season, costs, trimmed ? "optimal" : "stopped", trimmed ?? best.setting, best.cost);
 }
 
@@ -64,7 +63,6 @@ function* fewest(
   solver: MixedIntegerSolver,
   costs: SwitchCosts,
   { setting: cheapest, cost: leastShort }: Costed,
-  isStopped: () => boolean,
 ): Generator<FewestProgress, Setting | null, boolean | undefined> {
   const switchCount = cheapest.length;
   if (switchCount === 0) return cheapest;
@@ -81,7 +79,7 @@ function* fewest(
       isWhole: columns.map((_, column) => isWhole && column < switchCount),
       rows,
     };
-    const { status, columns: found, objective } = solveOnce(solver, counted, isStopped);
+    const { status, columns: found, objective } = solveOnce(solver, counted);
     if (status === "stopped") return null;
     const on = Array.from(found.subarray(0, switchCount), (share) => (isWhole ? Math.round(share) : share));
     const setting = on.map((share) => share > 0.5);

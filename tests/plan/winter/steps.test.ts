@@ -89,7 +89,7 @@ describe("a search is left", () => {
   test("[K5] stopped within the count of beds, the fewest are the best so far, with their bound", () => {
     const season = winterSeason(winterFarm(851, 60, 45, false), SEASON);
     const whole = finished(fewestBeds(season, solver));
-    const stopped = finished(fewestBeds(season, solver, () => true));
+    const stopped = finished(fewestBeds(season, { open: (programme) => solver.open(programme, () => true) }));
     expect(stopped.status).toBe("stopped");
     expect(stopped.focalShortStems).toBe(whole.focalShortStems);
     expect(stopped.boundShortStems).toBe(whole.boundShortStems);
