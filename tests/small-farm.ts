@@ -1,9 +1,10 @@
 import type { Bed, Planting } from "#lib/domain/bed";
 import type { BloomCurve } from "#lib/domain/bloom-curve";
 import type { Booking, Recipe } from "#lib/domain/booking";
-import type { Crop, Variety } from "#lib/domain/crop";
+import type { Crop } from "#lib/domain/crop";
 import { type Day, type MonthDay, parseDay } from "#lib/domain/day";
 import type { Farm } from "#lib/domain/farm";
+import type { Variety } from "#lib/domain/records/variety";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { FROM_MEMORY, OWN } from "#lib/domain/sourced";
 

@@ -1,9 +1,9 @@
 import { BED_FLAGS, type Bed } from "#lib/domain/bed";
+import { MEASURES, shown } from "#lib/domain/measures";
 import type { Units } from "#lib/domain/words";
 import { Form } from "../ui/form.client";
 import { CheckGroup } from "../ui/form-checks.client";
 import { AreaField, DayField, NumberField, TextField } from "../ui/form-fields.client";
-import { MEASURES, shown } from "../ui/units";
 import { saveBed } from "./actions";
 
 const FLAG_OPTIONS = BED_FLAGS.map((flag) => ({ value: flag, label: flag }));

@@ -1,8 +1,8 @@
 import { type Bed, bedSchema } from "#lib/domain/bed";
+import { MEASURES } from "#lib/domain/measures";
 import type { Parsed } from "#lib/domain/problem";
 import type { Units } from "#lib/domain/words";
 import type { FormValues } from "../ui/form-values";
-import { MEASURES } from "../ui/units";
 
 const bedDraftSchema = bedSchema.transform(({ id: _, ...draft }) => draft);
 

@@ -1,7 +1,7 @@
 import { areaSquareMetres, type Bed } from "#lib/domain/bed";
 import { type Day, inShort } from "#lib/domain/day";
+import { MEASURES, shown } from "#lib/domain/measures";
 import type { Units } from "#lib/domain/words";
-import { MEASURES, shown } from "../ui/units";
 
 /** "49.2 × 3.9 feet" */
 export function sizeInWords({ lengthMetres, widthMetres }: Bed, units: Units): string {

@@ -1,6 +1,6 @@
+import { MEASURES } from "#lib/domain/measures";
 import type { Units } from "#lib/domain/words";
 import { inTenths } from "../ui/numbers";
-import { MEASURES } from "../ui/units";
 
 /**
  * A limit of the winter in the farm's own units. The plan names limits in metric, "21.5 m3 of leaves at hand"; what reads otherwise is left

@@ -1,9 +1,12 @@
 import type { z } from "zod";
+import { type Measure, PLAIN, shown, toStored } from "#lib/domain/measures";
 import { type Parsed, type Problem, problemsOf } from "#lib/domain/problem";
+import { readNumber } from "#lib/domain/read-number";
+import type { Fields, RecordOf } from "#lib/domain/records/field";
+import { type Reading, readForm } from "#lib/domain/records/form";
 import type { FormState } from "./form-state";
-import { type Measure, PLAIN, shown, toStored } from "./units";
 
-type Reading = { measure?: Measure; before?: number | null; range?: string };
+type NumberReading = { measure?: Measure; before?: number | null; range?: string };
 
 /**
  * What a form holds, read field by field, and what is wrong with it, all at once. A field has the name of the place in the domain that it
@@ -16,6 +19,13 @@ export class FormValues {
 
   constructor(form: FormData) {
     this.#form = form;
+  }
+
+  /** The record that the form says, its fields read by their definitions; every problem is noted here too. */
+  record<F extends Fields>(fields: F, reading: Reading<F>, schema?: z.ZodType<RecordOf<F>>): Parsed<RecordOf<F>> {
+    const read = readForm(fields, this.#form, reading, schema);
+    if (!read.ok) for (const { place, message } of read.problems) this.refuse(place.replace(/\.count$/, ""), message);
+    return read.ok && this.#problems.size === 0 ? read : this.refusal();
   }
 
   /** What was typed, without spaces around it; empty when there is no such field. */
@@ -58,12 +68,12 @@ export class FormValues {
    * A number in the unit it is shown in, as it is stored. Text that still reads as `before` is shown gives `before` itself, so that saving a
    * form moves no number that was not touched. `range` stands in place of the schema's words where those speak of the stored unit.
    */
-  number(name: string, reading: Reading = {}): number {
+  number(name: string, reading: NumberReading = {}): number {
     return this.numberIn(name, this.text(name), reading);
   }
 
   /** Like {@link number}; null when the field is left empty. */
-  numberOrNull(name: string, reading: Reading = {}): number | null {
+  numberOrNull(name: string, reading: NumberReading = {}): number | null {
     return this.text(name) === "" ? null : this.number(name, reading);
   }
 
@@ -106,12 +116,11 @@ export class FormValues {
     return { outcome: "refused", typed, problems };
   }
 
-  private numberIn(name: string, typed: string, { measure = PLAIN, before = null, range }: Reading): number {
+  private numberIn(name: string, typed: string, { measure = PLAIN, before = null, range }: NumberReading): number {
     if (range) this.#ranges.set(name, range);
     if (before !== null && typed === shown(measure, before)) return before;
-    if (typed === "") this.refuse(name, "write a number");
-    else if (!/^[+-]?(\d+\.?\d*|\.\d+)$/.test(typed))
-      this.refuse(name, `“${typed}” is not a number: write digits alone, with a point for decimals`);
-    return toStored(measure, typed === "" ? Number.NaN : Number(typed));
+    const reading = typed === "" ? ({ ok: false, message: "write a number" } as const) : readNumber(typed);
+    if (!reading.ok) this.refuse(name, reading.message);
+    return toStored(measure, reading.ok ? reading.value : Number.NaN);
   }
 }

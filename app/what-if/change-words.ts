@@ -1,7 +1,7 @@
+import { MEASURES, type Measure, type Measures, PLAIN, shown } from "#lib/domain/measures";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Change, Resource } from "#lib/domain/what-if";
 import { changeInWords } from "#lib/plan/words/what-if-words";
-import { MEASURES, type Measure, type Measures, PLAIN, shown } from "../ui/units";
 
 /** The measure that each thing at hand is shown and typed in, by the farm's units. */
 export const atHandMeasure = ({ volume, area }: Measures): Record<Resource, Measure> => ({

@@ -11,26 +11,18 @@ import {
 } from "#db/schema/bookings";
 import { bloomCurve, crop, variety } from "#db/schema/crops";
 import { farm } from "#db/schema/farm";
+import { cropOfRow, curveOfRow, farmOfRow } from "#db/schema/nested";
 import { whatIf } from "#db/schema/what-ifs";
-import { bedSchema, coolerStockSchema, plantingSchema } from "#lib/domain/bed";
+import { bedSchema, plantingSchema } from "#lib/domain/bed";
 import { bloomCurveSchema } from "#lib/domain/bloom-curve";
 import { type Booking, bookingSchema, type Recipe, recipeSchema } from "#lib/domain/booking";
-import { cropSchema, varietySchema } from "#lib/domain/crop";
+import { cropSchema } from "#lib/domain/crop";
 import { farmSchema } from "#lib/domain/farm";
 import type { Parsed } from "#lib/domain/problem";
+import { coolerStockSchema } from "#lib/domain/records/cooler-lot";
+import { varietySchema } from "#lib/domain/records/variety";
 import { checkSnapshot, type Snapshot } from "#lib/domain/snapshot";
 import { type WhatIf, whatIfSchema } from "#lib/domain/what-if";
-import {
-  bedShape,
-  bookingShape,
-  coolerStockShape,
-  cropShape,
-  curveShape,
-  farmShape,
-  plantingShape,
-  recipeShape,
-  whatIfShape,
-} from "./from-columns";
 import { RowParser } from "./row-parser";
 
 /** True once the farm has been started: it has its row of settings. */
@@ -49,35 +41,24 @@ function readSnapshot(database: FarmDatabase): Parsed<Snapshot> {
   const rows = new RowParser();
   const settings = database.select().from(farm).get();
   if (!settings) return { ok: false, problems: [{ place: "farm", message: "the farm has not been started yet" }] };
-  const parsedFarm = rows.one("farm", farmSchema, farmShape(settings));
+  const parsedFarm = rows.one("farm", farmSchema, farmOfRow(settings));
   const lists = {
-    crops: rows.all("crops", cropSchema, database.select().from(crop).orderBy(asc(crop.id)).all(), cropShape),
-    varieties: rows.all(
-      "varieties",
-      varietySchema,
-      database.select().from(variety).orderBy(asc(variety.id)).all(),
-      (row) => row,
-    ),
+    crops: rows.all("crops", cropSchema, database.select().from(crop).orderBy(asc(crop.id)).all(), cropOfRow),
+    varieties: rows.all("varieties", varietySchema, database.select().from(variety).orderBy(asc(variety.id)).all()),
     curves: rows.all(
       "curves",
       bloomCurveSchema,
       database.select().from(bloomCurve).orderBy(asc(bloomCurve.id)).all(),
-      curveShape,
+      curveOfRow,
     ),
     recipes: readRecipes(database, rows),
-    beds: rows.all("beds", bedSchema, database.select().from(bed).orderBy(asc(bed.id)).all(), bedShape),
-    plantings: rows.all(
-      "plantings",
-      plantingSchema,
-      database.select().from(planting).orderBy(asc(planting.id)).all(),
-      plantingShape,
-    ),
+    beds: rows.all("beds", bedSchema, database.select().from(bed).orderBy(asc(bed.id)).all()),
+    plantings: rows.all("plantings", plantingSchema, database.select().from(planting).orderBy(asc(planting.id)).all()),
     bookings: readBookings(database, rows),
     coolerStock: rows.all(
       "coolerStock",
       coolerStockSchema,
       database.select().from(coolerStock).orderBy(asc(coolerStock.id)).all(),
-      coolerStockShape,
     ),
   };
   if (!parsedFarm || rows.problems.length) return { ok: false, problems: rows.problems };
@@ -88,7 +69,7 @@ function readRecipes(database: FarmDatabase, rows: RowParser): Recipe[] {
   const recipes = database.select().from(recipe).orderBy(asc(recipe.id)).all();
   const lines = database.select().from(recipeLine).orderBy(asc(recipeLine.recipeId), asc(recipeLine.position)).all();
   const linesOf = rows.byParent("recipeLines", recipes, lines, (line) => line.recipeId);
-  return rows.all("recipes", recipeSchema, recipes, (row) => recipeShape(row, linesOf(row.id)));
+  return rows.all("recipes", recipeSchema, recipes, (row) => ({ ...row, lines: linesOf(row.id) }));
 }
 
 function readBookings(database: FarmDatabase, rows: RowParser): Booking[] {
@@ -111,23 +92,17 @@ function readBookings(database: FarmDatabase, rows: RowParser): Booking[] {
   const piecesOf = rows.byParent("bookingPieces", bookings, pieces, (line) => line.bookingId);
   const stemLinesOf = rows.byParent("bookingStemLines", bookings, stemLines, (line) => line.bookingId);
   const cropsOf = rows.byParent("bookingUnacceptableCrops", bookings, crops, (line) => line.bookingId);
-  return rows.all("bookings", bookingSchema, bookings, (row) =>
-    bookingShape(row, {
-      pieces: piecesOf(row.id),
-      stemLines: stemLinesOf(row.id),
-      unacceptableCrops: cropsOf(row.id),
-    }),
-  );
+  return rows.all("bookings", bookingSchema, bookings, (row) => ({
+    ...row,
+    pieces: piecesOf(row.id),
+    stemLines: stemLinesOf(row.id),
+    unacceptableCropIds: cropsOf(row.id).map(({ cropId }) => cropId),
+  }));
 }
 
 /** The what-ifs that were kept under a name, in order of id. They are no part of a snapshot: they have written nothing yet. */
 export function loadWhatIfs(database: FarmDatabase): Parsed<readonly WhatIf[]> {
   const rows = new RowParser();
-  const parsed = rows.all(
-    "whatIfs",
-    whatIfSchema,
-    database.select().from(whatIf).orderBy(asc(whatIf.id)).all(),
-    whatIfShape,
-  );
+  const parsed = rows.all("whatIfs", whatIfSchema, database.select().from(whatIf).orderBy(asc(whatIf.id)).all());
   return rows.problems.length ? { ok: false, problems: rows.problems } : { ok: true, parsed };
 }

@@ -9,12 +9,12 @@ type Schema<T> = {
 export class RowParser {
   readonly problems: Problem[] = [];
 
-  /** The rows that parse, in their order. `shape` gives a row the form that `schema` parses. */
+  /** The rows that parse, in their order. `shape` gives a row the form that `schema` parses, when it has not got it. */
   all<Row extends { readonly id: number }, T>(
     name: string,
     schema: Schema<T>,
     rows: readonly Row[],
-    shape: (row: Row) => unknown,
+    shape: (row: Row) => unknown = (row) => row,
   ): T[] {
     const parsed: T[] = [];
     for (const row of rows) {

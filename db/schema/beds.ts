@@ -1,6 +1,7 @@
 import { index, integer, real, sqliteTable, text, unique } from "drizzle-orm/sqlite-core";
 import { TREATMENTS } from "#lib/domain/words";
 import { checks, holds, isAboveZero, isDay, isList, isNamed, isShare, isWholeFrom, oneOf } from "./checks";
+import { list } from "./columns";
 import { variety } from "./crops";
 
 /** Beds. A spray has both its days or neither. */
@@ -11,7 +12,7 @@ export const bed = sqliteTable(
     name: text("name").notNull(),
     lengthMetres: real("length_metres").notNull(),
     widthMetres: real("width_metres").notNull(),
-    flags: text("flags").notNull(),
+    flags: list("flags").notNull(),
     noEntryFrom: text("no_entry_from"),
     noEntryUntil: text("no_entry_until"),
     note: text("note").notNull(),
@@ -52,7 +53,7 @@ export const planting = sqliteTable(
     aliveShare: real("alive_share").notNull(),
     gradeOutShare: real("grade_out_share").notNull(),
     winterSurvivalShare: real("winter_survival_share"),
-    flags: text("flags").notNull(),
+    flags: list("flags").notNull(),
   },
   (table) => [
     index("planting_bed").on(table.bedId),

@@ -1,6 +1,7 @@
 import { index, integer, real, sqliteTable, text, unique } from "drizzle-orm/sqlite-core";
 import { ROLES, STATUSES } from "#lib/domain/words";
 import { checks, holds, isAboveZero, isDay, isList, isNamed, isShare, isWholeFrom, isYesNo, oneOf } from "./checks";
+import { list, yesNo } from "./columns";
 import { crop } from "./crops";
 
 /** Recipes: what one piece takes. */
@@ -48,7 +49,7 @@ export const booking = sqliteTable(
     client: text("client").notNull(),
     status: text("status").notNull(),
     eventOn: text("event_on").notNull(),
-    palette: text("palette").notNull(),
+    palette: list("palette").notNull(),
     spareShare: real("spare_share").notNull(),
     note: text("note").notNull(),
   },
@@ -78,7 +79,7 @@ export const bookingPiece = sqliteTable(
       .notNull()
       .references(() => recipe.id, { onDelete: "restrict" }),
     pieceCount: real("piece_count").notNull(),
-    colours: text("colours").notNull(),
+    colours: list("colours").notNull(),
   },
   (table) => [
     unique("booking_piece_place").on(table.bookingId, table.position),
@@ -98,8 +99,8 @@ export const bookingStemLine = sqliteTable(
     position: integer("position").notNull(),
     role: text("role").notNull(),
     cropId: integer("crop_id").references(() => crop.id, { onDelete: "restrict" }),
-    cropOnly: integer("crop_only").notNull(),
-    colours: text("colours").notNull(),
+    cropOnly: yesNo("crop_only").notNull(),
+    colours: list("colours").notNull(),
     stemCount: real("stem_count").notNull(),
   },
   (table) => [

@@ -3,6 +3,7 @@ import { foreignKey, integer, real, sqliteTable, text, unique, uniqueIndex } fro
 import { MARKS } from "#lib/domain/sourced";
 import { COLOURS, ROLES, SHAPES, TREATMENTS } from "#lib/domain/words";
 import { checks, holds, isFromZero, isList, isMonthDay, isNamed, isWholeFrom, isYesNo, oneOf } from "./checks";
+import { list, yesNo } from "./columns";
 
 /** Crops (species). Each number has its mark and, where there is one, its source beside it. */
 export const crop = sqliteTable(
@@ -12,10 +13,10 @@ export const crop = sqliteTable(
     name: text("name").notNull(),
     scientific: text("scientific").notNull(),
     shape: text("shape").notNull(),
-    roles: text("roles").notNull(),
+    roles: list("roles").notNull(),
     usualRole: text("usual_role").notNull(),
-    tender: integer("tender").notNull(),
-    overwinters: integer("overwinters").notNull(),
+    tender: yesNo("tender").notNull(),
+    overwinters: yesNo("overwinters").notNull(),
     holdDays: real("hold_days").notNull(),
     holdDaysMark: text("hold_days_mark").notNull(),
     holdDaysSource: text("hold_days_source"),
@@ -32,7 +33,7 @@ export const crop = sqliteTable(
     buyInCentsMark: text("buy_in_cents_mark").notNull(),
     buyInCentsSource: text("buy_in_cents_source"),
     cutStage: text("cut_stage").notNull(),
-    cautions: text("cautions").notNull(),
+    cautions: list("cautions").notNull(),
   },
   (table) => [
     unique("crop_name_once").on(table.name),
@@ -88,7 +89,7 @@ export const bloomCurve = sqliteTable(
     anchorKind: text("anchor_kind").notNull(),
     firstCut: text("first_cut"),
     daysAfterPlanting: integer("days_after_planting"),
-    stemsPerPlantByWeek: text("stems_per_plant_by_week").notNull(),
+    stemsPerPlantByWeek: list("stems_per_plant_by_week").notNull(),
     firstCutSpreadDays: real("first_cut_spread_days").notNull(),
     yieldSpread: real("yield_spread").notNull(),
     timingMark: text("timing_mark").notNull(),

@@ -13,6 +13,7 @@ import {
   isYesNo,
   oneOf,
 } from "./checks";
+import { list, yesNo } from "./columns";
 
 /** The farm's settings: one row. Fields are named as in the domain's Farm, columns as on the farm sheet. */
 export const farm = sqliteTable(
@@ -20,10 +21,10 @@ export const farm = sqliteTable(
   {
     id: integer("id").primaryKey({ autoIncrement: true }),
     name: text("name").notNull(),
-    isInvented: integer("is_invented").notNull(),
+    isInvented: yesNo("is_invented").notNull(),
     zone: text("zone").notNull(),
     units: text("units").notNull(),
-    pickingWeekdays: text("picking_weekdays").notNull(),
+    pickingWeekdays: list("picking_weekdays").notNull(),
     leadDays: integer("lead_days").notNull(),
     orderDaysAhead: integer("order_days_ahead").notNull(),
     spareShare: real("spare_share").notNull(),

@@ -1,5 +1,6 @@
 import { integer, sqliteTable, text, unique } from "drizzle-orm/sqlite-core";
 import { checks, isList, isNamed, isWholeFrom } from "./checks";
+import { list } from "./columns";
 
 /** What-ifs under their names: lists of changes that have written nothing to the farm yet. */
 export const whatIf = sqliteTable(
@@ -8,7 +9,7 @@ export const whatIf = sqliteTable(
     id: integer("id").primaryKey({ autoIncrement: true }),
     name: text("name").notNull(),
     seasonYear: integer("season_year").notNull(),
-    changes: text("changes").notNull(),
+    changes: list("changes").notNull(),
   },
   (table) => [
     unique("what_if_once").on(table.seasonYear, table.name),

@@ -1,17 +1,18 @@
 import { eq } from "drizzle-orm";
 import type { FarmDatabase } from "#db/client";
 import { bed, coolerStock } from "#db/schema/beds";
-import type { Bed, CoolerStock } from "#lib/domain/bed";
+import type { Bed } from "#lib/domain/bed";
+import type { CoolerStock } from "#lib/domain/records/cooler-lot";
 import { known } from "./known";
 import { insertBed, insertCoolerStock, replaceBed } from "./put-beds";
-import { coolerStockColumns } from "./to-columns";
+import { changeRow } from "./put-row";
 import { type Written, write } from "./write";
 
 /** A bed before it has an id. */
 export type BedDraft = Omit<Bed, "id">;
 
 /** Stems in the cooler before they have an id; with one, they stand in place of that line. */
-export type CoolerStockDraft = Omit<CoolerStock, "id"> & { readonly id?: number };
+export type CoolerStockDraft = Omit<CoolerStock, "id"> & { readonly id?: number | undefined };
 
 /** Adds a bed and gives its id. Refused when another has its name. */
 export const addBed = (database: FarmDatabase, draft: BedDraft): Written =>
@@ -40,7 +41,7 @@ export const putCoolerStock = (database: FarmDatabase, draft: CoolerStockDraft):
     const title = `put ${draft.stemCount} ${name} into the cooler`;
     if (draft.id === undefined) return { title, result: insertCoolerStock(database, draft) };
     known(database, "cooler_stock", draft.id);
-    database.update(coolerStock).set(coolerStockColumns(draft)).where(eq(coolerStock.id, draft.id)).run();
+    changeRow(database, coolerStock, draft.id, draft);
     return { title: `changed ${name} in the cooler to ${draft.stemCount}`, result: draft.id };
   });
 

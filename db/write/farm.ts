@@ -5,13 +5,13 @@ import { bed, coolerStock } from "#db/schema/beds";
 import { booking } from "#db/schema/bookings";
 import { variety } from "#db/schema/crops";
 import { farm } from "#db/schema/farm";
+import { farmRow } from "#db/schema/nested";
 import { whatIf } from "#db/schema/what-ifs";
 import type { CatalogueCrop, CatalogueRecipe } from "#lib/domain/catalogue-types";
 import type { Farm } from "#lib/domain/farm";
 import { insertCrop, putCurveRow } from "./put-crops";
 import { putRecipeByName } from "./put-recipes";
 import { Refusals, refuse } from "./refusal";
-import { farmColumns } from "./to-columns";
 import { type Written, write } from "./write";
 
 /** The one row of the farm's settings. */
@@ -30,7 +30,7 @@ export const startFarm = (database: FarmDatabase, start: FarmStart): Written =>
     if (hasFarm(database)) refuse("farm", "a farm has been started here already");
     database
       .insert(farm)
-      .values({ id: FARM_ID, ...farmColumns(start.farm) })
+      .values({ id: FARM_ID, ...farmRow(start.farm) })
       .run();
     const refusals = new Refusals();
     start.crops.forEach(({ curves, ...crop }, index) => {
@@ -53,7 +53,7 @@ export const updateFarm = (database: FarmDatabase, settings: Farm): Written =>
 
 /** Replaces the farm's settings inside a change that is open. */
 export function putFarm(database: FarmDatabase, settings: Farm): void {
-  const { changes } = database.update(farm).set(farmColumns(settings)).where(eq(farm.id, FARM_ID)).run();
+  const { changes } = database.update(farm).set(farmRow(settings)).where(eq(farm.id, FARM_ID)).run();
   if (changes === 0) refuse("farm", "the farm has not been started yet");
 }
 
@@ -65,6 +65,6 @@ export const emptyFarm = (database: FarmDatabase, name: string): Written =>
   write(database, () => {
     if (!hasFarm(database)) refuse("farm", "the farm has not been started yet");
     for (const table of [whatIf, booking, coolerStock, bed, variety]) database.delete(table).run();
-    database.update(farm).set({ name, isInvented: 0 }).where(eq(farm.id, FARM_ID)).run();
+    database.update(farm).set({ name, isInvented: false }).where(eq(farm.id, FARM_ID)).run();
     return { title: `emptied the farm, now ${name}`, result: FARM_ID };
   });

@@ -1,7 +1,7 @@
 import { eq } from "drizzle-orm";
 import type { FarmDatabase } from "#db/client";
 import { planting } from "#db/schema/beds";
-import type { Variety } from "#lib/domain/crop";
+import type { Variety } from "#lib/domain/records/variety";
 import type { PlantingDraft } from "#lib/domain/what-if";
 import { TREATMENT_WORDS, type Treatment } from "#lib/domain/words";
 import { called, counted, known, notOnFarm } from "./known";

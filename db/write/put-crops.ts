@@ -1,33 +1,30 @@
 import { and, eq, isNull } from "drizzle-orm";
 import type { FarmDatabase } from "#db/client";
 import { bloomCurve, crop, variety } from "#db/schema/crops";
+import { cropRow, curveRow } from "#db/schema/nested";
 import type { BloomCurve } from "#lib/domain/bloom-curve";
-import type { Crop, Variety } from "#lib/domain/crop";
-import { addRow } from "./add-row";
+import type { Crop } from "#lib/domain/crop";
+import type { Variety } from "#lib/domain/records/variety";
+import { addRow, changeRow } from "./put-row";
 import { refuse, refuseTwice } from "./refusal";
-import { cropColumns, curveColumns, varietyColumns } from "./to-columns";
 
 /** Writes of one crop, variety or bloom curve inside a change that is open. */
 
 /** Adds a crop and gives its id. Refuses a second one of the same name. */
 export const insertCrop = (database: FarmDatabase, draft: Omit<Crop, "id">): number =>
-  refuseTwice("name", cropTwice(draft.name), () => addRow(database, crop, cropColumns(draft)));
+  refuseTwice("name", cropTwice(draft.name), () => addRow(database, crop, cropRow(draft)));
 
 export function replaceCrop(database: FarmDatabase, id: number, draft: Omit<Crop, "id">): void {
-  refuseTwice("name", cropTwice(draft.name), () =>
-    database.update(crop).set(cropColumns(draft)).where(eq(crop.id, id)).run(),
-  );
+  refuseTwice("name", cropTwice(draft.name), () => changeRow(database, crop, id, cropRow(draft)));
 }
 
 /** Adds a variety and gives its id. Refuses a second one of the same name in its crop. */
 export const insertVariety = (database: FarmDatabase, draft: Omit<Variety, "id">): number =>
-  refuseTwice("name", varietyTwice(draft.name), () => addRow(database, variety, varietyColumns(draft)));
+  refuseTwice("name", varietyTwice(draft.name), () => addRow(database, variety, draft));
 
 /** Moved to another crop, a variety takes its bloom curves along. */
 export function replaceVariety(database: FarmDatabase, id: number, draft: Omit<Variety, "id">): void {
-  refuseTwice("name", varietyTwice(draft.name), () =>
-    database.update(variety).set(varietyColumns(draft)).where(eq(variety.id, id)).run(),
-  );
+  refuseTwice("name", varietyTwice(draft.name), () => changeRow(database, variety, id, draft));
 }
 
 const cropTwice = (name: string): string => `a crop called ${name} is there already: choose another name`;
@@ -52,7 +49,7 @@ export function putCurveRow(database: FarmDatabase, draft: Omit<BloomCurve, "id"
       ),
     )
     .get();
-  if (!kept) return addRow(database, bloomCurve, curveColumns(draft));
-  database.update(bloomCurve).set(curveColumns(draft)).where(eq(bloomCurve.id, kept.id)).run();
+  if (!kept) return addRow(database, bloomCurve, curveRow(draft));
+  changeRow(database, bloomCurve, kept.id, curveRow(draft));
   return kept.id;
 }

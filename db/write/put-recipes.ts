@@ -2,10 +2,9 @@ import { asc, eq } from "drizzle-orm";
 import type { FarmDatabase } from "#db/client";
 import { recipe, recipeLine } from "#db/schema/bookings";
 import type { Recipe } from "#lib/domain/booking";
-import { addRow } from "./add-row";
 import { putLines } from "./put-lines";
+import { addRow, changeRow } from "./put-row";
 import { refuseTwice } from "./refusal";
-import { recipeColumns, recipeLineColumns } from "./to-columns";
 
 /** A recipe before it has an id. */
 export type RecipeDraft = Omit<Recipe, "id">;
@@ -17,7 +16,7 @@ export function putRecipeByName(database: FarmDatabase, draft: RecipeDraft): num
     replaceRecipe(database, kept.id, draft);
     return kept.id;
   }
-  const id = addRow(database, recipe, recipeColumns(draft));
+  const id = addRow(database, recipe, draft);
   putRecipeLines(database, id, [], draft.lines);
   return id;
 }
@@ -25,7 +24,7 @@ export function putRecipeByName(database: FarmDatabase, draft: RecipeDraft): num
 /** Makes the recipe with this id what `draft` says, lines and all. Refuses the name of another one. */
 export function replaceRecipe(database: FarmDatabase, id: number, draft: RecipeDraft): void {
   refuseTwice("name", `a recipe called ${draft.name} is there already: choose another name`, () =>
-    database.update(recipe).set(recipeColumns(draft)).where(eq(recipe.id, id)).run(),
+    changeRow(database, recipe, id, draft),
   );
   const lines = database
     .select({ id: recipeLine.id })
@@ -41,20 +40,15 @@ export function replaceRecipe(database: FarmDatabase, id: number, draft: RecipeD
   );
 }
 
-function putRecipeLines(
+const putRecipeLines = (
   database: FarmDatabase,
   recipeId: number,
   ids: readonly number[],
   lines: Recipe["lines"],
-): void {
-  putLines(ids, lines, {
-    change: (id, line, position) =>
-      database
-        .update(recipeLine)
-        .set({ ...recipeLineColumns(line), position })
-        .where(eq(recipeLine.id, id))
-        .run(),
-    add: (line, position) => addRow(database, recipeLine, { ...recipeLineColumns(line), recipeId, position }),
-    remove: (id) => database.delete(recipeLine).where(eq(recipeLine.id, id)).run(),
-  });
-}
+): void =>
+  putLines(
+    database,
+    recipeLine,
+    ids,
+    lines.map((line, position) => ({ ...line, recipeId, position })),
+  );

@@ -3,21 +3,21 @@ import type { FarmDatabase } from "#db/client";
 import { planting } from "#db/schema/beds";
 import { booking } from "#db/schema/bookings";
 import { bloomCurve } from "#db/schema/crops";
+import { curveRow } from "#db/schema/nested";
 import { whatIf } from "#db/schema/what-ifs";
 import type { Planting } from "#lib/domain/bed";
 import type { BloomCurve } from "#lib/domain/bloom-curve";
 import type { Booking, BookingDraft } from "#lib/domain/booking";
 import type { Farm } from "#lib/domain/farm";
 import type { PlantingDraft, WhatIf } from "#lib/domain/what-if";
-import { addRow } from "./add-row";
 import { refuseUnknownChoices } from "./bookings";
 import { putFarm } from "./farm";
 import { known } from "./known";
 import { insertPlantings, refuseUnknownGround } from "./plantings";
 import { replacePlanting } from "./put-beds";
 import { insertBooking, replaceBooking } from "./put-bookings";
+import { addRow, changeRow } from "./put-row";
 import { Refusals, refuseTwice } from "./refusal";
-import { curveColumns, whatIfColumns } from "./to-columns";
 import { type Written, write } from "./write";
 
 /** Rows of one table to replace by id, ids to remove, and rows to add. */
@@ -44,8 +44,8 @@ export const putWhatIf = (database: FarmDatabase, { id, ...draft }: WhatIfDraft)
     const twice = `a what-if called ${draft.name} is there already: choose another name`;
     if (id !== undefined) known(database, "what_if", id);
     const result = refuseTwice("name", twice, () => {
-      if (id === undefined) return addRow(database, whatIf, whatIfColumns(draft));
-      database.update(whatIf).set(whatIfColumns(draft)).where(eq(whatIf.id, id)).run();
+      if (id === undefined) return addRow(database, whatIf, draft);
+      changeRow(database, whatIf, id, draft);
       return id;
     });
     return { title: `kept the what-if ${draft.name}`, result };
@@ -74,7 +74,7 @@ export const adoptWhatIf = (
     for (const row of changedCurves)
       refusals.gather(`curves[${row.id}]`, () => {
         known(database, "bloom_curve", row.id);
-        database.update(bloomCurve).set(curveColumns(row)).where(eq(bloomCurve.id, row.id)).run();
+        changeRow(database, bloomCurve, row.id, curveRow(row));
       });
     for (const id of plantings.removedIds)
       refusals.gather(`plantings[${id}]`, () => {

@@ -61,12 +61,3 @@ export const plantingSchema = z.object({
   flags: z.array(z.enum(PLANTING_FLAGS)),
 });
 export type Planting = z.infer<typeof plantingSchema>;
-
-/** Stems standing in the cooler that no forecast holds (bought in, or more than a bed was forecast): supply like any other, from the day they were cut. */
-export const coolerStockSchema = z.object({
-  id: z.int(),
-  varietyId: z.int(),
-  cutOn: daySchema,
-  stemCount: z.int("write whole stems").min(0, "stems cannot be negative").max(1_000_000, "at most 1,000,000 stems"),
-});
-export type CoolerStock = z.infer<typeof coolerStockSchema>;

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { originSchema } from "./sourced";
-import { COLOURS, ROLES, SHAPES } from "./words";
+import { ROLES, SHAPES } from "./words";
 
 const sourcedCount = (least: number, most: number, unit: string) =>
   z.object({
@@ -40,15 +40,6 @@ export const cropSchema = z.object({
   cautions: z.array(z.string()),
 });
 export type Crop = z.infer<typeof cropSchema>;
-
-/** A variety: a crop with a name and a colour. "Dahlia · Maple Row · plum". */
-export const varietySchema = z.object({
-  id: z.int(),
-  cropId: z.int(),
-  name: z.string().min(1, "a variety needs a name"),
-  colour: z.enum(COLOURS),
-});
-export type Variety = z.infer<typeof varietySchema>;
 
 /** A role the crop can take, as a need asks: a need for a role accepts every variety whose crop lists it. */
 export const takesRole = (crop: Crop, role: (typeof ROLES)[number]): boolean => crop.roles.includes(role);

@@ -1,8 +1,9 @@
-import type { Bed, CoolerStock, Planting } from "./bed";
+import type { Bed, Planting } from "./bed";
 import type { BloomCurve } from "./bloom-curve";
 import type { BookingDraft, Piece, Recipe, StemLine } from "./booking";
 import type { Crop } from "./crop";
 import type { Farm } from "./farm";
+import type { CoolerStock } from "./records/cooler-lot";
 import type { Colour } from "./words";
 
 /**

@@ -1,9 +1,11 @@
-import type { Bed, CoolerStock, Planting } from "./bed";
+import type { Bed, Planting } from "./bed";
 import type { BloomCurve } from "./bloom-curve";
 import type { Booking, Recipe } from "./booking";
-import type { Crop, Variety } from "./crop";
+import type { Crop } from "./crop";
 import type { Farm } from "./farm";
 import type { Parsed, Problem } from "./problem";
+import type { CoolerStock } from "./records/cooler-lot";
+import type { Variety } from "./records/variety";
 
 /** Everything a plan may know of the farm, each row parsed, every reference checked. Lists are in order of id. */
 export type Snapshot = {

@@ -2,8 +2,8 @@ import { z } from "zod";
 import { bookingSchema, pieceSchema, recipeLineSchema, recipeSchema, stemLineSchema } from "#lib/domain/booking";
 import type { Day } from "#lib/domain/day";
 import type { BookingRecord, PieceRecord, RecipeRecord, StemLineRecord } from "#lib/domain/farm-records";
+import { choice, day, decimal, listOf, prose, word, yesNo } from "#lib/domain/records/kinds";
 import { COLOURS, ROLES, STATUSES } from "#lib/domain/words";
-import { choice, day, decimal, listOf, prose, word, yesNo } from "./cells";
 import { type ColumnsOf, maybe, needed, type RowOf } from "./columns";
 import type { Say } from "./sheet-rows";
 

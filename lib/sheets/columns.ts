@@ -1,6 +1,8 @@
 import type { z } from "zod";
+import type { TextReading } from "#lib/domain/read-number";
+import { type Field, type Fields, headingOf, type RecordOf } from "#lib/domain/records/field";
+import type { Kind } from "#lib/domain/records/kinds";
 import type { ColumnOf, SheetName } from "#lib/domain/sheet-columns";
-import type { Cell, CellReading } from "./cells";
 
 /**
  * A column of a sheet: how its cells are read, the schema of lib/domain that holds their limits, and what an empty cell or an absent
@@ -10,7 +12,7 @@ export type Column<T> = {
   readonly hint: string;
   readonly absent: { readonly value: T } | null;
   readonly isEmpty: (text: string) => boolean;
-  readonly read: (text: string) => CellReading<T>;
+  readonly read: (text: string) => TextReading<T>;
 };
 
 /** The columns of a sheet: exactly those that {@link SHEET_COLUMNS} names. */
@@ -22,22 +24,22 @@ export type RowOf<Columns> = {
 };
 
 /** A column that must be there and filled. */
-export const needed = <T>(cell: Cell<unknown>, schema: z.ZodType<T>): Column<T> => ({
+export const needed = <T>(cell: Kind<never>, schema: z.ZodType<T>): Column<T> => ({
   ...reader(cell, schema),
   absent: null,
 });
 
 /** A column that may be absent or empty, which then means `absent`. */
-export const maybe = <T, Absent>(cell: Cell<unknown>, schema: z.ZodType<T>, absent: Absent): Column<T | Absent> => ({
+export const maybe = <T, Absent>(cell: Kind<never>, schema: z.ZodType<T>, absent: Absent): Column<T | Absent> => ({
   ...reader(cell, schema),
   absent: { value: absent },
 });
 
-function reader<T>(cell: Cell<unknown>, schema: z.ZodType<T>) {
+function reader<T>(cell: Kind<never>, schema: z.ZodType<T>) {
   return {
     hint: cell.hint,
     isEmpty: (text: string) => !cell.keepsSpaces && text.trim() === "",
-    read: (text: string): CellReading<T> => {
+    read: (text: string): TextReading<T> => {
       const written = cell.keepsSpaces ? text : text.trim();
       if (written.includes("\uFFFD"))
         return {
@@ -86,3 +88,29 @@ export function readRow<Columns extends Record<string, Column<unknown>>>(
   }
   return { row: isWhole && problems.length === 0 ? (row as RowOf<Columns>) : null, problems };
 }
+
+/** The columns of a sheet whose rows have these fields, by heading. */
+export const columnsOf = (fields: Fields): Readonly<Record<string, Column<unknown>>> =>
+  Object.fromEntries(Object.entries(fields).map(([name, field]) => [headingOf(name, field), columnOf(field)]));
+
+const columnOf = ({ kind, schema, absent }: Field<unknown>): Column<unknown> => ({
+  ...reader(kind, schema),
+  absent: absent === undefined ? null : { value: absent },
+});
+
+/** A row, known by its headings, as the record that its fields make. */
+export const recordOf =
+  <F extends Fields>(fields: F) =>
+  (row: Readonly<Record<string, unknown>>): RecordOf<F> =>
+    Object.fromEntries(
+      Object.entries(fields).map(([name, field]) => [name, row[headingOf(name, field)]]),
+    ) as RecordOf<F>;
+
+/** What a record says in each column of its sheet, as text. */
+export const cellsOf = <F extends Fields>(fields: F, record: RecordOf<F>): Record<string, string> =>
+  Object.fromEntries(
+    Object.entries(fields).map(([name, field]) => [headingOf(name, field), cellOf(field, record[name])]),
+  );
+
+const cellOf = (field: Field<unknown>, value: unknown): string =>
+  value === null || value === undefined ? "" : field.kind.write(value);

@@ -1,10 +1,11 @@
 import { z } from "zod";
 import { anchorSchema, bloomCurveSchema } from "#lib/domain/bloom-curve";
-import { cropSchema, varietySchema } from "#lib/domain/crop";
+import { cropSchema } from "#lib/domain/crop";
 import type { CropRecord, CurveRecord, VarietyRecord } from "#lib/domain/farm-records";
+import { choice, decimal, listOf, monthDay, origin, prose, whole, word, yesNo } from "#lib/domain/records/kinds";
+import { varietySchema } from "#lib/domain/records/variety";
 import { type Origin, OWN, originSchema } from "#lib/domain/sourced";
 import { COLOURS, ROLES, SHAPES, TREATMENTS } from "#lib/domain/words";
-import { choice, decimal, listOf, monthDay, origin, prose, whole, word, yesNo } from "./cells";
 import { type ColumnsOf, maybe, needed, type RowOf } from "./columns";
 import type { Say } from "./sheet-rows";
 

@@ -1,10 +1,10 @@
 import { z } from "zod";
 import { type Farm, farmSchema, frostDatesSchema, statusWeightsSchema, winterCostsSchema } from "#lib/domain/farm";
 import { FARM_SETTINGS, type FarmSetting } from "#lib/domain/farm-settings";
+import { didYouMean } from "#lib/domain/nearest-name";
+import { choice, decimal, type Kind, listOf, monthDay, prose, weekday, word, yesNo } from "#lib/domain/records/kinds";
 import { UNITS } from "#lib/domain/words";
-import { type Cell, choice, decimal, listOf, monthDay, prose, weekday, word, yesNo } from "./cells";
 import { type ColumnsOf, needed, type RowOf } from "./columns";
-import { didYouMean } from "./nearest-name";
 import { type Place, placeInWords } from "./sheet-problem";
 import { columnKey, linkRows, type SheetRows } from "./sheet-rows";
 
@@ -23,7 +23,7 @@ function schemaOf({ group, field }: FarmSetting): z.ZodType {
   return shape[field] ?? z.never();
 }
 
-function cellOf({ group, field }: FarmSetting): Cell<unknown> {
+function cellOf({ group, field }: FarmSetting): Kind<never> {
   if (group === "frost") return monthDay;
   if (group) return decimal;
   if (field === "isInvented") return yesNo;

@@ -2,10 +2,12 @@ import Papa from "papaparse";
 import type { Farm } from "#lib/domain/farm";
 import type { BookingRecord, CurveRecord, FarmRecords } from "#lib/domain/farm-records";
 import { FARM_SETTINGS } from "#lib/domain/farm-settings";
+import { COOLER_SHEET } from "#lib/domain/records/cooler-lot";
+import { listOf, origin, weekday, word, yesNo as yesOrNo } from "#lib/domain/records/kinds";
 import { type ColumnOf, SHEET_COLUMNS, type SheetName } from "#lib/domain/sheet-columns";
 import type { Snapshot } from "#lib/domain/snapshot";
+import { cellsOf } from "./columns";
 import { farmRecordsOf } from "./farm-records-of";
-import { listCell, numberCell, originCell, weekdaysCell, yesNo } from "./sheet-cells";
 
 /** A sheet as a file: its name ("beds.csv") and its text. */
 export type SheetText = { readonly name: string; readonly text: string };
@@ -40,11 +42,14 @@ export function sheetsOfRecords(records: FarmRecords): SheetText[] {
     sheet("bookings", bookings.map(bookingRow)),
     sheet("pieces", bookings.flatMap(pieceRows)),
     sheet("stems", bookings.flatMap(stemRows)),
-    sheet("cooler", (records.coolerStock ?? []).map(coolerRow)),
+    sheet(
+      "cooler",
+      (records.coolerStock ?? []).map((lot) => cellsOf(COOLER_SHEET, lot)),
+    ),
   ];
 }
 
-function sheet<Name extends SheetName>(name: Name, rows: readonly Row<Name>[]): SheetText {
+function sheet<Name extends SheetName>(name: Name, rows: readonly Readonly<Record<string, string>>[]): SheetText {
   const columns: readonly ColumnOf<Name>[] = SHEET_COLUMNS[name];
   const cells = rows.map((row) => columns.map((column) => row[column]));
   return { name: `${name}.csv`, text: `${Papa.unparse([[...columns], ...cells], { newline: "\r\n" })}\r\n` };
@@ -166,10 +171,8 @@ const stemRows = ({ client, eventOn, stemLines }: BookingRecord): Row<"stems">[]
     stems: numberCell(stemCount),
   }));
 
-const coolerRow = (stock: RecordOf<"coolerStock">): Row<"cooler"> => ({
-  crop: stock.crop,
-  variety: stock.variety,
-  colour: stock.colour,
-  cut_on: stock.cutOn,
-  stems: numberCell(stock.stemCount),
-});
+const yesNo = yesOrNo.write;
+const originCell = origin.write;
+const weekdaysCell = listOf(weekday).write;
+const numberCell = (number: number | null): string => (number === null ? "" : String(number));
+const listCell = (words: readonly (string | number)[]): string => listOf(word).write(words.map(String));

@@ -1,15 +1,16 @@
 import { z } from "zod";
-import { BED_FLAGS, bedSchema, coolerStockSchema, PLANTING_FLAGS, plantingSchema } from "#lib/domain/bed";
-import { varietySchema } from "#lib/domain/crop";
-import type { BedRecord, CoolerStockRecord, PlantingRecord } from "#lib/domain/farm-records";
+import { BED_FLAGS, bedSchema, PLANTING_FLAGS, plantingSchema } from "#lib/domain/bed";
+import type { BedRecord, PlantingRecord } from "#lib/domain/farm-records";
+import { COOLER_SHEET } from "#lib/domain/records/cooler-lot";
+import type { RecordOf } from "#lib/domain/records/field";
+import { choice, day, decimal, listOf, prose, whole, word } from "#lib/domain/records/kinds";
+import { varietySchema } from "#lib/domain/records/variety";
 import { COLOURS, type Colour, TREATMENTS } from "#lib/domain/words";
-import { choice, day, decimal, listOf, prose, whole, word } from "./cells";
-import { type ColumnsOf, maybe, needed, type RowOf } from "./columns";
+import { type ColumnsOf, columnsOf, maybe, needed, type RowOf, recordOf } from "./columns";
 import type { Say } from "./sheet-rows";
 
 const bed = bedSchema.shape;
 const planting = plantingSchema.shape;
-const cooler = coolerStockSchema.shape;
 const name = z.string().trim();
 const varietyName = varietySchema.shape.name;
 
@@ -81,21 +82,6 @@ export const toPlantingDraft = (row: RowOf<typeof PLANTING_COLUMNS>): PlantingDr
 });
 
 /** Stems in the cooler as written: the colour may be left to the variety. */
-export type CoolerDraft = Omit<CoolerStockRecord, "colour"> & { readonly colour: Colour | null };
-
-/** Stems in the cooler a row. `colour` absent or empty: that of the variety. */
-export const COOLER_COLUMNS = {
-  crop: needed(word, name),
-  variety: needed(word, varietyName),
-  colour: maybe(choice(COLOURS), varietySchema.shape.colour, null),
-  cut_on: needed(day, cooler.cutOn),
-  stems: needed(whole, cooler.stemCount),
-} satisfies ColumnsOf<"cooler">;
-
-export const toCoolerDraft = (row: RowOf<typeof COOLER_COLUMNS>): CoolerDraft => ({
-  crop: row.crop,
-  variety: row.variety,
-  colour: row.colour,
-  cutOn: row.cut_on,
-  stemCount: row.stems,
-});
+export type CoolerDraft = RecordOf<typeof COOLER_SHEET>;
+export const COOLER_COLUMNS = columnsOf(COOLER_SHEET);
+export const toCoolerDraft = recordOf(COOLER_SHEET);

@@ -1,8 +1,8 @@
 import type { BookingRecord, PieceRecord, StemLineRecord } from "#lib/domain/farm-records";
+import { Guesses, nameKey, nearestName } from "#lib/domain/nearest-name";
 import type { BookingDraftRow, LineOf } from "./booking-sheets";
 import type { KnownNames } from "./known-names";
 import type { NameBook } from "./name-book";
-import { Guesses, nameKey, nearestName } from "./nearest-name";
 import { type Place, placeInWords } from "./sheet-problem";
 import { linkRows, type Say, type SheetRow, type SheetRows } from "./sheet-rows";
 

@@ -1,6 +1,6 @@
 import type { CropRecord, CurveRecord, RecipeRecord, VarietyRecord } from "#lib/domain/farm-records";
+import { nameKey } from "#lib/domain/nearest-name";
 import type { NameBook } from "./name-book";
-import { nameKey } from "./nearest-name";
 import { placeInWords } from "./sheet-problem";
 import { linkRows, type SheetRow, type SheetRows } from "./sheet-rows";
 import type { VarietyBook } from "./variety-book";

@@ -1,4 +1,4 @@
-import { Guesses, nameKey } from "./nearest-name";
+import { Guesses, nameKey } from "#lib/domain/nearest-name";
 import { type Place, placeInWords } from "./sheet-problem";
 
 /** A name that was found, in its own spelling, or what is wrong and how to mend it. */

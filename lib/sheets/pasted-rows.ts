@@ -2,12 +2,12 @@ import Papa from "papaparse";
 import { z } from "zod";
 import { pieceSchema, stemLineSchema } from "#lib/domain/booking";
 import type { PieceRecord, StemLineRecord } from "#lib/domain/farm-records";
+import { nameKey } from "#lib/domain/nearest-name";
+import { choice, decimal, type Kind, listOf, word } from "#lib/domain/records/kinds";
 import { COLOURS, ROLES, type Role } from "#lib/domain/words";
-import { type Cell, choice, decimal, listOf, word } from "./cells";
 import { type Column, type ColumnProblem, maybe, needed, readRow } from "./columns";
 import type { KnownNames } from "./known-names";
 import { NameBook } from "./name-book";
-import { nameKey } from "./nearest-name";
 import type { SheetProblem } from "./sheet-problem";
 import { type SplitRow, splitRows } from "./split-rows";
 import { delimiterOf } from "./table";
@@ -27,8 +27,8 @@ export type PastedRows = {
 };
 
 /** In pasted rows people part colours by commas too. */
-const colourList: Cell<unknown> = {
-  hint: listOf(choice(COLOURS)).hint,
+const colourList: Kind<readonly string[]> = {
+  ...listOf<string>(choice(COLOURS)),
   read: (text) => listOf(choice(COLOURS)).read(text.replace(/\s*,\s*/g, " / ")),
 };
 const colours = maybe(colourList, pieceSchema.shape.colours, []);

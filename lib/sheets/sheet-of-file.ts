@@ -1,6 +1,6 @@
 import { SHEET_COLUMNS, SHEET_NAMES, type SheetName } from "#lib/domain/sheet-columns";
 import { BOOKING_COLUMNS, PIECE_COLUMNS, RECIPE_COLUMNS, STEM_COLUMNS } from "./booking-sheets";
-import type { ColumnsOf } from "./columns";
+import type { Column } from "./columns";
 import { CROP_COLUMNS, CURVE_COLUMNS, VARIETY_COLUMNS } from "./crop-sheets";
 import { FARM_COLUMNS } from "./farm-sheet";
 import { BED_COLUMNS, COOLER_COLUMNS, PLANTING_COLUMNS } from "./ground-sheets";
@@ -19,7 +19,7 @@ export const SHEETS = {
   pieces: PIECE_COLUMNS,
   stems: STEM_COLUMNS,
   cooler: COOLER_COLUMNS,
-} satisfies { readonly [Name in SheetName]: ColumnsOf<Name> };
+} satisfies { readonly [Name in SheetName]: Readonly<Record<string, Column<unknown>>> };
 
 /**
  * Which sheet a file is: the one whose needed columns all stand in the header and that knows most of its columns; of equals, the one

@@ -1,6 +1,6 @@
+import { didYouMean } from "#lib/domain/nearest-name";
 import type { SheetName } from "#lib/domain/sheet-columns";
 import { type Column, type RowOf, readRow } from "./columns";
-import { didYouMean } from "./nearest-name";
 import type { Place, SheetProblem } from "./sheet-problem";
 import type { Table } from "./table";
 

@@ -1,6 +1,6 @@
 import type { VarietyRecord } from "#lib/domain/farm-records";
+import { Guesses, nameKey } from "#lib/domain/nearest-name";
 import type { Colour } from "#lib/domain/words";
-import { Guesses, nameKey } from "./nearest-name";
 import { type Place, placeInWords } from "./sheet-problem";
 
 /** A variety that was found, in its own spelling, or what is wrong, in which column, and how to mend it. */

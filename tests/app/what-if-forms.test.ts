@@ -126,7 +126,7 @@ test("what is wrong with a change is told in words, at its field", () => {
     "days: at most 60 days",
   ]);
   expect(problemsOf({ kind: "yield-scaled", factor: "lots", cropId: "" })[0]).toContain(
-    "factor: “lots” is not a number",
+    'factor: "lots" is not a number',
   );
   expect(problemsOf({ kind: "planting-moved", plantingId: "1", bedId: "", plantedOn: "" })[0]).toBe(
     "plantedOn: say which day, which bed, or both",

@@ -2,11 +2,12 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { startFarm } from "#db/write/farm";
 import { importRecords } from "#db/write/records";
-import { bedSchema, coolerStockSchema, plantingSchema } from "#lib/domain/bed";
+import { bedSchema, plantingSchema } from "#lib/domain/bed";
 import { bloomCurveSchema } from "#lib/domain/bloom-curve";
 import { bookingDraftSchema, recipeSchema } from "#lib/domain/booking";
 import { cropSchema } from "#lib/domain/crop";
 import { farmSchema } from "#lib/domain/farm";
+import { coolerStockSchema } from "#lib/domain/records/cooler-lot";
 import { COLOURS } from "#lib/domain/words";
 import {
   bedDraft,

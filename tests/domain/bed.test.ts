@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
-import { areaSquareMetres, bedSchema, coolerStockSchema, plantingSchema } from "#lib/domain/bed";
+import { areaSquareMetres, bedSchema, plantingSchema } from "#lib/domain/bed";
 import { problemsOf } from "#lib/domain/problem";
+import { coolerStockSchema } from "#lib/domain/records/cooler-lot";
 import { bed, day, planting } from "../small-farm";
 
 const problemsWith = (schema: typeof bedSchema | typeof plantingSchema | typeof coolerStockSchema, given: object) => {

@@ -1,8 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { choice, decimal, listOf, origin, weekday, whole, word, yesNo } from "#lib/sheets/cells";
-import { Guesses, nearestName } from "#lib/sheets/nearest-name";
-import { listCell } from "#lib/sheets/sheet-cells";
+import { Guesses, nearestName } from "#lib/domain/nearest-name";
+import { choice, decimal, listOf, origin, weekday, whole, word, yesNo } from "#lib/domain/records/kinds";
 
 const SEED = 72;
 const refusal = (reading: { ok: boolean; message?: string }) => (reading.ok ? "accepted" : reading.message);
@@ -47,7 +46,7 @@ test("any list of trimmed words, slashes and backslashes and all, reads back fro
   fc.assert(
     fc.property(words, (list) => {
       const trimmed = list.map((item) => item.trim()).filter((item) => item !== "");
-      expect(listOf(word).read(listCell(trimmed))).toEqual({ ok: true, value: trimmed });
+      expect(listOf(word).read(listOf(word).write(trimmed))).toEqual({ ok: true, value: trimmed });
     }),
     { seed: SEED, numRuns: 500 },
   );

@@ -1,10 +1,11 @@
 import type { BloomCurve } from "#lib/domain/bloom-curve";
 import { CATALOGUE } from "#lib/domain/catalogue/crops";
-import type { Crop, Variety } from "#lib/domain/crop";
+import type { Crop } from "#lib/domain/crop";
+import { PERCENT, PLAIN, shown } from "#lib/domain/measures";
+import type { Variety } from "#lib/domain/records/variety";
 import { TREATMENT_WORDS, type Treatment } from "#lib/domain/words";
 import { Form } from "../../ui/form.client";
 import { NumberField, SelectField, TextField } from "../../ui/form-fields.client";
-import { PERCENT, PLAIN, shown } from "../../ui/units";
 import { restoreCurve, saveCurve } from "./curve-actions";
 import { CurveWeeks } from "./curve-weeks.client";
 

@@ -1,8 +1,8 @@
 import { type BloomCurve, bloomCurveSchema } from "#lib/domain/bloom-curve";
+import { PERCENT } from "#lib/domain/measures";
 import type { Parsed } from "#lib/domain/problem";
 import { OWN } from "#lib/domain/sourced";
 import type { FormValues } from "../../ui/form-values";
-import { PERCENT } from "../../ui/units";
 
 /** A bloom curve before it has an id. */
 export type CurveDraft = Omit<BloomCurve, "id">;

@@ -1,10 +1,10 @@
 import { PLANTING_FLAGS } from "#lib/domain/bed";
 import type { Farm } from "#lib/domain/farm";
+import { PERCENT, PLAIN, shown, shownOrEmpty } from "#lib/domain/measures";
 import type { PlantingForecast } from "#lib/plan/road/forecast";
 import { Form } from "../../ui/form.client";
 import { CheckGroup } from "../../ui/form-checks.client";
 import { DayField, NumberField } from "../../ui/form-fields.client";
-import { PERCENT, PLAIN, shown, shownOrEmpty } from "../../ui/units";
 import { savePlanting } from "./planting-actions";
 import { PlantingChoice } from "./planting-choice.client";
 import type { PlantingChoices } from "./planting-choices";

@@ -1,9 +1,9 @@
 import { type Planting, plantingSchema } from "#lib/domain/bed";
-import { type Variety, varietySchema } from "#lib/domain/crop";
+import { PERCENT } from "#lib/domain/measures";
 import type { Parsed } from "#lib/domain/problem";
+import { type Variety, varietySchema } from "#lib/domain/records/variety";
 import type { PlantingDraft } from "#lib/domain/what-if";
 import type { FormValues } from "../../ui/form-values";
-import { PERCENT } from "../../ui/units";
 
 const plantingDraftSchema = plantingSchema.omit({ id: true });
 const varietyDraftSchema = varietySchema.omit({ id: true });

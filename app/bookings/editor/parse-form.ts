@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { type BookingDraft, bookingDraftSchema } from "#lib/domain/booking";
 import { type Parsed, problemsOf } from "#lib/domain/problem";
+import { readNumber } from "#lib/domain/read-number";
 import { COLOURS, ROLES, STATUSES } from "#lib/domain/words";
 
 const text = z.string();
@@ -24,11 +25,11 @@ const formSchema = z.object({
   note: text,
 });
 
-/** A number as typed: digits with a decimal point. A comma is never guessed at: "1,200" is refused, with the words of `COMMA`. */
-const numberIn = (typed: string): number | undefined =>
-  /^\d+(\.\d+)?$/.test(typed.trim()) ? Number(typed) : undefined;
-
-const COMMA = "write it without a comma: 1200 for twelve hundred, 1.2 for one and a fifth";
+/** A number as typed; text that is none, and nothing, are passed on for the schema to refuse. */
+function numberIn(typed: string): number | string {
+  const reading = readNumber(typed.trim());
+  return reading.ok ? reading.value : typed;
+}
 
 const coloursIn = (typed: string): string[] =>
   typed
@@ -54,7 +55,7 @@ export function parseBookingForm(unknownForm: unknown): Parsed<BookingDraft> {
   const draft = bookingDraftSchema.safeParse({
     ...typed,
     palette: coloursIn(typed.palette),
-    spareShare: spare === undefined ? undefined : spare / 100,
+    spareShare: typeof spare === "number" ? spare / 100 : spare,
     pieces: typed.pieces.map((piece) => ({
       ...piece,
       pieceCount: numberIn(piece.pieceCount),
@@ -70,7 +71,9 @@ export function parseBookingForm(unknownForm: unknown): Parsed<BookingDraft> {
   const problems = problemsOf(draft.error).map(({ place, message }) => {
     if (place.startsWith("spareShare"))
       return { place: "sparePercent", message: "write spare as a percentage from 0 to 100" };
-    if (String(at(typed, place) ?? "").includes(",") && /Count$/.test(place)) return { place, message: COMMA };
+    const typedCount = /Count$/.test(place) ? String(at(typed, place)).trim() : "";
+    const reading = readNumber(typedCount);
+    if (typedCount !== "" && !reading.ok) return { place, message: reading.message };
     const colours = /^(.*(?:palette|colours))\[\d+\]$/.exec(place);
     return colours
       ? { place: colours[1], message: colourMessage(coloursIn(String(at(typed, colours[1])))) }

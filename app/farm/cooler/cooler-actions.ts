@@ -1,11 +1,15 @@
 "use server";
 
 import { putCoolerStock, removeCoolerStock } from "#db/write/beds";
+import { COOLER_LOT } from "#lib/domain/records/cooler-lot";
 import { action, idIn } from "../../action";
-import { readCoolerStock } from "./cooler-values";
 
 /** Puts stems into the cooler, or changes a line of them. */
-export const saveCoolerStock = action(readCoolerStock, putCoolerStock);
+export const saveCoolerStock = action((values, { farm }) => {
+  const lot = values.record(COOLER_LOT, farm);
+  const id = values.text("stockId") ? values.hiddenNumber("stockId") : undefined;
+  return lot.ok ? { ok: true, parsed: { ...lot.parsed, id } } : lot;
+}, putCoolerStock);
 
 /** Takes a line out of the cooler. */
 export const deleteCoolerStock = action(idIn("stockId"), removeCoolerStock);

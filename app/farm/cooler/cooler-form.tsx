@@ -1,29 +1,30 @@
-import type { CoolerStock } from "#lib/domain/bed";
 import type { Day } from "#lib/domain/day";
+import type { Farm } from "#lib/domain/farm";
+import { COOLER_LOT, type CoolerStock } from "#lib/domain/records/cooler-lot";
+import { formFields } from "#lib/domain/records/form";
 import { Form } from "../../ui/form.client";
-import { DayField, NumberField, type Option, SelectField } from "../../ui/form-fields.client";
+import type { Option } from "../../ui/form-fields.client";
+import { RecordField } from "../../ui/record-field";
 import { saveCoolerStock } from "./cooler-actions";
 
-type Props = { choices: readonly Option[]; today: Day; label: string; stock?: CoolerStock };
+type Props = { choices: readonly Option[]; farm: Farm; today: Day; label: string; stock?: CoolerStock };
 
 /** Stems in the cooler, to put in (no `stock`) or to change. */
-export const CoolerForm = ({ choices, today, label, stock }: Props) => (
-  <Form
-    action={saveCoolerStock}
-    submit={stock ? "Save" : "Put them in"}
-    hidden={{ stockId: stock?.id ?? "" }}
-    label={label}
-    isQuiet={stock !== undefined}
-  >
-    <div className="fields">
-      <SelectField
-        name="varietyId"
-        label="Variety"
-        value={stock ? String(stock.varietyId) : undefined}
-        options={choices}
-      />
-      <DayField name="cutOn" label="Cut on" value={stock?.cutOn ?? today} />
-      <NumberField name="stemCount" label="Stems" value={stock && String(stock.stemCount)} />
-    </div>
-  </Form>
-);
+export function CoolerForm({ choices, farm, today, label, stock }: Props) {
+  const { varietyId, cutOn, stemCount } = formFields(COOLER_LOT, stock ?? { cutOn: today }, farm);
+  return (
+    <Form
+      action={saveCoolerStock}
+      submit={stock ? "Save" : "Put them in"}
+      hidden={{ stockId: stock?.id ?? "" }}
+      label={label}
+      isQuiet={stock !== undefined}
+    >
+      <div className="fields">
+        <RecordField {...varietyId} choices={choices} />
+        <RecordField {...cutOn} />
+        <RecordField {...stemCount} />
+      </div>
+    </Form>
+  );
+}

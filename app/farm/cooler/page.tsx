@@ -14,7 +14,7 @@ export const metadata: Metadata = { title: "Cooler" };
 
 /** What stands in the cooler: supply like any other, from the day it was cut. */
 export default function CoolerPage() {
-  const { coolerStock, varieties, crops } = loadFarm();
+  const { farm, coolerStock, varieties, crops } = loadFarm();
   const variety = new ById("variety", varieties);
   const crop = new ById("crop", crops);
   const now = today();
@@ -51,7 +51,7 @@ export default function CoolerPage() {
               </p>
               <details>
                 <summary>Change or take out</summary>
-                <CoolerForm choices={choices} today={now} stock={stock} label={`${cropName} ${name}`} />
+                <CoolerForm choices={choices} farm={farm} today={now} stock={stock} label={`${cropName} ${name}`} />
                 <Form
                   action={deleteCoolerStock}
                   submit="Take out"
@@ -70,7 +70,7 @@ export default function CoolerPage() {
           First add a variety to <a href="/farm/crops">one of the crops</a>.
         </p>
       ) : (
-        <CoolerForm key={coolerStock.length} choices={choices} today={now} label="Put stems in" />
+        <CoolerForm key={coolerStock.length} choices={choices} farm={farm} today={now} label="Put stems in" />
       )}
     </>
   );

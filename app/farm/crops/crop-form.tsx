@@ -1,10 +1,10 @@
 import type { Crop } from "#lib/domain/crop";
+import { shown } from "#lib/domain/measures";
 import { ROLES, SHAPES } from "#lib/domain/words";
 import { Form } from "../../ui/form.client";
 import { CheckField, CheckGroup } from "../../ui/form-checks.client";
 import { AreaField, NumberField, SelectField, TextField } from "../../ui/form-fields.client";
 import { OriginMark } from "../../ui/origin-mark";
-import { shown } from "../../ui/units";
 import { saveCrop } from "./crop-actions";
 import { CROP_NUMBERS } from "./crop-numbers";
 

@@ -1,5 +1,5 @@
 import type { Crop } from "#lib/domain/crop";
-import { DOLLARS, type Measure, PLAIN } from "../../ui/units";
+import { DOLLARS, type Measure, PLAIN } from "#lib/domain/measures";
 
 /** The numbers of a crop that carry a mark, as they are shown and typed. */
 export const CROP_NUMBERS = [

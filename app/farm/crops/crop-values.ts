@@ -1,8 +1,9 @@
-import { type Crop, cropSchema, type Variety, varietySchema } from "#lib/domain/crop";
+import { type Crop, cropSchema } from "#lib/domain/crop";
+import { DOLLARS } from "#lib/domain/measures";
 import type { Parsed } from "#lib/domain/problem";
+import { type Variety, varietySchema } from "#lib/domain/records/variety";
 import { OWN } from "#lib/domain/sourced";
 import type { FormValues } from "../../ui/form-values";
-import { DOLLARS } from "../../ui/units";
 import { CROP_NUMBERS } from "./crop-numbers";
 
 const cropDraftSchema = cropSchema.omit({ id: true }).refine(({ roles, usualRole }) => roles.includes(usualRole), {

@@ -1,6 +1,7 @@
 import { type BloomCurve, stemsPerPlant } from "#lib/domain/bloom-curve";
-import type { Crop, Variety } from "#lib/domain/crop";
+import type { Crop } from "#lib/domain/crop";
 import { monthDayInShort } from "#lib/domain/day";
+import type { Variety } from "#lib/domain/records/variety";
 import { TREATMENT_WORDS, TREATMENTS } from "#lib/domain/words";
 import { CurveForm } from "../../beds/curves/curve-form";
 import { inTenths } from "../../ui/numbers";

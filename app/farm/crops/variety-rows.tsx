@@ -1,4 +1,5 @@
-import type { Crop, Variety } from "#lib/domain/crop";
+import type { Crop } from "#lib/domain/crop";
+import type { Variety } from "#lib/domain/records/variety";
 import { COLOURS } from "#lib/domain/words";
 import { ColourWord } from "../../ui/colour-words";
 import { Form } from "../../ui/form.client";

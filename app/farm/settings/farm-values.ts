@@ -1,9 +1,9 @@
 import { z } from "zod";
 import { type Farm, type FrostDates, farmSchema, type WinterCosts, winterCostsSchema } from "#lib/domain/farm";
+import { DOLLARS, MEASURES, type Measure, PERCENT } from "#lib/domain/measures";
 import type { Parsed } from "#lib/domain/problem";
 import { UNITS } from "#lib/domain/words";
 import type { FormValues } from "../../ui/form-values";
-import { DOLLARS, MEASURES, type Measure, PERCENT } from "../../ui/units";
 
 const PERCENTAGE = "a percentage from 0 to 100";
 export const FROST_FIELDS = [
@@ -29,7 +29,7 @@ export function readSettings(values: FormValues, farm: Farm): Parsed<Farm> {
     ...farm,
     name: values.text("name"),
     zone: values.text("zone"),
-    units: values.text("units"),
+    units: values.text("#lib/domain/measures"),
     pickingWeekdays: values.texts("pickingWeekdays").map(Number),
     leadDays: values.number("leadDays"),
     orderDaysAhead: values.number("orderDaysAhead"),

@@ -1,9 +1,9 @@
 import { WEEKDAYS } from "#lib/domain/day";
 import type { Farm, FrostDates } from "#lib/domain/farm";
+import { PERCENT, shown } from "#lib/domain/measures";
 import { Form } from "../../ui/form.client";
 import { CheckGroup } from "../../ui/form-checks.client";
 import { NumberField, SelectField, TextField } from "../../ui/form-fields.client";
-import { PERCENT, shown } from "../../ui/units";
 import { UNIT_OPTIONS } from "./farm-values";
 import { saveSettings } from "./settings-actions";
 import { ZONES, zoneInWords } from "./zone-words";
@@ -52,7 +52,7 @@ export function SettingsForm({ farm }: { farm: Farm }) {
           suggestions={ZONES}
           hint={zoneInWords(farm.zone, farm.units) ?? "For example 7a."}
         />
-        <SelectField name="units" label="Units shown" value={farm.units} options={UNIT_OPTIONS} />
+        <SelectField name="#lib/domain/measures" label="Units shown" value={farm.units} options={UNIT_OPTIONS} />
         <CheckGroup
           name="pickingWeekdays"
           label="Picking days"

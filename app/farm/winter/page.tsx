@@ -1,8 +1,8 @@
 import type { Metadata } from "next";
+import { PERCENT, shown, shownOrEmpty } from "#lib/domain/measures";
 import { loadFarm } from "../../load";
 import { Form } from "../../ui/form.client";
 import { NumberField } from "../../ui/form-fields.client";
-import { PERCENT, shown, shownOrEmpty } from "../../ui/units";
 import { FarmTabs } from "../farm-tabs";
 import { winterFields } from "../settings/farm-values";
 import { saveWinter } from "../settings/settings-actions";

@@ -1,8 +1,8 @@
+import { MEASURES } from "#lib/domain/measures";
 import type { Units } from "#lib/domain/words";
 import type { WinterResource } from "#lib/plan/winter/limits";
 import type { WinterSum } from "#lib/plan/words/keep-board";
 import { inRoundMoney, inTenths, inWholes } from "../../ui/numbers";
-import { MEASURES } from "../../ui/units";
 import type { AtHand } from "../planner-data";
 
 type Props = {

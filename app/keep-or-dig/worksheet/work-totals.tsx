@@ -1,7 +1,7 @@
+import { MEASURES } from "#lib/domain/measures";
 import type { Units } from "#lib/domain/words";
 import type { WinterTotals, WinterWorksheet } from "#lib/plan/winter/worksheet";
 import { countOf, inTenths, inWholes } from "../../ui/numbers";
-import { MEASURES } from "../../ui/units";
 
 /** What the winter takes, in all and bed by bed. */
 export function WorkTotals({ sheet: { beds, totals }, units }: { sheet: WinterWorksheet; units: Units }) {

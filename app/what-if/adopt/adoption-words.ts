@@ -2,12 +2,12 @@ import type { Planting } from "#lib/domain/bed";
 import type { Booking } from "#lib/domain/booking";
 import { inFull, inShort, monthDayInShort } from "#lib/domain/day";
 import type { Farm } from "#lib/domain/farm";
+import { MEASURES, type Measure, shown } from "#lib/domain/measures";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 import type { PlantingDraft } from "#lib/domain/what-if";
 import { TREATMENT_WORDS } from "#lib/domain/words";
 import type { Adoption } from "#lib/plan/what-if/adoption";
 import { countOf } from "../../ui/numbers";
-import { MEASURES, type Measure, shown } from "../../ui/units";
 import { atHandMeasure } from "../change-words";
 
 /** Every thing that adopting writes, a sentence each, from what it is to what it becomes. Empty when nothing would be written. */

@@ -1,7 +1,7 @@
+import { MEASURES, shownOrEmpty } from "#lib/domain/measures";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { RESOURCES, type Resource, type WhatIf } from "#lib/domain/what-if";
 import { NumberField } from "../../ui/form-fields.client";
-import { MEASURES, shownOrEmpty } from "../../ui/units";
 import { atHandMeasure } from "../change-words";
 import { AddForm } from "./add-form";
 

@@ -1,8 +1,8 @@
 import type { BookingDraft } from "#lib/domain/booking";
+import { PERCENT, shown } from "#lib/domain/measures";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { parseBookingForm } from "../../bookings/editor/parse-form";
 import type { FormValues } from "../../ui/form-values";
-import { PERCENT, shown } from "../../ui/units";
 import { chosen } from "./chosen";
 
 /** Lines for pieces in the short form of a booking. */

@@ -1,8 +1,8 @@
+import { MEASURES, PERCENT } from "#lib/domain/measures";
 import type { Parsed } from "#lib/domain/problem";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { type Change, changeSchema, RESOURCES } from "#lib/domain/what-if";
 import type { FormValues } from "../../ui/form-values";
-import { MEASURES, PERCENT } from "../../ui/units";
 import { atHandMeasure } from "../change-words";
 import { readBookingDraft } from "./booking-draft-values";
 import { chosen } from "./chosen";

@@ -1,6 +1,6 @@
+import { PERCENT } from "#lib/domain/measures";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { FormValues } from "../../ui/form-values";
-import { PERCENT } from "../../ui/units";
 import { chosen } from "./chosen";
 
 /** A planting that might be, as its form says; not checked yet. What the form does not ask stays as a new planting has it. */

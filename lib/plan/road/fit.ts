@@ -1,4 +1,5 @@
-import type { Crop, Variety } from "#lib/domain/crop";
+import type { Crop } from "#lib/domain/crop";
+import type { Variety } from "#lib/domain/records/variety";
 import { COLOURS, type Colour } from "#lib/domain/words";
 import type { Need } from "./needs";
 

@@ -1,9 +1,10 @@
 import type { Bed, Planting } from "#lib/domain/bed";
 import type { BloomCurve } from "#lib/domain/bloom-curve";
-import type { Crop, Variety } from "#lib/domain/crop";
+import type { Crop } from "#lib/domain/crop";
 import { dayInYear, toDay, toDayNumber, yearOf } from "#lib/domain/day";
 import type { Farm } from "#lib/domain/farm";
 import type { Problem } from "#lib/domain/problem";
+import type { Variety } from "#lib/domain/records/variety";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 
 /** A planting with all that its forecast rests on. `curve` is null when the crop has none for this treatment. */

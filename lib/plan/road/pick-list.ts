@@ -1,5 +1,6 @@
 import type { Booking } from "#lib/domain/booking";
-import type { Crop, Variety } from "#lib/domain/crop";
+import type { Crop } from "#lib/domain/crop";
+import type { Variety } from "#lib/domain/records/variety";
 import type { Role } from "#lib/domain/words";
 import { sortedByKey } from "#lib/maths/counting-sort";
 import type { Match } from "./match";

@@ -1,6 +1,7 @@
-import type { CoolerStock } from "#lib/domain/bed";
-import type { Crop, Variety } from "#lib/domain/crop";
+import type { Crop } from "#lib/domain/crop";
 import { toDayNumber, yearOf } from "#lib/domain/day";
+import type { CoolerStock } from "#lib/domain/records/cooler-lot";
+import type { Variety } from "#lib/domain/records/variety";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 import type { PlantingForecast } from "./forecast";
 

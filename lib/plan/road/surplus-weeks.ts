@@ -1,5 +1,6 @@
-import type { Crop, Variety } from "#lib/domain/crop";
+import type { Crop } from "#lib/domain/crop";
 import { mondayNumber } from "#lib/domain/day";
+import type { Variety } from "#lib/domain/records/variety";
 import type { Surplus } from "./surplus";
 
 /** A variety's surplus of one week: stems, and the last day on which any of them is of use. Day numbers. */

@@ -1,5 +1,6 @@
-import type { Crop, Variety } from "#lib/domain/crop";
+import type { Crop } from "#lib/domain/crop";
 import type { Farm } from "#lib/domain/farm";
+import type { Variety } from "#lib/domain/records/variety";
 import { lastEventDay } from "./hold-window";
 import type { Match } from "./match";
 

@@ -1,7 +1,8 @@
 import type { Highs } from "highs";
-import type { CoolerStock } from "#lib/domain/bed";
-import type { Crop, Variety } from "#lib/domain/crop";
+import type { Crop } from "#lib/domain/crop";
 import { toDayNumber } from "#lib/domain/day";
+import type { CoolerStock } from "#lib/domain/records/cooler-lot";
+import type { Variety } from "#lib/domain/records/variety";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { PlantingForecast } from "#lib/plan/road/forecast";
 import type { Need } from "#lib/plan/road/needs";

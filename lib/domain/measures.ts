@@ -1,4 +1,4 @@
-import type { Units } from "#lib/domain/words";
+import type { Units } from "./words";
 
 /**
  * How a stored number is shown and typed: `shownPerStored` of its unit `word` to one stored. Numbers stored whole (cents, plants) are rounded
@@ -40,6 +40,13 @@ export type Measures = {
   readonly dollarsPerArea: Measure;
   readonly hoursPerArea: Measure;
 };
+
+/** What a field is measured in: its unit follows from the farm's units. */
+export type MeasureName = keyof Measures | "percent" | "dollars";
+
+/** The measure of that name in the farm's units; plain numbers have no name. */
+export const measureIn = (units: Units, name: MeasureName | undefined): Measure =>
+  name === undefined ? PLAIN : name === "percent" ? PERCENT : name === "dollars" ? DOLLARS : MEASURES[units][name];
 
 const HUNDRED_SQUARE_FEET = 100 * METRES_PER_FOOT ** 2;
 

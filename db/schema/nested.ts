@@ -1,0 +1,68 @@
+import type { BloomCurve } from "#lib/domain/bloom-curve";
+import type { Crop } from "#lib/domain/crop";
+import type { Farm } from "#lib/domain/farm";
+import type { Mark, Sourced } from "#lib/domain/sourced";
+import type { bloomCurve, crop } from "./crops";
+import type { farm } from "./farm";
+
+/**
+ * The records that hold groups of values, each with its way to a flat row and back; every other record is its row as it stands. What is
+ * read is not trusted: the domain's schema parses it.
+ */
+
+export const farmRow = ({ frost, statusWeights, winter, ...top }: Farm) => ({
+  ...top,
+  ...frost,
+  ...statusWeights,
+  ...winter,
+});
+
+export const farmOfRow = (row: typeof farm.$inferSelect) => ({ ...row, frost: row, statusWeights: row, winter: row });
+
+export const cropRow = (record: Omit<Crop, "id">) => ({
+  ...record,
+  ...sourcedColumns("holdDays", record.holdDays),
+  ...sourcedColumns("fieldDays", record.fieldDays),
+  ...sourcedColumns("bunchStems", record.bunchStems),
+  ...sourcedColumns("bucketStems", record.bucketStems),
+  ...sourcedColumns("buyInCents", record.buyInCents),
+});
+
+export const cropOfRow = (row: typeof crop.$inferSelect) => ({
+  ...row,
+  holdDays: sourcedOf("holdDays", row),
+  fieldDays: sourcedOf("fieldDays", row),
+  bunchStems: sourcedOf("bunchStems", row),
+  bucketStems: sourcedOf("bucketStems", row),
+  buyInCents: sourcedOf("buyInCents", row),
+});
+
+export const curveRow = ({ anchor, timingOrigin, yieldOrigin, ...curve }: Omit<BloomCurve, "id">) => ({
+  ...curve,
+  anchorKind: anchor.kind,
+  firstCut: anchor.kind === "day-of-year" ? anchor.firstCut : null,
+  daysAfterPlanting: anchor.kind === "days-after-planting" ? anchor.days : null,
+  timingMark: timingOrigin.mark,
+  timingSource: timingOrigin.source,
+  yieldMark: yieldOrigin.mark,
+  yieldSource: yieldOrigin.source,
+});
+
+export const curveOfRow = (row: typeof bloomCurve.$inferSelect) => ({
+  ...row,
+  anchor: { kind: row.anchorKind, firstCut: row.firstCut, days: row.daysAfterPlanting },
+  timingOrigin: { mark: row.timingMark, source: row.timingSource },
+  yieldOrigin: { mark: row.yieldMark, source: row.yieldSource },
+});
+
+type SourcedColumns<Name extends string> = Record<Name, number> &
+  Record<`${Name}Mark`, Mark> &
+  Record<`${Name}Source`, string | null>;
+
+const sourcedColumns = <Name extends string>(name: Name, { count, mark, source }: Sourced) =>
+  ({ [name]: count, [`${name}Mark`]: mark, [`${name}Source`]: source }) as SourcedColumns<Name>;
+
+const sourcedOf = <Name extends string>(
+  name: Name,
+  row: Record<Name, number> & Record<`${Name}Mark`, string> & Record<`${Name}Source`, string | null>,
+) => ({ count: row[name], mark: row[`${name}Mark`], source: row[`${name}Source`] });

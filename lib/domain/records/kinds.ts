@@ -1,0 +1,155 @@
+import { WEEKDAYS } from "../day";
+import { nearestName } from "../nearest-name";
+import { type DecimalMark, readNumber, type TextReading, writeNumber } from "../read-number";
+import { MARKS, type Origin } from "../sourced";
+
+/** The control of a form that a value is typed or chosen in. */
+export type Input = "text" | "area" | "number" | "day" | "yes-no" | "choice" | "several" | "hidden";
+
+/**
+ * How a value is written as text, in a cell and in a form. `hint` says what to write; `read` gets the text without spaces around it, or
+ * exactly as it stands when the kind keeps spaces. Limits are not its business: the field's schema holds them. What `write` gives reads
+ * back to the same.
+ */
+export type Kind<T> = {
+  readonly input: Input;
+  readonly hint: string;
+  readonly keepsSpaces?: boolean;
+  /** What can be chosen, as it is written. */
+  readonly options?: readonly string[];
+  readonly read: (text: string, mark?: DecimalMark) => TextReading<unknown>;
+  write(value: T, mark?: DecimalMark): string;
+};
+
+const right = <T>(value: T): TextReading<T> => ({ ok: true, value });
+const wrong = (message: string): TextReading<never> => ({ ok: false, message });
+const asItIs = (text: string): string => text;
+
+/** A name or a word, without the spaces around it. */
+export const word: Kind<string> = { input: "text", hint: "a name", read: right, write: asItIs };
+
+/** Free text, kept exactly. */
+export const prose: Kind<string> = { ...word, hint: "a few words", keepsSpaces: true };
+
+/** Free text of several lines. */
+export const note: Kind<string> = { ...prose, input: "area" };
+
+/** A day; the schema says whether there is such a day. */
+export const day: Kind<string> = { ...word, input: "day", hint: "a day as YYYY-MM-DD, for example 2027-06-12" };
+
+/** A day of any year; the schema says whether there is such a day. */
+export const monthDay: Kind<string> = { ...word, hint: "a day of the year as MM-DD, for example 10-18" };
+
+/** A number, read by {@link readNumber}. */
+export const decimal: Kind<number> = {
+  input: "number",
+  hint: "a number, for example 12.5",
+  read: readNumber,
+  write: writeNumber,
+};
+
+/** A whole number. */
+export const whole: Kind<number> = {
+  ...decimal,
+  hint: "a whole number, for example 40",
+  read: (text, mark) => {
+    const number = readNumber(text, mark);
+    if (!number.ok || Number.isInteger(number.value)) return number;
+    return wrong(`"${text}" is not a whole number: write ${Math.round(number.value)} or another whole number`);
+  },
+};
+
+/** The id of another row, which a page writes into its form. Sheets name the row instead. */
+export const reference: Kind<number> = { ...whole, input: "hidden" };
+
+/** Yes or no, as people and spreadsheets write it. */
+export const yesNo: Kind<boolean> = {
+  input: "yes-no",
+  hint: "yes or no",
+  read: (text) => {
+    if (/^(yes|y|true)$/i.test(text)) return right(true);
+    if (/^(no|n|false)$/i.test(text)) return right(false);
+    return wrong(`"${text}" is neither yes nor no: write one of the two`);
+  },
+  write: (is) => (is ? "yes" : "no"),
+};
+
+/** One of a list of words; letter case, and hyphens for spaces, make no difference. */
+export function choice<const T extends string>(
+  words: readonly T[],
+): Kind<T> & { readonly read: (text: string) => TextReading<T> } {
+  const plain = (text: string) => text.toLowerCase().replace(/[\s_-]+/g, " ");
+  return {
+    input: "choice",
+    hint: `one of: ${words.join(", ")}`,
+    options: words,
+    read: (text) => {
+      const found = words.find((candidate) => plain(candidate) === plain(text));
+      if (found !== undefined) return right(found);
+      const nearest = nearestName(text, words);
+      const guess = nearest === undefined ? "" : `; did you mean "${nearest}"?`;
+      return wrong(`"${text}" is not known here: write one of ${words.join(", ")}${guess}`);
+    },
+    write: asItIs,
+  };
+}
+
+/**
+ * Several of one kind, parted by "/"; an empty cell is an empty list. A slash that belongs to a word is written "\/", and a backslash
+ * "\\". An empty place between two slashes is a problem: dropping it would shift what follows.
+ */
+export function listOf<T>(kind: Kind<T>): Kind<readonly T[]> {
+  return {
+    input: kind.options ? "several" : "text",
+    hint: `${kind.hint} (several are parted by "/")`,
+    options: kind.options,
+    read: (text, mark) => {
+      const found: unknown[] = [];
+      const problems: string[] = [];
+      for (const part of splitList(text)) {
+        const reading = part
+          ? kind.read(part, mark)
+          : wrong(`an empty place in "${text}": write ${kind.hint} between the slashes, or take one slash out`);
+        if (reading.ok) found.push(reading.value);
+        else problems.push(reading.message);
+      }
+      return problems.length ? wrong(problems.join("; ")) : right(found);
+    },
+    write: (list, mark) => list.map((part) => kind.write(part, mark).replace(/[\\/]/g, "\\$&")).join(" / "),
+  };
+}
+
+function splitList(text: string): string[] {
+  const parts = [""];
+  for (const [piece] of text.matchAll(/\\[\\/]|[\s\S]/g)) {
+    if (piece === "/") parts.push("");
+    else parts[parts.length - 1] += piece.length === 2 ? piece.slice(1) : piece;
+  }
+  return text === "" ? [] : parts.map((part) => part.trim());
+}
+
+/** Weekdays by name, short or in full; Monday is 1 and Sunday 7. */
+export const weekday: Kind<number> = {
+  input: "choice",
+  hint: `a weekday, one of ${WEEKDAYS.join(", ")}`,
+  options: WEEKDAYS,
+  read: (text) => {
+    const full = ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"];
+    const index = full.findIndex((name) => text.length >= 2 && name.startsWith(text.toLowerCase()));
+    return index >= 0 ? right(index + 1) : wrong(`"${text}" is not a weekday: write one of ${WEEKDAYS.join(", ")}`);
+  },
+  write: (weekday) => WEEKDAYS[weekday - 1] ?? "",
+};
+
+/** Where a number comes from: "published: DOLE-DAHLIA", "common practice". */
+export const origin: Kind<Origin> = {
+  input: "text",
+  hint: 'where the number comes from, for example "own", "common practice" or "published: SOURCE"',
+  read: (text) => {
+    const colon = text.indexOf(":");
+    const mark = choice(MARKS).read((colon < 0 ? text : text.slice(0, colon)).trim());
+    if (!mark.ok) return mark;
+    return right({ mark: mark.value, source: colon < 0 ? null : text.slice(colon + 1).trim() });
+  },
+  write: ({ mark, source }) => (source === null ? mark : `${mark}: ${source}`),
+};
