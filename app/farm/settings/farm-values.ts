@@ -29,7 +29,7 @@ export function readSettings(values: FormValues, farm: Farm): Parsed<Farm> {
     ...farm,
     name: values.text("name"),
     zone: values.text("zone"),
-    units: values.text("#lib/domain/measures"),
+    units: values.text("units"),
     pickingWeekdays: values.texts("pickingWeekdays").map(Number),
     leadDays: values.number("leadDays"),
     orderDaysAhead: values.number("orderDaysAhead"),

@@ -52,7 +52,7 @@ export function SettingsForm({ farm }: { farm: Farm }) {
           suggestions={ZONES}
           hint={zoneInWords(farm.zone, farm.units) ?? "For example 7a."}
         />
-        <SelectField name="#lib/domain/measures" label="Units shown" value={farm.units} options={UNIT_OPTIONS} />
+        <SelectField name="units" label="Units shown" value={farm.units} options={UNIT_OPTIONS} />
         <CheckGroup
           name="pickingWeekdays"
           label="Picking days"
