@@ -47,11 +47,11 @@ export default async function BookingsPage() {
             </a>
             <span className="soft">{countOf(live.length, "booking")}</span>
           </p>
-          <BookingRows plan={plan} bookingIds={live.map((booking) => booking.id)} />
+          <BookingRows plan={plan} bookings={live} />
           {cancelled.length > 0 && (
             <>
               <h2>Cancelled</h2>
-              <BookingRows plan={plan} bookingIds={cancelled.map((booking) => booking.id)} />
+              <BookingRows plan={plan} bookings={cancelled} />
             </>
           )}
         </>

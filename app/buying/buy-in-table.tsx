@@ -2,63 +2,57 @@ import { inShort, toDay, withWeekday } from "#lib/domain/day";
 import type { BuyIn } from "#lib/plan/road/buying";
 import { ColourWords } from "../ui/colour-words";
 import { inMoney, inWholes } from "../ui/numbers";
+import { type Column, Table } from "../ui/table";
+
+const columnsOn = (now: number): readonly Column<BuyIn>[] => [
+  {
+    head: "Order by",
+    cell: ({ orderBy }) => (
+      <>
+        {withWeekday(toDay(orderBy))}
+        {orderBy < now && <strong className="short-word"> late: call now</strong>}
+      </>
+    ),
+  },
+  {
+    head: "For",
+    kind: "name",
+    cell: ({ gap: { need } }) => (
+      <>
+        <a href={`/bookings/${need.booking.id}`}>{need.booking.client}</a>, {inShort(toDay(need.eventDay))}{" "}
+        <span className="tag">{need.booking.status}</span>
+      </>
+    ),
+  },
+  {
+    head: "What",
+    cell: ({ gap: { need }, crop }) => (
+      <>
+        {need.role}
+        {need.cropId === null ? "" : `, ${crop.name.toLowerCase()}`} <ColourWords colours={need.colours} />
+      </>
+    ),
+  },
+  { head: "Short", unit: "stems", kind: "number", cell: ({ gap }) => inWholes(gap.shortStems) },
+  {
+    head: "Bunches",
+    kind: "number",
+    cell: ({ bunchCount, crop }) => `${inWholes(bunchCount)} of ${inWholes(crop.bunchStems.count)}`,
+  },
+  { head: "Left over", unit: "stems", kind: "number", cell: ({ leftOverStems }) => inWholes(leftOverStems) },
+  {
+    head: "About",
+    kind: "number",
+    cell: ({ costCents, crop }) => (
+      <>
+        {inMoney(costCents)} <span className="soft small">({crop.buyInCents.mark})</span>
+      </>
+    ),
+  },
+];
 
 /** A row a gap, first the one to order first; a day to order by that has passed is marked in words. */
-export function BuyInTable({ lines, now }: { lines: readonly BuyIn[]; now: number }) {
-  if (lines.length === 0) return null;
-  return (
-    <table className="cards-on-phone">
-      <caption>To buy in</caption>
-      <thead>
-        <tr>
-          <th scope="col">Order by</th>
-          <th scope="col">For</th>
-          <th scope="col">What</th>
-          <th scope="col" className="number">
-            Short, stems
-          </th>
-          <th scope="col" className="number">
-            Bunches
-          </th>
-          <th scope="col" className="number">
-            Left over, stems
-          </th>
-          <th scope="col" className="number">
-            About
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {lines.map(({ gap, crop, bunchCount, leftOverStems, costCents, orderBy }) => (
-          <tr key={gap.needIndex}>
-            <td data-label="Order by">
-              {withWeekday(toDay(orderBy))}
-              {orderBy < now && <strong className="short-word"> late: call now</strong>}
-            </td>
-            <th scope="row">
-              <a href={`/bookings/${gap.need.booking.id}`}>{gap.need.booking.client}</a>,{" "}
-              {inShort(toDay(gap.need.eventDay))} <span className="tag">{gap.need.booking.status}</span>
-            </th>
-            <td data-label="What">
-              {gap.need.role}
-              {gap.need.cropId === null ? "" : `, ${crop.name.toLowerCase()}`}{" "}
-              <ColourWords colours={gap.need.colours} />
-            </td>
-            <td className="number" data-label="Short">
-              {inWholes(gap.shortStems)}
-            </td>
-            <td className="number" data-label="Bunches">
-              {inWholes(bunchCount)} of {inWholes(crop.bunchStems.count)}
-            </td>
-            <td className="number" data-label="Left over">
-              {inWholes(leftOverStems)}
-            </td>
-            <td className="number" data-label="About">
-              {inMoney(costCents)} <span className="soft small">({crop.buyInCents.mark})</span>
-            </td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+export const BuyInTable = ({ lines, now }: { lines: readonly BuyIn[]; now: number }) =>
+  lines.length > 0 && (
+    <Table caption="To buy in" columns={columnsOn(now)} rows={lines} keyOf={({ gap }) => gap.needIndex} />
   );
-}

@@ -1,10 +1,26 @@
 import { inShort, toDay, weekInWords } from "#lib/domain/day";
 import type { Surplus } from "#lib/plan/road/surplus";
-import { surplusWeeks } from "#lib/plan/road/surplus-weeks";
+import { type SurplusWeek, surplusWeeks } from "#lib/plan/road/surplus-weeks";
 import { ColourWord } from "../ui/colour-words";
 import { inWholes } from "../ui/numbers";
+import { type Column, Table } from "../ui/table";
 
 const LEAST_STEMS = 20;
+
+const COLUMNS: readonly Column<SurplusWeek>[] = [
+  { head: "Week", cell: ({ monday }) => weekInWords(toDay(monday)) },
+  {
+    head: "Variety",
+    kind: "name",
+    cell: ({ crop, variety }) => (
+      <>
+        {crop.name} {variety.name} <ColourWord colour={variety.colour} />
+      </>
+    ),
+  },
+  { head: "Stems", kind: "number", cell: ({ stems }) => inWholes(stems) },
+  { head: "Of use until", cell: ({ lastUsefulDay }) => inShort(toDay(lastUsefulDay)) },
+];
 
 /** What nobody has claimed, week by week: what to offer before it is too late. Small lots are left out, and said so. */
 export function SurplusTable({ surplus }: { surplus: readonly Surplus[] }) {
@@ -22,32 +38,13 @@ export function SurplusTable({ surplus }: { surplus: readonly Surplus[] }) {
       ) : (
         <details open={shown.length <= 30}>
           <summary>{inWholes(shown.length)} lots</summary>
-          <table className="cards-on-phone">
-            <thead>
-              <tr>
-                <th scope="col">Week</th>
-                <th scope="col">Variety</th>
-                <th scope="col" className="number">
-                  Stems
-                </th>
-                <th scope="col">Of use until</th>
-              </tr>
-            </thead>
-            <tbody>
-              {shown.map(({ monday, crop, variety, stems, lastUsefulDay }) => (
-                <tr key={`${monday} ${variety.id}`}>
-                  <td data-label="Week">{weekInWords(toDay(monday))}</td>
-                  <th scope="row">
-                    {crop.name} {variety.name} <ColourWord colour={variety.colour} />
-                  </th>
-                  <td className="number" data-label="Stems">
-                    {inWholes(stems)}
-                  </td>
-                  <td data-label="Of use until">{inShort(toDay(lastUsefulDay))}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
+          <Table
+            caption="Stems that no booking takes"
+            isCaptionHidden
+            columns={COLUMNS}
+            rows={shown}
+            keyOf={({ monday, variety }) => `${monday} ${variety.id}`}
+          />
         </details>
       )}
     </section>

@@ -3,89 +3,79 @@ import { type PickLine, placeOf } from "#lib/plan/road/pick-list";
 import { type PickDay, pickTotals } from "#lib/plan/road/pick-sheets";
 import { ColourWord } from "../ui/colour-words";
 import { countOf, inWholes } from "../ui/numbers";
+import { type Column, Table } from "../ui/table";
+import { TickBox, WriteLine } from "../ui/to-write";
+
+const FOR: Column<PickLine> = {
+  head: "For",
+  cell: ({ booking }) => (
+    <>
+      <a href={`/bookings/${booking.id}`}>{booking.client}</a>, {inShort(booking.eventOn)}
+    </>
+  ),
+};
+
+const columnsOf = (forBooking: boolean): readonly Column<PickLine>[] => [
+  { head: "Done", phone: "first", cell: () => <TickBox /> },
+  {
+    head: "Bed",
+    kind: "name",
+    cell: ({ origin }) =>
+      origin.kind === "planting" ? (
+        <a href={`/beds/${origin.planting.bed.id}`}>{origin.planting.bed.name}</a>
+      ) : (
+        "Cooler"
+      ),
+  },
+  {
+    head: "Variety and stage",
+    phone: "first",
+    cell: ({ crop, variety, origin }) => (
+      <>
+        {crop.name} <strong>{variety.name}</strong> <ColourWord colour={variety.colour} />
+        <br />
+        <span className="small soft">{origin.kind === "cooler" ? "already cut" : crop.cutStage}</span>
+      </>
+    ),
+  },
+  {
+    head: "Stems",
+    kind: "number",
+    cell: ({ stems, stemsToCut }) => (
+      <>
+        <strong>{inWholes(stems)}</strong>
+        {stemsToCut > stems && <span className="soft small"> cut {inWholes(stemsToCut)}</span>}
+      </>
+    ),
+  },
+  {
+    head: "Bunches",
+    kind: "number",
+    cell: ({ bunchCount, crop }) => `${inWholes(bunchCount)} of ${inWholes(crop.bunchStems.count)}`,
+  },
+  ...(forBooking ? [] : [FOR]),
+  { head: "Hold", className: "hold", cell: ({ heldDays }) => countOf(heldDays, "day") },
+  { head: "Really cut", cell: () => <WriteLine /> },
+];
 
 /** What to cut, a line a row; of several days, each under its own heading row. A box to tick, room to write what was really cut. */
-export function PickTable({ days, forBooking }: { days: readonly PickDay[]; forBooking: boolean }) {
-  return (
-    <table className="cards-on-phone picks">
-      <thead>
-        <tr>
-          <th scope="col">Done</th>
-          <th scope="col">Bed</th>
-          <th scope="col">Variety and stage</th>
-          <th scope="col" className="number">
-            Stems
-          </th>
-          <th scope="col" className="number">
-            Bunches
-          </th>
-          {!forBooking && <th scope="col">For</th>}
-          <th scope="col">Hold</th>
-          <th scope="col">Really cut</th>
-        </tr>
-      </thead>
-      {days.map(({ cutDay, lines }) => (
-        <tbody key={cutDay}>
-          {forBooking && (
-            <tr className="pick-day">
-              <th colSpan={7} scope="rowgroup">
-                {inFull(toDay(cutDay))}: {totalsInWords(lines)}
-              </th>
-            </tr>
-          )}
-          {lines.map((line) => (
-            <PickRow
-              key={`${placeOf(line.origin)} ${line.variety.id} ${line.booking.id}`}
-              line={line}
-              forBooking={forBooking}
-            />
-          ))}
-        </tbody>
-      ))}
-    </table>
-  );
-}
+export const PickTable = ({ days, forBooking }: { days: readonly PickDay[]; forBooking: boolean }) => (
+  <Table
+    caption="What to cut"
+    isCaptionHidden
+    className="picks"
+    columns={columnsOf(forBooking)}
+    groups={days.map(({ cutDay, lines }) => ({
+      title: forBooking ? `${inFull(toDay(cutDay))}: ${totalsInWords(lines)}` : null,
+      rows: lines,
+    }))}
+    keyOf={({ origin, variety, booking }) => `${placeOf(origin)} ${variety.id} ${booking.id}`}
+    rowClass={() => "pick-line"}
+  />
+);
 
 /** "118 stems, 17 bunches, 10 buckets" */
 export function totalsInWords(lines: readonly PickLine[]): string {
   const { stems, bunchCount, bucketCount } = pickTotals(lines);
   return `${countOf(stems, "stem")}, ${countOf(bunchCount, "bunch", "bunches")}, ${countOf(bucketCount, "bucket")}`;
 }
-
-const PickRow = ({ line, forBooking }: { line: PickLine; forBooking: boolean }) => (
-  <tr className="pick-line">
-    <td>
-      <span className="tickbox" role="img" aria-label="box to tick" />
-    </td>
-    <th scope="row">
-      {line.origin.kind === "planting" ? (
-        <a href={`/beds/${line.origin.planting.bed.id}`}>{line.origin.planting.bed.name}</a>
-      ) : (
-        "Cooler"
-      )}
-    </th>
-    <td>
-      {line.crop.name} <strong>{line.variety.name}</strong> <ColourWord colour={line.variety.colour} />
-      <br />
-      <span className="small soft">{line.origin.kind === "cooler" ? "already cut" : line.crop.cutStage}</span>
-    </td>
-    <td className="number" data-label="Stems">
-      <strong>{inWholes(line.stems)}</strong>
-      {line.stemsToCut > line.stems && <span className="soft small"> cut {inWholes(line.stemsToCut)}</span>}
-    </td>
-    <td className="number" data-label="Bunches">
-      {inWholes(line.bunchCount)} of {inWholes(line.crop.bunchStems.count)}
-    </td>
-    {!forBooking && (
-      <td data-label="For">
-        <a href={`/bookings/${line.booking.id}`}>{line.booking.client}</a>, {inShort(line.booking.eventOn)}
-      </td>
-    )}
-    <td data-label="Hold" className="hold">
-      {countOf(line.heldDays, "day")}
-    </td>
-    <td data-label="Really cut">
-      <span className="write-line" />
-    </td>
-  </tr>
-);

@@ -1,9 +1,21 @@
 import { inShort, isoWeekOf, toDay, withWeekday } from "#lib/domain/day";
 import { placeOf } from "#lib/plan/road/pick-list";
-import { byPickingDay, pickTotals } from "#lib/plan/road/pick-sheets";
+import { byPickingDay, type PickDay, pickTotals } from "#lib/plan/road/pick-sheets";
 import type { Plan } from "#lib/plan/road/plan";
 import { Empty } from "../ui/empty";
 import { countOf, inWholes } from "../ui/numbers";
+import { type Column, Table } from "../ui/table";
+
+const COLUMNS: readonly Column<PickDay>[] = [
+  {
+    head: "Picking day",
+    kind: "name",
+    cell: ({ cutDay }) => <a href={`/picking?day=${toDay(cutDay)}`}>{withWeekday(toDay(cutDay))}</a>,
+  },
+  { head: "Stems", kind: "number", cell: ({ lines }) => inWholes(pickTotals(lines).stems) },
+  { head: "Beds", kind: "number", cell: ({ lines }) => new Set(lines.map(({ origin }) => placeOf(origin))).size },
+  { head: "Bookings", kind: "number", cell: ({ lines }) => new Set(lines.map(({ booking }) => booking.id)).size },
+];
 
 /** Every picking day of the season with its stems, and every booking; the next day to pick first in sight. */
 export function PickingIndex({ plan, today }: { plan: Plan; today: number }) {
@@ -43,35 +55,14 @@ export function PickingIndex({ plan, today }: { plan: Plan; today: number }) {
         </a>
       </p>
       <h2>By day</h2>
-      <table>
-        <caption className="visually-hidden">Picking days</caption>
-        <thead>
-          <tr>
-            <th scope="col">Picking day</th>
-            <th scope="col" className="number">
-              Stems
-            </th>
-            <th scope="col" className="number">
-              Beds
-            </th>
-            <th scope="col" className="number">
-              Bookings
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {days.map(({ cutDay, lines }) => (
-            <tr key={cutDay}>
-              <th scope="row">
-                <a href={`/picking?day=${toDay(cutDay)}`}>{withWeekday(toDay(cutDay))}</a>
-              </th>
-              <td className="number">{inWholes(pickTotals(lines).stems)}</td>
-              <td className="number">{new Set(lines.map((line) => placeOf(line.origin))).size}</td>
-              <td className="number">{new Set(lines.map((line) => line.booking.id)).size}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Table
+        caption="Picking days"
+        isCaptionHidden
+        columns={COLUMNS}
+        rows={days}
+        keyOf={({ cutDay }) => cutDay}
+        isNarrow
+      />
       <h2>By booking</h2>
       <ul className="cards">
         {bookings.map((booking) => (

@@ -1,41 +1,24 @@
 import type { WeekRole } from "#lib/plan/road/weeks";
 import { inWholes } from "../ui/numbers";
+import { ShortCount } from "../ui/short-count";
+import { type Column, Table } from "../ui/table";
+
+const COLUMNS: readonly Column<WeekRole>[] = [
+  { head: "Role", kind: "name", cell: ({ role }) => role },
+  { head: "Needed", kind: "number", cell: ({ needStems }) => inWholes(needStems) },
+  { head: "Covered", kind: "number", cell: ({ coveredStems }) => inWholes(coveredStems) },
+  { head: "Short", kind: "number", cell: ({ shortStems }) => <ShortCount stems={shortStems} /> },
+  { head: "Within reach", kind: "number", cell: ({ reachableStems }) => inWholes(reachableStems) },
+];
 
 /** One week by role. Roles that nobody asks for and nothing gives are left out. */
 export const RoleTable = ({ roles }: { roles: readonly WeekRole[] }) => (
-  <table>
-    <caption>By role, stems</caption>
-    <thead>
-      <tr>
-        <th scope="col">Role</th>
-        <th scope="col" className="number">
-          Needed
-        </th>
-        <th scope="col" className="number">
-          Covered
-        </th>
-        <th scope="col" className="number">
-          Short
-        </th>
-        <th scope="col" className="number">
-          Within reach
-        </th>
-      </tr>
-    </thead>
-    <tbody>
-      {roles
-        .filter((row) => row.needStems + row.reachableStems > 0)
-        .map((row) => (
-          <tr key={row.role} className={row.shortStems > 0 ? "short-row" : undefined}>
-            <th scope="row">{row.role}</th>
-            <td className="number">{inWholes(row.needStems)}</td>
-            <td className="number">{inWholes(row.coveredStems)}</td>
-            <td className="number">
-              {row.shortStems > 0 ? <strong className="short-word">{inWholes(row.shortStems)}</strong> : "0"}
-            </td>
-            <td className="number">{inWholes(row.reachableStems)}</td>
-          </tr>
-        ))}
-    </tbody>
-  </table>
+  <Table
+    caption="By role, stems"
+    columns={COLUMNS}
+    rows={roles.filter(({ needStems, reachableStems }) => needStems + reachableStems > 0)}
+    keyOf={({ role }) => role}
+    isShort={({ shortStems }) => shortStems > 0}
+    isNarrow
+  />
 );

@@ -3,70 +3,50 @@ import type { Role } from "#lib/domain/words";
 import type { Band } from "#lib/plan/road/season-band";
 import type { Week } from "#lib/plan/road/weeks";
 import { inWholes } from "../ui/numbers";
+import { ShortCount } from "../ui/short-count";
+import { type Column, Table } from "../ui/table";
+
+type Row = Pick<Week, "week" | "monday" | "bookingIds"> & { role: Week["roles"][number]; band: Band };
+
+const COLUMNS: readonly Column<Row>[] = [
+  {
+    head: "Week",
+    kind: "name",
+    cell: ({ week, monday }) => (
+      <>
+        <a href={`/weeks/${week}`}>{weekInWords(monday)}</a> <span className="soft small">{week.slice(5)}</span>
+      </>
+    ),
+  },
+  { head: "Events", kind: "number", cell: ({ bookingIds }) => bookingIds.length },
+  { head: "Needed", unit: "stems", kind: "number", cell: ({ role }) => inWholes(role.needStems) },
+  { head: "Covered", unit: "stems", kind: "number", cell: ({ role }) => inWholes(role.coveredStems) },
+  { head: "Short", unit: "stems", kind: "number", cell: ({ role }) => <ShortCount stems={role.shortStems} /> },
+  { head: "Within reach", unit: "stems", kind: "number", cell: ({ role }) => inWholes(role.reachableStems) },
+  {
+    head: "Low to high",
+    unit: "stems",
+    kind: "number",
+    cell: ({ band }) => `${inWholes(band.lowStems)} to ${inWholes(band.highStems)}`,
+  },
+];
 
 /** The numbers of the week chart. Weeks in which nothing is asked are left out unless something blooms. */
 export function WeekTable({ weeks, band, role }: { weeks: readonly Week[]; band: readonly Band[]; role: Role }) {
+  const rows = weeks.flatMap(({ roles, ...week }, index) => {
+    const found = roles.find((row) => row.role === role);
+    return found && found.needStems + found.reachableStems > 0 ? [{ ...week, role: found, band: band[index] }] : [];
+  });
   return (
     <details>
       <summary>The same numbers as a table</summary>
-      <table className="cards-on-phone">
-        <caption>{role} stems by week</caption>
-        <thead>
-          <tr>
-            <th scope="col">Week</th>
-            <th scope="col" className="number">
-              Events
-            </th>
-            <th scope="col" className="number">
-              Needed, stems
-            </th>
-            <th scope="col" className="number">
-              Covered, stems
-            </th>
-            <th scope="col" className="number">
-              Short, stems
-            </th>
-            <th scope="col" className="number">
-              Within reach, stems
-            </th>
-            <th scope="col" className="number">
-              Low to high, stems
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {weeks.map(({ week, monday, bookingIds, roles }, index) => {
-            const row = roles.find((found) => found.role === role);
-            if (!row || row.needStems + row.reachableStems === 0) return null;
-            return (
-              <tr key={week} className={row.shortStems > 0 ? "short-row" : undefined}>
-                <th scope="row">
-                  <a href={`/weeks/${week}`}>{weekInWords(monday)}</a>{" "}
-                  <span className="soft small">{week.slice(5)}</span>
-                </th>
-                <td className="number" data-label="Events">
-                  {bookingIds.length}
-                </td>
-                <td className="number" data-label="Needed">
-                  {inWholes(row.needStems)}
-                </td>
-                <td className="number" data-label="Covered">
-                  {inWholes(row.coveredStems)}
-                </td>
-                <td className="number" data-label="Short">
-                  {row.shortStems > 0 ? <strong className="short-word">{inWholes(row.shortStems)}</strong> : "0"}
-                </td>
-                <td className="number" data-label="Within reach">
-                  {inWholes(row.reachableStems)}
-                </td>
-                <td className="number" data-label="Low to high">
-                  {inWholes(band[index].lowStems)} to {inWholes(band[index].highStems)}
-                </td>
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
+      <Table
+        caption={`${role} stems by week`}
+        columns={COLUMNS}
+        rows={rows}
+        keyOf={({ week }) => week}
+        isShort={({ role }) => role.shortStems > 0}
+      />
     </details>
   );
 }

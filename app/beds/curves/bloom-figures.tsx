@@ -3,7 +3,15 @@ import type { PlantingForecast } from "#lib/plan/road/forecast";
 import { weeklyStems } from "#lib/plan/road/weekly-stems";
 import { countOf, inWholes } from "../../ui/numbers";
 import { OriginMark } from "../../ui/origin-mark";
+import { type Column, Table } from "../../ui/table";
 import { CurveChart } from "./curve-chart.client";
+
+const COLUMNS: readonly Column<ReturnType<typeof weeklyStems>[number]>[] = [
+  { head: "Week from", kind: "name", cell: ({ from }) => inShort(from) },
+  { head: "Low", unit: "stems", kind: "number", cell: ({ low }) => inWholes(low) },
+  { head: "Likely", unit: "stems", kind: "number", cell: ({ likely }) => inWholes(likely) },
+  { head: "High", unit: "stems", kind: "number", cell: ({ high }) => inWholes(high) },
+];
 
 /** How a planting blooms: the picture, the same numbers as a table, and where they come from. Nothing without a curve. */
 export function BloomFigures({ row, frostDay }: { row: PlantingForecast; frostDay: number }) {
@@ -42,35 +50,14 @@ export function BloomFigures({ row, frostDay }: { row: PlantingForecast; frostDa
         {curve.note && <p className="small soft">{curve.note}</p>}
         <details>
           <summary>The same numbers as a table</summary>
-          <table>
-            <caption className="visually-hidden">
-              Stems that open by week, {crop.name} {variety.name}
-            </caption>
-            <thead>
-              <tr>
-                <th scope="col">Week from</th>
-                <th scope="col" className="number">
-                  Low, stems
-                </th>
-                <th scope="col" className="number">
-                  Likely, stems
-                </th>
-                <th scope="col" className="number">
-                  High, stems
-                </th>
-              </tr>
-            </thead>
-            <tbody>
-              {weeks.map(({ from, low, likely, high }) => (
-                <tr key={from}>
-                  <th scope="row">{inShort(from)}</th>
-                  <td className="number">{inWholes(low)}</td>
-                  <td className="number">{inWholes(likely)}</td>
-                  <td className="number">{inWholes(high)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
+          <Table
+            caption={`Stems that open by week, ${crop.name} ${variety.name}`}
+            isCaptionHidden
+            columns={COLUMNS}
+            rows={weeks}
+            keyOf={({ from }) => from}
+            isNarrow
+          />
         </details>
       </div>
     </div>

@@ -6,6 +6,7 @@ import type { Plan } from "#lib/plan/road/plan";
 import { DUG, KEPT, replantedOn } from "#lib/plan/winter/beds";
 import { Form } from "../../ui/form.client";
 import { inWholes } from "../../ui/numbers";
+import { Table } from "../../ui/table";
 import { keepOrDig } from "./planting-actions";
 
 /** For a crop that can winter in the ground: both futures side by side, and the button that changes from one to the other. */
@@ -27,47 +28,29 @@ export function KeepSwitch({ row, plan }: { row: PlantingForecast; plan: Plan })
   ];
   return (
     <Form action={keepOrDig} hidden={{ plantingId: planting.id }} label={`Keep or dig ${crop.name} ${variety.name}`}>
-      <table className="keep-switch cards-on-phone">
-        <caption>Over winter</caption>
-        <thead>
-          <tr>
-            <th scope="col">
-              <span className="visually-hidden">Future</span>
-            </th>
-            <th scope="col" className="number">
-              First cut
-            </th>
-            <th scope="col" className="number">
-              Cut, stems
-            </th>
-            <th scope="col">
-              <span className="visually-hidden">Choose</span>
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {futures.map(({ treatment, name, curve, firstCut, stems, button }) => (
-            <tr key={treatment}>
-              <th scope="row">{name}</th>
-              <td className="number" data-label="First cut">
-                {firstCut}
-              </td>
-              <td className="number" data-label="Cut, stems">
-                {inWholes(stems)}
-              </td>
-              <td>
-                {planting.treatment === treatment ? (
-                  <span className="good-word">✓ as it is</span>
-                ) : (
-                  <button type="submit" name="treatment" value={treatment} disabled={!curve}>
-                    {button}
-                  </button>
-                )}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Table
+        caption="Over winter"
+        className="keep-switch"
+        columns={[
+          { head: "Future", kind: "name", cell: ({ name }) => name },
+          { head: "First cut", kind: "number", cell: ({ firstCut }) => firstCut },
+          { head: "Cut", unit: "stems", kind: "number", cell: ({ stems }) => inWholes(stems) },
+          {
+            head: "Choose",
+            kind: "tool",
+            cell: ({ treatment, curve, button }) =>
+              planting.treatment === treatment ? (
+                <span className="good-word">✓ as it is</span>
+              ) : (
+                <button type="submit" name="treatment" value={treatment} disabled={!curve}>
+                  {button}
+                </button>
+              ),
+          },
+        ]}
+        rows={futures}
+        keyOf={({ treatment }) => treatment}
+      />
       <p className="hint">
         Kept stems reckon with your own number for winter survival. What keeping and digging cost stands on{" "}
         <a href="/keep-or-dig">Keep or dig</a>.

@@ -1,5 +1,6 @@
 import type { SheetProblem } from "#lib/sheets/sheet-problem";
 import { countOf, inWholes } from "../../ui/numbers";
+import { type Column, Table } from "../../ui/table";
 import type { ImportState } from "./import-state";
 
 type Props = { answer: ImportState; onTake: (step: "all" | "clean") => void };
@@ -53,35 +54,21 @@ export function ImportAnswer({ answer, onTake }: Props) {
           </button>
         )}
       </div>
-      {problems.length > 0 && <ProblemTable problems={problems} />}
+      {problems.length > 0 && (
+        <Table
+          caption="What to mend"
+          columns={COLUMNS}
+          rows={problems}
+          keyOf={({ file, line, column, message }) => `${file} ${line} ${column} ${message}`}
+        />
+      )}
     </div>
   );
 }
 
-const ProblemTable = ({ problems }: { problems: readonly SheetProblem[] }) => (
-  <table className="cards-on-phone">
-    <caption>What to mend</caption>
-    <thead>
-      <tr>
-        <th scope="col">File</th>
-        <th scope="col" className="number">
-          Line
-        </th>
-        <th scope="col">Column</th>
-        <th scope="col">What is wrong</th>
-      </tr>
-    </thead>
-    <tbody>
-      {problems.map(({ file, line, column, message }) => (
-        <tr key={`${file} ${line} ${column} ${message}`}>
-          <td data-label="File">{file}</td>
-          <td className="number" data-label="Line">
-            {line}
-          </td>
-          <td data-label="Column">{column ?? "whole row"}</td>
-          <td>{message}</td>
-        </tr>
-      ))}
-    </tbody>
-  </table>
-);
+const COLUMNS: readonly Column<SheetProblem>[] = [
+  { head: "File", cell: ({ file }) => file },
+  { head: "Line", kind: "number", cell: ({ line }) => line },
+  { head: "Column", cell: ({ column }) => column ?? "whole row" },
+  { head: "What is wrong", phone: "first", cell: ({ message }) => message },
+];

@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { SHEET_COLUMNS, SHEET_NAMES } from "#lib/domain/sheet-columns";
+import { Table } from "../../ui/table";
 import { FarmTabs } from "../farm-tabs";
 import { FileChoice } from "./file-choice.client";
 
@@ -28,29 +29,24 @@ export default function FilesPage() {
             All sheets in a zip
           </a>
         </p>
-        <table className="cards-on-phone">
-          <caption className="visually-hidden">The sheets</caption>
-          <thead>
-            <tr>
-              <th scope="col">Sheet</th>
-              <th scope="col">Columns</th>
-            </tr>
-          </thead>
-          <tbody>
-            {SHEET_NAMES.map((name) => (
-              <tr key={name}>
-                <th scope="row">
-                  <a className="sheet-link" href={`/farm/files/sheet/${name}.csv`} download>
-                    {name}.csv
-                  </a>
-                </th>
-                <td data-label="Columns" className="small">
-                  {SHEET_COLUMNS[name].join(", ")}
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+        <Table
+          caption="The sheets"
+          isCaptionHidden
+          columns={[
+            {
+              head: "Sheet",
+              kind: "name",
+              cell: (name) => (
+                <a className="sheet-link" href={`/farm/files/sheet/${name}.csv`} download>
+                  {name}.csv
+                </a>
+              ),
+            },
+            { head: "Columns", className: "small", cell: (name) => SHEET_COLUMNS[name].join(", ") },
+          ]}
+          rows={SHEET_NAMES}
+          keyOf={(name) => name}
+        />
       </section>
     </>
   );

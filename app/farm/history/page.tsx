@@ -3,6 +3,7 @@ import { z } from "zod";
 import { type JournalChange, latestChanges } from "#db/journal/journal";
 import { undo } from "../../frame/undo-action";
 import { farmDatabase } from "../../load";
+import { Table } from "../../ui/table";
 import { FarmTabs } from "../farm-tabs";
 
 export const metadata: Metadata = { title: "History" };
@@ -36,43 +37,32 @@ export default async function HistoryPage({ searchParams }: { searchParams: Prom
       {changes.length === 0 ? (
         <p>Nothing has been changed yet.</p>
       ) : (
-        <table className="cards-on-phone">
-          <caption className="visually-hidden">Latest changes</caption>
-          <thead>
-            <tr>
-              <th scope="col">When (UTC)</th>
-              <th scope="col">What</th>
-              <th scope="col">Undo</th>
-            </tr>
-          </thead>
-          <tbody>
-            {changes.map((change) => (
-              <ChangeRow key={change.id} change={change} isUndone={isUndone(change.id)} />
-            ))}
-          </tbody>
-        </table>
+        <Table
+          caption="Latest changes"
+          isCaptionHidden
+          columns={[
+            { head: "When (UTC)", className: "soft", cell: ({ madeAt }) => madeAt.slice(0, 16) },
+            { head: "What", kind: "name", cell: ({ title }) => title },
+            {
+              head: "Undo",
+              kind: "tool",
+              cell: (change) =>
+                isUndone(change.id) ? <span className="soft">taken back</span> : <UndoButton change={change} />,
+            },
+          ]}
+          rows={changes}
+          keyOf={({ id }) => id}
+        />
       )}
     </>
   );
 }
 
-const ChangeRow = ({ change: { id, madeAt, title }, isUndone }: { change: JournalChange; isUndone: boolean }) => (
-  <tr>
-    <td data-label="When (UTC)" className="soft">
-      {madeAt.slice(0, 16)}
-    </td>
-    <th scope="row">{title}</th>
-    <td>
-      {isUndone ? (
-        <span className="soft">taken back</span>
-      ) : (
-        <form action={undo}>
-          <input type="hidden" name="changeId" value={id} />
-          <button type="submit" aria-label={`Undo: ${title}`}>
-            Undo
-          </button>
-        </form>
-      )}
-    </td>
-  </tr>
+const UndoButton = ({ change: { id, title } }: { change: JournalChange }) => (
+  <form action={undo}>
+    <input type="hidden" name="changeId" value={id} />
+    <button type="submit" aria-label={`Undo: ${title}`}>
+      Undo
+    </button>
+  </form>
 );

@@ -1,10 +1,34 @@
 import type { Metadata } from "next";
+import type { Recipe } from "#lib/domain/booking";
 import { ROLES } from "#lib/domain/words";
 import { loadFarm } from "../../load";
 import { inTenths } from "../../ui/numbers";
+import { type Column, Table } from "../../ui/table";
 import { FarmTabs } from "../farm-tabs";
 
 export const metadata: Metadata = { title: "Recipes" };
+
+const COLUMNS: readonly Column<Recipe>[] = [
+  {
+    head: "Recipe",
+    kind: "name",
+    cell: ({ id, name, unit }) => (
+      <>
+        <a href={`/farm/recipes/${id}`}>{name}</a>
+        {unit !== "piece" && <span className="soft small"> a {unit}</span>}
+      </>
+    ),
+  },
+  ...ROLES.map(
+    (role): Column<Recipe> => ({
+      head: role,
+      kind: "number",
+      cell: ({ lines }) =>
+        inTenths(lines.reduce((sum, line) => sum + (line.role === role ? line.stemsPerPiece : 0), 0)),
+    }),
+  ),
+  { head: "Origin", className: "small soft", cell: ({ origin }) => (origin === "own" ? "your own" : origin) },
+];
 
 /** Every recipe with the stems of one piece, by role. */
 export default function RecipesPage() {
@@ -22,38 +46,13 @@ export default function RecipesPage() {
           Add a recipe
         </a>
       </p>
-      <table className="cards-on-phone">
-        <caption className="visually-hidden">Recipes, stems in one piece</caption>
-        <thead>
-          <tr>
-            <th scope="col">Recipe</th>
-            {ROLES.map((role) => (
-              <th key={role} scope="col" className="number">
-                {role}
-              </th>
-            ))}
-            <th scope="col">Origin</th>
-          </tr>
-        </thead>
-        <tbody>
-          {recipes.map((recipe) => (
-            <tr key={recipe.id}>
-              <th scope="row">
-                <a href={`/farm/recipes/${recipe.id}`}>{recipe.name}</a>
-                {recipe.unit !== "piece" && <span className="soft small"> a {recipe.unit}</span>}
-              </th>
-              {ROLES.map((role) => (
-                <td key={role} className="number" data-label={role}>
-                  {inTenths(recipe.lines.reduce((sum, line) => sum + (line.role === role ? line.stemsPerPiece : 0), 0))}
-                </td>
-              ))}
-              <td data-label="Origin" className="small soft">
-                {recipe.origin === "own" ? "your own" : recipe.origin}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Table
+        caption="Recipes, stems in one piece"
+        isCaptionHidden
+        columns={COLUMNS}
+        rows={recipes}
+        keyOf={({ id }) => id}
+      />
     </>
   );
 }

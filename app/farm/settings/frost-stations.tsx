@@ -3,12 +3,41 @@ import { type MonthDay, monthDayInShort } from "#lib/domain/day";
 import { Form } from "../../ui/form.client";
 import { SelectField } from "../../ui/form-fields.client";
 import { OriginMark } from "../../ui/origin-mark";
+import { type Column, Table } from "../../ui/table";
 import { takeStationFrost } from "./settings-actions";
 
 const OPTIONS = FROST_STATIONS.map(({ place, years }) => ({ value: place, label: `${place} (${years})` }));
 
 const inWords = (...days: (MonthDay | null)[]): string =>
   days.map((day) => (day ? monthDayInShort(day) : "not given")).join(" · ");
+
+const COLUMNS: readonly Column<FrostStation>[] = [
+  {
+    head: "Station",
+    kind: "name",
+    cell: ({ place, years }) => (
+      <>
+        {place} <span className="soft small">{years}</span>
+      </>
+    ),
+  },
+  {
+    head: "First of autumn, 10 · 50 · 90 %",
+    cell: ({ frost }) => inWords(frost.firstAutumnP10, frost.firstAutumnP50, frost.firstAutumnP90),
+  },
+  {
+    head: "Last of spring, 10 · 50 · 90 %",
+    cell: ({ frost }) => inWords(frost.lastSpringP10, frost.lastSpringP50, frost.lastSpringP90),
+  },
+  {
+    head: "Source",
+    cell: ({ origin, note }) => (
+      <>
+        <OriginMark origin={origin} /> <span className="soft small">{note}</span>
+      </>
+    ),
+  },
+];
 
 /** Published frost dates to start from, and the button that takes them over. */
 export const FrostStations = () => (
@@ -30,34 +59,13 @@ export const FrostStations = () => (
     </Form>
     <details>
       <summary>The dates, with their sources</summary>
-      <table className="cards-on-phone">
-        <thead>
-          <tr>
-            <th scope="col">Station</th>
-            <th scope="col">First of autumn, 10 · 50 · 90 %</th>
-            <th scope="col">Last of spring, 10 · 50 · 90 %</th>
-            <th scope="col">Source</th>
-          </tr>
-        </thead>
-        <tbody>
-          {FROST_STATIONS.map((station) => (
-            <StationRow key={station.place} station={station} />
-          ))}
-        </tbody>
-      </table>
+      <Table
+        caption="Frost dates of weather stations"
+        isCaptionHidden
+        columns={COLUMNS}
+        rows={FROST_STATIONS}
+        keyOf={({ place }) => place}
+      />
     </details>
   </section>
-);
-
-const StationRow = ({ station: { place, years, frost, origin, note } }: { station: FrostStation }) => (
-  <tr>
-    <th scope="row">
-      {place} <span className="soft small">{years}</span>
-    </th>
-    <td data-label="First of autumn">{inWords(frost.firstAutumnP10, frost.firstAutumnP50, frost.firstAutumnP90)}</td>
-    <td data-label="Last of spring">{inWords(frost.lastSpringP10, frost.lastSpringP50, frost.lastSpringP90)}</td>
-    <td data-label="Source">
-      <OriginMark origin={origin} /> <span className="soft small">{note}</span>
-    </td>
-  </tr>
 );

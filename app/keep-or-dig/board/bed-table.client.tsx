@@ -1,9 +1,11 @@
 "use client";
 
+import type { ReactNode } from "react";
 import type { Units } from "#lib/domain/words";
 import type { BedWorth } from "../../threads/jobs";
 import { ColourWord } from "../../ui/colour-words";
 import { countOf, inPercent, inRoundMoney, inWholes } from "../../ui/numbers";
+import { type Column, Table } from "../../ui/table";
 import { limitInWords } from "../limit-words";
 import type { BedRow } from "../planner-data";
 import type { Answered } from "./use-answer.client";
@@ -23,6 +25,15 @@ type Props = {
 export function BedTable({ rows, units, keptBedIds, keptNowIds, worths, turn, choose }: Props) {
   const worthOf = new Map((worths.answer ?? []).map((worth) => [worth.bedId, worth]));
   const openIds = rows.filter(({ forbidden }) => forbidden.length === 0).map(({ id }) => id);
+  const columns: readonly Column<BedRow>[] = [
+    {
+      head: "Keep",
+      phone: "first",
+      cell: (row) => <KeepTick row={row} isKept={keptBedIds.includes(row.id)} turn={turn} />,
+    },
+    ...BED_COLUMNS,
+    ...worthColumns(worthOf, worths.isStale, units),
+  ];
   return (
     <>
       <p>
@@ -49,92 +60,88 @@ export function BedTable({ rows, units, keptBedIds, keptNowIds, worths, turn, ch
       <p className="small soft worth-status" role="status">
         {worths.isStale && !worths.problem && `Working out what each of ${countOf(rows.length, "bed")} is worth…`}
       </p>
-      <table className="cards-on-phone keep-beds">
-        <caption className="visually-hidden">Candidate beds, kept or dug</caption>
-        <thead>
-          <tr>
-            <th scope="col">Keep</th>
-            <th scope="col">Bed</th>
-            <th scope="col">Varieties, clumps</th>
-            <th scope="col">Now</th>
-            <th scope="col" className="number">
-              Cost to keep
-            </th>
-            <th scope="col" className="number">
-              Cost to dig
-            </th>
-            <th scope="col">Focal stems gained, by week</th>
-            <th scope="col">Worth</th>
-            <th scope="col">Keeping pays at a survival</th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map((row) => (
-            <tr key={row.id} className={keptBedIds.includes(row.id) ? "kept-row" : undefined}>
-              <KeepCell row={row} isKept={keptBedIds.includes(row.id)} turn={turn} />
-              <th scope="row">
-                <a href={`/beds/${row.id}`}>{row.name}</a>
-                {row.forbidden.map((words) => (
-                  <span key={words} className="short-word small why-not" id={`why-${row.id}`}>
-                    Dug: {words}
-                  </span>
-                ))}
-              </th>
-              <td data-label="Varieties">
-                {row.varieties.map(({ name, colour, clumpCount }) => (
-                  <span key={`${name} ${colour}`} className="variety-line">
-                    {name} <ColourWord colour={colour} />, {inWholes(clumpCount)}
-                  </span>
-                ))}
-              </td>
-              <td data-label="Now">{row.now}</td>
-              <td className="number" data-label="Cost to keep">
-                {inRoundMoney(row.keep.cents)}
-              </td>
-              <td className="number" data-label="Cost to dig">
-                {inRoundMoney(row.dig.cents)}
-              </td>
-              <WorthCells row={row} worth={worthOf.get(row.id)} isStale={worths.isStale} units={units} />
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Table
+        caption="Candidate beds, kept or dug"
+        isCaptionHidden
+        className="keep-beds"
+        columns={columns}
+        rows={rows}
+        keyOf={({ id }) => id}
+        rowClass={({ id }) => (keptBedIds.includes(id) ? "kept-row" : undefined)}
+        insteadOf={({ id }) => (worthOf.has(id) ? null : { from: BED_COLUMNS.length + 1, words: "…" })}
+      />
     </>
   );
 }
 
-const KeepCell = ({ row, isKept, turn }: { row: BedRow; isKept: boolean; turn: (id: number) => void }) => (
-  <td>
-    <label className="check keep-check">
-      <input
-        type="checkbox"
-        checked={isKept}
-        disabled={row.forbidden.length > 0}
-        aria-describedby={row.forbidden.length ? `why-${row.id}` : undefined}
-        onChange={() => turn(row.id)}
-      />
-      <span className="keep-word">Keep {row.name}</span>
-    </label>
-  </td>
+type TickProps = { row: BedRow; isKept: boolean; turn: (id: number) => void };
+
+const KeepTick = ({ row: { id, name, forbidden }, isKept, turn }: TickProps) => (
+  <label className="check keep-check">
+    <input
+      type="checkbox"
+      checked={isKept}
+      disabled={forbidden.length > 0}
+      aria-describedby={forbidden.length ? `why-${id}` : undefined}
+      onChange={() => turn(id)}
+    />
+    <span className="keep-word">Keep {name}</span>
+  </label>
 );
 
-type WorthProps = { row: BedRow; worth: BedWorth | undefined; isStale: boolean; units: Units };
+const BED_COLUMNS: readonly Column<BedRow>[] = [
+  {
+    head: "Bed",
+    kind: "name",
+    cell: ({ id, name, forbidden }) => (
+      <>
+        <a href={`/beds/${id}`}>{name}</a>
+        {forbidden.map((words) => (
+          <span key={words} className="short-word small why-not" id={`why-${id}`}>
+            Dug: {words}
+          </span>
+        ))}
+      </>
+    ),
+  },
+  {
+    head: "Varieties",
+    unit: "clumps",
+    cell: ({ varieties }) =>
+      varieties.map(({ name, colour, clumpCount }) => (
+        <span key={`${name} ${colour}`} className="variety-line">
+          {name} <ColourWord colour={colour} />, {inWholes(clumpCount)}
+        </span>
+      )),
+  },
+  { head: "Now", cell: ({ now }) => now },
+  { head: "Cost to keep", kind: "number", cell: ({ keep }) => inRoundMoney(keep.cents) },
+  { head: "Cost to dig", kind: "number", cell: ({ dig }) => inRoundMoney(dig.cents) },
+];
 
-function WorthCells({ row, worth, isStale, units }: WorthProps) {
-  if (!worth)
-    return (
-      <td colSpan={3} className="soft">
-        …
-      </td>
-    );
-  return (
-    <>
-      <td data-label="Focal stems gained" data-stale={isStale}>
-        <strong>{stemsInWords(worth.focalStems)}</strong>{" "}
-        {worth.weeks.length > 0 && <span className="small soft">{weeksInWords(worth.weeks)}</span>}
-      </td>
-      <td data-label="Worth" data-stale={isStale}>
-        <span className={isWrongWay(worth) && row.forbidden.length === 0 ? "short-word" : undefined}>
+/** What a bed is worth, once that is worked out. */
+function worthColumns(
+  worthOf: ReadonlyMap<number, BedWorth>,
+  isStale: boolean,
+  units: Units,
+): readonly Column<BedRow>[] {
+  const column = (head: string, words: (worth: BedWorth, row: BedRow) => ReactNode): Column<BedRow> => ({
+    head,
+    cell: (row) => {
+      const worth = worthOf.get(row.id);
+      return worth && <span data-stale={isStale}>{words(worth, row)}</span>;
+    },
+  });
+  return [
+    column("Focal stems gained, by week", ({ focalStems, weeks }) => (
+      <>
+        <strong>{stemsInWords(focalStems)}</strong>{" "}
+        {weeks.length > 0 && <span className="small soft">{weeksInWords(weeks)}</span>}
+      </>
+    )),
+    column("Worth", (worth, { forbidden }) => (
+      <>
+        <span className={isWrongWay(worth) && forbidden.length === 0 ? "short-word" : undefined}>
           {worthInWords(worth)}
         </span>
         {worth.wouldBreak.map((limit) => (
@@ -142,13 +149,15 @@ function WorthCells({ row, worth, isStale, units }: WorthProps) {
             The other way it would take more than {limitInWords(limit, units)}.
           </span>
         ))}
-      </td>
-      <td data-label="Keeping pays at a survival" data-stale={isStale}>
+      </>
+    )),
+    column("Keeping pays at a survival", (worth, { survivalShare, hasOwnSurvival }) => (
+      <>
         {breakEvenInWords(worth)}{" "}
         <span className="small soft">
-          assumed {inPercent(row.survivalShare)}, {row.hasOwnSurvival ? "the bed’s own" : "the farm’s"} number
+          assumed {inPercent(survivalShare)}, {hasOwnSurvival ? "the bed’s own" : "the farm’s"} number
         </span>
-      </td>
-    </>
-  );
+      </>
+    )),
+  ];
 }

@@ -33,8 +33,8 @@ export function BoardFigures({ board: { answer, isStale }, keptCount, units, atH
         Focal stems in the weeks with events: pale what can be cut for them, solid what is needed and covered, hatched
         what is short.
       </p>
-      <ComparedWeeks columns={columns} weeks={comparison.weeks} />
-      <ComparedTotals columns={columns} comparison={{ ...comparison, bookings: [] }} />
+      <ComparedWeeks plans={columns} weeks={comparison.weeks} />
+      <ComparedTotals plans={columns} comparison={{ ...comparison, bookings: [] }} />
       <WinterTakes winters={winters} keptCount={keptCount} columns={columns} units={units} atHand={atHand} />
     </section>
   );

@@ -1,5 +1,21 @@
 import { inRoundMoney, inTenths } from "../../ui/numbers";
+import { type Column, Table } from "../../ui/table";
 import type { BedRow } from "../planner-data";
+
+const part = (head: string, cell: (row: BedRow) => string): Column<BedRow> => ({ head, kind: "number", cell });
+
+const COLUMNS: readonly Column<BedRow>[] = [
+  { head: "Bed", kind: "name", cell: ({ name }) => name },
+  part("Keep: hours", ({ keep }) => inTenths(keep.hours)),
+  part("Keep: labour", ({ keep }) => inRoundMoney(keep.labourCents)),
+  part("Keep: leaves, tarp", ({ keep }) => inRoundMoney(keep.materialCents)),
+  part("Keep: plants again", ({ keep }) => inRoundMoney(keep.replacementCents)),
+  part("Keep: early crop", ({ keep }) => inRoundMoney(keep.freeBedCents)),
+  part("Dig: hours", ({ dig }) => inTenths(dig.hours)),
+  part("Dig: labour", ({ dig }) => inRoundMoney(dig.labourCents)),
+  part("Dig: store", ({ dig }) => inRoundMoney(dig.materialCents)),
+  part("Dig: tubers gained", ({ dig }) => inRoundMoney(dig.replacementCents)),
+];
 
 /** What the cost of keeping and of digging each bed is made of. */
 export const CostParts = ({ rows }: { rows: readonly BedRow[] }) => (
@@ -11,75 +27,13 @@ export const CostParts = ({ rows }: { rows: readonly BedRow[] }) => (
       Rates and prices are the farm’s, on <a href="/farm/winter">Winter costs</a>.
     </p>
     <div className="scroller">
-      <table className="cards-on-phone">
-        <caption className="visually-hidden">Cost of each bed, kept and dug, in parts</caption>
-        <thead>
-          <tr>
-            <th scope="col">Bed</th>
-            <th scope="col" className="number">
-              Keep: hours
-            </th>
-            <th scope="col" className="number">
-              Labour
-            </th>
-            <th scope="col" className="number">
-              Leaves, tarp
-            </th>
-            <th scope="col" className="number">
-              Plants again
-            </th>
-            <th scope="col" className="number">
-              Early crop
-            </th>
-            <th scope="col" className="number">
-              Dig: hours
-            </th>
-            <th scope="col" className="number">
-              Labour
-            </th>
-            <th scope="col" className="number">
-              Store
-            </th>
-            <th scope="col" className="number">
-              Tubers gained
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(({ id, name, keep, dig }) => (
-            <tr key={id}>
-              <th scope="row">{name}</th>
-              <td className="number" data-label="Keep: hours">
-                {inTenths(keep.hours)}
-              </td>
-              <td className="number" data-label="Keep: labour">
-                {inRoundMoney(keep.labourCents)}
-              </td>
-              <td className="number" data-label="Keep: leaves, tarp">
-                {inRoundMoney(keep.materialCents)}
-              </td>
-              <td className="number" data-label="Keep: plants again">
-                {inRoundMoney(keep.replacementCents)}
-              </td>
-              <td className="number" data-label="Keep: early crop">
-                {inRoundMoney(keep.freeBedCents)}
-              </td>
-              <td className="number" data-label="Dig: hours">
-                {inTenths(dig.hours)}
-              </td>
-              <td className="number" data-label="Dig: labour">
-                {inRoundMoney(dig.labourCents)}
-              </td>
-              <td className="number" data-label="Dig: store">
-                {inRoundMoney(dig.materialCents)}
-              </td>
-              <td className="number" data-label="Dig: tubers gained">
-                {inRoundMoney(dig.replacementCents)}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Table
+        caption="Cost of each bed, kept and dug, in parts"
+        isCaptionHidden
+        columns={COLUMNS}
+        rows={rows}
+        keyOf={({ id }) => id}
+      />
     </div>
   </details>
 );

@@ -3,6 +3,7 @@ import type { Units } from "#lib/domain/words";
 import type { WinterResource } from "#lib/plan/winter/limits";
 import type { WinterSum } from "#lib/plan/words/keep-board";
 import { inRoundMoney, inTenths, inWholes } from "../../ui/numbers";
+import { type Column, Table } from "../../ui/table";
 import type { AtHand } from "../planner-data";
 
 type Props = {
@@ -53,40 +54,34 @@ export function WinterTakes({ winters, keptCount, columns, units, atHand }: Prop
   const tooMany = atHand.keptBedCount !== null && keptCount > atHand.keptBedCount;
   return (
     <>
-      <table className="cards-on-phone">
-        <caption>What the winter takes</caption>
-        <thead>
-          <tr>
-            <th scope="col">For it</th>
-            {columns.map(({ id, name }) => (
-              <th key={id} scope="col" className="number">
-                {name}
-              </th>
-            ))}
-            <th scope="col" className="number">
-              At hand
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(({ words, of, shown, atHand: has, resource }) => (
-            <tr key={words}>
-              <th scope="row">{words}</th>
-              {winters.map((winter, index) => (
-                <td key={columns[index].id} className="number" data-label={columns[index].name}>
+      <Table
+        caption="What the winter takes"
+        columns={[
+          { head: "For it", kind: "name", cell: ({ words }) => words },
+          ...winters.map(
+            (winter, index): Column<Row> => ({
+              head: columns[index].name,
+              kind: "number",
+              cell: ({ of, shown, atHand, resource }) => (
+                <>
                   {shown(of(winter))}
-                  {typeof has === "number" && resource && winter.runsShort.includes(resource) && (
-                    <span className="short-word"> ▲ {shown(of(winter) - has)} too much</span>
+                  {typeof atHand === "number" && resource && winter.runsShort.includes(resource) && (
+                    <span className="short-word"> ▲ {shown(of(winter) - atHand)} too much</span>
                   )}
-                </td>
-              ))}
-              <td className="number" data-label="At hand">
-                {has === undefined ? "" : has === null ? <span className="soft">as wanted</span> : shown(has)}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+                </>
+              ),
+            }),
+          ),
+          {
+            head: "At hand",
+            kind: "number",
+            cell: ({ shown, atHand }) =>
+              atHand === null ? <span className="soft">as wanted</span> : atHand !== undefined && shown(atHand),
+          },
+        ]}
+        rows={rows}
+        keyOf={({ words }) => words}
+      />
       {tooMany && (
         <p className="short-word">
           ▲ {keptCount} beds are ticked; your own cap is {atHand.keptBedCount}.

@@ -4,6 +4,7 @@ import { lazy, Suspense } from "react";
 import type { CurvePoint } from "#lib/plan/winter/keep-curve";
 import type { PointsDone } from "../../threads/jobs";
 import { countOf, inRoundMoney, inWholes } from "../../ui/numbers";
+import { type Column, Table } from "../../ui/table";
 import { AskedWork } from "./asked-work";
 import { useWork } from "./use-work.client";
 
@@ -46,56 +47,37 @@ export function KeepCurve({ seasonYear }: { seasonYear: number }) {
   );
 }
 
+/** `before` is the choice of one bed fewer. */
+type CurveRow = FoundPoint & { readonly before: Chosen | null };
+
+const COLUMNS: readonly Column<CurveRow>[] = [
+  {
+    head: "Beds at most",
+    kind: "name",
+    cell: ({ atMostCount }) => (atMostCount === 0 ? "none" : countOf(atMostCount, "bed")),
+  },
+  { head: "Weighed", kind: "number", cell: ({ chosen }) => inRoundMoney(chosen.totalCents) },
+  {
+    head: "One more bed saves",
+    kind: "number",
+    cell: ({ chosen, before }) => before && inRoundMoney(before.totalCents - chosen.totalCents),
+  },
+  { head: "Of it buy-in", kind: "number", cell: ({ chosen }) => inRoundMoney(chosen.buyInCents) },
+  { head: "Of it the winter", kind: "number", cell: ({ chosen }) => inRoundMoney(chosen.winterCents) },
+  { head: "Focal short", unit: "stems", kind: "number", cell: ({ chosen }) => inWholes(chosen.focalShortStems) },
+];
+
 function CurveTable({ points }: { points: readonly FoundPoint[] }) {
   const bestCount = points[points.length - 1].chosen.keptBedIds.length;
   const shown = points.filter(({ atMostCount }) => atMostCount <= bestCount);
   return (
     <>
-      <table className="cards-on-phone">
-        <caption>The same numbers as a table</caption>
-        <thead>
-          <tr>
-            <th scope="col">Beds at most</th>
-            <th scope="col" className="number">
-              Weighed
-            </th>
-            <th scope="col" className="number">
-              One more bed saves
-            </th>
-            <th scope="col" className="number">
-              Of it buy-in
-            </th>
-            <th scope="col" className="number">
-              Of it the winter
-            </th>
-            <th scope="col" className="number">
-              Focal short, stems
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {shown.map(({ atMostCount, chosen }, index) => (
-            <tr key={atMostCount}>
-              <th scope="row">{atMostCount === 0 ? "none" : countOf(atMostCount, "bed")}</th>
-              <td className="number" data-label="Weighed">
-                {inRoundMoney(chosen.totalCents)}
-              </td>
-              <td className="number" data-label="One more bed saves">
-                {index === 0 ? "" : inRoundMoney(shown[index - 1].chosen.totalCents - chosen.totalCents)}
-              </td>
-              <td className="number" data-label="Of it buy-in">
-                {inRoundMoney(chosen.buyInCents)}
-              </td>
-              <td className="number" data-label="Of it the winter">
-                {inRoundMoney(chosen.winterCents)}
-              </td>
-              <td className="number" data-label="Focal short, stems">
-                {inWholes(chosen.focalShortStems)}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Table
+        caption="The same numbers as a table"
+        columns={COLUMNS}
+        rows={shown.map((point, index) => ({ ...point, before: shown[index - 1]?.chosen ?? null }))}
+        keyOf={({ atMostCount }) => atMostCount}
+      />
       {points.length > shown.length && (
         <p>More than {countOf(bestCount, "bed")} saves nothing: the cheapest choice of more is the same one.</p>
       )}

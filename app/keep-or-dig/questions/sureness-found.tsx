@@ -1,7 +1,9 @@
+import type { ReactNode } from "react";
 import { withWeekday } from "#lib/domain/day";
 import type { ObservedChance } from "#lib/maths/observed-chance";
 import type { BookingSureness, KeepSureness } from "#lib/plan/chance/keep-sureness";
 import { countOf, inPercent, inRoundMoney, inTenths, inWholes } from "../../ui/numbers";
+import { type Column, Table } from "../../ui/table";
 
 /** Events of early summer, which beds kept in the ground are kept for. */
 const isEarlySummer = (eventOn: string): boolean => ["06", "07"].includes(eventOn.slice(5, 7));
@@ -9,6 +11,41 @@ const isEarlySummer = (eventOn: string): boolean => ["06", "07"].includes(eventO
 /** "87 % ± 1.1 %": a chance as observed, with its standard error. */
 const chanceInWords = ({ share, standardError }: ObservedChance): string =>
   `${inPercent(share)} ± ${inTenths(standardError * 100)} %`;
+
+type SeasonRow = { readonly name: string; readonly low: number; readonly likely: number; readonly high: number };
+
+const SEASON_COLUMNS: readonly Column<SeasonRow>[] = [
+  { head: "Beds", kind: "name", cell: ({ name }) => name },
+  { head: "Low", kind: "number", cell: ({ low }) => inWholes(low) },
+  { head: "Likely", kind: "number", cell: ({ likely }) => inWholes(likely) },
+  { head: "High", kind: "number", cell: ({ high }) => inWholes(high) },
+];
+
+/** The chance before and after, of the focal stems or of every stem; a booking may ask for none. */
+const chancePair = (
+  of: string,
+  chancesOf: (row: BookingSureness) => BookingSureness["focalCovered"],
+): Column<BookingSureness>[] => {
+  const column = (head: string, cell: (chances: readonly ObservedChance[]) => ReactNode): Column<BookingSureness> => ({
+    head: `${of}, ${head}`,
+    kind: "number",
+    cell: (row) => {
+      const chances = chancesOf(row);
+      return chances ? cell(chances) : "asks for none";
+    },
+  });
+  return [
+    column("every bed dug", ([dug]) => chanceInWords(dug)),
+    column("as ticked", ([dug, ticked]) => <Change before={dug} after={ticked} />),
+  ];
+};
+
+const BOOKING_COLUMNS: readonly Column<BookingSureness>[] = [
+  { head: "Event", cell: ({ eventOn }) => withWeekday(eventOn) },
+  { head: "Booking", kind: "name", cell: ({ bookingId, client }) => <a href={`/bookings/${bookingId}`}>{client}</a> },
+  ...chancePair("Focal", ({ focalCovered }) => focalCovered),
+  ...chancePair("Every stem", ({ covered }) => covered),
+];
 
 /** What the sampled seasons say. `isSame`: nothing is kept, so there is nothing to beat. */
 export function SurenessFound({ sureness, isSame }: { sureness: KeepSureness; isSame: boolean }) {
@@ -30,33 +67,13 @@ export function SurenessFound({ sureness, isSame }: { sureness: KeepSureness; is
           </>
         )}
       </p>
-      <table>
-        <caption>Focal stems short in the season</caption>
-        <thead>
-          <tr>
-            <th scope="col">Beds</th>
-            <th scope="col" className="number">
-              Low
-            </th>
-            <th scope="col" className="number">
-              Likely
-            </th>
-            <th scope="col" className="number">
-              High
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {focalShortStems.map(({ low, likely, high }, index) => (
-            <tr key={index === 0 ? "dug" : "kept"}>
-              <th scope="row">{index === 0 ? "Every bed dug" : "As ticked"}</th>
-              <td className="number">{inWholes(low)}</td>
-              <td className="number">{inWholes(likely)}</td>
-              <td className="number">{inWholes(high)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Table
+        caption="Focal stems short in the season"
+        columns={SEASON_COLUMNS}
+        rows={focalShortStems.map((band, index) => ({ name: index === 0 ? "Every bed dug" : "As ticked", ...band }))}
+        keyOf={({ name }) => name}
+        isNarrow
+      />
       <p className="small soft">One season in ten stays below low, one in ten goes above high.</p>
       <BookingChances bookings={shown} isEarly={early.length > 0} />
     </>
@@ -64,50 +81,12 @@ export function SurenessFound({ sureness, isSame }: { sureness: KeepSureness; is
 }
 
 const BookingChances = ({ bookings, isEarly }: { bookings: readonly BookingSureness[]; isEarly: boolean }) => (
-  <table className="cards-on-phone">
-    <caption>Chance that a booking is covered{isEarly ? ", June and July" : ""}</caption>
-    <thead>
-      <tr>
-        <th scope="col">Event</th>
-        <th scope="col">Booking</th>
-        <th scope="col" className="number">
-          Focal, every bed dug
-        </th>
-        <th scope="col" className="number">
-          Focal, as ticked
-        </th>
-        <th scope="col" className="number">
-          Every stem, every bed dug
-        </th>
-        <th scope="col" className="number">
-          Every stem, as ticked
-        </th>
-      </tr>
-    </thead>
-    <tbody>
-      {bookings.map(({ bookingId, client, eventOn, covered, focalCovered }) => (
-        <tr key={bookingId}>
-          <td data-label="Event">{withWeekday(eventOn)}</td>
-          <th scope="row">
-            <a href={`/bookings/${bookingId}`}>{client}</a>
-          </th>
-          <ChancePair chances={focalCovered} of="Focal" />
-          <ChancePair chances={covered} of="Every stem" />
-        </tr>
-      ))}
-    </tbody>
-  </table>
-);
-
-const ChancePair = ({ chances, of }: { chances: BookingSureness["focalCovered"]; of: string }) => (
-  <>
-    <td className="number" data-label={`${of}, every bed dug`}>
-      {chances ? chanceInWords(chances[0]) : "asks for none"}
-    </td>
-    <td className="number" data-label={`${of}, as ticked`}>
-      {chances ? <Change before={chances[0]} after={chances[1]} /> : "asks for none"}
-    </td>
-  </>
+  <Table
+    caption={`Chance that a booking is covered${isEarly ? ", June and July" : ""}`}
+    columns={BOOKING_COLUMNS}
+    rows={bookings}
+    keyOf={({ bookingId }) => bookingId}
+  />
 );
 
 const Change = ({ before, after }: { before: ObservedChance; after: ObservedChance }) => (

@@ -3,10 +3,32 @@
 import type { SurvivalPoint } from "#lib/plan/winter/survival-sweep";
 import type { PointsDone } from "../../threads/jobs";
 import { countOf, inPercent, inRoundMoney, inWholes } from "../../ui/numbers";
+import { type Column, Table } from "../../ui/table";
 import type { BedRow } from "../planner-data";
 import { AskedWork } from "./asked-work";
 import { bedNames } from "./found-words";
 import { useWork } from "./use-work.client";
+
+type Found = Extract<SurvivalPoint["choice"], { keptBedIds: unknown }>;
+
+function columnsOf(rows: readonly BedRow[]): readonly Column<SurvivalPoint>[] {
+  const found = (
+    head: string,
+    cell: (choice: Found) => string,
+    as: Pick<Column<SurvivalPoint>, "unit" | "kind"> = { kind: "number" },
+  ): Column<SurvivalPoint> => ({
+    head,
+    ...as,
+    cell: ({ choice }) => "keptBedIds" in choice && cell(choice),
+  });
+  return [
+    { head: "Survival", kind: "name", cell: ({ survivalShare }) => inPercent(survivalShare) },
+    found("Beds kept", ({ keptBedIds }) => inWholes(keptBedIds.length)),
+    found("Which", ({ keptBedIds }) => bedNames(rows, keptBedIds), {}),
+    found("Weighed", ({ totalCents }) => inRoundMoney(totalCents)),
+    found("Focal short", ({ focalShortStems }) => inWholes(focalShortStems), { kind: "number", unit: "stems" }),
+  ];
+}
 
 /** The best choice again for other winter survivals: how far it hangs on a number nobody has published. */
 export function SurvivalSweep({ seasonYear, rows }: { seasonYear: number; rows: readonly BedRow[] }) {
@@ -29,47 +51,15 @@ export function SurvivalSweep({ seasonYear, rows }: { seasonYear: number; rows: 
       >
         {work.answer?.length === 0 && <p className="notice">Stopped before the first was done.</p>}
         {work.answer && work.answer.length > 0 && (
-          <table className="cards-on-phone">
-            <caption>The best choice at each survival</caption>
-            <thead>
-              <tr>
-                <th scope="col">Survival</th>
-                <th scope="col" className="number">
-                  Beds kept
-                </th>
-                <th scope="col">Which</th>
-                <th scope="col" className="number">
-                  Weighed
-                </th>
-                <th scope="col" className="number">
-                  Focal short, stems
-                </th>
-              </tr>
-            </thead>
-            <tbody>
-              {work.answer.map(({ survivalShare, choice }) => (
-                <tr key={survivalShare}>
-                  <th scope="row">{inPercent(survivalShare)}</th>
-                  {"keptBedIds" in choice ? (
-                    <>
-                      <td className="number" data-label="Beds kept">
-                        {choice.keptBedIds.length}
-                      </td>
-                      <td data-label="Which">{bedNames(rows, choice.keptBedIds)}</td>
-                      <td className="number" data-label="Weighed">
-                        {inRoundMoney(choice.totalCents)}
-                      </td>
-                      <td className="number" data-label="Focal short, stems">
-                        {inWholes(choice.focalShortStems)}
-                      </td>
-                    </>
-                  ) : (
-                    <td colSpan={4}>nothing keeps within what is at hand</td>
-                  )}
-                </tr>
-              ))}
-            </tbody>
-          </table>
+          <Table
+            caption="The best choice at each survival"
+            columns={columnsOf(rows)}
+            rows={work.answer}
+            keyOf={({ survivalShare }) => survivalShare}
+            insteadOf={({ choice }) =>
+              "keptBedIds" in choice ? null : { from: 1, words: "nothing keeps within what is at hand" }
+            }
+          />
         )}
       </AskedWork>
     </section>

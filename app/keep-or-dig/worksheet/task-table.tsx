@@ -1,48 +1,32 @@
 import type { Units } from "#lib/domain/words";
 import type { WinterTask } from "#lib/plan/winter/worksheet";
 import { inTenths } from "../../ui/numbers";
+import { type Column, Table } from "../../ui/table";
+import { TickBox, WriteLine } from "../../ui/to-write";
 import { takesInWords } from "./takes-words";
 
-type Props = {
-  /** `what` is null where the heading above says it for all rows. */
-  rows: readonly { readonly task: WinterTask; readonly what: string | null }[];
-  units: Units;
-  words: string;
-};
+/** `what` is null where the heading above says it for all rows. */
+type Row = { readonly task: WinterTask; readonly what: string | null };
 
 /** Beds of one day's work: a box to tick, what it takes, room to write. */
-export function TaskTable({ rows, units, words }: Props) {
-  const hasWhat = rows.some(({ what }) => what !== null);
+export function TaskTable({ rows, units, words }: { rows: readonly Row[]; units: Units; words: string }) {
+  const what: Column<Row> = { head: "What to do", phone: "first", className: "what", cell: ({ what }) => what };
+  const columns: readonly Column<Row>[] = [
+    { head: "Done", phone: "first", cell: () => <TickBox /> },
+    { head: "Bed", kind: "name", cell: ({ task }) => task.bedName },
+    ...(rows.some(({ what }) => what !== null) ? [what] : []),
+    { head: "It takes", className: "takes", cell: ({ task }) => allOf(task, units) || "–" },
+    { head: "Counted, noted", cell: () => <WriteLine /> },
+  ];
   return (
-    <table className="cards-on-phone work-day">
-      <caption className="visually-hidden">{words}</caption>
-      <thead>
-        <tr>
-          <th scope="col">Done</th>
-          <th scope="col">Bed</th>
-          {hasWhat && <th scope="col">What to do</th>}
-          <th scope="col">It takes</th>
-          <th scope="col">Counted, noted</th>
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map(({ task, what }) => (
-          <tr key={`${task.bedId} ${task.words}`}>
-            <td>
-              <span className="tickbox" role="img" aria-label="box to tick" />
-            </td>
-            <th scope="row">{task.bedName}</th>
-            {hasWhat && <td className="what">{what}</td>}
-            <td data-label="It takes" className="takes">
-              {allOf(task, units) || "–"}
-            </td>
-            <td data-label="Counted, noted">
-              <span className="write-line" />
-            </td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <Table
+      caption={words}
+      isCaptionHidden
+      className="work-day"
+      columns={columns}
+      rows={rows}
+      keyOf={({ task }) => `${task.bedId} ${task.words}`}
+    />
   );
 }
 

@@ -2,12 +2,26 @@ import { MEASURES } from "#lib/domain/measures";
 import type { Units } from "#lib/domain/words";
 import type { WinterTotals, WinterWorksheet } from "#lib/plan/winter/worksheet";
 import { countOf, inTenths, inWholes } from "../../ui/numbers";
+import { type Column, Table } from "../../ui/table";
 
 /** What the winter takes, in all and bed by bed. */
 export function WorkTotals({ sheet: { beds, totals }, units }: { sheet: WinterWorksheet; units: Units }) {
   const { volume, area } = MEASURES[units];
   const leaves = (of: WinterTotals) => inTenths(of.leafCubicMetres * volume.shownPerStored);
   const tarp = (of: WinterTotals) => inWholes(of.tarpSquareMetres * area.shownPerStored);
+  const column = (
+    head: string,
+    unit: string | undefined,
+    figure: (of: WinterTotals) => string,
+    phone?: "none",
+  ): Column<(typeof beds)[number]> => ({
+    head,
+    unit,
+    kind: "number",
+    phone,
+    cell: (bed) => (figure(bed) === "0" ? "–" : figure(bed)),
+    foot: figure(totals),
+  });
   const keptCount = beds.filter(isKept).length;
   return (
     <>
@@ -18,39 +32,35 @@ export function WorkTotals({ sheet: { beds, totals }, units }: { sheet: WinterWo
         {inTenths(totals.hours)} hours, {leaves(totals)} {volume.word} of leaves, {tarp(totals)} {area.word} of tarp,{" "}
         {countOf(totals.dugClumpCount, "clump")} to lift, {inWholes(totals.keptClumpCount)} left in.
       </p>
-      <table className="work-totals">
-        <caption className="visually-hidden">What the winter takes, bed by bed</caption>
-        <thead>
-          <tr>
-            <th scope="col">Bed</th>
-            <th scope="col" className="number not-on-phone">
-              Clumps
-            </th>
-            <th scope="col" className="number">
-              Leaves, {volume.word}
-            </th>
-            <th scope="col" className="number">
-              Tarp, {area.word}
-            </th>
-            <th scope="col" className="number">
-              Hours
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {beds.map((bed) => (
-            <tr key={bed.bedId}>
-              <th scope="row">
+      <Table
+        caption="What the winter takes, bed by bed"
+        isCaptionHidden
+        className="work-totals"
+        columns={[
+          {
+            head: "Bed",
+            kind: "name",
+            cell: (bed) => (
+              <>
                 <a href={`/beds/${bed.bedId}`}>{bed.bedName}</a>, {isKept(bed) ? "kept" : "dug"}
-              </th>
-              <td className="number not-on-phone">{inWholes(bed.keptClumpCount + bed.dugClumpCount)}</td>
-              <td className="number">{bed.leafCubicMetres > 0 ? leaves(bed) : "–"}</td>
-              <td className="number">{bed.tarpSquareMetres > 0 ? tarp(bed) : "–"}</td>
-              <td className="number">{inTenths(bed.hours)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+              </>
+            ),
+            foot: "In all",
+          },
+          column(
+            "Clumps",
+            undefined,
+            ({ keptClumpCount, dugClumpCount }) => inWholes(keptClumpCount + dugClumpCount),
+            "none",
+          ),
+          column("Leaves", volume.word, leaves),
+          column("Tarp", area.word, tarp),
+          column("Hours", undefined, ({ hours }) => inTenths(hours)),
+        ]}
+        rows={beds}
+        keyOf={({ bedId }) => bedId}
+        isNarrow
+      />
     </>
   );
 }

@@ -51,7 +51,10 @@ export default async function WeekPage({ params }: Props) {
       {week ? <RoleTable roles={week.roles} /> : <p>Nothing is asked and nothing blooms in this week.</p>}
       <h2>Bookings of the week</h2>
       {week && week.bookingIds.length > 0 ? (
-        <BookingRows plan={plan} bookingIds={week.bookingIds} />
+        <BookingRows
+          plan={plan}
+          bookings={week.bookingIds.flatMap((id) => plan.snapshot.bookings.filter((booking) => booking.id === id))}
+        />
       ) : (
         <p>
           No event is booked. <a href="/bookings/new">Enter a booking</a>

@@ -2,10 +2,10 @@ import type { WhatIf } from "#lib/domain/what-if";
 import type { Plan } from "#lib/plan/road/plan";
 import type { Comparison } from "#lib/plan/what-if/comparison";
 import { BeforeAfterTable } from "./before-after-table";
-import { AS_IT_STANDS } from "./column";
 import { ComparedBookings } from "./compared-bookings";
 import { ComparedTotals } from "./compared-totals";
 import { FocalChart } from "./focal-chart";
+import { AS_IT_STANDS } from "./plan-columns";
 import { ShortWeeksThen } from "./short-weeks-then";
 
 /** The same season before and after: short weeks in words, both pictures on one scale, figures, and the bookings that change. */
@@ -27,13 +27,13 @@ export function BeforeAfter({ whatIf, now, compared }: { whatIf: WhatIf; now: Pl
         covered. Hatched: short. Both pictures have one scale.
       </p>
       <BeforeAfterTable weeks={weeks} />
-      <ComparedTotals columns={columns} comparison={compared} />
+      <ComparedTotals plans={columns} comparison={compared} />
       <p className="hint">
         Labour and materials are those of the winter, as each plan has its beds. Plants that die, tubers gained and an
         early crop forgone stand on <a href="/keep-or-dig">Keep or dig</a>.
       </p>
       <ComparedBookings
-        columns={columns}
+        plans={columns}
         bookings={compared.bookings}
         knownIds={new Set(now.snapshot.bookings.map(({ id }) => id))}
       />

@@ -1,52 +1,42 @@
 import { withWeekday } from "#lib/domain/day";
 import type { ComparedBooking } from "#lib/plan/what-if/comparison";
 import { countOf } from "../../ui/numbers";
-import type { Column } from "./column";
-import { Difference, SHORT } from "./difference-words";
+import { Table } from "../../ui/table";
+import { SHORT } from "./difference-words";
+import { type ComparedPlan, planColumns } from "./plan-columns";
 
-type Props = { columns: readonly Column[]; bookings: readonly ComparedBooking[]; knownIds: ReadonlySet<number> };
+type Props = { plans: readonly ComparedPlan[]; bookings: readonly ComparedBooking[]; knownIds: ReadonlySet<number> };
 
 /** The bookings that a what-if covers better or worse than now, adds or drops. `knownIds` are those that the farm has. */
-export function ComparedBookings({ columns, bookings, knownIds }: Props) {
+export function ComparedBookings({ plans, bookings, knownIds }: Props) {
   const changed = bookings.filter(({ shortStems }) => shortStems.some((short) => short !== shortStems[0]));
   if (changed.length === 0) return <p>No booking is covered better or worse in any of them.</p>;
   return (
-    <table className="cards-on-phone">
-      <caption>Bookings that change</caption>
-      <thead>
-        <tr>
-          <th scope="col">Booking</th>
-          {columns.map(({ id, name }) => (
-            <th scope="col" className="number" key={id}>
-              {name}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {changed.map(({ bookingId, client, eventOn, shortStems }) => (
-          <tr key={bookingId}>
-            <th scope="row">
+    <Table
+      caption="Bookings that change"
+      columns={[
+        {
+          head: "Booking",
+          kind: "name",
+          cell: ({ bookingId, client, eventOn }) => (
+            <>
               {knownIds.has(bookingId) ? <a href={`/bookings/${bookingId}`}>{client}</a> : client}{" "}
               <span className="soft small">{withWeekday(eventOn)}</span>
-            </th>
-            {shortStems.map((short, index) => (
-              <td className="number" data-label={columns[index].name} key={columns[index].id}>
-                <Covered shortStems={short} />
-                {index > 0 && short !== null && shortStems[0] !== null && (
-                  <>
-                    {" "}
-                    <span className="beneath">
-                      <Difference difference={short - shortStems[0]} sense={SHORT} />
-                    </span>
-                  </>
-                )}
-              </td>
-            ))}
-          </tr>
-        ))}
-      </tbody>
-    </table>
+            </>
+          ),
+        },
+        ...planColumns<ComparedBooking>(
+          plans,
+          ({ shortStems }, index) => <Covered shortStems={shortStems[index]} />,
+          ({ shortStems: [first, ...others] }, index) => {
+            const short = others[index - 1];
+            return first === null || short === null ? null : { difference: short - first, sense: SHORT };
+          },
+        ),
+      ]}
+      rows={changed}
+      keyOf={({ bookingId }) => bookingId}
+    />
   );
 }
 

@@ -1,8 +1,9 @@
 import type { ReactNode } from "react";
 import type { Comparison, PlanTotals } from "#lib/plan/what-if/comparison";
 import { inRoundMoney, inWholes } from "../../ui/numbers";
-import type { Column } from "./column";
-import { COST, COVERED, Difference, type Sense, SHORT } from "./difference-words";
+import { Table } from "../../ui/table";
+import { COST, COVERED, type Sense, SHORT } from "./difference-words";
+import { type ComparedPlan, planColumns } from "./plan-columns";
 
 type Row = {
   words: string;
@@ -34,40 +35,21 @@ const ROWS: readonly Row[] = [
 ];
 
 /** The season in seven figures under each plan, and how far each is from the first. */
-export function ComparedTotals({ columns, comparison }: { columns: readonly Column[]; comparison: Comparison }) {
-  return (
-    <table className="cards-on-phone">
-      <caption>The season in figures</caption>
-      <thead>
-        <tr>
-          <th scope="col">Figure</th>
-          {columns.map(({ id, name }) => (
-            <th scope="col" className="number" key={id}>
-              {name}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {ROWS.map(({ words, sense, figure, shown }) => (
-          <tr key={words}>
-            <th scope="row">{words}</th>
-            {comparison.totals.map((totals, index) => (
-              <td className="number" data-label={columns[index].name} key={columns[index].id}>
-                {shown?.(totals) ?? (sense.isMoney ? inRoundMoney(figure(totals)) : inWholes(figure(totals)))}
-                {index > 0 && (
-                  <>
-                    {" "}
-                    <span className="beneath">
-                      <Difference difference={figure(comparison.differences[index])} sense={sense} />
-                    </span>
-                  </>
-                )}
-              </td>
-            ))}
-          </tr>
-        ))}
-      </tbody>
-    </table>
-  );
-}
+export const ComparedTotals = ({ plans, comparison }: { plans: readonly ComparedPlan[]; comparison: Comparison }) => (
+  <Table
+    caption="The season in figures"
+    columns={[
+      { head: "Figure", kind: "name", cell: ({ words }) => words },
+      ...planColumns<Row>(
+        plans,
+        ({ shown, sense, figure }, index) => {
+          const totals = comparison.totals[index];
+          return shown?.(totals) ?? (sense.isMoney ? inRoundMoney : inWholes)(figure(totals));
+        },
+        ({ figure, sense }, index) => ({ difference: figure(comparison.differences[index]), sense }),
+      ),
+    ]}
+    rows={ROWS}
+    keyOf={({ words }) => words}
+  />
+);

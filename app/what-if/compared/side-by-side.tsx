@@ -4,10 +4,10 @@ import { comparison } from "#lib/plan/what-if/comparison";
 import { winterTotals } from "#lib/plan/what-if/winter";
 import { countOf } from "../../ui/numbers";
 import { wouldBePlan } from "../would-be-plan";
-import { AS_IT_STANDS } from "./column";
 import { ComparedBookings } from "./compared-bookings";
 import { ComparedTotals } from "./compared-totals";
 import { ComparedWeeks } from "./compared-weeks";
+import { AS_IT_STANDS } from "./plan-columns";
 
 /** The season as it stands and under each what-if, side by side: figures, short weeks, and the bookings that change. */
 export function SideBySide({ now, whatIfs }: { now: Plan; whatIfs: readonly WhatIf[] }) {
@@ -24,14 +24,14 @@ export function SideBySide({ now, whatIfs }: { now: Plan; whatIfs: readonly What
           {problems.length === 1 ? "it" : "them"}.
         </p>
       ))}
-      <ComparedTotals columns={columns} comparison={compared} />
+      <ComparedTotals plans={columns} comparison={compared} />
       <p className="hint">
         Labour and materials are those of the winter, as each plan has its beds. Plants that die, tubers gained and an
         early crop forgone stand on <a href="/keep-or-dig">Keep or dig</a>.
       </p>
-      <ComparedWeeks columns={columns} weeks={compared.weeks} />
+      <ComparedWeeks plans={columns} weeks={compared.weeks} />
       <ComparedBookings
-        columns={columns}
+        plans={columns}
         bookings={compared.bookings}
         knownIds={new Set(now.snapshot.bookings.map(({ id }) => id))}
       />
