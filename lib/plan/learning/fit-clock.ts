@@ -54,6 +54,21 @@ export function fitClock(recorded: RecordedSeasons, clock: HeatClock): FittedClo
   return { clock, sum, errorDays: rootMeanSquare(errors) };
 }
 
+/**
+ * A first look at a clock, cheap: its error in days with the sum that is the geometric mean of what the seasons had reached by their recorded
+ * days. Infinite when a season had reached nothing.
+ */
+export function roughErrorDays(recorded: RecordedSeasons, clock: HeatClock): number {
+  const courses = recorded.courses(clock);
+  const start = startIndexOf(clock);
+  let logs = 0;
+  for (let season = 0; season < courses.length; season++)
+    logs += Math.log(reachedAt(courses[season], start, recorded.firstCuts[season]));
+  const sum = Math.exp(logs / courses.length);
+  if (!(sum > 0)) return Number.POSITIVE_INFINITY;
+  return rootMeanSquare(courses.map((course, season) => indexOfSum(course, start, sum) - recorded.firstCuts[season]));
+}
+
 /** For each season, the error in days of the clock fitted to all the others: an honest error, since no season informs its own. */
 export function errorsLeftOut(recorded: RecordedSeasons, clock: HeatClock): number[] {
   const courses = recorded.courses(clock);

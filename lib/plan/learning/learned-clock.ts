@@ -1,6 +1,14 @@
 import type { BloomSeason, WarmthOfSeason } from "./bloom-season";
 import { clockGuesses } from "./clock-guesses";
-import { errorsLeftOut, type FittedClock, fitClock, RecordedSeasons, rootMeanSquare, startIndexOf } from "./fit-clock";
+import {
+  errorsLeftOut,
+  type FittedClock,
+  fitClock,
+  RecordedSeasons,
+  rootMeanSquare,
+  roughErrorDays,
+  startIndexOf,
+} from "./fit-clock";
 import { coldOfDays, easedBy, heatAddedUp, heatOfDay, indexOfSum } from "./heat-clock";
 
 /** A fitted clock and its say among others, a share of 1. */
@@ -20,13 +28,13 @@ export type LearnedClock = {
   readonly usual: readonly BloomSeason[];
 };
 
-/** Clocks that fit worst are not looked at again: this many of the best go on to be judged on seasons left out. */
-const JUDGED_COUNT = 240;
+/** Clocks that look worst are not looked at again: this many of the best go on to be judged on seasons left out. */
+const JUDGED_COUNT = 150;
 /** A say smaller than this share is not kept. */
 const LEAST_SHARE = 0.001;
 
 /**
- * Learns a first cut from recorded seasons. Every guessed clock is fitted; the best are judged by the error they make on seasons left out of their
+ * Learns a first cut from recorded seasons. Every guessed clock is looked at; the best are fitted and judged by the error they make on seasons left out of their
  * fit, and share the answer by it: with `n` seasons and an error of `e` days a clock's say is in proportion to e to the power −n, as is the calendar mean's (weights from the left-out
  * log score of Gaussian errors: Yao, Vehtari, Simpson and Gelman, "Using stacking to average Bayesian predictive distributions", Bayesian Analysis 13(3), 2018, "pseudo-BMA").
  * A mixture keeps what several near equal clocks agree on, which one best clock on few years does not. Where the mixture fits the recorded
@@ -39,10 +47,11 @@ export function learnClock(seasons: readonly BloomSeason[]): LearnedClock {
   const calendarIndex = mean(recorded.firstCuts);
   const calendarDays = calendarErrorLeftOut(recorded.firstCuts, calendarIndex);
   const judged = clockGuesses()
-    .map((clock) => fitClock(recorded, clock))
-    .filter((fitted) => fitted !== null)
+    .map((clock) => ({ clock, errorDays: roughErrorDays(recorded, clock) }))
     .sort((a, b) => a.errorDays - b.errorDays)
     .slice(0, JUDGED_COUNT)
+    .map(({ clock }) => fitClock(recorded, clock))
+    .filter((fitted) => fitted !== null)
     .map((fitted) => ({ ...fitted, leftOutErrorDays: rootMeanSquare(errorsLeftOut(recorded, fitted.clock)) }))
     .filter(({ leftOutErrorDays }) => leftOutErrorDays < calendarDays)
     .sort((a, b) => a.leftOutErrorDays - b.leftOutErrorDays);

