@@ -17,7 +17,7 @@ export function run(program, parameters, { env = {}, otherwise } = {}) {
 }
 
 /** Does `work` unless `stamp` already holds the fingerprint of `paths`: files, or folders with all that is in them. */
-export function once(name, stamp, paths, work) {
+function once(name, stamp, paths, work) {
   const fingerprint = fingerprintOf(paths);
   if (existsSync(stamp) && readFileSync(stamp, "utf8") === fingerprint) return;
   console.log(`${name} …`);

@@ -2,7 +2,7 @@ import { spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, readFileSync } from "node:fs";
 import { build, install, run } from "../app/once.mjs";
 
-/** `npm test`: types, lint and format, then every test: the whole suite in three time zones, and the screens in a real browser. */
+/** `npm test`: types, lint and format, nothing unused, then every test: the whole suite in three time zones, and the screens in a real browser. */
 
 const CHROMIUM = "/usr/bin/chromium";
 const ZONES = ["UTC", "America/New_York", "Pacific/Auckland"];
@@ -16,6 +16,9 @@ run(process.execPath, ["node_modules/next/dist/bin/next", "typegen"], { env: { N
 run("node_modules/.bin/tsc", ["--noEmit"]);
 step("Lint and format");
 run("node_modules/.bin/biome", ["check", "--error-on-warnings", "."]);
+step("Nothing unused");
+run("node_modules/.bin/knip", ["--no-progress"]);
+run("node_modules/.bin/knip", ["--no-progress", "--production"]);
 build();
 
 let passed = 0;

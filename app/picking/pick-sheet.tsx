@@ -3,7 +3,7 @@ import type { PickDay } from "#lib/plan/road/pick-sheets";
 import { PickTable, totalsInWords } from "./pick-table";
 
 /** One picking day on one sheet of its own. */
-export const DaySheet = ({ day }: { day: PickDay }) => (
+const DaySheet = ({ day }: { day: PickDay }) => (
   <section className="sheet page" aria-labelledby={`day-${day.cutDay}`}>
     <h2 id={`day-${day.cutDay}`}>{inFull(toDay(day.cutDay))}</h2>
     <p>{totalsInWords(day.lines)}</p>
@@ -12,7 +12,7 @@ export const DaySheet = ({ day }: { day: PickDay }) => (
 );
 
 /** All that is cut for one booking, day after day in one table, on as few sheets as it needs. */
-export function BookingSheet({ days }: { days: readonly PickDay[] }) {
+function BookingSheet({ days }: { days: readonly PickDay[] }) {
   const [{ booking }] = days[0].lines;
   return (
     <section className="sheet page" aria-labelledby="booking-sheet">

@@ -32,7 +32,7 @@ const kept = (field: Field, value: string | undefined, onChange: FieldProps["onC
     : { defaultValue: field.typed?.[0] ?? value };
 
 /** A control with its label, hint and problem. */
-export function Frame({
+function Frame({
   field,
   label,
   unit,

@@ -13,7 +13,7 @@ export function needInWords(
   return `${need.role}${crop}${need.colours.length ? ` in ${coloursInWords(need.colours)}` : ", any colour"}`;
 }
 
-export const coloursInWords = (colours: readonly Colour[]): string =>
+const coloursInWords = (colours: readonly Colour[]): string =>
   colours.length < 2 ? colours.join("") : `${colours.slice(0, -1).join(", ")} or ${colours[colours.length - 1]}`;
 
 /** A reason of a gap as a sentence with its stems. */

@@ -18,7 +18,7 @@ export function installJournal(sqlite: Database): void {
 }
 
 /** Every table that holds the farm's records: all but the journal's own and the record of migrations. */
-export function farmTables(sqlite: Database): string[] {
+function farmTables(sqlite: Database): string[] {
   return sqlite
     .prepare<[], string>(
       `SELECT name FROM main.sqlite_schema WHERE type = 'table' AND name NOT IN ('change', 'change_row')

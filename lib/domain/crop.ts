@@ -40,6 +40,3 @@ export const cropSchema = z.object({
   cautions: z.array(z.string()),
 });
 export type Crop = z.infer<typeof cropSchema>;
-
-/** A role the crop can take, as a need asks: a need for a role accepts every variety whose crop lists it. */
-export const takesRole = (crop: Crop, role: (typeof ROLES)[number]): boolean => crop.roles.includes(role);

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { monthDaySchema } from "./day";
-import { type STATUSES, UNITS } from "./words";
+import { UNITS } from "./words";
 
 const share = z.number("write a share").min(0, "a share from 0 to 1").max(1, "a share from 0 to 1");
 const cents = z.int("write whole cents").min(0, "money cannot be negative").max(100_000_000, "at most 1,000,000");
@@ -47,7 +47,6 @@ export const statusWeightsSchema = z
     path: ["confirmed"],
     message: "confirmed must weigh more than held, and held more than an enquiry",
   });
-export type StatusWeights = z.infer<typeof statusWeightsSchema>;
 
 /** What keeping and digging cost, and what the farm has of each. The built-in figures are from memory: ask the grower. */
 export const winterCostsSchema = z.object({
@@ -88,7 +87,3 @@ export const farmSchema = z.object({
   winter: winterCostsSchema,
 });
 export type Farm = z.infer<typeof farmSchema>;
-
-/** The weight of a booking's claim; a cancelled booking has none and never reaches the match. */
-export const statusWeight = (farm: Farm, status: Exclude<(typeof STATUSES)[number], "cancelled">): number =>
-  farm.statusWeights[status];

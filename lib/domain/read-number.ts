@@ -1,5 +1,5 @@
 /** What stands between wholes and fractions when the grower writes a number. The other of the two may part thousands. */
-export const DECIMAL_MARKS = ["point", "comma"] as const;
+const DECIMAL_MARKS = ["point", "comma"] as const;
 export type DecimalMark = (typeof DECIMAL_MARKS)[number];
 
 /** What a text says, or what is wrong with it and how to mend it. */

@@ -9,7 +9,7 @@ export const RESOURCES = ["leaves", "tarp", "hours"] as const;
 export type Resource = (typeof RESOURCES)[number];
 
 /** A planting before it has an id. */
-export const plantingDraftSchema = plantingSchema.omit({ id: true });
+const plantingDraftSchema = plantingSchema.omit({ id: true });
 export type PlantingDraft = z.infer<typeof plantingDraftSchema>;
 
 const id = z.int();

@@ -4,7 +4,6 @@ export type Role = (typeof ROLES)[number];
 
 /** The shape of the flower itself, fixed by the plant. */
 export const SHAPES = ["line", "mass", "form", "filler", "foliage"] as const;
-export type Shape = (typeof SHAPES)[number];
 
 /** How a planting is grown; each has its own bloom curve. */
 export const TREATMENTS = ["field", "spring-planted", "kept-in-ground", "autumn-planted", "tunnel"] as const;

@@ -13,7 +13,7 @@ import { type SplitRow, splitRows } from "./split-rows";
 import { delimiterOf } from "./table";
 
 /** The file that the problems of pasted rows name. */
-export const PASTED = "pasted rows";
+const PASTED = "pasted rows";
 
 /**
  * Rows pasted into a booking, by name. `problems` name the line of the pasted text; `unread` holds the rows that have one, as text to

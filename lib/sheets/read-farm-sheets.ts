@@ -20,7 +20,7 @@ import { VarietyBook } from "./variety-book";
 export type SheetFile = { readonly name: string; readonly text: string };
 
 /** Rows in the files of one sheet, and how many of them are clean. */
-export type SheetCount = { readonly sheet: SheetName; readonly rowCount: number; readonly cleanRowCount: number };
+type SheetCount = { readonly sheet: SheetName; readonly rowCount: number; readonly cleanRowCount: number };
 
 /**
  * What was read. `records` hold the clean rows only; `problems` name everything that is wrong, at once, in the order of the files and

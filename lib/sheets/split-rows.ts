@@ -4,7 +4,7 @@ import Papa from "papaparse";
 export type SplitRow = { readonly line: number; readonly cells: readonly string[] };
 
 /** Quotes that do not close as they should, with the line of the cell at fault. */
-export type QuoteProblem = { readonly line: number; readonly message: string };
+type QuoteProblem = { readonly line: number; readonly message: string };
 
 export type SplitRows = { readonly rows: readonly SplitRow[]; readonly problems: readonly QuoteProblem[] };
 

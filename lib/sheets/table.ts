@@ -4,7 +4,7 @@ import { type Delimiter, type SplitRow, splitRows } from "./split-rows";
 export type TableRow = SplitRow;
 
 /** A row that cannot be read, or a table without a header. */
-export type TableProblem = { readonly line: number; readonly message: string };
+type TableProblem = { readonly line: number; readonly message: string };
 
 /**
  * A table as it was written. `problems` has one entry for each row that could not be read (they are not among `rows`), or one alone

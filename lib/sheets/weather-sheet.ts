@@ -4,7 +4,7 @@ import { readTable, type Table, type TableRow } from "./table";
 import { otherUnitRuns } from "./weather-units";
 
 /** Something in a weather file that was not taken, with the line it stands on (from 1) and how to mend it. */
-export type WeatherProblem = { readonly line: number; readonly message: string };
+type WeatherProblem = { readonly line: number; readonly message: string };
 
 /** A weather file as read: its days, what was wrong, and how many days between first and last it lacks. `weather` is null when no day could be read. */
 export type WeatherSheet = {

@@ -8,17 +8,17 @@ import { farm } from "../small-farm";
 
 /** Whatever the domain allows, the odd ends of it included: any letters, all digits of a number, lists with the same thing twice. */
 
-export const text = fc.string({ unit: "binary", maxLength: 12 });
+const text = fc.string({ unit: "binary", maxLength: 12 });
 export const name = fc
   .string({ unit: "binary", minLength: 1, maxLength: 12 })
   .filter((letters) => letters.trim() === letters);
 // Adding 0 turns the negative zero, which SQLite does not keep apart, into the plain one.
-export const number = (min: number, max: number) => fc.double({ min, max, noNaN: true }).map((drawn) => drawn + 0);
+const number = (min: number, max: number) => fc.double({ min, max, noNaN: true }).map((drawn) => drawn + 0);
 export const share = number(0, 1);
 const above0 = (max: number) => fc.double({ min: 0, minExcluded: true, max, noNaN: true });
 const cents = fc.integer({ min: 0, max: 100_000_000 });
 
-export const day: fc.Arbitrary<Day> = fc.integer({ min: 8000, max: 80_000 }).map(toDay);
+const day: fc.Arbitrary<Day> = fc.integer({ min: 8000, max: 80_000 }).map(toDay);
 const monthDay: fc.Arbitrary<MonthDay> = fc
   .integer({ min: 0, max: 364 })
   .map((days) => addDays(parseDay("2027-01-01"), days).slice(5) as MonthDay);

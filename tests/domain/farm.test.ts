@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { farmSchema, frostDatesSchema, statusWeight, statusWeightsSchema } from "#lib/domain/farm";
+import { farmSchema, frostDatesSchema, statusWeightsSchema } from "#lib/domain/farm";
 import { newFarm } from "#lib/domain/new-farm";
 import { problemsOf } from "#lib/domain/problem";
 import { farm } from "../small-farm";
@@ -46,8 +46,7 @@ describe("frost dates", () => {
 
 describe("claims", () => {
   test("a confirmed booking weighs more than a held one, and that more than an enquiry", () => {
-    const weights = (["confirmed", "held", "enquiry"] as const).map((status) => statusWeight(farm(), status));
-    expect(weights).toEqual([1, 0.6, 0.3]);
+    expect(farm().statusWeights).toEqual({ confirmed: 1, held: 0.6, enquiry: 0.3 });
   });
 
   test.each([

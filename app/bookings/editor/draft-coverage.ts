@@ -7,7 +7,7 @@ import { loadPlan } from "../../load";
 import { needInWords, reasonInWords } from "../../ui/gap-words";
 
 /** One line of the coverage that the form shows while typing. */
-export type CoverageLine = {
+type CoverageLine = {
   role: Role;
   colours: readonly Colour[];
   words: string;

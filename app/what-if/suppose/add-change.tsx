@@ -8,7 +8,7 @@ import { AddWeather } from "./add-weather";
 
 /** What can be supposed, in groups. */
 export const GROUPS = ["beds", "weather", "bookings", "plantings", "at-hand"] as const;
-export type Group = (typeof GROUPS)[number];
+type Group = (typeof GROUPS)[number];
 
 const GROUP_WORDS: Record<Group, string> = {
   beds: "Beds kept or dug",

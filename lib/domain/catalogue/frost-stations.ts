@@ -4,7 +4,7 @@ import type { Origin } from "#lib/domain/sourced";
 import { publishedIn, publishedSecondHandIn } from "./marked";
 
 /** Published frost dates of a place; null where the source gives no date. */
-export type StationFrost = { readonly [field in keyof FrostDates]: MonthDay | null };
+type StationFrost = { readonly [field in keyof FrostDates]: MonthDay | null };
 
 /**
  * A weather station's frost dates at 32 F, in the sense of {@link FrostDates} (US climate normals): in spring the 10 % date is late, in

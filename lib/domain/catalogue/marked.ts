@@ -11,12 +11,12 @@ const by =
 /** An origin that names its source. */
 export const publishedIn = by("published");
 export const publishedSecondHandIn = by("published-secondary");
-export const tradeIn = by("trade");
+const tradeIn = by("trade");
 
 /** A number with its origin. */
 export const published = (count: number, source: string): Sourced => ({ count, ...publishedIn(source) });
 export const secondHand = (count: number, source: string): Sourced => ({ count, ...publishedSecondHandIn(source) });
-export const trade = (count: number, source: string): Sourced => ({ count, ...tradeIn(source) });
+const trade = (count: number, source: string): Sourced => ({ count, ...tradeIn(source) });
 export const practice = (count: number): Sourced => ({ count, ...COMMON_PRACTICE });
 export const memory = (count: number): Sourced => ({ count, ...FROM_MEMORY });
 

@@ -1,9 +1,7 @@
 import type { Day } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { type ObservedChance, observedChance } from "#lib/maths/observed-chance";
-import { withKeptBeds } from "#lib/plan/winter/beds";
-import { keepPlanOf, winterCentsOf } from "./simulate-keep-plans";
-import { comparedKeepPlans } from "./simulated-costs";
+import { comparedSeasonCents, seasonCents, winterCentsOf } from "./simulated-costs";
 import type { SeasonSamples } from "./simulation-samples";
 import { type Band, summary } from "./simulation-summary";
 
@@ -42,15 +40,9 @@ export function keepSureness(
   dug: SeasonSamples,
   kept: SeasonSamples,
 ): KeepSureness {
-  const planOf = (ids: readonly number[], samples: SeasonSamples) =>
-    keepPlanOf(
-      withKeptBeds(snapshot, seasonYear, ids),
-      seasonYear,
-      ids,
-      winterCentsOf(snapshot, seasonYear, ids),
-      samples,
-    );
-  const { aCheaperChance, ...compared } = comparedKeepPlans(planOf(keptBedIds, kept), planOf([], dug));
+  const centsOf = (ids: readonly number[], samples: SeasonSamples) =>
+    seasonCents(samples, winterCentsOf(snapshot, seasonYear, ids));
+  const { aCheaperChance, ...compared } = comparedSeasonCents(centsOf(keptBedIds, kept), centsOf([], dug));
   const [ofDug, ofKept] = [summary(dug), summary(kept)];
   const coveredDug = new Map(ofDug.bookings.map((booking) => [booking.bookingId, booking.coveredChance]));
   const [focalDug, focalKept] = [focalChances(dug), focalChances(kept)];

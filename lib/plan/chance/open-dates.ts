@@ -20,7 +20,7 @@ export type OpenDate = {
   readonly shortFocalStems: number;
 };
 
-export type OpenColour = { readonly colour: Colour; readonly stems: number; readonly band: Band | null };
+type OpenColour = { readonly colour: Colour; readonly stems: number; readonly band: Band | null };
 
 /** `days`: every Saturday of the season's weeks, when left out. `bands`: the open days of a simulation's summary. */
 export type OpenDatesOptions = { readonly days?: readonly Day[]; readonly bands?: readonly OpenDayBand[] };

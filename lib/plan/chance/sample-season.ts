@@ -15,7 +15,7 @@ import { SPREADS_AT_MOST, type Spreads } from "./sample-spreads";
  * A planting as a season may turn it out: its first cut so many days late (early, when negative), and `plants` standing that yield what the
  * curve expects of each; not whole, since a good year counts as more of them.
  */
-export type SampledPlanting = { readonly shiftDays: number; readonly plants: number };
+type SampledPlanting = { readonly shiftDays: number; readonly plants: number };
 
 /** A season as it may turn out: its first frost, as a day number, and its plantings in the order of `grown`. */
 export type SampledSeason = { readonly frostDay: number; readonly plantings: readonly SampledPlanting[] };

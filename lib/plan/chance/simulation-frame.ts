@@ -15,7 +15,7 @@ export type SampleFrame = {
   readonly openColours: readonly Colour[];
 };
 
-export type FrameNeed = {
+type FrameNeed = {
   readonly bookingId: number;
   readonly role: Role;
   readonly stems: number;

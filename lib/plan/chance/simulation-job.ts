@@ -18,7 +18,10 @@ export type SimulationJob = {
   readonly openDays?: readonly Day[];
 };
 
-/** Does the job: the farm with its changes, season after season. Changes that no longer fit are left out. */
+/**
+ * Does the job: the farm with its changes, season after season. Changes that no longer fit are left out.
+ * @internal for tests and measurements: the pool does it step by step
+ */
 export function runSimulationJob(job: SimulationJob): SeasonSamples {
   const sampling = simulationSteps(job);
   for (;;) {
@@ -48,9 +51,3 @@ export function splitJob(job: SimulationJob, partCount: number): SimulationJob[]
     seasonCount: firstOf(part + 1) - firstOf(part),
   }));
 }
-
-/** The memory of an answer, which a thread may hand over instead of copying. */
-export const buffersOf = (samples: SeasonSamples): ArrayBuffer[] =>
-  [samples.shortStems, samples.reachableStems, samples.openStems, samples.buyInCents, samples.claimCents].map(
-    ({ buffer }) => buffer,
-  );

@@ -9,24 +9,24 @@ import type { SeasonSamples } from "./simulation-samples";
 export type Band = { readonly low: number; readonly likely: number; readonly high: number };
 
 /** A role in a week: stems in reach of its events, stems short, and the chance that any is short. */
-export type WeekRoleChance = {
+type WeekRoleChance = {
   readonly role: Role;
   readonly reachableStems: Band;
   readonly shortStems: Band;
   readonly shortChance: ObservedChance;
 };
 
-export type WeekChance = { readonly monday: Day; readonly roles: readonly WeekRoleChance[] };
+type WeekChance = { readonly monday: Day; readonly roles: readonly WeekRoleChance[] };
 
 /** The chance that every stem of a booking is covered. */
-export type BookingChance = {
+type BookingChance = {
   readonly bookingId: number;
   readonly shortStems: Band;
   readonly coveredChance: ObservedChance;
 };
 
 /** The chance that a need is short, and by how much. `needIndex` counts the needs of a match. */
-export type NeedChance = {
+type NeedChance = {
   readonly needIndex: number;
   readonly bookingId: number;
   readonly role: Role;

@@ -7,7 +7,7 @@ import { firstCutIndex, type LearnedClock, learnClock } from "./learned-clock";
 export type RecordedFirstCut = { readonly year: number; readonly firstCut: Day };
 
 /** One later year: what was recorded and what each way of telling it would have said. */
-export type ToldYear = {
+type ToldYear = {
   readonly year: number;
   readonly recorded: Day;
   /** With the year's own weather known to its end. */

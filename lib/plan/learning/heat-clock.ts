@@ -22,7 +22,7 @@ export type HeatClock = {
  * A day colder than this on average counts as a day of cold, degrees Celsius. The classic count of chilling takes hours between 0 and 7.2 °C
  * (45 °F); whole days below 7 °C by their mean are our reading of it, since highs and lows are all we have (from memory).
  */
-export const COLD_BELOW_C = 7;
+const COLD_BELOW_C = 7;
 
 /** What one day of a mean temperature adds to the heat sum: degree days above the base, or days at the rate of 0 °C. */
 export function heatOfDay(meanC: number, response: WarmthResponse): number {

@@ -12,7 +12,7 @@ import {
 import { coldOfDays, easedBy, heatAddedUp, heatOfDay, indexOfSum } from "./heat-clock";
 
 /** A fitted clock and its say among others, a share of 1. */
-export type WeighedClock = FittedClock & { readonly share: number; readonly leftOutErrorDays: number };
+type WeighedClock = FittedClock & { readonly share: number; readonly leftOutErrorDays: number };
 
 /**
  * What recorded seasons teach about a first cut: the calendar mean (an index into a season), clocks of warmth with their shares, and the say the calendar mean

@@ -4,7 +4,7 @@ import type { Match } from "./match";
 import type { Need } from "./needs";
 
 /** One need of a booking and how far the match covers it; `gap` tells why not, when it does not. */
-export type CoveredNeed = { readonly need: Need; readonly shortStems: number; readonly gap: Gap | null };
+type CoveredNeed = { readonly need: Need; readonly shortStems: number; readonly gap: Gap | null };
 
 /** A booking with its needs covered or short. `needStems` and `shortStems` are sums over them. */
 export type Coverage = {

@@ -1,5 +1,4 @@
 import type { Crop } from "#lib/domain/crop";
-import type { Variety } from "#lib/domain/records/variety";
 import { COLOURS, type Colour } from "#lib/domain/words";
 import type { Need } from "./needs";
 
@@ -21,13 +20,6 @@ export const WORST_FIT_CENTS =
 export type Asked = Pick<Need, "role" | "cropId" | "cropOnly" | "colours"> & {
   readonly booking: Pick<Need["booking"], "unacceptableCropIds">;
 };
-
-/** What a stem of a variety costs a need in fit, in cents; null when it may not serve it at all [M2]. */
-export function fitCents(asked: Asked, variety: Variety, crop: Crop): number | null {
-  const ofCrop = cropFitCents(asked, crop);
-  const ofColour = colourFitCents(asked, variety.colour);
-  return ofCrop === null || ofColour === null ? null : ofCrop + ofColour;
-}
 
 /** The crop's part of the fit: it can take the role, is not unacceptable, and is the named one where no other will do. */
 export function cropFitCents({ role, cropId, cropOnly, booking }: Asked, crop: Crop): number | null {

@@ -8,7 +8,7 @@ import { StemsByDay } from "./stems-left";
  * Why a stem is short. `promised`: stems in reach serve a better claim. `colours`: the role is in bloom, but not in these colours.
  * `hold window`: it blooms near the day in these colours, but not within the days it can be held. `not in bloom`: none of that.
  */
-export const GAP_REASONS = ["promised", "colours", "hold window", "not in bloom"] as const;
+const GAP_REASONS = ["promised", "colours", "hold window", "not in bloom"] as const;
 export type GapReason = (typeof GAP_REASONS)[number];
 
 /** A need that is not covered, or not in full. The reasons' stems sum to `shortStems` [G1]. */
@@ -24,7 +24,7 @@ export type Gap = {
 };
 
 /** Free stems that would help if she bends a rule: in bloom in the role, but in another colour; in these colours, held longer or cut later. */
-export type CouldCover = {
+type CouldCover = {
   readonly otherColourStems: number;
   readonly heldLongerStems: number;
   readonly laterStems: number;

@@ -47,8 +47,8 @@ export function match(
 
 /**
  * Proves a match: the certificate of its flow, and that the servings say the same as the flow, arc by arc: each need gets what it is not
- * short, from lots that stand there on the day, and no lot gives more than it has. An empty list is the proof. Every test that matches
- * calls this.
+ * short, from lots that stand there on the day, and no lot gives more than it has. An empty list is the proof.
+ * @internal for tests
  */
 export function checkMatch(match: Match): string[] {
   const { needs, supplies, network, solution, shortStems, servings } = match;

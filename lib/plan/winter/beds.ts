@@ -22,10 +22,10 @@ export type WinterBed = {
 };
 
 /** A wintering planting as it would grow in each future. */
-export type WinterPlanting = { readonly dug: Grown; readonly kept: Grown };
+type WinterPlanting = { readonly dug: Grown; readonly kept: Grown };
 
 /** Why a flag forbids keeping. The reasons are common practice. */
-export const FLAG_WORDS: Record<BedFlag | PlantingFlag, string> = {
+const FLAG_WORDS: Record<BedFlag | PlantingFlag, string> = {
   "wet soil": "the soil is wet: tubers rot in it over winter",
   "vole damage": "voles ate here: under leaves and a tarp they would eat again",
   "wanted for something else": "the bed is wanted for something else in spring",

@@ -7,7 +7,7 @@ import type { WinterFutures } from "./futures";
 import { fates, settingOf, type WinterSeason } from "./season";
 
 /** Focal stems that keeping a bed rather than digging it covers in a week; below 0 in the weeks it takes them from. */
-export type WeekCovered = { readonly monday: Day; readonly focalStems: number };
+type WeekCovered = { readonly monday: Day; readonly focalStems: number };
 
 /**
  * What the plan says of one bed, the rest of the choice as it is [K8]. `worthCents`: what the plan would lose if this bed went the other way;

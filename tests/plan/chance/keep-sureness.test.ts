@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { keepSureness } from "#lib/plan/chance/keep-sureness";
-import { compareKeepPlans } from "#lib/plan/chance/simulate-keep-plans";
+import { comparedSeasonCents, seasonCents, winterCentsOf } from "#lib/plan/chance/simulated-costs";
 import { sampleSeasons } from "#lib/plan/chance/simulation";
 import { summary } from "#lib/plan/chance/simulation-summary";
 import { withKeptBeds } from "#lib/plan/winter/beds";
@@ -56,7 +56,8 @@ describe("how sure beds kept are", () => {
     const kept = farm.beds.slice(0, 4).map(({ id }) => id);
     const [dug, some] = [sample(farm, SEASON, [], 30), sample(farm, SEASON, kept, 30)];
     const sure = keepSureness(farm, SEASON, kept, dug, some);
-    const compared = compareKeepPlans(farm, SEASON, kept, [], 1, 30);
+    const centsOf = (samples: typeof some, beds: number[]) => seasonCents(samples, winterCentsOf(farm, SEASON, beds));
+    const compared = comparedSeasonCents(centsOf(some, kept), centsOf(dug, []));
     expect(sure.cheaperChance).toEqual(compared.aCheaperChance);
     expect(sure.differenceCents).toBeCloseTo(compared.differenceCents, 6);
     const after = new Map(summary(some).bookings.map((row) => [row.bookingId, row.coveredChance]));

@@ -1,17 +1,16 @@
 import { describe, expect, test } from "vitest";
-import {
-  AGE_CENTS,
-  ageCents,
-  fitCents,
-  NEXT_COLOUR_CENTS,
-  OTHER_CROP_CENTS,
-  OTHER_ROLE_CENTS,
-} from "#lib/plan/road/fit";
-import { needs } from "#lib/plan/road/needs";
+import type { Crop } from "#lib/domain/crop";
+import type { Variety } from "#lib/domain/records/variety";
+import { AGE_CENTS, ageCents, NEXT_COLOUR_CENTS, OTHER_CROP_CENTS, OTHER_ROLE_CENTS } from "#lib/plan/road/fit";
+import { Fits } from "#lib/plan/road/fits";
+import { type Need, needs } from "#lib/plan/road/needs";
 import { booking, crop, focal, snapshot, variety } from "../../small-farm";
 
 const needOf = (line: Parameters<typeof focal>[1], given: Parameters<typeof booking>[0] = { id: 1 }) =>
   needs(snapshot({ bookings: [booking({ ...given, stemLines: focal(10, line) })] }), 2027)[0];
+/** What the fit costs as the match finds it; null where the variety may not serve the need. */
+const fitCents = (need: Need, ...[variety, crop]: [Variety, Crop]): number | null =>
+  new Fits([{ variety, crop, days: [], stems: [], lots: [] }]).of(need).cents[0] ?? null;
 const cream = variety({ id: 1, cropId: 1, colour: "cream" });
 const rose = crop({ id: 1 });
 

@@ -19,7 +19,7 @@ export type DirectMatch = {
   readonly arcs: readonly { readonly lot: number; readonly need: number; readonly cents: number }[];
 };
 
-export type Lot = { variety: Variety; crop: Crop; day: number; stems: number };
+type Lot = { variety: Variety; crop: Crop; day: number; stems: number };
 
 /** The worst fit as rule M4 states it, written out anew. */
 const WORST_FIT_CENTS = 33;

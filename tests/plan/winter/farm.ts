@@ -55,7 +55,7 @@ export function costOf({ network, shifts, beds }: WinterFutures, isKept: readonl
 }
 
 /** Every way to keep some of so many beds. */
-export function* everyChoice(bedCount: number): Generator<boolean[]> {
+function* everyChoice(bedCount: number): Generator<boolean[]> {
   for (let bits = 0; bits < 2 ** bedCount; bits++)
     yield Array.from({ length: bedCount }, (_, bed) => Math.floor(bits / 2 ** bed) % 2 === 1);
 }

@@ -1,0 +1,24 @@
+import type { KnipConfig } from "knip";
+
+/**
+ * Nothing that nobody reads: no file, export or dependency without a reader. `npm test` asks twice: once with the tests as readers, once
+ * (`--production`) of what runs alone, where an export that its own file uses may stand for its tests.
+ */
+const config = ({ production }: { production?: boolean }): KnipConfig => ({
+  entry: [
+    "app/threads/{thread.mjs,worker.ts}!",
+    "app/commands/*.ts!",
+    "demo/load-demo.ts!",
+    "demo/demo-snapshot.ts!",
+    ...(production ? ["tests/bench/*.ts!"] : []),
+    "tests/bench/{cold-plan,fill-farm}.ts",
+    // Until the upload reads through it.
+    "lib/sheets/unzip-sheets.ts!",
+  ],
+  project: ["{app,lib,db,demo}/**!", "tests/bench/**!", "tests/**"],
+  // Read from their folders: a script that a page runs, and a library without types.
+  ignoreDependencies: ["axe-core", "jstat"],
+  ignoreExportsUsedInFile: production === true,
+});
+
+export default config;
