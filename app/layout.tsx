@@ -13,9 +13,10 @@ import "./dates/dates.css";
 import "./keep-or-dig/keep-or-dig.css";
 import "./keep-or-dig/worksheet/worksheet.css";
 import "./look/print.css";
+import { FileRefused } from "./frame/file-refused";
 import { LastChange } from "./frame/last-change";
 import { Unreadable } from "./frame/unreadable";
-import { farmProblems } from "./load";
+import { farmProblems, fileRefused } from "./load";
 import { Nav } from "./ui/nav.client";
 
 export const metadata: Metadata = {
@@ -29,7 +30,7 @@ export const viewport: Viewport = { width: "device-width", initialScale: 1 };
 export const dynamic = "force-dynamic";
 
 export default function Layout({ children }: { children: ReactNode }) {
-  const problems = farmProblems();
+  const refused = fileRefused();
   return (
     <html lang="en">
       <body>
@@ -44,10 +45,7 @@ export default function Layout({ children }: { children: ReactNode }) {
             <Nav />
           </div>
         </header>
-        <main id="main">
-          <LastChange />
-          {problems.length > 0 ? <Unreadable problems={problems} /> : children}
-        </main>
+        <main id="main">{refused ? <FileRefused refused={refused} /> : <Readable>{children}</Readable>}</main>
         <footer className="foot">
           <p>
             A forecast is a forecast: walk the beds before you promise. Built-in figures carry their source or the words{" "}
@@ -56,5 +54,17 @@ export default function Layout({ children }: { children: ReactNode }) {
         </footer>
       </body>
     </html>
+  );
+}
+
+/** The page itself, or the rows that keep the farm from being read. */
+function Readable({ children }: { children: ReactNode }) {
+  const problems = farmProblems();
+  if (problems.length > 0) return <Unreadable problems={problems} />;
+  return (
+    <>
+      <LastChange />
+      {children}
+    </>
   );
 }

@@ -1,4 +1,6 @@
-import { type FarmDatabase, openFarm } from "#db/client";
+import type { FarmDatabase } from "#db/client";
+import { FarmFileRefused } from "#db/file/farm-file-refused";
+import { KeptOpen } from "#db/file/kept-open";
 import { revision } from "#db/journal/journal";
 import { loadSnapshot } from "#db/read/read";
 import type { Problem } from "#lib/domain/problem";
@@ -16,32 +18,56 @@ export class FarmUnreadable extends Error {
   }
 }
 
-type Loaded = { revision: number; snapshot: Snapshot; plans: Map<number, Plan>; bands: Map<number, Band[][]> };
-type Kept = { database?: FarmDatabase; loaded?: Loaded };
+type Loaded = {
+  revision: number;
+  turn?: number;
+  snapshot: Snapshot;
+  plans: Map<number, Plan>;
+  bands: Map<number, Band[][]>;
+};
+type Kept = { file?: KeptOpen; loaded?: Loaded };
 
 /** Kept for the life of the server, across the bundles that Next makes: the open database, and what was read since the last write. */
 const shared: typeof globalThis & { farmKept?: Kept } = globalThis;
 shared.farmKept ??= {};
 const kept = shared.farmKept;
 
-/** The open database of the farm: `FARM_FILE`, or `.data/farm.sqlite` where the app was started. */
-export function farmDatabase(): FarmDatabase {
-  kept.database ??= openFarm(process.env.FARM_FILE ?? ".data/farm.sqlite");
-  return kept.database;
+/**
+ * The open database of the farm: `FARM_FILE`, or `.data/farm.sqlite` where the app was started. Throws FarmFileRefused when the file cannot be
+ * used as it stands; the layout says so in words.
+ */
+export const farmDatabase = (): FarmDatabase => farmFile().database();
+
+/** The farm's file, open or not. */
+export function farmFile(): KeptOpen {
+  kept.file ??= new KeptOpen(process.env.FARM_FILE ?? ".data/farm.sqlite");
+  return kept.file;
 }
 
 function loaded(): Loaded {
   const now = revision(farmDatabase());
-  if (kept.loaded?.revision === now) return kept.loaded;
+  const turn = kept.file?.turn;
+  if (kept.loaded?.revision === now && kept.loaded.turn === turn) return kept.loaded;
   const read = loadSnapshot(farmDatabase());
   if (!read.ok) throw new FarmUnreadable(read.problems);
-  const loaded: Loaded = { revision: now, snapshot: read.parsed, plans: new Map(), bands: new Map() };
+  const loaded: Loaded = { revision: now, turn, snapshot: read.parsed, plans: new Map(), bands: new Map() };
   kept.loaded = loaded;
   return loaded;
 }
 
 /** The farm as it stands, read again only after a write. */
 export const loadFarm = (): Snapshot => loaded().snapshot;
+
+/** Why the farm's file cannot be used as it stands; null when it can. */
+export function fileRefused(): FarmFileRefused | null {
+  try {
+    farmDatabase();
+    return null;
+  } catch (error) {
+    if (error instanceof FarmFileRefused) return error;
+    throw error;
+  }
+}
 
 /** Every row that keeps the farm from being read; none when all is well. */
 export function farmProblems(): readonly Problem[] {

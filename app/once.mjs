@@ -8,10 +8,10 @@ import { dirname, join } from "node:path";
  * since it runs before anything is installed.
  */
 
-/** Runs a program in the project's folder with its output shown; ends the run with a sentence when it fails. */
-export function run(program, parameters, { env = {}, otherwise } = {}) {
+/** Runs a program in the project's folder with its output shown; ends the run with a sentence when it fails, which `alsoWell` is not. */
+export function run(program, parameters, { env = {}, otherwise, alsoWell = 0 } = {}) {
   const { status, error } = spawnSync(program, parameters, { stdio: "inherit", env: { ...process.env, ...env } });
-  if (status === 0) return;
+  if (status === 0 || status === alsoWell) return;
   console.error(`\n${otherwise ?? `${program} ${parameters.join(" ")} failed`}${error ? ` (${error.message})` : ""}`);
   process.exit(status ?? 1);
 }

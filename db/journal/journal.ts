@@ -1,5 +1,6 @@
 import { desc, eq, sql } from "drizzle-orm";
 import type { FarmDatabase } from "#db/client";
+import { refuseUnlessInPlace } from "#db/file/file-place";
 import { isConstraint } from "#db/schema/constraint";
 import { change } from "#db/schema/journal";
 import { putRowsBack, UndoRefused } from "./put-rows-back";
@@ -73,6 +74,7 @@ function record<T>(
 ): Recorded<T> {
   const sqlite = database.$client;
   if (sqlite.inTransaction) throw new RangeError("a change cannot be made inside another one");
+  refuseUnlessInPlace(sqlite);
   sqlite.exec("BEGIN IMMEDIATE");
   try {
     const { id } = database.insert(change).values({ title: "", undoesChangeId }).returning({ id: change.id }).get();
@@ -90,6 +92,8 @@ function record<T>(
     }
     // With nothing touched, a rollback leaves the very same records and does not use up a number.
     sqlite.exec(isTouched ? "COMMIT" : "ROLLBACK");
+    // A file that was taken away between the two has the write, but nobody will ever see it again.
+    refuseUnlessInPlace(sqlite);
     return { changeId: isTouched ? id : null, result };
   } catch (error) {
     if (sqlite.inTransaction) sqlite.exec("ROLLBACK");

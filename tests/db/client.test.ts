@@ -18,7 +18,7 @@ beforeEach(() => {
 afterEach(() => rmSync(folder, { recursive: true, force: true }));
 
 describe("a farm in a file", () => {
-  test("is made with its folder, in WAL mode, with foreign keys on and five seconds of patience", () => {
+  test("is made with its folder, waits for the disk at each commit, with foreign keys on and five seconds of patience", () => {
     const database = openFarm(join(folder, "deep", "down", "farm.sqlite"));
     const pragma = (name: string) => database.$client.pragma(name, { simple: true });
     expect({
@@ -26,7 +26,7 @@ describe("a farm in a file", () => {
       keys: pragma("foreign_keys"),
       busyMs: pragma("busy_timeout"),
       synchronous: pragma("synchronous"),
-    }).toEqual({ journal: "wal", keys: 1, busyMs: 5000, synchronous: 1 });
+    }).toEqual({ journal: "truncate", keys: 1, busyMs: 5000, synchronous: 2 });
     expect(hasFarm(database)).toBe(false);
     closeFarm(database);
   });
@@ -77,7 +77,7 @@ describe("a farm in a file", () => {
   });
 
   test("that is not a database is refused, and is not touched", () => {
-    expect(() => openFarm("package.json")).toThrow("not a database");
+    expect(() => openFarm("package.json")).toThrow("not a farm’s file");
     expect(JSON.parse(readFileSync("package.json", "utf8")).type).toBe("module");
   });
 });
