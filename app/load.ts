@@ -7,6 +7,7 @@ import type { Problem } from "#lib/domain/problem";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { type Plan, plan } from "#lib/plan/road/plan";
 import { type Band, seasonBand } from "#lib/plan/road/season-band";
+import { keepDailyCopies } from "./daily-copies";
 
 /** The farm's records cannot be read as they stand. The layout shows every bad row by name before any page asks for the farm. */
 export class FarmUnreadable extends Error {
@@ -40,7 +41,10 @@ export const farmDatabase = (): FarmDatabase => farmFile().database();
 
 /** The farm's file, open or not. */
 export function farmFile(): KeptOpen {
-  kept.file ??= new KeptOpen(process.env.FARM_FILE ?? ".data/farm.sqlite");
+  if (!kept.file) {
+    kept.file = new KeptOpen(process.env.FARM_FILE ?? ".data/farm.sqlite");
+    keepDailyCopies(kept.file);
+  }
   return kept.file;
 }
 

@@ -2,10 +2,11 @@ import { chmodSync, existsSync, mkdirSync, statSync } from "node:fs";
 import { dirname } from "node:path";
 import Database from "better-sqlite3";
 import { type BetterSQLite3Database, drizzle } from "drizzle-orm/better-sqlite3";
+import { takeCopyNow } from "./copies/take-copy";
 import { FarmFileRefused, refusingFile } from "./file/farm-file-refused";
 import { faultsOf } from "./file/file-faults";
 import { FARM_APPLICATION_ID, readHeader } from "./file/file-header";
-import { standAt } from "./file/file-place";
+import { isInPlace, standAt } from "./file/file-place";
 import { migrateFarm, tablesAge } from "./file/migrate-farm";
 import { settleSideFiles } from "./file/side-files";
 import { installJournal } from "./journal/journal-triggers";
@@ -35,6 +36,8 @@ export function openKeptFarm(file: string): FarmDatabase {
       refuseByContent(sqlite, file);
       // A write that is not kept: a file or folder that cannot be written shows now and not in the middle of a save.
       sqlite.exec("BEGIN IMMEDIATE; CREATE TABLE main.can_be_written (yes); ROLLBACK");
+      keepWhole(sqlite, file);
+      if (tablesAge(sqlite) === "older") takeCopyNow(sqlite, file, "before-migration");
     });
   });
 }
@@ -43,7 +46,7 @@ export function openKeptFarm(file: string): FarmDatabase {
 export function closeFarm({ $client }: FarmDatabase): void {
   try {
     // Takes the emptied journal away, under SQLite's own locks, unless another server needs it.
-    if ($client.open) $client.pragma("journal_mode = DELETE");
+    if ($client.open && isInPlace($client)) $client.pragma("journal_mode = DELETE");
   } catch {
     // Whatever stands in the way of tidying, the file is whole.
   }
@@ -52,7 +55,7 @@ export function closeFarm({ $client }: FarmDatabase): void {
 
 function madeFarm(file: string): FarmDatabase {
   if (file !== ":memory:") mkdirSync(dirname(file), { recursive: true });
-  return refusingFile(file, () => opened(file, () => {}));
+  return refusingFile(file, () => opened(file, (sqlite) => keepWhole(sqlite, file)));
 }
 
 function refuseByHeader(file: string): void {
@@ -74,12 +77,11 @@ function refuseByContent(sqlite: Database.Database, file: string): void {
   if (tablesAge(sqlite) === "newer") throw new FarmFileRefused("newer", file);
 }
 
-function opened(file: string, check: (sqlite: Database.Database) => void): FarmDatabase {
+function opened(file: string, prepare: (sqlite: Database.Database) => void): FarmDatabase {
   const sqlite = new Database(file);
   try {
     sqlite.pragma("busy_timeout = 5000");
-    check(sqlite);
-    keepWhole(sqlite, file);
+    prepare(sqlite);
     const database = drizzle(sqlite);
     migrateFarm(database);
     if (sqlite.pragma("application_id", { simple: true }) !== FARM_APPLICATION_ID)

@@ -1,6 +1,7 @@
 import { existsSync, linkSync, mkdirSync, rmSync } from "node:fs";
 import { dirname } from "node:path";
 import { closeFarm, type FarmDatabase, openFarm } from "#db/client";
+import { copiesFolder, copiesIn } from "#db/copies/copy-name";
 import { FarmFileRefused } from "#db/file/farm-file-refused";
 import { forgetChanges } from "#db/journal/journal";
 import { hasFarm } from "#db/read/read";
@@ -15,6 +16,8 @@ import { startDemoFarm } from "./start-demo-farm";
  */
 function loadDemo(file: string): void {
   if (existsSync(file)) fillKept(file);
+  // Where copies lie there was a farm: a new one in its place would hide that it is gone.
+  else if (copiesIn(copiesFolder(file), file).length > 0) throw new FarmFileRefused("missing", file);
   else makeNew(file);
 }
 

@@ -5,6 +5,7 @@ const TABS = [
   { href: "/farm/recipes", name: "Recipes" },
   { href: "/farm/cooler", name: "Cooler" },
   { href: "/farm/files", name: "Files" },
+  { href: "/farm/copies", name: "Copies" },
   { href: "/farm/history", name: "History" },
 ] as const;
 

@@ -1,4 +1,6 @@
 import type { FarmFileRefused } from "#db/file/farm-file-refused";
+import { farmCopies } from "../copies";
+import { CopyRows } from "../farm/copies/copy-rows";
 import { farmFile } from "../load";
 import { putFileBack } from "./put-file-back-action";
 
@@ -27,6 +29,8 @@ export function FileRefused({ refused: { words, file, detail } }: { refused: Far
           </button>
         </form>
       )}
+      <h2>Copies</h2>
+      <CopyRows copies={farmCopies().copies} />
     </>
   );
 }

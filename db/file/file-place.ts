@@ -25,3 +25,6 @@ export function refuseUnlessInPlace(sqlite: Database): void {
   const place = places.get(sqlite);
   if (place && !isInPlace(sqlite)) throw new FarmFileRefused("moved", place.file);
 }
+
+/** Moves when another connection has written. Source: https://www.sqlite.org/pragma.html#pragma_data_version */
+export const writesOfOthers = (sqlite: Database): number => Number(sqlite.pragma("data_version", { simple: true }));

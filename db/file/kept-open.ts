@@ -3,7 +3,7 @@ import { closeFarm, type FarmDatabase, openKeptFarm } from "#db/client";
 import { FarmFileRefused } from "./farm-file-refused";
 import { faultsOf } from "./file-faults";
 import { type FileHeader, readHeader } from "./file-header";
-import { isInPlace } from "./file-place";
+import { isInPlace, writesOfOthers } from "./file-place";
 import { writeNewFile } from "./write-file";
 
 type Seen = { readonly database: FarmDatabase; stats: Stats; header: FileHeader; foreignWrites: number };
@@ -61,11 +61,8 @@ export class KeptOpen {
 function look(database: FarmDatabase, file: string): Seen {
   const header = readHeader(file);
   if (!header) throw new FarmFileRefused("other-program", file);
-  return { database, stats: statSync(file), header, foreignWrites: foreignWrites(database) };
+  return { database, stats: statSync(file), header, foreignWrites: writesOfOthers(database.$client) };
 }
-
-/** Moves when another connection has written. Source: https://www.sqlite.org/pragma.html#pragma_data_version */
-const foreignWrites = ({ $client }: FarmDatabase): number => Number($client.pragma("data_version", { simple: true }));
 
 /**
  * Whether the open file is still the one at its place, written to by nobody but this tool. A copy that was written over it in place has an
@@ -85,7 +82,7 @@ function isSame(seen: Seen, file: string): boolean {
     header.applicationId !== seen.header.applicationId
   )
     return false;
-  const foreign = foreignWrites(seen.database);
+  const foreign = writesOfOthers(seen.database.$client);
   if (foreign !== seen.foreignWrites && faultsOf(seen.database.$client).length) return false;
   Object.assign(seen, { stats, header, foreignWrites: foreign });
   return true;

@@ -30,6 +30,16 @@ function placed(file: string, bytes: Uint8Array, name: (from: string, to: string
   }
 }
 
+/** Brings to the disk what another has written into the file. */
+export function syncFile(file: string): void {
+  const handle = openSync(file, "r+");
+  try {
+    fsyncSync(handle);
+  } finally {
+    closeSync(handle);
+  }
+}
+
 /** A new name is on the disk only when its folder is. Windows knows no such call. */
 export function syncFolder(folder: string): void {
   if (process.platform === "win32") return;

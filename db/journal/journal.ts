@@ -74,9 +74,10 @@ function record<T>(
 ): Recorded<T> {
   const sqlite = database.$client;
   if (sqlite.inTransaction) throw new RangeError("a change cannot be made inside another one");
-  refuseUnlessInPlace(sqlite);
   sqlite.exec("BEGIN IMMEDIATE");
   try {
+    // Now nobody can put another file there: a restore does so only while it holds the lock.
+    refuseUnlessInPlace(sqlite);
     const { id } = database.insert(change).values({ title: "", undoesChangeId }).returning({ id: change.id }).get();
     sqlite.prepare("INSERT INTO open_change VALUES (?)").run(id);
     const result = work(id);

@@ -27,6 +27,7 @@ const SCREENS = [
   { path: "/farm/winter", heading: /winter/i },
   { path: "/farm/files", heading: /files/i },
   { path: "/farm/cooler", heading: /cooler/i },
+  { path: "/farm/copies", heading: /copies/i },
   { path: "/farm/history", heading: /changes|history/i },
 ];
 

@@ -4,6 +4,7 @@ import { join } from "node:path";
 import Database from "better-sqlite3";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { closeFarm, openFarm } from "#db/client";
+import { copiesFolder, copiesIn } from "#db/copies/copy-name";
 import { latestChanges, revision, undoChange } from "#db/journal/journal";
 import { hasFarm, loadSnapshot, loadWhatIfs } from "#db/read/read";
 import { addBed } from "#db/write/beds";
@@ -63,10 +64,11 @@ describe("a farm in a file", () => {
     closeFarm(other);
   });
 
-  test("that was made before what-ifs could be kept is brought up to date, and loses nothing", () => {
+  test("that was made before what-ifs could be kept is copied, then brought up to date, and loses nothing", () => {
     const file = join(folder, "old.sqlite");
     makeFileOfFirstMigration(file);
     const database = openFarm(file);
+    expect(copiesIn(copiesFolder(file), file).map(({ reason }) => reason)).toEqual(["before-migration"]);
     const { beds, farm } = kept(database);
     expect(farm.name).toBe("Old Hollow");
     expect(beds.map(({ name }) => name)).toEqual(["D1"]);

@@ -1,9 +1,10 @@
 import { spawnSync } from "node:child_process";
-import { mkdtempSync, rmSync } from "node:fs";
+import { existsSync, mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, expect, test } from "vitest";
 import { closeFarm, openFarm } from "#db/client";
+import { takeCopy } from "#db/copies/take-copy";
 import { hasFarm, loadSnapshot } from "#db/read/read";
 import { demoFiles, readDemoSheets } from "#demo/demo-sheets";
 import { startDemoFarm } from "#demo/start-demo-farm";
@@ -39,6 +40,19 @@ test("the script puts the farm of the season ahead into a new file, and leaves a
   expect(second.lines).toHaveLength(1);
   expect(second.lines[0]).toContain("already");
   expect(readBack()).toEqual(read);
+});
+
+test("where copies of a farm lie and the farm does not, no other farm is made in its place", async () => {
+  const file = join(folder, "lost", "farm.sqlite");
+  loadDemo(file, "2028-02-10");
+  const database = openFarm(file);
+  await takeCopy(database.$client, file, "daily");
+  closeFarm(database);
+  rmSync(file);
+  const { status, stderr } = loadDemo(file, "2028-02-10");
+  expect(status).toBe(3);
+  expect(stderr).toContain("not where it was");
+  expect(existsSync(file)).toBe(false);
 });
 
 test("sheets with problems are refused with all of them, each at its place, and nothing is left behind", () => {
