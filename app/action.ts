@@ -1,12 +1,16 @@
+import { createHash } from "node:crypto";
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import { z } from "zod";
 import type { FarmDatabase } from "#db/client";
+import { FarmFileRefused } from "#db/file/farm-file-refused";
+import { SaveRefused, type Saving, saving } from "#db/journal/saving";
 import type { Parsed, Problem } from "#lib/domain/problem";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { farmDatabase, loadFarm } from "./load";
 import { type FormAction, SAVED } from "./ui/form-state";
 import { FormValues } from "./ui/form-values";
+import { REVISION, SAVE_KEY } from "./ui/sending";
 
 /** What a form says, parsed: a schema over its fields as they are named, or a reader where that is not enough. */
 export type Reader<T> = z.ZodType<T> | ((values: FormValues, farm: Snapshot) => Parsed<T>);
@@ -20,8 +24,7 @@ type Write<T, R> = (database: FarmDatabase, content: T, farm: Snapshot) => Outco
 /** The page to open after a write; null stays where the form is. */
 type Next<T, R> = (result: R, content: T) => string | null;
 
-const NOT_WRITTEN =
-  "something went wrong, and nothing was saved. Try again; if it stays so, look whether the disk of the farm’s computer is full";
+const NOT_WRITTEN = "something went wrong in the tool, and nothing was saved. Its own window says more";
 
 /**
  * A server action: reads the form, refuses it or writes it, and makes every page again. Whatever is refused comes back as a problem at its
@@ -32,27 +35,47 @@ export const action =
   <T, R = unknown>(schema: Reader<T>, write: Write<T, R>, next: Next<T, R> = () => null): FormAction =>
   async (_, form) => {
     const values = new FormValues(form);
-    const outcome = carriedOut(values, schema, write, next);
+    const outcome = carriedOut(values, saveOf(form), schema, write, next);
     if (outcome.ok || outcome.isBehind) revalidatePath("/", "layout");
-    if (!outcome.ok) return values.refused(outcome.problems);
+    if (!outcome.ok) return { ...values.refused(outcome.problems), isBehind: outcome.isBehind };
     if (outcome.opens !== null) redirect(outcome.opens);
     return SAVED;
   };
 
-function carriedOut<T, R>(values: FormValues, schema: Reader<T>, write: Write<T, R>, next: Next<T, R>) {
+function carriedOut<T, R>(values: FormValues, save: Saving, schema: Reader<T>, write: Write<T, R>, next: Next<T, R>) {
   try {
     const farm = loadFarm();
     const read = schema instanceof z.ZodType ? values.parse(schema, values.all()) : schema(values, farm);
     if (!read.ok) return { ...read, isBehind: false } as const;
-    const written = write(farmDatabase(), read.parsed, farm);
+    const database = farmDatabase();
+    const written = saving(database, save, () => write(database, read.parsed, farm));
     return written.ok
       ? ({ ok: true, opens: next(written.result, read.parsed) } as const)
       : ({ ...written, isBehind: true } as const);
   } catch (error) {
+    if (error instanceof SaveRefused) return { ok: false, problems: error.problems, isBehind: true } as const;
     console.error(error);
+    // What is wrong with the file says itself what that means for this save.
+    if (error instanceof FarmFileRefused)
+      return { ok: false, problems: [{ place: "", message: error.message }], isBehind: false } as const;
     return { ok: false, problems: [{ place: "", message: NOT_WRITTEN }], isBehind: false } as const;
   }
 }
+
+/** How a form was sent: by which key, and of which revision of the farm its page was made. */
+function saveOf(form: FormData): Saving {
+  const fields = [...form].filter(([name]) => !name.startsWith("$"));
+  return {
+    key: textOf(form, SAVE_KEY) || null,
+    fingerprint: createHash("sha256").update(JSON.stringify(fields)).digest("base64"),
+    seenRevision: /^\d{1,15}$/.test(textOf(form, REVISION)) ? Number(textOf(form, REVISION)) : null,
+  };
+}
+
+const textOf = (form: FormData, name: string): string => {
+  const value = form.get(name);
+  return typeof value === "string" ? value.slice(0, 100) : "";
+};
 
 /** A refusal with one problem. */
 export const refusal = (place: string, message: string): Refused => ({ ok: false, problems: [{ place, message }] });

@@ -13,10 +13,12 @@ import "./dates/dates.css";
 import "./keep-or-dig/keep-or-dig.css";
 import "./keep-or-dig/worksheet/worksheet.css";
 import "./look/print.css";
+import { revision } from "#db/journal/journal";
 import { FileRefused } from "./frame/file-refused";
 import { LastChange } from "./frame/last-change";
 import { Unreadable } from "./frame/unreadable";
-import { farmProblems, fileRefused } from "./load";
+import { farmDatabase, farmProblems, fileRefused } from "./load";
+import { OfRevision } from "./ui/farm-revision.client";
 import { Nav } from "./ui/nav.client";
 
 export const metadata: Metadata = {
@@ -62,9 +64,9 @@ function Readable({ children }: { children: ReactNode }) {
   const problems = farmProblems();
   if (problems.length > 0) return <Unreadable problems={problems} />;
   return (
-    <>
+    <OfRevision revision={revision(farmDatabase())}>
       <LastChange />
       {children}
-    </>
+    </OfRevision>
   );
 }

@@ -8,6 +8,8 @@ export type FormState = {
   readonly outcome: "fresh" | "saved" | "refused";
   readonly typed: Readonly<Record<string, readonly string[]>> | null;
   readonly problems: readonly Problem[];
+  /** Others have saved since the page was made: it was made again, and the next save is of what it shows now. */
+  readonly isBehind?: boolean;
 };
 
 export type FormAction = (before: FormState, form: FormData) => Promise<FormState>;
@@ -22,5 +24,9 @@ export const SAVED: FormState = { outcome: "saved", typed: null, problems: [] };
 export const unanswered = (before: FormState): FormState => ({ ...before, outcome: "refused", problems: NO_ANSWER });
 
 const NO_ANSWER = [
-  { place: "", message: "no answer came from the farm’s computer: look whether it is on, then send it again" },
+  {
+    place: "",
+    message:
+      "no answer came from the farm’s computer, so it is not known whether this was saved: look whether it is on, then send it again; what was saved already is not saved twice",
+  },
 ];

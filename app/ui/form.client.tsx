@@ -5,12 +5,14 @@ import {
   type FormEvent,
   type ReactNode,
   useActionState,
+  useContext,
   useEffect,
   useId,
   useRef,
   useState,
   useTransition,
 } from "react";
+import { FarmRevision } from "./farm-revision.client";
 import { FormContext } from "./form-context.client";
 import { type FormAction, type FormState, FRESH, unanswered } from "./form-state";
 import { Refusal } from "./refusal.client";
@@ -21,7 +23,7 @@ type Props = {
   /** The words of the button; left out where the children bring buttons of their own. */
   submit?: string;
   hidden?: Readonly<Record<string, string | number>>;
-  /** The last change of the farm when what the form shows was read. */
+  /** The last change of the farm when what the form shows was read; that of the page where the form keeps nothing longer than the page. */
   revision?: number;
   children?: ReactNode;
   /** Beside the button. */
@@ -32,11 +34,14 @@ type Props = {
 };
 
 /**
- * A form that a server action takes or refuses. When it is refused, or cannot be sent, nothing was written: each problem stands beside its
+ * A form that a server action takes or refuses. When it is refused nothing was written, and when no answer
+ * comes it may be sent again, since one filled form is written once: each problem stands beside its
  * field and in a list at the top, the first wrong field takes the focus, and what was typed stays.
  */
 export function Form({ action, submit, hidden = {}, revision, children, beside, label, isQuiet = false }: Props) {
   const { state, dispatch, isPending, send, forget } = useSending(action);
+  const pageRevision = useContext(FarmRevision);
+  const seen = state.isBehind ? pageRevision : (revision ?? pageRevision);
   const [labels] = useState(() => new Map<string, string>());
   const form = useRef<HTMLFormElement>(null);
   const formId = useId();
@@ -51,7 +56,7 @@ export function Form({ action, submit, hidden = {}, revision, children, beside, 
         {Object.entries(hidden).map(([name, value]) => (
           <input key={name} type="hidden" name={name} value={value} />
         ))}
-        {revision !== undefined && <input type="hidden" name={REVISION} value={revision} />}
+        {seen !== null && <input type="hidden" name={REVISION} value={seen} />}
         {state.outcome === "refused" && <Refusal formId={formId} labels={labels} problems={state.problems} />}
         {children}
         <div className="actions">

@@ -21,7 +21,7 @@ export function installJournal(sqlite: Database): void {
 function farmTables(sqlite: Database): string[] {
   return sqlite
     .prepare<[], string>(
-      `SELECT name FROM main.sqlite_schema WHERE type = 'table' AND name NOT IN ('change', 'change_row')
+      `SELECT name FROM main.sqlite_schema WHERE type = 'table' AND name NOT IN ('change', 'change_row', 'save_key')
         AND name NOT GLOB 'sqlite_*' AND name NOT GLOB '__drizzle_*' ORDER BY name`,
     )
     .pluck()

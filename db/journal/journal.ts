@@ -1,9 +1,11 @@
 import { desc, eq, sql } from "drizzle-orm";
 import type { FarmDatabase } from "#db/client";
+import { refusingFile } from "#db/file/farm-file-refused";
 import { refuseUnlessInPlace } from "#db/file/file-place";
 import { isConstraint } from "#db/schema/constraint";
 import { change } from "#db/schema/journal";
 import { putRowsBack, UndoRefused } from "./put-rows-back";
+import { landed, settleSaving, takeSaving } from "./saving";
 
 const CHANGES_KEPT = 200;
 
@@ -66,7 +68,15 @@ export function revision(database: FarmDatabase): number {
   return newest?.seq ?? 0;
 }
 
-function record<T>(
+/** A full disk, a lock that does not go, a disk that fails: in words, and with every row as it was. */
+const record = <T>(
+  database: FarmDatabase,
+  title: string | ((result: T) => string),
+  undoesChangeId: number | null,
+  work: (changeId: number) => T,
+): Recorded<T> => refusingFile(database.$client.name, () => recordInOne(database, title, undoesChangeId, work));
+
+function recordInOne<T>(
   database: FarmDatabase,
   title: string | ((result: T) => string),
   undoesChangeId: number | null,
@@ -74,10 +84,16 @@ function record<T>(
 ): Recorded<T> {
   const sqlite = database.$client;
   if (sqlite.inTransaction) throw new RangeError("a change cannot be made inside another one");
+  const save = takeSaving(sqlite);
   sqlite.exec("BEGIN IMMEDIATE");
   try {
     // Now nobody can put another file there: a restore does so only while it holds the lock.
     refuseUnlessInPlace(sqlite);
+    const before = save && landed(sqlite, save);
+    if (before) {
+      sqlite.exec("ROLLBACK");
+      return { changeId: before.changeId, result: before.result as T };
+    }
     const { id } = database.insert(change).values({ title: "", undoesChangeId }).returning({ id: change.id }).get();
     sqlite.prepare("INSERT INTO open_change VALUES (?)").run(id);
     const result = work(id);
@@ -85,6 +101,7 @@ function record<T>(
     sqlite.exec("DELETE FROM open_change");
     const isTouched = sqlite.prepare("SELECT 1 FROM change_row WHERE change_id = ? LIMIT 1").get(id) !== undefined;
     if (isTouched) {
+      if (save) settleSaving(sqlite, save, id, result);
       const words = typeof title === "string" ? title : title(result);
       database.update(change).set({ title: words }).where(eq(change.id, id)).run();
       database.$client

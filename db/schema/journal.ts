@@ -28,3 +28,11 @@ export const changeRow = sqliteTable(
     ...checks("change_row", holds("says_something", "before_json IS NOT NULL OR after_json IS NOT NULL")),
   ],
 );
+
+/** A save that has landed: the key of the form that was sent, a mark of its content, the change, and what was answered. */
+export const saveKey = sqliteTable("save_key", {
+  key: text("key").primaryKey(),
+  fingerprint: text("fingerprint").notNull(),
+  changeId: integer("change_id").notNull(),
+  resultJson: text("result_json").notNull(),
+});

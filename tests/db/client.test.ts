@@ -105,7 +105,7 @@ test("the tables hold exactly the words of the domain, and nothing more", () => 
       [
         ...["farm", "crop", "variety", "bloom_curve", "recipe", "recipe_line", "bed", "planting", "cooler_stock"],
         ...["booking", "booking_piece", "booking_stem_line", "booking_unacceptable_crop", "what_if"],
-        ...["change", "change_row"],
+        ...["change", "change_row", "save_key"],
       ].sort(),
     );
   });

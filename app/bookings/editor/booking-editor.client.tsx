@@ -12,6 +12,7 @@ import { PasteRows } from "./paste-rows.client";
 import { PieceLines } from "./piece-lines.client";
 import { StemLines } from "./stem-lines.client";
 import { useCoverage } from "./use-coverage.client";
+import { useRevisionRead } from "./use-revision-read.client";
 
 type Props = { bookingId: number | null; form: BookingForm; choices: Choices };
 
@@ -20,6 +21,7 @@ const STATUS_OPTIONS = STATUSES.map((status) => ({ value: status, label: status 
 /** The booking form. Coverage is asked for with every keystroke; the form is sent as it stands here, in one field. */
 export function BookingEditor({ bookingId, form: initial, choices }: Props) {
   const [form, setForm] = useState(initial);
+  const revision = useRevisionRead(initial, form);
   const answer = useCoverage(form, bookingId);
   const set = (part: Partial<BookingForm>) => setForm((before) => ({ ...before, ...part }));
   return (
@@ -33,6 +35,7 @@ export function BookingEditor({ bookingId, form: initial, choices }: Props) {
         </a>
       }
       label="The booking"
+      revision={revision}
     >
       <div className="fields">
         <TextField name="client" label="Client" value={form.client} onChange={(client) => set({ client })} />

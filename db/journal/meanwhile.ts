@@ -1,0 +1,45 @@
+import type { Database } from "better-sqlite3";
+
+type Other = {
+  readonly title: string;
+  readonly made_at: string;
+  readonly table_name: string;
+  readonly before_json: string | null;
+  readonly after_json: string | null;
+};
+
+/**
+ * What others have written, since `seenRevision`, into rows that the change `changeId` touches: each row in words, with what stood there and
+ * what they made of it. Empty when nobody did.
+ */
+export function changedMeanwhile(sqlite: Database, seenRevision: number, changeId: number): string[] {
+  const others = sqlite
+    .prepare<[number, number, number], Other>(
+      `SELECT DISTINCT title, made_at, table_name, before_json, after_json, theirs.id
+        FROM change_row AS theirs JOIN change ON change.id = theirs.change_id
+        WHERE theirs.change_id > ? AND theirs.change_id < ? AND EXISTS (
+          SELECT 1 FROM change_row AS mine
+          WHERE mine.change_id = ? AND mine.table_name = theirs.table_name AND mine.row_id = theirs.row_id)
+        ORDER BY theirs.id`,
+    )
+    .all(seenRevision, changeId, changeId);
+  return others.map(
+    ({ title, made_at, table_name, before_json, after_json }) =>
+      `saved meanwhile, ${made_at.slice(11, 16)} UTC, “${title}”: ${inWords(table_name)} ${difference(before_json, after_json)}`,
+  );
+}
+
+const inWords = (name: string): string => name.replaceAll("_", " ");
+
+function difference(beforeJson: string | null, afterJson: string | null): string {
+  if (beforeJson === null) return "was added";
+  if (afterJson === null) return "was removed";
+  const before: Record<string, unknown> = JSON.parse(beforeJson);
+  const after: Record<string, unknown> = JSON.parse(afterJson);
+  return Object.keys(after)
+    .filter((column) => before[column] !== after[column])
+    .map((column) => `${inWords(column)} was ${shown(before[column])} and is now ${shown(after[column])}`)
+    .join(", ");
+}
+
+const shown = (cell: unknown): string => (cell === null || cell === "" ? "empty" : `“${cell}”`);

@@ -1,0 +1,127 @@
+import { describe, expect, test } from "vitest";
+import { closeFarm, type FarmDatabase, openFarm } from "#db/client";
+import { latestChanges, revision, undoChange } from "#db/journal/journal";
+import { SaveRefused, type Saving, saving } from "#db/journal/saving";
+import { addBed, updateBed } from "#db/write/beds";
+import { addBooking, updateBooking } from "#db/write/bookings";
+import { bed, booking, focal } from "../small-farm";
+import { makeFile, withFolder } from "./farm-in-file";
+import { changeOf, done, kept, withFarm } from "./kept-farm";
+
+const sent = (parts: Partial<Saving> = {}): Saving => ({
+  key: null,
+  fingerprint: "same",
+  seenRevision: null,
+  ...parts,
+});
+const refusedWords = (work: () => unknown): string => {
+  try {
+    work();
+  } catch (error) {
+    if (error instanceof SaveRefused) return error.message;
+    throw error;
+  }
+  return "";
+};
+const rename = (database: FarmDatabase, name: string, save: Saving) =>
+  saving(database, save, () => updateBed(database, 1, bed({ id: 1, name })));
+
+describe("a save that is sent twice because no answer came", () => {
+  test("is written once, and the second try is answered as the first was", () =>
+    withFarm((database) => {
+      const add = () => saving(database, sent({ key: "k1" }), () => addBed(database, bed({ id: 0, name: "E1" })));
+      const first = add();
+      const reached = revision(database);
+      expect(add()).toEqual(first);
+      expect(revision(database)).toBe(reached);
+      expect(kept(database).beds.filter(({ name }) => name === "E1")).toHaveLength(1);
+    }));
+
+  test("is known to another server on the same file", () =>
+    withFolder((file) => {
+      makeFile(file);
+      const [one, other] = [openFarm(file), openFarm(file)];
+      const add = (database: FarmDatabase) =>
+        saving(database, sent({ key: "k1" }), () => addBooking(database, booking({ id: 9, client: "Nine" })));
+      expect(add(other)).toEqual(add(one));
+      expect(kept(one).bookings.filter(({ client }) => client === "Nine")).toHaveLength(1);
+      closeFarm(one);
+      closeFarm(other);
+    }));
+
+  test("with another content is refused, and says that the first landed", () =>
+    withFarm((database) => {
+      done(rename(database, "E1", sent({ key: "k1" })));
+      expect(refusedWords(() => rename(database, "E2", sent({ key: "k1", fingerprint: "other" })))).toContain(
+        "saved after all",
+      );
+      expect(kept(database).beds[0].name).toBe("E1");
+    }));
+
+  test("that was refused or failed has no key: its second try is written", () =>
+    withFarm((database) => {
+      const twice = () => saving(database, sent({ key: "k1" }), () => addBed(database, bed({ id: 0, name: "D2" })));
+      expect(twice().ok).toBe(false);
+      done(rename(database, "E1", sent({ key: "k1" })));
+      expect(kept(database).beds[0].name).toBe("E1");
+    }));
+
+  test("is forgotten after a thousand changes, so that the file does not grow with every save", () =>
+    withFarm((database) => {
+      for (let count = 0; count < 1010; count++) done(rename(database, `R${count}`, sent({ key: `k${count}` })));
+      expect(database.$client.prepare("SELECT count(*) FROM save_key").pluck().get()).toBe(1000);
+    }));
+});
+
+describe("a save over what somebody else has saved since the page was made", () => {
+  test("is refused with both told, and nothing is overwritten", () =>
+    withFarm((database) => {
+      const seenRevision = revision(database);
+      done(updateBed(database, 1, bed({ id: 1, name: "Theirs" })));
+      const words = refusedWords(() => rename(database, "Mine", sent({ seenRevision })));
+      expect(words).toContain("“changed bed Theirs”");
+      expect(words).toContain("name was “D1” and is now “Theirs”");
+      expect(kept(database).beds[0].name).toBe("Theirs");
+    }));
+
+  test("is written once the page has been made again", () =>
+    withFarm((database) => {
+      done(updateBed(database, 1, bed({ id: 1, name: "Theirs" })));
+      done(rename(database, "Mine", sent({ seenRevision: revision(database) })));
+      expect(kept(database).beds[0].name).toBe("Mine");
+    }));
+
+  test("is no matter when other rows were changed, or when both say the same", () =>
+    withFarm((database) => {
+      const seenRevision = revision(database);
+      done(updateBed(database, 2, bed({ id: 2, name: "Other" })));
+      done(rename(database, "Mine", sent({ seenRevision })));
+      done(rename(database, "Mine", sent({ seenRevision })));
+      expect(kept(database).beds.map(({ name }) => name)).toEqual(["Mine", "Other"]);
+    }));
+
+  test("is noticed in the lines of a booking too, and after an undo", () =>
+    withFarm((database) => {
+      const seenRevision = revision(database);
+      const theirs = changeOf(updateBooking(database, 2, booking({ id: 2, status: "held", stemLines: focal(7) })));
+      const mine = (seen: number) => () =>
+        saving(database, sent({ seenRevision: seen }), () =>
+          updateBooking(database, 2, booking({ id: 2, status: "held", stemLines: focal(9) })),
+        );
+      expect(refusedWords(mine(seenRevision))).toContain("booking stem line");
+      const before = revision(database);
+      expect(undoChange(database, theirs).ok).toBe(true);
+      expect(refusedWords(mine(before))).toContain("took back");
+    }));
+
+  test("cannot be told from a page older than the journal, and is refused", () =>
+    withFarm((database) => {
+      const seenRevision = revision(database);
+      for (let count = 0; count < 201; count++) done(updateBed(database, 2, bed({ id: 2, name: `R${count}` })));
+      expect(latestChanges(database, 300)).toHaveLength(200);
+      expect(refusedWords(() => rename(database, "Mine", sent({ seenRevision })))).toContain("no longer listed");
+      expect(refusedWords(() => rename(database, "Mine", sent({ seenRevision: 9_999 })))).toContain(
+        "copy was put back",
+      );
+    }));
+});
