@@ -1,4 +1,4 @@
-import { chmodSync, existsSync, mkdirSync, statSync } from "node:fs";
+import { chmodSync, mkdirSync, statSync } from "node:fs";
 import { dirname } from "node:path";
 import Database from "better-sqlite3";
 import { type BetterSQLite3Database, drizzle } from "drizzle-orm/better-sqlite3";
@@ -23,7 +23,8 @@ const OWNER_ONLY = 0o600;
  * is left as it is: throws FarmFileRefused, which says in words what it is and what mends it.
  */
 export function openFarm(file: string): FarmDatabase {
-  if (file === ":memory:" || !existsSync(file)) return madeFarm(file);
+  const isThere = () => statSync(file, { throwIfNoEntry: false }) !== undefined;
+  if (file === ":memory:" || !refusingFile(file, isThere)) return madeFarm(file);
   return openKeptFarm(file);
 }
 
@@ -54,8 +55,10 @@ export function closeFarm({ $client }: FarmDatabase): void {
 }
 
 function madeFarm(file: string): FarmDatabase {
-  if (file !== ":memory:") mkdirSync(dirname(file), { recursive: true });
-  return refusingFile(file, () => opened(file, (sqlite) => keepWhole(sqlite, file)));
+  return refusingFile(file, () => {
+    if (file !== ":memory:") mkdirSync(dirname(file), { recursive: true });
+    return opened(file, (sqlite) => keepWhole(sqlite, file));
+  });
 }
 
 function refuseByHeader(file: string): void {
@@ -94,6 +97,9 @@ function opened(file: string, prepare: (sqlite: Database.Database) => void): Far
     return database;
   } catch (error) {
     sqlite.close();
+    // Of a statement of ours in tables of ours, SQLite can only find wrong what the file has made of them.
+    if (error instanceof Database.SqliteError && error.code === "SQLITE_ERROR")
+      throw new FarmFileRefused("damaged", file, error.message);
     throw error;
   }
 }

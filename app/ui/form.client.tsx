@@ -1,6 +1,7 @@
 "use client";
 
-import { unstable_rethrow } from "next/navigation";
+import { isRedirectError } from "next/dist/client/components/redirect-error";
+import { unstable_rethrow, usePathname } from "next/navigation";
 import {
   type FormEvent,
   type ReactNode,
@@ -15,6 +16,7 @@ import {
 import { FarmRevision } from "./farm-revision.client";
 import { FormContext } from "./form-context.client";
 import { type FormAction, type FormState, FRESH, unanswered } from "./form-state";
+import { forgetTyping, KeptTyping, keepTyping, type Typed, typedIn } from "./kept-typing.client";
 import { Refusal } from "./refusal.client";
 import { REVISION, SAVE_KEY } from "./sending";
 
@@ -31,6 +33,8 @@ type Props = {
   /** What a screen reader calls the form. */
   label?: string;
   isQuiet?: boolean;
+  /** Where the caller keeps what is typed: takes what this browser had kept of it. */
+  onRefill?: (typed: Typed) => void;
 };
 
 /**
@@ -38,8 +42,10 @@ type Props = {
  * comes it may be sent again, since one filled form is written once: each problem stands beside its
  * field and in a list at the top, the first wrong field takes the focus, and what was typed stays.
  */
-export function Form({ action, submit, hidden = {}, revision, children, beside, label, isQuiet = false }: Props) {
-  const { state, dispatch, isPending, send, forget } = useSending(action);
+export function Form(props: Props) {
+  const { action, submit, hidden = {}, revision, children, beside, label, isQuiet = false, onRefill } = props;
+  const place = usePlace(props);
+  const { state, dispatch, isPending, send, forget } = useSending(action, place);
   const pageRevision = useContext(FarmRevision);
   const seen = state.isBehind ? pageRevision : (revision ?? pageRevision);
   const [labels] = useState(() => new Map<string, string>());
@@ -50,9 +56,28 @@ export function Form({ action, submit, hidden = {}, revision, children, beside, 
     const wrong = form.current?.querySelector<HTMLElement>("[aria-invalid=true]");
     (wrong ?? form.current?.querySelector<HTMLElement>("[role=alert]"))?.focus();
   }, [state]);
+  const hiddenNames = onRefill ? [] : Object.keys(hidden);
+  const keep = () => {
+    if (form.current) keepTyping(place, typedIn(form.current, hiddenNames));
+  };
+  // What a caller keeps reaches the form with the next drawing of it.
+  const keepSoon = () => setTimeout(keep);
+  const keepAndSend = (event: FormEvent<HTMLFormElement>) => {
+    keep();
+    send(event);
+  };
   return (
     <FormContext value={{ formId, state, labels, isPending, forget }}>
-      <form ref={form} action={dispatch} onSubmit={send} noValidate aria-label={label} className="kit">
+      <form
+        ref={form}
+        action={dispatch}
+        onSubmit={keepAndSend}
+        onInput={keepSoon}
+        noValidate
+        aria-label={label}
+        className="kit"
+      >
+        <KeptTyping form={form} place={place} hidden={hiddenNames} onRefill={onRefill} />
         {Object.entries(hidden).map(([name, value]) => (
           <input key={name} type="hidden" name={name} value={value} />
         ))}
@@ -79,7 +104,7 @@ export function Form({ action, submit, hidden = {}, revision, children, beside, 
  * Sends a form by hand, since a form that React sends is emptied afterwards and one that cannot be sent is lost. Before scripts arrive the
  * browser sends it itself, and `posted` is the answer to that.
  */
-function useSending(action: FormAction) {
+function useSending(action: FormAction, place: string) {
   const [posted, dispatch] = useActionState(action, FRESH);
   const [answered, setAnswered] = useState<FormState | null>(null);
   const [isPending, startSending] = useTransition();
@@ -93,8 +118,9 @@ function useSending(action: FormAction) {
     saveKey.current ||= newKey();
     filled.set(SAVE_KEY, saveKey.current);
     startSending(async () => {
-      const answer = await answerOf(action, state, filled);
+      const answer = await answerOf(action, state, filled, place);
       if (answer) saveKey.current = "";
+      if (answer?.outcome === "saved") forgetTyping(place);
       setAnswered(answer ?? unanswered(state));
     });
   };
@@ -102,14 +128,22 @@ function useSending(action: FormAction) {
 }
 
 /** Null when none came. */
-async function answerOf(action: FormAction, before: FormState, form: FormData): Promise<FormState | null> {
+async function answerOf(action: FormAction, before: FormState, form: FormData, place: string) {
   try {
     return await action(before, form);
   } catch (error) {
-    // The page to open next comes as an error too.
+    // The page to open next comes as an error too: then the form was saved.
+    if (isRedirectError(error)) forgetTyping(place);
     unstable_rethrow(error);
     return null;
   }
+}
+
+/** By what this browser knows the form again: its page, its name and the records that it is about. */
+function usePlace({ label, submit, hidden = {} }: Props): string {
+  const path = usePathname();
+  const ids = Object.values(hidden).filter((id) => String(id).length < 40);
+  return [path, label ?? submit, ...ids].join(" ");
 }
 
 /** Long enough that no two forms ever have the same; drawn here because `randomUUID` is not there on a farm's own network without https. */

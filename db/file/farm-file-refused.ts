@@ -103,16 +103,25 @@ export function refusingFile<T>(file: string, work: () => T): T {
   try {
     return work();
   } catch (error) {
-    if (!(error instanceof SqliteError)) throw error;
-    const state = stateOfCode(error.code);
-    throw state === null ? error : new FarmFileRefused(state, file, error.message);
+    const state = stateOf(error);
+    throw state === null ? error : new FarmFileRefused(state, file, error instanceof Error ? error.message : "");
   }
 }
 
-/** The state that a result code tells of; null for those that speak of a row or a statement. Source: https://www.sqlite.org/rescode.html */
-function stateOfCode(code: string): FileState | null {
-  const [, name] = /^SQLITE_([A-Z]+)/.exec(code) ?? [];
+/**
+ * The state that a result code of SQLite or of the system tells of; null for those that speak of a row or a statement.
+ * Source: https://www.sqlite.org/rescode.html
+ */
+function stateOf(error: unknown): FileState | null {
+  if (!(error instanceof Error) || !("code" in error)) return null;
+  const name = error instanceof SqliteError ? /^SQLITE_([A-Z]+)/.exec(error.code)?.[1] : error.code;
   const states: Readonly<Record<string, FileState>> = {
+    EACCES: "read-only",
+    EPERM: "read-only",
+    EROFS: "read-only",
+    ENOSPC: "disk-full",
+    EDQUOT: "disk-full",
+    EIO: "disk-failing",
     BUSY: "locked",
     LOCKED: "locked",
     READONLY: "read-only",
@@ -123,5 +132,5 @@ function stateOfCode(code: string): FileState | null {
     FULL: "disk-full",
     IOERR: "disk-failing",
   };
-  return states[name] ?? null;
+  return states[String(name)] ?? null;
 }

@@ -71,7 +71,7 @@ describe("a farm's file", () => {
       expect(bedsIn(file)).toEqual(["D1", "D2"]);
     }));
 
-  test("with a flipped byte is either read as it was or refused as damaged, never something else", () =>
+  test("with a flipped byte opens or is refused as damaged, and never ends the tool", () =>
     withFolder((file, _folder) => {
       makeFile(file);
       const whole = readFileSync(file);

@@ -36,6 +36,7 @@ export function BookingEditor({ bookingId, form: initial, choices }: Props) {
       }
       label="The booking"
       revision={revision}
+      onRefill={(typed) => setForm({ ...initial, ...JSON.parse(typed.booking[0]) })}
     >
       <div className="fields">
         <TextField name="client" label="Client" value={form.client} onChange={(client) => set({ client })} />

@@ -1,0 +1,22 @@
+import { fileStates } from "./file-states";
+import { kills } from "./kills";
+import type { Part } from "./part";
+
+/** `npm run trust [-- part]`: what the tool promises of the farm's records, tried by force. Bounded in count and time, on this machine alone. */
+
+const PARTS: Readonly<Record<string, Part>> = { kills, "file-states": fileStates };
+
+const asked = process.argv[2];
+const scale = Number(process.env.TRUST_SCALE ?? 1);
+let faultCount = 0;
+for (const [name, part] of Object.entries(PARTS)) {
+  if (asked !== undefined && asked !== name) continue;
+  const started = performance.now();
+  const { title, lines, faults } = await part(scale);
+  console.log(`\n${title} (${((performance.now() - started) / 1000).toFixed(0)} s)`);
+  for (const line of lines) console.log(`  ${line}`);
+  for (const fault of faults) console.log(`  FAULT ${fault}`);
+  faultCount += faults.length;
+}
+console.log(faultCount === 0 ? "\nNo fault." : `\n${faultCount} faults.`);
+process.exitCode = faultCount === 0 ? 0 : 1;
