@@ -7,6 +7,7 @@ import { FarmFileRefused, refusingFile } from "./file/farm-file-refused";
 import { faultsOf } from "./file/file-faults";
 import { FARM_APPLICATION_ID, readHeader } from "./file/file-header";
 import { isInPlace, standAt } from "./file/file-place";
+import { giveBackRoom } from "./file/give-back-room";
 import { migrateFarm, tablesAge } from "./file/migrate-farm";
 import { settleSideFiles } from "./file/side-files";
 import { installJournal } from "./journal/journal-triggers";
@@ -39,6 +40,7 @@ export function openKeptFarm(file: string): FarmDatabase {
       sqlite.exec("BEGIN IMMEDIATE; CREATE TABLE main.can_be_written (yes); ROLLBACK");
       keepWhole(sqlite, file);
       if (tablesAge(sqlite) === "older") takeCopyNow(sqlite, file, "before-migration");
+      giveBackRoom(sqlite);
     });
   });
 }

@@ -72,7 +72,11 @@ function today(): Day {
 }
 
 try {
-  loadDemo(process.argv[2] ?? process.env.FARM_FILE ?? ".data/farm.sqlite");
+  const named = process.argv[2] ?? process.env.FARM_FILE;
+  // A folder that somebody named and that is not there is a stick that was taken out, or a slip.
+  if (process.argv[2] === undefined && named !== undefined && !existsSync(dirname(named)))
+    throw new FarmFileRefused("missing", named, "Its folder is not there either.");
+  loadDemo(named ?? ".data/farm.sqlite");
 } catch (error) {
   if (!(error instanceof FarmFileRefused)) throw error;
   console.error(error.message);

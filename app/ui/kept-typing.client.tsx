@@ -40,7 +40,10 @@ export function KeptTyping({ form, place, hidden, onRefill }: Props) {
   useEffect(() => {
     const typed = inStorage((storage) => JSON.parse(storage.getItem(KEY_START + place) ?? "null"));
     if (!form.current || !isTyped(typed)) return;
-    if (JSON.stringify(typed) !== JSON.stringify(typedIn(form.current, hiddenNames.split(",")))) setKept(typed);
+    if (JSON.stringify(typed) === JSON.stringify(typedIn(form.current, hiddenNames.split(",")))) return;
+    setKept(typed);
+    // Of no use where it cannot be seen.
+    form.current.closest("details")?.setAttribute("open", "");
   }, [form, place, hiddenNames]);
   if (kept === null) return null;
   const end = (isWanted: boolean) => () => {

@@ -1,6 +1,7 @@
 import type { Copy, CopyReason } from "#db/copies/copy-name";
 import { Form } from "../../ui/form.client";
-import { countOf } from "../../ui/numbers";
+import { inWholes } from "../../ui/numbers";
+import { Table } from "../../ui/table";
 import { restore } from "./copy-actions";
 
 const REASONS: Readonly<Record<CopyReason, string>> = {
@@ -17,22 +18,18 @@ export const CopyRows = ({ copies }: { copies: readonly Copy[] }) =>
     <p>No copy has been taken yet.</p>
   ) : (
     <>
-      <table className="cards-on-phone">
-        <caption className="visually-hidden">Copies, newest first</caption>
-        <thead>
-          <tr>
-            <th scope="col">When (UTC)</th>
-            <th scope="col">Why</th>
-            <th scope="col">Size</th>
-            <th scope="col">Use</th>
-          </tr>
-        </thead>
-        <tbody>
-          {copies.map((copy) => (
-            <CopyRow key={copy.name} copy={copy} />
-          ))}
-        </tbody>
-      </table>
+      <Table
+        caption="Copies, newest first"
+        isCaptionHidden
+        columns={[
+          { head: "When (UTC)", kind: "name", cell: whenOf },
+          { head: "Why", cell: ({ reason }) => REASONS[reason] },
+          { head: "Size", unit: "kB", kind: "number", cell: ({ byteCount }) => inWholes(Math.ceil(byteCount / 1000)) },
+          { head: "Use", kind: "tool", cell: (copy) => <CopyTools copy={copy} /> },
+        ]}
+        rows={copies}
+        keyOf={({ name }) => name}
+      />
       <p className="small">
         Restoring makes the whole farm what the copy holds. What stands there now is copied first: restore that copy to
         undo it.
@@ -40,29 +37,19 @@ export const CopyRows = ({ copies }: { copies: readonly Copy[] }) =>
     </>
   );
 
-function CopyRow({ copy: { name, takenAt, reason, byteCount } }: { copy: Copy }) {
-  const when = takenAt.slice(0, 16).replace("T", " ");
-  return (
-    <tr>
-      <th scope="row" data-label="When (UTC)">
-        {when}
-      </th>
-      <td data-label="Why">{REASONS[reason]}</td>
-      <td data-label="Size">{countOf(Math.ceil(byteCount / 1000), "kilobyte")}</td>
-      <td>
-        <Form
-          action={restore}
-          submit="Restore"
-          label={`Restore the copy of ${when}`}
-          hidden={{ copyName: name }}
-          isQuiet
-          beside={
-            <a className="button" href={`/farm/copies/${name}`} download>
-              Download<span className="visually-hidden"> the copy of {when}</span>
-            </a>
-          }
-        />
-      </td>
-    </tr>
-  );
-}
+const whenOf = ({ takenAt }: Copy): string => takenAt.slice(0, 16).replace("T", " ");
+
+const CopyTools = ({ copy }: { copy: Copy }) => (
+  <Form
+    action={restore}
+    submit="Restore"
+    label={`Restore the copy of ${whenOf(copy)}`}
+    hidden={{ copyName: copy.name }}
+    isQuiet
+    beside={
+      <a className="button" href={`/farm/copies/${copy.name}`} download>
+        Download<span className="visually-hidden"> the copy of {whenOf(copy)}</span>
+      </a>
+    }
+  />
+);

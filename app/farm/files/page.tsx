@@ -24,6 +24,10 @@ export default function FilesPage() {
       <section aria-labelledby="out">
         <h2 id="out">Take your records out</h2>
         <p>Plain CSV, which comes back in as it went out. Metres, shares from 0 to 1, cents and dates as 2027-06-12.</p>
+        <p>
+          Not in the sheets: what-ifs that you kept, and the history of changes with its undo. A{" "}
+          <a href="/farm/copies">copy of the farm</a> holds those too.
+        </p>
         <p className="actions">
           <a className="button main" href="/farm/files/all" download>
             All sheets in a zip
