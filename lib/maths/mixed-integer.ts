@@ -20,7 +20,8 @@ export type Programme = {
 /**
  * `optimal`: nothing is cheaper, for whole-number programmes to within half a unit of cost, which with whole costs is exact.
  * `infeasible`: nothing keeps to the rows. `stopped`: told to stop; `bound` still holds, and `columns` is the best found, if
- * `objective` is finite. `reducedCosts` is filled for programmes without whole columns: what each column off its bound would cost.
+ * `objective` is finite. `reducedCosts` and `rowPrices` are filled for programmes without whole columns: what
+ * each column off its bound would cost, and what one more on a row's binding side would.
  */
 export type ProgrammeAnswer = {
   readonly status: "optimal" | "infeasible" | "stopped";
@@ -28,6 +29,7 @@ export type ProgrammeAnswer = {
   readonly bound: number;
   readonly columns: Float64Array;
   readonly reducedCosts: Float64Array;
+  readonly rowPrices: Float64Array;
   /** What each row adds up to. */
   readonly rowSums: Float64Array;
 };
@@ -150,12 +152,13 @@ function answerOf(
       bound: nothing,
       columns: none,
       reducedCosts: none,
+      rowPrices: none,
       rowSums: none,
     };
   }
   if (status !== optimal && status !== interrupted)
     throw new RangeError(`the programme must have a least cost, the solver ends with model status ${status}`);
-  const { colValue, colDual, rowValue } = model.getSolution();
+  const { colValue, colDual, rowValue, rowDual } = model.getSolution();
   const objective = model.getObjectiveValue();
   const bound = hasWhole ? Number(model.info.get("mip_dual_bound")) : objective;
   return {
@@ -164,6 +167,7 @@ function answerOf(
     bound,
     columns: colValue.subarray(0, columnCount),
     reducedCosts: hasWhole ? new Float64Array(0) : colDual,
+    rowPrices: hasWhole ? new Float64Array(0) : rowDual,
     rowSums: rowValue,
   };
 }

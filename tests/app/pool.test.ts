@@ -5,10 +5,10 @@ import { loadMixedIntegerSolver } from "#lib/maths/mixed-integer";
 import { keepSureness } from "#lib/plan/chance/keep-sureness";
 import { sampleSeasons } from "#lib/plan/chance/simulation";
 import { winterBeds, withKeptBeds } from "#lib/plan/winter/beds";
-import { chooseBeds, finished } from "#lib/plan/winter/choose-beds";
 import type { JobKind, Jobs } from "../../app/threads/jobs";
 import { Pool, pool, type Running } from "../../app/threads/pool";
 import { startSureness } from "../../app/threads/start-sureness";
+import { chosen } from "../plan/winter/chosen";
 import { SEASON, winterFarm } from "../plan/winter/farm";
 
 const farm = winterFarm(3, 14, 12, false);
@@ -16,7 +16,7 @@ const open = winterBeds(farm, SEASON).filter(({ forbidden }) => forbidden.length
 const keptBedIds = open.slice(0, 2).map(({ bed }) => bed.id);
 
 test("a thread finds the same beds as the server's own thread would", async () => {
-  const here = finished(chooseBeds(farm, SEASON, await loadMixedIntegerSolver()));
+  const here = chosen(farm, await loadMixedIntegerSolver());
   expect(await pool().start(farm, "cheapest", { seasonYear: SEASON }).answer).toEqual(here);
 });
 

@@ -5,7 +5,14 @@ import { type FlowPart, PARTS_PER_UNIT } from "./parts";
  * What the prices of one flow say about every setting (a cut of Benders' decomposition): the part costs at least `constant - Σ slopes × on`, whatever is on. Slopes stand
  * in the order of the part's switches; a switch part on counts in part. Whole numbers.
  */
-export type Floor = { readonly part: number; readonly constant: number; readonly slopes: Float64Array };
+export type Floor = {
+  readonly part: number;
+  readonly constant: number;
+  readonly slopes: Float64Array;
+  /** The nodes of the whole network that it prices, and the prices that it comes from: all others are priced 0. */
+  readonly nodes: Int32Array;
+  readonly prices: Int32Array;
+};
 
 /** What a floor says a part costs at least, at a setting of all switches (0 off, 1 on, or between). */
 export function floorCost({ constant, slopes }: Floor, { switches }: FlowPart, setting: ArrayLike<number>): number {
@@ -34,8 +41,7 @@ export function floorAt(part: FlowPart, partIndex: number, setting: ArrayLike<nu
  * Prices that allow no arc a gain bound the cost at every supply, whichever flow they came from: that is why a floor from rounded supplies
  * holds too. `constant` is the bound with every switch off.
  */
-function floorOf(part: FlowPart, partIndex: number, price: Int32Array): Floor {
-  const { flow, shifts } = part;
+function floorOf({ nodes: ownNodes, flow, shifts }: FlowPart, part: number, price: Int32Array): Floor {
   let constant = 0;
   for (let node = 0; node < flow.nodeCount; node++) constant -= flow.supply[node] * price[node];
   const slopes = Float64Array.from(shifts, ({ nodes, units }) => {
@@ -43,7 +49,7 @@ function floorOf(part: FlowPart, partIndex: number, price: Int32Array): Floor {
     for (let at = 0; at < nodes.length; at++) slope += units[at] * price[nodes[at]];
     return slope;
   });
-  return { part: partIndex, constant, slopes };
+  return { part, constant, slopes, nodes: ownNodes, prices: price };
 }
 
 /**

@@ -1,23 +1,25 @@
 import type { MixedIntegerSolver, OpenProgramme, ProgrammeRow } from "../mixed-integer";
 import { type Floor, floorCost } from "./floors";
 import type { SwitchLimit } from "./problem";
+import type { Weights } from "./proof";
 import type { SwitchCosts } from "./switch-costs";
 
 /**
- * What the relaxation says: no setting within the bounds costs less than `bound`, with the floors in use; `on` is where it does,
- * switches part on; `reducedCosts[i]` is what switch i off its bound would cost more. `null` when no setting keeps to the limits.
+ * What the relaxation says, as near as floating point comes: no setting within the bounds costs less than about `about`, with the floors in
+ * use; `on` is where it does, switches part on. `weights` prove what can be said exactly. `null` when it finds no setting within the limits.
  */
 export type Relaxed = {
-  readonly bound: number;
+  readonly about: number;
   readonly on: Float64Array;
   readonly partCosts: Float64Array;
-  readonly reducedCosts: Float64Array;
+  readonly weights: Weights;
 } | null;
 
-/** How far floating point may be off in a bound of whole numbers. */
-const FORGIVEN = 0.01;
 /** A floor must lift a part's cost by more than floating point may be off. */
 const SLIGHT = 0.001;
+/** Prices of rows are rounded to so many binary places; those of limits are told finer, since a limit counts in small parts. */
+const WEIGHT_BITS = 40n;
+const FINER_BITS = 128n;
 /** A floor that has been slack in so many solves on end is dropped; the costs still know it. */
 const IDLE_SOLVES = 40;
 
@@ -29,14 +31,14 @@ export class Master {
   readonly #programme: OpenProgramme;
   readonly #costs: SwitchCosts;
   readonly #switchCount: number;
-  readonly #limitCount: number;
+  readonly #limits: readonly SwitchLimit[];
   #rows: { readonly floor: Floor; idle: number }[] = [];
 
   constructor(solver: MixedIntegerSolver, costs: SwitchCosts, limits: readonly SwitchLimit[]) {
     const { switchCost } = costs.problem;
     this.#costs = costs;
     this.#switchCount = switchCost.length;
-    this.#limitCount = limits.length;
+    this.#limits = limits;
     this.#programme = solver.open({
       costs: [...switchCost, ...costs.parts.map(() => 1)],
       lowers: [...switchCost, ...costs.parts].map(() => 0),
@@ -59,13 +61,13 @@ export class Master {
     this.#programme.setBounds(Array.from(lowers), Array.from(uppers));
     const answer = this.#programme.solve();
     if (answer.status === "infeasible") return null;
+    const weights = this.#weights(answer.rowPrices);
     this.#dropIdle(answer.rowSums);
-    const { baseCost } = this.#costs.problem;
     return {
-      bound: Math.ceil(answer.objective + baseCost + this.#costs.fixedCost - FORGIVEN),
+      about: answer.objective + this.#costs.problem.baseCost + this.#costs.fixedCost,
       on: answer.columns.subarray(0, this.#switchCount),
       partCosts: answer.columns.subarray(this.#switchCount),
-      reducedCosts: answer.reducedCosts.subarray(0, this.#switchCount),
+      weights,
     };
   }
 
@@ -73,28 +75,57 @@ export class Master {
     this.#programme.close();
   }
 
+  /** The prices of the rows as whole weights, rounded so that the floors of no part weigh more than one. */
+  #weights(rowPrices: Float64Array): Weights {
+    const left = this.#costs.parts.map(() => 2n ** WEIGHT_BITS);
+    const floors = this.#rows.flatMap(({ floor }, place) => {
+      const price = wholeWeight(rowPrices[this.#limits.length + place]);
+      const over = price - left[floor.part];
+      const weight = over > 0n ? price - over : price;
+      left[floor.part] -= weight;
+      return weight > 0n ? [{ floor, weight }] : [];
+    });
+    const limits = this.#limits.map((limit, place) => {
+      const price = wholeWeight(-rowPrices[place]);
+      return price > 0n ? (price << FINER_BITS) / greatestWeight(limit) : 0n;
+    });
+    return { kind: "costs", parts: 2n ** WEIGHT_BITS, floors, finer: 2n ** FINER_BITS, limits };
+  }
+
   #dropIdle(rowSums: Float64Array): void {
     const idle: number[] = [];
     this.#rows.forEach((row, place) => {
-      row.idle = rowSums[this.#limitCount + place] > row.floor.constant + 0.5 ? row.idle + 1 : 0;
+      row.idle = rowSums[this.#limits.length + place] > row.floor.constant + 0.5 ? row.idle + 1 : 0;
       if (row.idle > IDLE_SOLVES) idle.push(place);
     });
     if (idle.length === 0) return;
-    this.#programme.removeRows(idle.map((place) => this.#limitCount + place));
+    this.#programme.removeRows(idle.map((place) => this.#limits.length + place));
     const gone = new Set(idle);
     this.#rows = this.#rows.filter((_, place) => !gone.has(place));
   }
 }
 
+const wholeWeight = (price: number): bigint => (price > 0 ? BigInt(Math.floor(price * 2 ** Number(WEIGHT_BITS))) : 0n);
+
+/** The greatest weight of a switch in a limit, whatever its sign; 1 if all are 0. */
+function greatestWeight({ weights }: SwitchLimit): bigint {
+  let greatest = 1n;
+  for (const weight of weights) {
+    const size = weight < 0n ? -weight : weight;
+    if (size > greatest) greatest = size;
+  }
+  return greatest;
+}
+
 /** A limit as a row over the switches' columns, its greatest weight as 1. */
-export function limitRow({ weights, atMost }: SwitchLimit): ProgrammeRow {
-  const columns = [...weights.keys()].filter((index) => weights[index] !== 0n);
-  const greatest = columns.reduce((most, index) => Math.max(most, Math.abs(Number(weights[index]))), 0) || 1;
+export function limitRow(limit: SwitchLimit): ProgrammeRow {
+  const columns = [...limit.weights.keys()].filter((index) => limit.weights[index] !== 0n);
+  const greatest = Number(greatestWeight(limit));
   return {
     lower: Number.NEGATIVE_INFINITY,
-    upper: Number(atMost) / greatest,
+    upper: Number(limit.atMost) / greatest,
     columns,
-    coefficients: columns.map((index) => Number(weights[index]) / greatest),
+    coefficients: columns.map((index) => Number(limit.weights[index]) / greatest),
   };
 }
 
@@ -113,7 +144,7 @@ export function floorRow({ part, constant, slopes }: Floor, { parts, problem }: 
 /**
  * Adds floors that lift the master at a relaxed point: those known already where they do, else new ones from the flow. `inside` draws the
  * point of the new floors towards a setting well within, which makes them stronger for the rest; where that lifts nothing the
- * point itself is taken. Returns how many were added: 0 proves that the point's costs are true.
+ * point itself is taken. Returns how many were added: with 0 the point's costs are true.
  * Source of drawing inside: W. Ben-Ameur and J. Neto, "Acceleration of cutting-plane and column generation algorithms", Networks 49(1), 2007.
  */
 export function liftAt(

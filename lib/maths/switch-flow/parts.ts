@@ -1,5 +1,5 @@
 import type { FlowNetwork, FlowSolution } from "../flow-network";
-import { flowSolver, minCostFlow } from "../min-cost-flow";
+import { flowSolver } from "../min-cost-flow";
 import type { SwitchProblem } from "./problem";
 
 /**
@@ -7,6 +7,8 @@ import type { SwitchProblem } from "./problem";
  * part without a switch costs the same whatever is chosen.
  */
 export type FlowPart = {
+  /** Its nodes in the whole network; below, nodes are places in this list. */
+  readonly nodes: Int32Array;
   readonly flow: FlowNetwork;
   readonly giverCount: number;
   /** Indexes of the switches that reach into it, ascending. */
@@ -19,11 +21,8 @@ export type FlowPart = {
 /** Supplies and wants are counted in parts of a unit, so that a switch can be part on: flows stay whole. */
 export const PARTS_PER_UNIT = 64;
 
-/** Takes a problem's network apart; what the parts without a switch cost is `fixedCost`. */
-export function flowParts(problem: SwitchProblem): {
-  readonly parts: readonly FlowPart[];
-  readonly fixedCost: number;
-} {
+/** Takes a problem's network apart; what has neither an arc nor a want costs nothing and is left out. */
+export function flowParts(problem: SwitchProblem): FlowPart[] {
   const { flow, giverCount } = problem;
   const memberOf = components(flow);
   const partCount = memberOf.reduce((most, part) => Math.max(most, part + 1), 0);
@@ -34,17 +33,13 @@ export function flowParts(problem: SwitchProblem): {
   for (let arc = 0; arc < flow.arcCount; arc++) arcs[memberOf[flow.from[arc]]].push(arc);
   const reach = switchReach(problem, memberOf, placeOf, partCount);
   const parts: FlowPart[] = [];
-  let fixedCost = 0;
   for (let part = 0; part < partCount; part++) {
     if (arcs[part].length === 0 && !nodes[part].some((node) => flow.supply[node] < 0)) continue;
     const own = subNetwork(flow, nodes[part], arcs[part], placeOf);
-    if (reach[part].length === 0) {
-      fixedCost += minCostFlow(own).totalCost;
-      continue;
-    }
     const scaled = { ...own, supply: own.supply.map((units) => units * PARTS_PER_UNIT) };
     const givers = nodes[part].filter((node) => node < giverCount).length;
     parts.push({
+      nodes: Int32Array.from(nodes[part]),
       flow: own,
       giverCount: givers,
       switches: Int32Array.from(reach[part], ({ index }) => index),
@@ -55,11 +50,11 @@ export function flowParts(problem: SwitchProblem): {
       solve: flowSolver(scaled, givers),
     });
   }
-  return { parts, fixedCost };
+  return parts;
 }
 
 /** The part of each node, numbered from 0 in order of its first node. */
-function components({ nodeCount, arcCount, from, to }: FlowNetwork): Int32Array {
+export function components({ nodeCount, arcCount, from, to }: FlowNetwork): Int32Array {
   const leader = Int32Array.from({ length: nodeCount }, (_, node) => node);
   const find = (node: number): number => {
     let at = node;

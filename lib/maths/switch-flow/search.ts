@@ -1,8 +1,12 @@
 import type { MixedIntegerSolver } from "../mixed-integer";
-import { fixedByPrice, openBounds, type SwitchBounds, split, wholeSetting } from "./branches";
+import { isSure, openBounds, openSwitches, wholeSetting } from "./bounds";
+import { type Branch, barred, raised, withoutDear } from "./branch";
 import { liftAt, Master } from "./master";
 import { keepsTo, type Setting, type SwitchLimit } from "./problem";
+import type { Case } from "./proof";
+import { Prover } from "./prover";
 import { improved } from "./small-steps";
+import { bestSplit, type Half, halves, type Split } from "./split";
 import type { SwitchCosts } from "./switch-costs";
 
 /** A setting and what it costs. */
@@ -17,10 +21,14 @@ export type SearchProgress = {
   readonly openBranchCount: number;
 };
 
-/** `optimal`: the best costs what the bound says, exactly. `infeasible`: no setting keeps to the limits. */
-export type SearchEnd = SearchProgress & { readonly status: "optimal" | "stopped" | "infeasible" };
-
-type Branch = { readonly bounds: SwitchBounds; readonly bound: number };
+/**
+ * `optimal`: the best costs what the bound says, exactly. `infeasible`: no setting keeps to the limits. Whatever the status, `proof` proves the
+ * bound, and that no setting keeps to the limits where it says so (`checkSearch`).
+ */
+export type SearchEnd = SearchProgress & {
+  readonly status: "optimal" | "stopped" | "infeasible";
+  readonly proof: Case;
+};
 
 /** Rounds of floors at a branch before it is split; our own setting, by trial. */
 const ROUNDS_A_BRANCH = 5;
@@ -41,42 +49,53 @@ export function* searchSettings<Report>(
   starts: readonly Setting[],
   report: (progress: SearchProgress) => Report,
 ): Generator<Report, SearchEnd, boolean | undefined> {
-  if (costs.problem.switchCost.length === 0) return onlySetting(costs, limits);
-  const search = new Search(solver, costs, limits);
+  const prover = new Prover(solver, costs, limits);
+  if (costs.problem.switchCost.length === 0) return onlySetting(costs, limits, prover);
+  const search = new Search(new Master(solver, costs, limits), prover, costs, limits);
   try {
     for (const start of starts) search.consider(start);
-    for (const _ of search.steps())
-      if (yield report(search.progress())) return { ...search.progress(), status: "stopped" };
-    return { ...search.progress(), status: search.best ? "optimal" : "infeasible" };
+    for (const _ of search.steps()) if (yield report(search.progress())) return search.end("stopped");
+    return search.end(search.best ? "optimal" : "infeasible");
   } finally {
     search.close();
   }
 }
 
 /** Without a switch there is one setting, and it keeps to the limits or not. */
-function onlySetting(costs: SwitchCosts, limits: readonly SwitchLimit[]): SearchEnd {
-  const done = { floorCount: 0, branchCount: 0, openBranchCount: 0 };
-  if (!keepsTo(limits, [])) return { ...done, status: "infeasible", best: null, bound: Number.POSITIVE_INFINITY };
-  const cost = costs.cost([]);
-  return { ...done, status: "optimal", best: { setting: [], cost }, bound: cost };
+function onlySetting(costs: SwitchCosts, limits: readonly SwitchLimit[], prover: Prover): SearchEnd {
+  const best = keepsTo(limits, []) ? { setting: [], cost: costs.cost([]) } : null;
+  return {
+    status: best ? "optimal" : "infeasible",
+    best,
+    bound: best?.cost ?? Number.POSITIVE_INFINITY,
+    floorCount: 0,
+    branchCount: 0,
+    openBranchCount: 0,
+    proof: { proof: prover.ofSetting([]) },
+  };
 }
 
 class Search {
   best: Costed | null = null;
-  #bound = Number.NEGATIVE_INFINITY;
+  #bound: number;
   #branchCount = 0;
   #open: Branch[] = [];
   #inside: Float64Array | null = null;
   readonly #costs: SwitchCosts;
   readonly #limits: readonly SwitchLimit[];
   readonly #master: Master;
-  readonly #root: SwitchBounds;
+  readonly #prover: Prover;
+  readonly #root: Branch;
 
-  constructor(solver: MixedIntegerSolver, costs: SwitchCosts, limits: readonly SwitchLimit[]) {
+  constructor(master: Master, prover: Prover, costs: SwitchCosts, limits: readonly SwitchLimit[]) {
     this.#costs = costs;
     this.#limits = limits;
-    this.#master = new Master(solver, costs, limits);
-    this.#root = openBounds(costs.problem.switchCost.length);
+    this.#master = master;
+    this.#prover = prover;
+    const bounds = openBounds(costs.problem.switchCost.length);
+    const proof = this.#prover.nothingKnown();
+    this.#root = { bounds, bound: this.#prover.bound(proof, bounds), proves: { proof } };
+    this.#bound = this.#root.bound;
   }
 
   close = (): void => this.#master.close();
@@ -92,35 +111,38 @@ class Search {
     };
   }
 
+  end = (status: SearchEnd["status"]): SearchEnd => ({ ...this.progress(), status, proof: this.#root.proves });
+
   consider(setting: Setting): void {
     if (!keepsTo(this.#limits, setting)) return;
     const cost = this.#costs.cost(setting);
     if (!this.best || cost < this.best.cost) this.best = { setting, cost };
   }
 
-  /** The whole search. Between any two steps the best and the bound hold. */
+  /** The whole search. Between any two steps the best and the bound hold, and the proof proves them. */
   *steps(): Generator<void> {
-    while (yield* this.#liftRoot()) yield;
+    const branch = yield* this.#liftRoot();
+    if (branch) this.#open.push(branch);
     while (yield* this.#branch()) yield;
   }
 
-  /** One round of floors with every switch open; false when there are no more, or nothing keeps to the limits. */
-  *#liftRoot(): Generator<void, boolean> {
-    const relaxed = this.#master.relax(this.#root);
-    if (!relaxed) {
-      this.#bound = Number.POSITIVE_INFINITY;
-      return false;
+  /** Rounds of floors with every switch open, until there are no more. The root as a branch; null when nothing keeps to the limits. */
+  *#liftRoot(): Generator<void, Branch | null> {
+    for (let branch = this.#root; ; ) {
+      const relaxed = this.#master.relax(branch.bounds);
+      if (!relaxed) return barred(this.#prover, branch) ? null : branch;
+      branch = raised(this.#prover, branch, relaxed.weights);
+      this.#bound = branch.bound;
+      this.consider(wholeSetting(relaxed.on));
+      const inside: Float64Array = this.#inside ?? relaxed.on;
+      const added = liftAt(this.#master, this.#costs, relaxed, inside);
+      this.#inside = relaxed.on.map((share, index) => (share + inside[index]) / 2);
+      if (added === 0) {
+        yield* this.#improve();
+        return withoutDear(this.#prover, branch, this.#most());
+      }
+      yield;
     }
-    this.#bound = relaxed.bound;
-    this.consider(wholeSetting(relaxed.on));
-    const inside = this.#inside ?? relaxed.on;
-    const added = liftAt(this.#master, this.#costs, relaxed, inside);
-    this.#inside = relaxed.on.map((share, index) => (share + inside[index]) / 2);
-    if (added > 0) return true;
-    yield* this.#improve();
-    if (this.best) fixedByPrice(this.#root, relaxed, this.best.cost);
-    this.#open.push({ bounds: this.#root, bound: relaxed.bound });
-    return false;
   }
 
   /** Tries to better the best by small steps. */
@@ -129,13 +151,12 @@ class Search {
       this.consider(yield* improved(this.#costs, this.#limits, this.best.setting));
   }
 
-  /** Takes the most hopeful branch: floors, and splits it unless it is settled. False when none is left. */
+  /** Takes the most hopeful branch: lifts it, and splits it unless it is settled. False when none is left. */
   *#branch(): Generator<void, boolean> {
-    const most = this.best?.cost ?? Number.POSITIVE_INFINITY;
-    this.#open = this.#open.filter(({ bound }) => bound < most).sort((a, b) => b.bound - a.bound);
+    this.#open = this.#open.filter(({ bound }) => bound < this.#most()).sort((a, b) => b.bound - a.bound);
     const branch = this.#open.pop();
     if (!branch) {
-      this.#bound = most;
+      this.#bound = this.#most();
       return false;
     }
     this.#branchCount++;
@@ -143,33 +164,60 @@ class Search {
     const before = this.best;
     this.#open.push(...(yield* this.#settle(branch)));
     if (this.best !== before) yield* this.#improve();
-    this.#bound = this.#open.reduce(
-      (least, open) => Math.min(least, open.bound),
-      this.best?.cost ?? Number.POSITIVE_INFINITY,
-    );
+    this.#bound = this.#open.reduce((least, { bound }) => Math.min(least, bound), this.#most());
     return true;
   }
 
+  #most = (): number => this.best?.cost ?? Number.POSITIVE_INFINITY;
+
   /** The branches that a branch leaves: none when it is settled. */
-  *#settle({ bounds, bound }: Branch): Generator<void, Branch[]> {
-    let lastBound = bound;
+  *#settle(start: Branch): Generator<void, Branch[]> {
+    let branch = start;
     for (let round = 1; ; round++) {
       if (round > 1) yield;
-      const relaxed = this.#master.relax(bounds);
-      const most = () => this.best?.cost ?? Number.POSITIVE_INFINITY;
-      if (!relaxed || relaxed.bound >= most()) return [];
-      const isWhole = relaxed.on.every((share) => share < 1e-9 || share > 1 - 1e-9);
+      const relaxed = this.#master.relax(branch.bounds);
+      if (!relaxed) return barred(this.#prover, branch) ? [] : this.#splitAnyhow(branch);
+      const before = branch.bound;
+      branch = raised(this.#prover, branch, relaxed.weights);
+      if (branch.bound >= this.#most()) return [];
       this.consider(wholeSetting(relaxed.on));
+      if (branch.bound >= this.#most()) return [];
+      const isWhole = relaxed.on.every(isSure);
       const added = liftAt(this.#master, this.#costs, relaxed, null);
       if (added > 0 && isWhole) continue;
-      if (added === 0 && isWhole && keepsTo(this.#limits, wholeSetting(relaxed.on))) return [];
-      const isSlow = relaxed.bound - lastBound < WORTHWHILE_SHARE * (most() - relaxed.bound);
-      lastBound = Math.max(lastBound, relaxed.bound);
+      const isSlow = branch.bound - before < WORTHWHILE_SHARE * (this.#most() - branch.bound);
       if (added > 0 && round < ROUNDS_A_BRANCH && !(isSlow && round > 1)) continue;
-      if (this.best) fixedByPrice(bounds, relaxed, this.best.cost);
-      return split(this.#master, bounds, relaxed)
-        .map((half) => ({ ...half, bound: Math.max(half.bound, lastBound) }))
-        .filter((half) => half.bound < most());
+      branch = withoutDear(this.#prover, branch, this.#most());
+      if (openSwitches(branch.bounds).length === 0) return this.#splitAnyhow(branch);
+      return this.#split(branch, bestSplit(this.#master, branch.bounds, relaxed));
     }
+  }
+
+  /** The halves of a split that are not settled. */
+  #split({ bound, proves }: Branch, { index, off, on }: Split): Branch[] {
+    const { proof } = proves;
+    const open: Branch[] = [];
+    const half = ({ bounds, relaxed }: Half): Case => {
+      const start: Branch = { bounds, bound, proves: { proof } };
+      if (!relaxed && barred(this.#prover, start)) return start.proves;
+      const branch = relaxed ? raised(this.#prover, start, relaxed.weights) : start;
+      if (branch.bound < this.#most()) open.push(branch);
+      return branch.proves;
+    };
+    proves.proof = { kind: "cases", index, off: half(off), on: half(on) };
+    return open;
+  }
+
+  /**
+   * Where floating point is of no more help: splits on any open switch, and settles a single setting by its own cost. Only where a limit is met
+   * exactly, or a bound by less than floating point tells.
+   */
+  #splitAnyhow(branch: Branch): Branch[] {
+    const [index] = openSwitches(branch.bounds);
+    if (index !== undefined) return this.#split(branch, halves(this.#master, branch.bounds, index));
+    const setting = Array.from(branch.bounds.lowers, (on) => on === 1);
+    this.consider(setting);
+    branch.proves.proof = this.#prover.ofSetting(setting);
+    return [];
   }
 }

@@ -2,13 +2,19 @@ import { type Floor, floorAt, floorCost } from "./floors";
 import { type FlowPart, flowParts } from "./parts";
 import type { Setting, SwitchProblem } from "./problem";
 
+/** The place among the parts of one that no switch reaches: none. */
+const STILL = -1;
+
 /**
  * What settings of a problem cost: exactly, by solving the flow, or at least, by the floors found so far. Floors hold whatever the limits are,
  * so one of these serves many searches. Every exact cost is found once.
  */
 export class SwitchCosts {
   readonly problem: SwitchProblem;
+  /** The parts of the network that a switch reaches into. */
   readonly parts: readonly FlowPart[];
+  /** The other parts' floors, which say what those cost whatever is on; and what they come to. */
+  readonly still: readonly Floor[];
   readonly fixedCost: number;
   readonly #floors: Floor[][];
   readonly #known: Map<string, number>[];
@@ -16,11 +22,12 @@ export class SwitchCosts {
 
   constructor(problem: SwitchProblem) {
     this.problem = problem;
-    const { parts, fixedCost } = flowParts(problem);
-    this.parts = parts;
-    this.fixedCost = fixedCost;
-    this.#floors = parts.map(() => []);
-    this.#known = parts.map(() => new Map());
+    const parts = flowParts(problem);
+    this.parts = parts.filter(({ switches }) => switches.length > 0);
+    this.still = parts.filter(({ switches }) => switches.length === 0).map((part) => floorAt(part, STILL, []).floor);
+    this.fixedCost = this.still.reduce((sum, { constant }) => sum + constant, 0);
+    this.#floors = this.parts.map(() => []);
+    this.#known = this.parts.map(() => new Map());
   }
 
   /** Flows solved so far, a part at a time. */

@@ -1,7 +1,7 @@
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
 import { type Setting, weightOf } from "#lib/maths/switch-flow/problem";
-import { type SearchProgress, searchSettings } from "#lib/maths/switch-flow/search";
+import { type SearchEnd, type SearchProgress, searchSettings } from "#lib/maths/switch-flow/search";
 import { fates, focalShortStems, keptIds, type WinterSeason, winterSeason } from "./season";
 
 /** How far the choice has come: the best plan so far (null until one keeps to the limits), and what no plan can beat. */
@@ -42,6 +42,9 @@ export type WinterChoice =
   | { readonly status: "stopped early"; readonly boundCents: number }
   | { readonly status: "infeasible"; readonly because: readonly string[] };
 
+/** A choice with the search that proves it (`checkChoice`). */
+export type ProvenChoice = { readonly choice: WinterChoice; readonly search: SearchEnd };
+
 /**
  * Chooses which beds of tender perennials stay in the ground, so that expected buy-in, labour, materials and replacement are least, with
  * the whole match inside. Yields its progress; send `true` to stop it. Flags overrule the sum [K2], limits are kept [K3].
@@ -53,12 +56,24 @@ export function* chooseBeds(
   solver: MixedIntegerSolver,
   season: WinterSeason = winterSeason(snapshot, seasonYear),
 ): Generator<ChoiceProgress, WinterChoice, boolean | undefined> {
+  return (yield* provenChoice(season, solver)).choice;
+}
+
+/** The same choice with its proof. */
+export function* provenChoice(
+  season: WinterSeason,
+  solver: MixedIntegerSolver,
+): Generator<ChoiceProgress, ProvenChoice, boolean | undefined> {
   const { costs, limits, openBeds } = season;
   const allDug = openBeds.map(() => false);
-  const { status, best, bound: boundCents } = yield* searchSettings(solver, costs, limits, [allDug], choiceProgress);
+  const search = yield* searchSettings(solver, costs, limits, [allDug], choiceProgress);
+  return { search, choice: choiceOf(season, search) };
+}
+
+function choiceOf(season: WinterSeason, { status, best, bound }: SearchEnd): WinterChoice {
   if (status === "infeasible") return { status, because: broken(season) };
-  if (!best) return { status: "stopped early", boundCents };
-  return { status, boundCents, ...chosenBeds(season, best.setting) };
+  if (!best) return { status: "stopped early", boundCents: bound };
+  return { status, boundCents: bound, ...chosenBeds(season, best.setting) };
 }
 
 /** Runs a search to its end, without a stop. */

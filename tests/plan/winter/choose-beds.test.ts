@@ -6,8 +6,11 @@ import { loadMixedIntegerSolver } from "#lib/maths/mixed-integer";
 import { checkMatch } from "#lib/plan/road/match";
 import { plan } from "#lib/plan/road/plan";
 import { withKeptBeds } from "#lib/plan/winter/beds";
-import { chooseBeds, finished, type WinterChoice } from "#lib/plan/winter/choose-beds";
+import { checkChoice } from "#lib/plan/winter/check-choice";
+import { chooseBeds, provenChoice, type WinterChoice } from "#lib/plan/winter/choose-beds";
 import { type WinterFutures, winterFutures } from "#lib/plan/winter/futures";
+import { winterSeason } from "#lib/plan/winter/season";
+import { chosen } from "./chosen";
 import { allowedChoices, costOf, SEASON, winterFarm, withinLimits } from "./farm";
 import { wholeProgrammeCents } from "./programme";
 
@@ -33,7 +36,7 @@ describe("the choice", () => {
       const snapshot = winterFarm(seed, seed % 20 === 0 ? 22 : 14, 6 + (seed % 12));
       const futures = winterFutures(snapshot, SEASON);
       const least = leastByTrying(futures);
-      const choice = finished(chooseBeds(snapshot, SEASON, solver));
+      const choice = chosen(snapshot, solver);
       if (choice.status === "infeasible") {
         expect(least, `seed ${seed}`).toBe(Number.POSITIVE_INFINITY);
         expect(choice.because.length).toBeGreaterThan(0);
@@ -56,7 +59,7 @@ describe("the choice", () => {
       [204, 80, 60],
     ]) {
       const snapshot = winterFarm(seed, beds, bookings, false);
-      const choice = proven(finished(chooseBeds(snapshot, SEASON, solver)));
+      const choice = proven(chosen(snapshot, solver));
       const whole = wholeProgrammeCents(solver, winterFutures(snapshot, SEASON));
       expect(Math.abs(choice.totalCents - whole), `seed ${seed}`).toBeLessThan(0.5);
     }
@@ -66,7 +69,7 @@ describe("the choice", () => {
     for (let seed = 301; seed <= 330; seed++) {
       const snapshot = winterFarm(seed, 30, 20, false);
       const futures = winterFutures(snapshot, SEASON);
-      const choice = proven(finished(chooseBeds(snapshot, SEASON, solver)));
+      const choice = proven(chosen(snapshot, solver));
       const { labourCents, materialCents, replacementCents, freeBedCents, winterCents } = choice;
       expect(labourCents + materialCents + replacementCents + freeBedCents).toBe(winterCents);
       expect(choice.buyInCents + choice.fitCents + winterCents).toBe(choice.totalCents);
@@ -84,7 +87,7 @@ describe("the choice", () => {
     for (let seed = 301; seed <= 320; seed++) {
       const snapshot = winterFarm(seed, 30, 20, false);
       const futures = winterFutures(snapshot, SEASON);
-      const { keptBedIds } = proven(finished(chooseBeds(snapshot, SEASON, solver)));
+      const { keptBedIds } = proven(chosen(snapshot, solver));
       const reckoned = futures.match(futures.beds.map(({ bed }) => keptBedIds.includes(bed.id)));
       const planned = plan(withKeptBeds(snapshot, SEASON, keptBedIds), SEASON);
       const cuts = ({ supplies }: typeof reckoned) =>
@@ -98,16 +101,16 @@ describe("the choice", () => {
 
   test("[K4] a season without a candidate has nothing to choose, and costs its match", () => {
     const snapshot = { ...winterFarm(1, 14, 8), curves: [] };
-    const choice = proven(finished(chooseBeds(snapshot, SEASON, solver)));
+    const choice = proven(chosen(snapshot, solver));
     expect(choice.keptBedIds).toEqual([]);
     expect(choice.winterCents).toBe(0);
     expect(choice.totalCents).toBe(plan(snapshot, SEASON).match.solution.totalCost);
     const flagged = { ...winterFarm(1, 14, 8, false) };
     const beds = flagged.beds.map((bed) => ({ ...bed, flags: ["wanted for something else" as const] }));
-    expect(proven(finished(chooseBeds({ ...flagged, beds }, SEASON, solver))).keptBedIds).toEqual([]);
+    expect(proven(chosen({ ...flagged, beds }, solver)).keptBedIds).toEqual([]);
     const winter = { ...flagged.farm.winter, hoursAtHand: 0 };
     const noHours = { ...flagged, beds, farm: { ...flagged.farm, winter } };
-    expect(finished(chooseBeds(noHours, SEASON, solver)).status).toBe("infeasible");
+    expect(chosen(noHours, solver).status).toBe("infeasible");
   });
 
   test("[K4] the two futures' network proves itself at every mix of them: 20 farms, 8 mixes", () => {
@@ -126,7 +129,7 @@ describe("flags and limits", () => {
   test("[K2] [K3] no flagged bed is kept and no limit is passed, on 50 farms", () => {
     for (let seed = 501; seed <= 550; seed++) {
       const snapshot = winterFarm(seed, 24, 16);
-      const choice = finished(chooseBeds(snapshot, SEASON, solver));
+      const choice = chosen(snapshot, solver);
       if (choice.status === "infeasible") continue;
       const futures = winterFutures(snapshot, SEASON);
       const isKept = futures.beds.map(({ bed }) => proven(choice).keptBedIds.includes(bed.id));
@@ -138,7 +141,7 @@ describe("flags and limits", () => {
   test("[K3] with no hours at hand nothing keeps to the limits, and the hours are named", () => {
     const snapshot = winterFarm(7, 16, 8, false);
     const winter = { ...snapshot.farm.winter, hoursAtHand: 0.5 };
-    const choice = finished(chooseBeds({ ...snapshot, farm: { ...snapshot.farm, winter } }, SEASON, solver));
+    const choice = chosen({ ...snapshot, farm: { ...snapshot.farm, winter } }, solver);
     expect(choice).toEqual({ status: "infeasible", because: ["0.5 hours at hand for keeping and digging"] });
   });
 
@@ -146,9 +149,9 @@ describe("flags and limits", () => {
     const snapshot = winterFarm(204, 80, 60, false);
     const keptWith = (keepShareAtMost: number) => {
       const farm = { ...snapshot.farm, winter: { ...snapshot.farm.winter, keepShareAtMost } };
-      return proven(finished(chooseBeds({ ...snapshot, farm }, SEASON, solver))).keptBedIds.length;
+      return proven(chosen({ ...snapshot, farm }, solver)).keptBedIds.length;
     };
-    const free = proven(finished(chooseBeds(snapshot, SEASON, solver))).keptBedIds.length;
+    const free = proven(chosen(snapshot, solver)).keptBedIds.length;
     expect(keptWith(0)).toBe(0);
     expect(keptWith(0.05)).toBe(Math.min(free, Math.floor(0.05 * winterFutures(snapshot, SEASON).beds.length)));
   });
@@ -159,11 +162,12 @@ describe("stopping", () => {
     let stoppedCount = 0;
     for (let seed = 601; seed <= 608; seed++) {
       const snapshot = winterFarm(seed, 60, 45);
-      const end = finished(chooseBeds(snapshot, SEASON, solver));
+      const end = chosen(snapshot, solver);
       if (end.status === "infeasible") continue;
       const optimum = proven(end).totalCents;
       for (const steps of [0, 1, 3, 8, 20]) {
-        const choosing = chooseBeds(snapshot, SEASON, solver);
+        const season = winterSeason(snapshot, SEASON);
+        const choosing = provenChoice(season, solver);
         let step = choosing.next();
         for (let done = 0; done < steps && !step.done; done++) {
           expect(step.value.boundCents).toBeLessThanOrEqual(optimum);
@@ -172,7 +176,8 @@ describe("stopping", () => {
         }
         if (!step.done) step = choosing.next(true);
         if (!step.done) throw new RangeError("a stop must end the choice");
-        const choice = step.value;
+        expect(checkChoice(season, step.value), `seed ${seed}, ${steps} steps`).toEqual([]);
+        const { choice } = step.value;
         if (choice.status !== "infeasible") expect(choice.boundCents).toBeLessThanOrEqual(optimum);
         if (choice.status === "stopped") {
           stoppedCount++;

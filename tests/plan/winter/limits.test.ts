@@ -4,9 +4,9 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import { loadMixedIntegerSolver, type MixedIntegerSolver } from "#lib/maths/mixed-integer";
 import { plan } from "#lib/plan/road/plan";
 import { winterBeds, withKeptBeds } from "#lib/plan/winter/beds";
-import { chooseBeds, finished } from "#lib/plan/winter/choose-beds";
 import { mostBedsKept, runsShort, winterLimits } from "#lib/plan/winter/limits";
 import { keepBoard } from "#lib/plan/words/keep-board";
+import { chosen } from "./chosen";
 import { SEASON, winterFarm } from "./farm";
 
 let solver: MixedIntegerSolver;
@@ -42,7 +42,7 @@ describe("limits that are met exactly", () => {
     const farm = sized(demoSnapshot(), 50 * METRES_PER_FOOT, 4 * METRES_PER_FOOT, {
       tarpSquareMetresAtHand: 600 * METRES_PER_FOOT ** 2,
     });
-    const choice = finished(chooseBeds(farm, SEASON, solver));
+    const choice = chosen(farm, solver);
     expect(choice).toMatchObject({ status: "optimal", totalCents: 482_555 });
     expect(choice.status === "optimal" && choice.keptBedIds).toHaveLength(3);
     expect(shortWith(farm, 3)).toEqual([]);
@@ -51,7 +51,7 @@ describe("limits that are met exactly", () => {
 
   test("[K3] four beds of 12.35 by 1.15 m take 56.81 square metres: with just that the demo farm keeps four, and a hundredth less covers three", () => {
     const farm = sized(demoSnapshot(), 12.35, 1.15, { tarpSquareMetresAtHand: 56.81 });
-    const choice = finished(chooseBeds(farm, SEASON, solver));
+    const choice = chosen(farm, solver);
     expect(choice.status === "optimal" && choice.keptBedIds).toHaveLength(4);
     const less = sized(farm, 12.35, 1.15, { tarpSquareMetresAtHand: 56.8 });
     expect(shortWith(farm, 4)).toEqual([]);
@@ -101,7 +101,7 @@ test("[K3] the screen goes by the rule of the choice: what it chose runs short o
   let limitedCount = 0;
   for (let seed = 551; seed <= 590; seed++) {
     const snapshot = winterFarm(seed, 16, 10);
-    const choice = finished(chooseBeds(snapshot, SEASON, solver));
+    const choice = chosen(snapshot, solver);
     if (choice.status !== "optimal") continue;
     const [dug, tried] = [[], choice.keptBedIds].map((ids) => plan(withKeptBeds(snapshot, SEASON, ids), SEASON));
     const { winters } = keepBoard(dug, dug, tried, choice.keptBedIds);

@@ -1,12 +1,13 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
 import { loadMixedIntegerSolver } from "#lib/maths/mixed-integer";
-import { chooseBeds, finished } from "#lib/plan/winter/choose-beds";
+import { finished } from "#lib/plan/winter/choose-beds";
 import { keepCost } from "#lib/plan/winter/costs";
 import { keepCurve } from "#lib/plan/winter/keep-curve";
 import { winterSeason } from "#lib/plan/winter/season";
 import { sweepSurvival, withSurvival } from "#lib/plan/winter/survival-sweep";
 import { bedVerdicts } from "#lib/plan/winter/verdicts";
+import { chosen } from "./chosen";
 import { allowedChoices, costOf, SEASON, winterFarm } from "./farm";
 
 let solver: MixedIntegerSolver;
@@ -45,7 +46,7 @@ describe("the curve", () => {
       const cents = points.map(({ chosen }) => chosen?.totalCents ?? Number.POSITIVE_INFINITY);
       expect(cents.every((cost, index) => index === 0 || cost <= cents[index - 1])).toBe(true);
       expect(points.every(({ chosen, atMostCount }) => (chosen?.keptBedIds.length ?? 0) <= atMostCount)).toBe(true);
-      const choice = finished(chooseBeds(snapshot, SEASON, solver));
+      const choice = chosen(snapshot, solver);
       expect(choice.status === "optimal" && choice.totalCents).toBe(cents.at(-1));
     }
   });
@@ -70,7 +71,7 @@ describe("bed by bed", () => {
     for (let seed = 901; seed <= 915; seed++) {
       const snapshot = winterFarm(seed, 24, 16);
       const season = winterSeason(snapshot, SEASON);
-      const choice = finished(chooseBeds(snapshot, SEASON, solver, season));
+      const choice = chosen(snapshot, solver, season);
       if (choice.status !== "optimal") continue;
       const verdicts = [...bedVerdicts(season, choice.keptBedIds)];
       const isKept = verdicts.map((row) => row.isKept);
@@ -126,7 +127,7 @@ describe("the sweep of survival", () => {
     expect(points.map(({ survivalShare }) => survivalShare)).toEqual(shares);
     const cents = points.map(({ choice, survivalShare }) => {
       if (choice.status !== "optimal") throw new RangeError(`expected optimal, got ${choice.status}`);
-      const again = finished(chooseBeds(withSurvival(snapshot, survivalShare), SEASON, solver));
+      const again = chosen(withSurvival(snapshot, survivalShare), solver);
       expect(again.status === "optimal" && again.totalCents).toBe(choice.totalCents);
       return choice.totalCents;
     });

@@ -1,0 +1,18 @@
+import { expect } from "vitest";
+import type { Snapshot } from "#lib/domain/snapshot";
+import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
+import { checkChoice } from "#lib/plan/winter/check-choice";
+import { finished, provenChoice, type WinterChoice } from "#lib/plan/winter/choose-beds";
+import { winterSeason } from "#lib/plan/winter/season";
+import { SEASON } from "./farm";
+
+/** The choice of beds of an invented farm, its certificate checked. */
+export function chosen(
+  snapshot: Snapshot,
+  solver: MixedIntegerSolver,
+  season = winterSeason(snapshot, SEASON),
+): WinterChoice {
+  const proven = finished(provenChoice(season, solver));
+  expect(checkChoice(season, proven)).toEqual([]);
+  return proven.choice;
+}
