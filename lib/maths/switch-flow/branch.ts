@@ -1,12 +1,14 @@
 import { type SwitchBounds, withBound } from "./bounds";
-import type { Case, Weights } from "./proof";
+import type { Relaxed } from "./master";
+import type { Case } from "./proof";
 import type { Prover } from "./prover";
 
 /** A case that is not settled: no setting within its bounds costs less than `bound`, by the weights that stand in `proves` now. */
 export type Branch = { readonly bounds: SwitchBounds; readonly bound: number; readonly proves: Case };
 
-/** The branch with a better bound, if the weights prove one. */
-export function raised(prover: Prover, branch: Branch, weights: Weights): Branch {
+/** The branch with a better bound, if what a relaxation says comes near enough to one and its weights prove it. */
+export function raised(prover: Prover, branch: Branch, { about, weights }: NonNullable<Relaxed>): Branch {
+  if (about < branch.bound) return branch;
   const bound = prover.bound(weights, branch.bounds);
   if (bound <= branch.bound) return branch;
   branch.proves.proof = weights;

@@ -23,7 +23,7 @@ export function checkSearch(
   const faults: string[] = [];
   const floors = new CheckedFloors(problem, faults);
   const own = {
-    constant: still.reduce((sum, floor) => sum + BigInt(floors.row(floor, "still").constant), BigInt(problem.baseCost)),
+    constant: still.reduce((sum, floor) => sum + floors.row(floor, "still").constant, BigInt(problem.baseCost)),
     perSwitch: problem.switchCost.map(BigInt),
   };
   floors.weighOneAtMost(
@@ -124,10 +124,10 @@ class CheckedFloors {
       let sum = 0;
       for (let at = 0; at < nodes.length; at++) sum += units[at] * price[nodes[at]];
       if (!Number.isSafeInteger(sum)) this.#faults.push(`${name}: a row past whole numbers`);
-      return sum;
+      return BigInt(sum);
     };
     const row = {
-      constant: -worth([...price.keys()], flow.supply) + 0,
+      constant: -worth([...price.keys()], flow.supply),
       switches: [...shifts.keys()],
       slopes: shifts.map(({ nodes, units }) => worth(nodes, units)),
     };

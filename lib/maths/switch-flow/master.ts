@@ -18,7 +18,7 @@ export type Relaxed = {
 /** A floor must lift a part's cost by more than floating point may be off. */
 const SLIGHT = 0.001;
 /** Prices of rows are rounded to so many binary places; those of limits are told finer, since a limit counts in small parts. */
-const WEIGHT_BITS = 40n;
+const WEIGHT_BITS = 32n;
 const FINER_BITS = 128n;
 /** A floor that has been slack in so many solves on end is dropped; the costs still know it. */
 const IDLE_SOLVES = 40;
@@ -89,7 +89,13 @@ export class Master {
       const price = wholeWeight(-rowPrices[place]);
       return price > 0n ? (price << FINER_BITS) / greatestWeight(limit) : 0n;
     });
-    return { kind: "costs", parts: 2n ** WEIGHT_BITS, floors, finer: 2n ** FINER_BITS, limits };
+    return {
+      kind: "costs",
+      parts: 2n ** WEIGHT_BITS,
+      floors,
+      finer: limits.length > 0 ? 2n ** FINER_BITS : 1n,
+      limits,
+    };
   }
 
   #dropIdle(rowSums: Float64Array): void {

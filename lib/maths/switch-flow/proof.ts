@@ -29,9 +29,9 @@ export type Terms = { readonly constant: bigint; readonly perSwitch: readonly bi
 
 /** A floor's row over all switches, in whole numbers. */
 export type Row = {
-  readonly constant: number;
+  readonly constant: bigint;
   readonly switches: ArrayLike<number>;
-  readonly slopes: ArrayLike<number>;
+  readonly slopes: readonly bigint[];
 };
 
 /**
@@ -50,8 +50,8 @@ export function weighed(
   const perSwitch = own.perSwitch.map((cost) => cost * parts);
   floors.forEach(({ weight }, place) => {
     const { constant: ofRow, switches, slopes } = rows[place];
-    constant += weight * BigInt(ofRow);
-    for (let at = 0; at < slopes.length; at++) perSwitch[switches[at]] -= weight * BigInt(slopes[at]);
+    constant += weight * ofRow;
+    for (let at = 0; at < slopes.length; at++) perSwitch[switches[at]] -= weight * slopes[at];
   });
   const passed = passedBy(limitWeights, limits, perSwitch.length);
   return {

@@ -1,7 +1,8 @@
 import { type MixedIntegerSolver, solveOnce } from "../mixed-integer";
 import { openSwitches, type SwitchBounds } from "./bounds";
+import type { Floor } from "./floors";
 import { keepsTo, type Setting, type SwitchLimit } from "./problem";
-import { type Barred, leastOf, passedBy, roundedUp, type Terms, type Weights, weighed } from "./proof";
+import { type Barred, leastOf, passedBy, type Row, roundedUp, type Terms, type Weights, weighed } from "./proof";
 import type { SwitchCosts } from "./switch-costs";
 
 /** Turns what floating point suggests into proofs: every bound it gives is summed in whole numbers. */
@@ -10,6 +11,7 @@ export class Prover {
   readonly #costs: SwitchCosts;
   readonly #limits: readonly SwitchLimit[];
   readonly #own: Terms;
+  readonly #rows = new Map<Floor, Row>();
 
   constructor(solver: MixedIntegerSolver, costs: SwitchCosts, limits: readonly SwitchLimit[]) {
     const { baseCost, switchCost } = costs.problem;
@@ -87,8 +89,23 @@ export class Prover {
     return scales.map((scale, place) => BigInt(Math.round(Math.max(0, -rowPrices[place]) * (common / scale))));
   }
 
-  #terms(weights: Weights): Terms {
-    const rows = weights.floors.map(({ floor }) => ({ ...floor, switches: this.#costs.parts[floor.part].switches }));
-    return weighed(weights, this.#own, rows, this.#limits);
+  #terms = (weights: Weights): Terms =>
+    weighed(
+      weights,
+      this.#own,
+      weights.floors.map(({ floor }) => this.#row(floor)),
+      this.#limits,
+    );
+
+  #row(floor: Floor): Row {
+    const known = this.#rows.get(floor);
+    if (known) return known;
+    const row = {
+      constant: BigInt(floor.constant),
+      switches: this.#costs.parts[floor.part].switches,
+      slopes: Array.from(floor.slopes, BigInt),
+    };
+    this.#rows.set(floor, row);
+    return row;
   }
 }

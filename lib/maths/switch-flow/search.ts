@@ -131,7 +131,7 @@ class Search {
     for (let branch = this.#root; ; ) {
       const relaxed = this.#master.relax(branch.bounds);
       if (!relaxed) return barred(this.#prover, branch) ? null : branch;
-      branch = raised(this.#prover, branch, relaxed.weights);
+      branch = raised(this.#prover, branch, relaxed);
       this.#bound = branch.bound;
       this.consider(wholeSetting(relaxed.on));
       const inside: Float64Array = this.#inside ?? relaxed.on;
@@ -178,7 +178,7 @@ class Search {
       const relaxed = this.#master.relax(branch.bounds);
       if (!relaxed) return barred(this.#prover, branch) ? [] : this.#splitAnyhow(branch);
       const before = branch.bound;
-      branch = raised(this.#prover, branch, relaxed.weights);
+      branch = raised(this.#prover, branch, relaxed);
       if (branch.bound >= this.#most()) return [];
       this.consider(wholeSetting(relaxed.on));
       if (branch.bound >= this.#most()) return [];
@@ -200,7 +200,7 @@ class Search {
     const half = ({ bounds, relaxed }: Half): Case => {
       const start: Branch = { bounds, bound, proves: { proof } };
       if (!relaxed && barred(this.#prover, start)) return start.proves;
-      const branch = relaxed ? raised(this.#prover, start, relaxed.weights) : start;
+      const branch = relaxed ? raised(this.#prover, start, relaxed) : start;
       if (branch.bound < this.#most()) open.push(branch);
       return branch.proves;
     };
