@@ -5,9 +5,26 @@ import { apportion, evenPart } from "#lib/maths/apportion";
 const SEED = 20270607;
 const totals = fc.nat(100_000);
 const weights = fc
-  .array(fc.oneof(fc.constant(0), fc.double({ min: 0.001, max: 1000, noNaN: true })), { minLength: 1, maxLength: 30 })
+  .array(
+    fc.oneof(
+      fc.constant(0),
+      fc.integer({ min: 1000, max: 1_000_000_000 }).map((millionths) => millionths / 1_000_000),
+    ),
+    { minLength: 1, maxLength: 30 },
+  )
   .filter((list) => list.some((weight) => weight > 0));
 const sum = (parts: Iterable<number>) => [...parts].reduce((total, part) => total + part, 0);
+
+/** The slow second method: shares as fractions of whole numbers of any size. */
+function byFractions(total: number, whole: readonly number[]): Int32Array {
+  const weightSum = BigInt(sum(whole));
+  const scaled = whole.map((weight) => BigInt(total) * BigInt(weight));
+  const parts = scaled.map((share) => share / weightSum);
+  const order = [...parts.keys()].sort((a, b) => Number((scaled[b] % weightSum) - (scaled[a] % weightSum)) || a - b);
+  const left = total - sum(parts.map(Number));
+  for (const index of order.slice(0, left)) parts[index]++;
+  return Int32Array.from(parts, Number);
+}
 
 describe("apportion", () => {
   test("10 over three equal weights is 4, 3, 3: the odd one goes to the first", () => {
@@ -16,6 +33,49 @@ describe("apportion", () => {
 
   test("7 over 5, 3, 2 is fairly 3.5, 2.1, 1.4: down to 3, 2, 1, and the one left to the largest remainder", () => {
     expect([...apportion(7, [5, 3, 2])]).toEqual([4, 2, 1]);
+  });
+
+  test("10 over 0.1, 0.3, 0.1, 0.3 is fairly 1.25, 3.75, 1.25, 3.75; 9 over it ties at 1.125, 3.375 twice: the earlier of two like weights gets the odd one", () => {
+    expect([...apportion(10, [0.1, 0.3, 0.1, 0.3])]).toEqual([1, 4, 1, 4]);
+    expect([...apportion(9, [0.1, 0.3, 0.1, 0.3])]).toEqual([1, 4, 1, 3]);
+  });
+
+  test("remainders that tie in decimals tie, though they do not in binary: 5 over 0.7, 0.1, 0.2 is fairly 3.5, 0.5, 1, so 4, 0, 1", () => {
+    expect([...apportion(5, [0.7, 0.1, 0.2])]).toEqual([4, 0, 1]);
+  });
+
+  test("tenths are divided as the whole numbers that they stand for: all totals up to 200 over 400 lists of weights", () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.nat(60), { minLength: 1, maxLength: 12 }).filter((list) => list.some((weight) => weight > 0)),
+        fc.nat(200),
+        (list, total) => {
+          expect(
+            apportion(
+              total,
+              list.map((weight) => weight / 10),
+            ),
+          ).toEqual(apportion(total, list));
+          expect(
+            apportion(
+              total,
+              list.map((weight) => weight / 1000),
+            ),
+          ).toEqual(byFractions(total, list));
+        },
+      ),
+      { seed: SEED, numRuns: 400 },
+    );
+  });
+
+  test("totals and weights whose products pass 2 ** 53 are divided exactly too", () => {
+    const list = [123_456.789012, 987_654.321, 0.000001];
+    expect(apportion(2_000_000_011, list)).toEqual(
+      byFractions(
+        2_000_000_011,
+        list.map((weight) => Math.round(weight * 1e6)),
+      ),
+    );
   });
 
   test("nothing over no weight is nothing", () => {
