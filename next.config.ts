@@ -4,6 +4,8 @@ const config: NextConfig = {
   serverExternalPackages: ["better-sqlite3", "highs"],
   poweredByHeader: false,
   devIndicators: false,
+  // As much as the door lets through (app/door/limits.ts).
+  experimental: { serverActions: { bodySizeLimit: "4mb" } },
   // `npm test` checks the types of the whole tree; a build need not do it again.
   typescript: { ignoreBuildErrors: true },
 };

@@ -3,6 +3,7 @@ import type { ReactNode } from "react";
 import "./look/tokens.css";
 import "./look/base.css";
 import "./look/parts.css";
+import "./look/hues.css";
 import "./look/forms.css";
 import "./look/tables.css";
 import "./season/season.css";

@@ -3,13 +3,18 @@
 import { cookies } from "next/headers";
 import { redirect } from "next/navigation";
 import { z } from "zod";
+import { sentForm } from "../door/sent-form";
 import { SEASON_COOKIE } from "./season-year";
 
-const choice = z.object({ season: z.coerce.number().int().min(1990).max(2200), back: z.string().startsWith("/") });
+const choice = z.object({
+  season: z.coerce.number().int().min(1990).max(2200),
+  // Neither "//name/" nor "/\\name/": browsers take both for the address of another site.
+  back: z.string().regex(/^\/(?![/\\])[^\s\\]*$/),
+});
 
 /** Shows another season on every screen. A year that is none changes nothing. */
 export async function chooseSeason(form: FormData): Promise<void> {
-  const parsed = choice.safeParse(Object.fromEntries(form));
+  const parsed = choice.safeParse(Object.fromEntries(sentForm(form)));
   if (!parsed.success) redirect("/");
   (await cookies()).set(SEASON_COOKIE, String(parsed.data.season), { sameSite: "lax", path: "/" });
   redirect(parsed.data.back);

@@ -1,3 +1,4 @@
+import { Bar } from "./bar";
 import { countOf } from "./numbers";
 
 /** How much of a need is covered: a bar, hatched where stems are short, and always the words. */
@@ -5,9 +6,7 @@ export function CoverBar({ needStems, shortStems }: { needStems: number; shortSt
   const share = needStems === 0 ? 1 : (needStems - shortStems) / needStems;
   return (
     <span className="row">
-      <span className="coverbar" aria-hidden="true">
-        <span style={{ width: `${Math.floor(share * 100)}%` }} />
-      </span>
+      <Bar className="coverbar" to={share} />
       {shortStems === 0 ? (
         <span className="good-word">covered</span>
       ) : (

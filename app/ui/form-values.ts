@@ -4,6 +4,7 @@ import { type Parsed, type Problem, problemsOf } from "#lib/domain/problem";
 import { readNumber } from "#lib/domain/read-number";
 import type { Fields, RecordOf } from "#lib/domain/records/field";
 import { type Reading, readForm } from "#lib/domain/records/form";
+import { sentForm } from "../door/sent-form";
 import type { FormState } from "./form-state";
 
 type NumberReading = { measure?: Measure; before?: number | null; range?: string };
@@ -18,7 +19,7 @@ export class FormValues {
   readonly #ranges = new Map<string, string>();
 
   constructor(form: FormData) {
-    this.#form = form;
+    this.#form = sentForm(form);
   }
 
   /** The record that the form says, its fields read by their definitions; every problem is noted here too. */

@@ -34,15 +34,31 @@ export type Undone =
  * Takes a change back: every row becomes what it was before. Refused, with nothing touched, when one of its rows has been changed since or
  * something new depends on it. An undo is itself a change, so that it can be undone too.
  */
-export function undoChange(database: FarmDatabase, changeId: number): Undone {
+export const undoChange = (database: FarmDatabase, changeId: number): Undone =>
+  attemptUndo(database, changeId, () => {});
+
+/** Why a change cannot be taken back as the records stand, or null when it can. Writes nothing. */
+export function undoRefusal(database: FarmDatabase, changeId: number): string | null {
+  const tried = attemptUndo(database, changeId, () => {
+    throw new OnlyTried();
+  });
+  return tried.ok ? null : tried.message;
+}
+
+/** Thrown at the end of an undo that is only tried, so that all of it is rolled back. */
+class OnlyTried extends Error {}
+
+function attemptUndo(database: FarmDatabase, changeId: number, atEnd: () => void): Undone {
   const undone = database.select().from(change).where(eq(change.id, changeId)).get();
   if (!undone) return { ok: false, message: "This change is no longer kept, so it cannot be undone." };
   try {
-    const { changeId: undoId } = record(database, titleOfUndo(undone.title), changeId, (openId) =>
-      putRowsBack(database.$client, changeId, openId),
-    );
+    const { changeId: undoId } = record(database, titleOfUndo(undone.title), changeId, (openId) => {
+      putRowsBack(database.$client, changeId, openId);
+      atEnd();
+    });
     return { ok: true, changeId: undoId };
   } catch (error) {
+    if (error instanceof OnlyTried) return { ok: true, changeId: null };
     if (error instanceof UndoRefused) return { ok: false, message: error.message };
     if (isConstraint(error))
       return {

@@ -1,11 +1,11 @@
-import { type ChildProcess, spawn, spawnSync } from "node:child_process";
+import { type ChildProcess, spawnSync } from "node:child_process";
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import type { Browser } from "playwright-core";
 import { openBrowser } from "../browser/open-page";
-import { freePort, untilServed } from "../browser/served";
+import { serveBuilt } from "../browser/served";
 import { type BenchRow, rowOf } from "./timing";
 
 /**
@@ -39,13 +39,9 @@ async function served<T>(size: string, work: (browser: Browser, address: string)
     encoding: "utf8",
   });
   if (filled.status !== 0) throw new Error(filled.stderr);
-  const port = await freePort();
-  const next = ["node_modules/next/dist/bin/next", "start", "-H", "127.0.0.1", "-p", String(port)];
-  const server = spawn(process.execPath, next, { env, stdio: "ignore" });
+  const { server, address } = await serveBuilt(env);
   const browser = await openBrowser();
   try {
-    const address = `http://127.0.0.1:${port}`;
-    await untilServed(address, server);
     return await work(browser, address);
   } finally {
     await browser.close();

@@ -1,7 +1,7 @@
 import Papa from "papaparse";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, inject, test } from "vitest";
-import { openBrowser, openPage } from "./open-page";
+import { breaches, openBrowser, openPage } from "./open-page";
 
 /** The four uses that the tool exists for, each as a grower does it, on the demo farm. */
 
@@ -10,7 +10,10 @@ let page: Page;
 beforeAll(async () => {
   browser = await openBrowser();
 });
-afterAll(() => browser.close());
+afterAll(async () => {
+  await browser.close();
+  expect(breaches).toEqual([]);
+});
 
 const open = async (path: string) => {
   page = await openPage(browser, inject("address"), path);

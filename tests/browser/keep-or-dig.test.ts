@@ -1,6 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, inject, test } from "vitest";
-import { openBrowser, openPage } from "./open-page";
+import { breaches, openBrowser, openPage } from "./open-page";
 
 /** The autumn decision as a grower makes it, from the proven plan to the worksheet, on the demo farm; each test goes on from the one before. */
 
@@ -10,7 +10,10 @@ beforeAll(async () => {
   browser = await openBrowser();
   page = await openPage(browser, inject("address"), "/keep-or-dig");
 });
-afterAll(() => browser.close());
+afterAll(async () => {
+  await browser.close();
+  expect(breaches).toEqual([]);
+});
 
 const go = (path: string) => page.goto(inject("address") + path, { waitUntil: "networkidle" });
 const wholeNumber = (text: string | null) => Number((text ?? "").replace(/[^\d]/g, ""));

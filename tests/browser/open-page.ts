@@ -21,9 +21,16 @@ export const openBrowser = (): Promise<Browser> =>
     ],
   });
 
+/** What the content policy kept a page from doing, and every error that reached a page's console, since the file of tests began. */
+export const breaches: string[] = [];
+
 /** A page of the app, open and quiet: its scripts have taken over, so that what is typed is not typed into the void. */
 export async function openPage(browser: Browser, address: string, path: string, viewport = DESK): Promise<Page> {
   const page = await browser.newPage({ viewport });
+  page.on("console", (said) => {
+    if (said.type() === "error") breaches.push(`${path}: ${said.text()}`);
+  });
+  page.on("pageerror", (error) => breaches.push(`${path}: ${error.message}`));
   await page.goto(address + path, { waitUntil: "networkidle" });
   return page;
 }

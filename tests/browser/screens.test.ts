@@ -1,6 +1,6 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
-import { DESK, openBrowser, openPage, PHONE, scrollsSideways, violations } from "./open-page";
+import { breaches, DESK, openBrowser, openPage, PHONE, scrollsSideways, violations } from "./open-page";
 
 /** Every screen of the demo farm, as it first opens. */
 const SCREENS = [
@@ -35,7 +35,10 @@ let browser: Browser;
 beforeAll(async () => {
   browser = await openBrowser();
 });
-afterAll(() => browser.close());
+afterAll(async () => {
+  await browser.close();
+  expect(breaches).toEqual([]);
+});
 
 describe.each(SCREENS)("$path", ({ path, heading }) => {
   test("shows its heading, axe finds nothing, and no page scrolls sideways, on a desk and on a phone", async () => {

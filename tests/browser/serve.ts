@@ -1,9 +1,9 @@
-import { type ChildProcess, spawn, spawnSync } from "node:child_process";
+import { type ChildProcess, spawnSync } from "node:child_process";
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { TestProject } from "vitest/node";
-import { freePort, untilServed } from "./served";
+import { serveBuilt } from "./served";
 
 declare module "vitest" {
   interface ProvidedContext {
@@ -27,17 +27,7 @@ export async function setup(project: TestProject): Promise<void> {
   };
   const loaded = spawnSync(process.execPath, ["--import", "tsx", "demo/load-demo.ts"], { env, encoding: "utf8" });
   if (loaded.status !== 0) throw new Error(`the demo farm could not be loaded: ${loaded.stderr}`);
-  const port = await freePort();
-  const server = spawn(
-    process.execPath,
-    ["node_modules/next/dist/bin/next", "start", "-H", "127.0.0.1", "-p", String(port)],
-    {
-      env,
-      stdio: "ignore",
-    },
-  );
-  const address = `http://127.0.0.1:${port}`;
-  await untilServed(address, server);
+  const { server, address } = await serveBuilt(env);
   project.provide("address", address);
   endAll = async () => {
     await ended(server);

@@ -1,26 +1,27 @@
-import type { ChildProcess } from "node:child_process";
-import { createServer } from "node:net";
+import { type ChildProcess, spawn } from "node:child_process";
 
-/** A port of this machine that nobody listens at. */
-export function freePort(): Promise<number> {
-  return new Promise((resolve, reject) => {
-    const probe = createServer().once("error", reject);
-    probe.listen(0, "127.0.0.1", () => {
-      const address = probe.address();
-      probe.close(() =>
-        typeof address === "object" && address ? resolve(address.port) : reject(new Error("no port")),
-      );
-    });
+/** A server under way, and the address that it printed. */
+export type Served = { readonly server: ChildProcess; readonly address: string };
+
+/**
+ * Serves the built app, door and all, on a port that is free, and waits for its address. Throws when it ends or takes more than a minute.
+ *
+ * @param env  its whole environment, FARM_FILE among it
+ */
+export function serveBuilt(env: NodeJS.ProcessEnv): Promise<Served> {
+  const server = spawn(process.execPath, ["app/serve.mjs"], {
+    env: { ...env, PORT: "0" },
+    stdio: ["ignore", "pipe", "inherit"],
   });
-}
-
-/** Waits until the server answers; throws when it ends or takes more than a minute. */
-export async function untilServed(address: string, server: ChildProcess): Promise<void> {
-  for (let attempt = 0; attempt < 240; attempt++) {
-    if (server.exitCode !== null) throw new Error(`the server ended with ${server.exitCode}: was the app built?`);
-    const answer = await fetch(address).catch(() => null);
-    if (answer?.ok) return;
-    await new Promise((resolve) => setTimeout(resolve, 250));
-  }
-  throw new Error("the server did not answer within a minute");
+  return new Promise((resolve, reject) => {
+    const tooLong = setTimeout(() => reject(new Error("the server did not answer within a minute")), 60_000);
+    let said = "";
+    server.stdout.on("data", (text) => {
+      said += text;
+      const address = /http:\/\/127\.0\.0\.1:\d+/.exec(said)?.[0];
+      if (address) resolve({ server, address });
+      if (address) clearTimeout(tooLong);
+    });
+    server.once("exit", (code) => reject(new Error(`the server ended with ${code}: was the app built?`)));
+  });
 }

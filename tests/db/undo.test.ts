@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { latestChanges, revision, undoChange } from "#db/journal/journal";
+import { latestChanges, revision, undoChange, undoRefusal } from "#db/journal/journal";
 import { addBed, removeBed, updateBed } from "#db/write/beds";
 import { removeBooking } from "#db/write/bookings";
 import { addVariety, putCurve, removeVariety, updateCrop, updateVariety } from "#db/write/crops";
@@ -48,6 +48,16 @@ describe("an undo", () => {
     });
   });
 
+  test("can be tried, which says what stands in its way or that nothing does, and writes nothing", () => {
+    withFarm((database) => {
+      const renamed = changeOf(updateBed(database, 1, bed({ id: 1, name: "East" })));
+      const before = { snapshot: kept(database), revision: revision(database) };
+      expect(undoRefusal(database, renamed)).toBe(null);
+      expect(undoRefusal(database, 99_999)).toBe("This change is no longer kept, so it cannot be undone.");
+      expect({ snapshot: kept(database), revision: revision(database) }).toEqual(before);
+    });
+  });
+
   test("is refused when a row was changed since, and touches nothing", () => {
     withFarm((database) => {
       const first = changeOf(updateBed(database, 1, bed({ id: 1, name: "East" })));
@@ -58,6 +68,9 @@ describe("an undo", () => {
         message: "Cannot undo this: a bed that it wrote has been changed since. Undo that first.",
       });
       expect({ snapshot: kept(database), revision: revision(database) }).toEqual(before);
+      expect(undoRefusal(database, first)).toBe(
+        "Cannot undo this: a bed that it wrote has been changed since. Undo that first.",
+      );
     });
   });
 

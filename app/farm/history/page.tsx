@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
 import { z } from "zod";
-import { type JournalChange, latestChanges } from "#db/journal/journal";
+import { type JournalChange, latestChanges, undoRefusal } from "#db/journal/journal";
 import { undo } from "../../frame/undo-action";
 import { farmDatabase } from "../../load";
 import { Table } from "../../ui/table";
@@ -10,11 +10,13 @@ export const metadata: Metadata = { title: "History" };
 
 const CHANGES_SHOWN = 50;
 
-const query = z.object({ refused: z.string().optional().catch(undefined) });
+const query = z.object({ refused: z.coerce.number().int().optional().catch(undefined) });
 
 /** The latest changes of the farm's records, each with its undo; and why an undo was refused. */
 export default async function HistoryPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
-  const { refused } = query.parse(await searchParams);
+  const { refused: changeId } = query.parse(await searchParams);
+  // The address names the change alone; why it cannot be undone is asked anew, so that no address can put words into the tool's mouth.
+  const refused = changeId === undefined ? null : undoRefusal(farmDatabase(), changeId);
   const changes = latestChanges(farmDatabase(), CHANGES_SHOWN);
   /** Taken back by a later change that was not taken back itself. */
   const isUndone = (changeId: number): boolean =>

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { jsonAsked } from "../../door/json-asked";
 import { loadFarm } from "../../load";
 import { askedOnce, type Told } from "../../threads/asked-once";
 import { pool } from "../../threads/pool";
@@ -6,7 +7,7 @@ import { readerOf } from "../../threads/reader";
 import { streamed } from "../../threads/streamed";
 import { askedBeds } from "../asked-beds";
 
-const asked = z.object({
+const questionSchema = z.object({
   question: z.enum(["cheapest", "fewest", "curve", "sweep"]),
   seasonYear: askedBeds.shape.seasonYear,
 });
@@ -16,9 +17,9 @@ const SURVIVAL_SHARES = [0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1];
 
 /** Answers a question about which beds to keep, as JSON lines with its progress. Writes nothing. */
 export async function POST(request: Request): Promise<Response> {
-  const parsed = asked.safeParse(await request.json().catch(() => null));
-  if (!parsed.success) return Response.json({ problem: "this is not one of the questions" }, { status: 400 });
-  const { question, seasonYear } = parsed.data;
+  const { asked, refusal } = await jsonAsked(request, questionSchema, "this is not one of the questions");
+  if (refusal) return refusal;
+  const { question, seasonYear } = asked;
   const farm = loadFarm();
   const reader = readerOf(request);
   const start = (told: Told) =>

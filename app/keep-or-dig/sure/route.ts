@@ -1,3 +1,4 @@
+import { jsonAsked } from "../../door/json-asked";
 import { loadFarm } from "../../load";
 import { askedOnce } from "../../threads/asked-once";
 import { readerOf } from "../../threads/reader";
@@ -9,12 +10,12 @@ const SEASON_COUNT = 1000;
 
 /** How sure these beds are, over sampled seasons, as JSON lines with the seasons done. Writes nothing. */
 export async function POST(request: Request): Promise<Response> {
-  const asked = askedBeds.safeParse(await request.json().catch(() => null));
-  if (!asked.success) return Response.json({ problem: NOT_ASKED }, { status: 400 });
+  const { asked, refusal } = await jsonAsked(request, askedBeds, NOT_ASKED);
+  if (refusal) return refusal;
   const farm = loadFarm();
-  const problem = refusalOf(farm, asked.data);
+  const problem = refusalOf(farm, asked);
   if (problem) return Response.json({ problem }, { status: 409 });
-  const { seasonYear, keptBedIds } = asked.data;
+  const { seasonYear, keptBedIds } = asked;
   const ask = { seasonYear, keptBedIds, seasonCount: SEASON_COUNT };
   const reader = readerOf(request);
   return streamed((told) =>

@@ -1,3 +1,4 @@
+import { jsonAsked } from "../../door/json-asked";
 import { loadFarm } from "../../load";
 import { askedOnce } from "../../threads/asked-once";
 import { pool } from "../../threads/pool";
@@ -6,15 +7,15 @@ import { askedBeds, NOT_ASKED, refusalOf } from "../asked-beds";
 
 /** What each candidate bed is worth while these are kept: worked out on a thread, so that the server answers others meanwhile. */
 export async function POST(request: Request): Promise<Response> {
-  const asked = askedBeds.safeParse(await request.json().catch(() => null));
-  if (!asked.success) return Response.json({ problem: NOT_ASKED }, { status: 400 });
+  const { asked, refusal } = await jsonAsked(request, askedBeds, NOT_ASKED);
+  if (refusal) return refusal;
   const farm = loadFarm();
-  const problem = refusalOf(farm, asked.data);
+  const problem = refusalOf(farm, asked);
   if (problem) return Response.json({ problem }, { status: 409 });
   try {
-    const { seasonYear, keptBedIds } = asked.data;
+    const { seasonYear, keptBedIds } = asked;
     const reader = readerOf(request);
-    const start = () => pool().start(farm, "verdicts", asked.data, { reader });
+    const start = () => pool().start(farm, "verdicts", asked, { reader });
     const working = askedOnce(farm, `worths ${seasonYear} ${keptBedIds}`, start, () => {});
     request.signal.addEventListener("abort", working.stop);
     return Response.json({ answer: await working.answer });

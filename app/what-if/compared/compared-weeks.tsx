@@ -1,5 +1,6 @@
 import { weekInWords } from "#lib/domain/day";
 import type { ComparedWeek } from "#lib/plan/what-if/comparison";
+import { Bar } from "../../ui/bar";
 import { inWholes } from "../../ui/numbers";
 import { Table } from "../../ui/table";
 import { SHORT } from "./difference-words";
@@ -44,8 +45,6 @@ const ShortOf = ({ shortStems, needStems, most }: { shortStems: number; needStem
     ) : (
       <span className="good-word">{needStems > 0 ? "0" : "0, none asked"}</span>
     )}{" "}
-    <span className="gapbar" aria-hidden="true">
-      {shortStems > 0 && <span style={{ width: `${Math.ceil((100 * shortStems) / most)}%` }} />}
-    </span>
+    <Bar className="gapbar" from={shortStems / most} />
   </>
 );

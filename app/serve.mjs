@@ -1,0 +1,51 @@
+import { tsImport } from "tsx/esm/api";
+
+/**
+ * Serves the built screens on this machine alone, behind the door; with `--dev`, screens that are made anew as they are edited. `PORT` names the
+ * port, 3100 when it does not and whichever is free when it is 0; where somebody listens already, the next free one is taken.
+ */
+
+const HOST = "127.0.0.1";
+const LAST_PORT = 65_535;
+const isDev = process.argv.includes("--dev");
+
+process.env.NODE_ENV = isDev ? "development" : "production";
+process.env.NEXT_TELEMETRY_DISABLED = "1";
+const { default: next } = await import("next");
+const { openDoor } = await tsImport("./door/open-door.ts", import.meta.url);
+
+let open;
+const opened = new Promise((resolve) => {
+  open = resolve;
+});
+const door = openDoor(async (request, response) => (await opened)(request, response), isDev);
+const port = await listen(portIn(process.env.PORT || "3100"));
+const app = next({ dev: isDev, hostname: HOST, port, httpServer: door });
+await app.prepare();
+open(app.getRequestHandler());
+console.log(`\n  Stems & Saturdays is open at http://${HOST}:${port}\n  Leave this window open; Ctrl+C closes it.\n`);
+
+for (const signal of ["SIGINT", "SIGTERM"]) process.once(signal, close);
+
+/** Answers what is under way, takes nothing more, and ends. */
+function close() {
+  door.close(() => process.exit(0));
+  door.closeIdleConnections();
+  setTimeout(() => process.exit(0), 3000).unref();
+}
+
+/** The port that is listened at: `wanted`, or the next that is free. */
+function listen(wanted) {
+  return new Promise((resolve, reject) => {
+    door.once("error", (error) =>
+      error.code === "EADDRINUSE" && wanted < LAST_PORT ? resolve(listen(wanted + 1)) : reject(error),
+    );
+    door.listen(wanted, HOST, () => resolve(door.address().port));
+  });
+}
+
+function portIn(text) {
+  if (/^\d{1,5}$/.test(text) && Number(text) <= LAST_PORT) return Number(text);
+  console.error(`PORT is "${text}": write a whole number from 0 to ${LAST_PORT}, or leave it out.`);
+  process.exit(1);
+}
