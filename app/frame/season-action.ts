@@ -16,6 +16,6 @@ const choice = z.object({
 export async function chooseSeason(form: FormData): Promise<void> {
   const parsed = choice.safeParse(Object.fromEntries(sentForm(form)));
   if (!parsed.success) redirect("/");
-  (await cookies()).set(SEASON_COOKIE, String(parsed.data.season), { sameSite: "lax", path: "/" });
+  (await cookies()).set(SEASON_COOKIE, String(parsed.data.season), { sameSite: "strict", httpOnly: true, path: "/" });
   redirect(parsed.data.back);
 }
