@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { type Day, daySchema, yearOf } from "#lib/domain/day";
+import { DAY_IN_SEASONS, isSeasonYear } from "#lib/domain/season-years";
 
 /** The day that an address asks for: none, one that can be planned, or what was typed and why it cannot. */
 export type AskedDay =
@@ -14,7 +15,6 @@ export function askedDay(parameters: Record<string, unknown>): AskedDay {
   if (typed === "") return { kind: "none" };
   const day = daySchema.safeParse(typed);
   if (!day.success) return { kind: "refused", typed, message: day.error.issues[0].message };
-  const year = yearOf(day.data);
-  if (year < 1990 || year > 2200) return { kind: "refused", typed, message: "choose a day from 1990 to 2200" };
+  if (!isSeasonYear(yearOf(day.data))) return { kind: "refused", typed, message: DAY_IN_SEASONS };
   return { kind: "day", day: day.data };
 }

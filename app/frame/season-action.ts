@@ -3,11 +3,12 @@
 import { cookies } from "next/headers";
 import { redirect } from "next/navigation";
 import { z } from "zod";
+import { isSeasonYear } from "#lib/domain/season-years";
 import { sentForm } from "../door/sent-form";
 import { SEASON_COOKIE } from "./season-year";
 
 const choice = z.object({
-  season: z.coerce.number().int().min(1990).max(2200),
+  season: z.coerce.number().refine(isSeasonYear),
   // Neither "//name/" nor "/\\name/": browsers take both for the address of another site.
   back: z.string().regex(/^\/(?![/\\])[^\s\\]*$/),
 });

@@ -1,5 +1,6 @@
 import { cookies } from "next/headers";
 import type { Day } from "#lib/domain/day";
+import { isSeasonYear } from "#lib/domain/season-years";
 import { today } from "../clock";
 
 export const SEASON_COOKIE = "season";
@@ -10,5 +11,5 @@ const seasonAhead = (day: Day): number => Number(day.slice(0, 4)) + (day.slice(5
 /** The season that all screens show: the one last chosen, else the one ahead. */
 export async function seasonYear(): Promise<number> {
   const chosen = Number((await cookies()).get(SEASON_COOKIE)?.value);
-  return Number.isInteger(chosen) && chosen >= 1990 && chosen <= 2200 ? chosen : seasonAhead(today());
+  return isSeasonYear(chosen) ? chosen : seasonAhead(today());
 }

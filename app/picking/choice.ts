@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { addDays, daySchema, isoWeekSchema, mondayOfIsoWeek, parseDay, yearOf } from "#lib/domain/day";
+import { isSeasonYear } from "#lib/domain/season-years";
 import type { PickChoice } from "#lib/plan/road/pick-sheets";
 
 const query = z.object({
@@ -11,8 +12,8 @@ const query = z.object({
 /** Which pick list an address asks for; null when it asks for none, or for a day, week or booking that cannot be. */
 export function choiceOf(parameters: Record<string, unknown>): PickChoice | null {
   const { day, week, booking } = query.parse(parameters);
-  if (day) return { day };
-  if (week) return { week };
+  if (day && isSeasonYear(yearOf(day))) return { day };
+  if (week && isSeasonYear(yearOf(mondayOfIsoWeek(week)))) return { week };
   return booking === undefined ? null : { bookingId: booking };
 }
 

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { daySchema } from "./day";
+import { FIRST_SEASON, LAST_SEASON } from "./season-years";
 import { TREATMENTS } from "./words";
 
 /** Reasons of the ground to lift a bed whatever the sum says. */
@@ -48,7 +49,7 @@ export const plantingSchema = z.object({
   id: z.int(),
   bedId: z.int(),
   varietyId: z.int(),
-  seasonYear: z.int("write a year").min(1990, "a year from 1990").max(2200, "a year up to 2200"),
+  seasonYear: z.int("write a year").min(FIRST_SEASON, "a year from 1990").max(LAST_SEASON, "a year up to 2200"),
   treatment: z.enum(TREATMENTS),
   plantedOn: daySchema,
   plantCount: z

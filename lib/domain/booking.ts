@@ -1,5 +1,6 @@
 import { z } from "zod";
-import { daySchema } from "./day";
+import { daySchema, yearOf } from "./day";
+import { DAY_IN_SEASONS, isSeasonYear } from "./season-years";
 import { COLOURS, ROLES, STATUSES } from "./words";
 
 const stemsEach = z.number("write a number of stems").gt(0, "more than 0 stems").max(10_000, "at most 10,000 stems");
@@ -64,7 +65,11 @@ const bookingFields = {
   note: z.string().max(4000, "a note has at most 4,000 letters"),
 };
 
-export const bookingDraftSchema = z.object(bookingFields);
+/** What a form or a sheet may bring; a booking that is kept already may be of any day. */
+export const bookingDraftSchema = z.object({
+  ...bookingFields,
+  eventOn: daySchema.refine((day) => isSeasonYear(yearOf(day)), DAY_IN_SEASONS),
+});
 export type BookingDraft = z.infer<typeof bookingDraftSchema>;
 
 export const bookingSchema = z.object({ id: z.int(), ...bookingFields });

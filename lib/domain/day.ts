@@ -14,7 +14,7 @@ export type MonthDay = string & { readonly __monthDay: unique symbol };
 export type IsoWeek = string & { readonly __isoWeek: unique symbol };
 
 const MS_PER_DAY = 86_400_000;
-/** Days lie between these years; any other is a slip of the pen, and near the ends of four digits a week would run out of them. */
+/** Days from outside lie between these years; any other is a slip of the pen. What is reckoned from them may lie a little beyond. */
 const FIRST_YEAR = 1000;
 const LAST_YEAR = 9000;
 const isInReach = (year: number): boolean => year > FIRST_YEAR && year < LAST_YEAR;
@@ -28,15 +28,20 @@ function daysInMonth(year: number, month: number): number {
 
 const isCalendarDay = (text: string): boolean => {
   const [, year, month, day] = (DAY_PATTERN.exec(text) ?? []).map(Number);
-  if (!year || year < FIRST_YEAR || year > LAST_YEAR || !month || !day) return false;
+  if (!year || !month || !day) return false;
   return month <= 12 && day <= daysInMonth(year, month);
 };
+
+function isDayInReach(text: string): boolean {
+  const year = Number(text.slice(0, 4));
+  return isCalendarDay(text) && year >= FIRST_YEAR && year <= LAST_YEAR;
+}
 
 /** Parses "YYYY-MM-DD" and refuses days that no calendar has ("2027-02-29"). */
 export const daySchema = z
   .string()
   .trim()
-  .refine(isCalendarDay, "not a calendar day: write it as YYYY-MM-DD, for example 2027-06-12")
+  .refine(isDayInReach, "not a calendar day: write it as YYYY-MM-DD, for example 2027-06-12")
   .transform((text) => text as Day);
 
 /** Parses "MM-DD"; "02-29" is refused, since most years do not have it. */

@@ -54,19 +54,23 @@ function slipCount(a: string, b: string, fewest: number): number {
   return Math.min(last[b.length] ?? 0, fewest);
 }
 
-/** Comparisons that the guesses of one book may take: beyond that a whole file of unknown names would keep the grower waiting. */
-const MOST_COMPARISONS = 100_000;
+/** Pairs of letters that the guesses of one book may compare: beyond that a whole file of unknown names would keep the grower waiting. */
+export const MOST_LETTER_PAIRS = 20_000_000;
 
-/** Guesses at names, until so many comparisons were made; later ones are left out. */
+/** No name is so long that a slip in it is worth a guess. */
+const MOST_LETTERS_GUESSED = 200;
+
+/** Guesses at names, until so many letters were compared; later ones are left out. */
 export class Guesses {
-  #comparisonCount = 0;
+  #letterPairCount = 0;
 
   /** {@link nearestName} among `names`, or undefined when the guesses are used up. */
   nearest(text: string, names: () => readonly string[]): string | undefined {
-    if (this.#comparisonCount >= MOST_COMPARISONS) return undefined;
-    const all = names();
-    this.#comparisonCount += all.length;
-    return nearestName(text, all);
+    if (this.#letterPairCount >= MOST_LETTER_PAIRS || text.length > MOST_LETTERS_GUESSED) return undefined;
+    const near = names().filter((name) => name.length <= MOST_LETTERS_GUESSED);
+    // One more each, since a name is put into its key before any letter is compared.
+    this.#letterPairCount += near.reduce((sum, name) => sum + (text.length + 1) * (name.length + 1), 1);
+    return nearestName(text, near);
   }
 
   /** {@link didYouMean} among `names`, or nothing when the guesses are used up. */

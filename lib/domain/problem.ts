@@ -9,9 +9,21 @@ export type Problem = { readonly place: string; readonly message: string };
 /** A parse that may refuse: the thing, or all that is wrong with it. */
 export type Parsed<T> = { ok: true; parsed: T } | { ok: false; problems: readonly Problem[] };
 
-/** Every issue of a zod error as a problem; `root` names the thing that was parsed ("plantings[12]"). */
+/** As many problems as anybody mends at once; what has more was not typed by hand. */
+export const MOST_PROBLEMS = 1000;
+
+/**
+ * The issues of a zod error as problems; `root` names the thing that was parsed ("plantings[12]"). After {@link MOST_PROBLEMS} comes one
+ * that says how many more there are.
+ */
 export function problemsOf(error: z.ZodError, root = ""): Problem[] {
-  return error.issues.map((issue) => ({ place: placeOf(root, issue.path), message: issue.message }));
+  const problems = error.issues
+    .slice(0, MOST_PROBLEMS)
+    .map((issue) => ({ place: placeOf(root, issue.path), message: issue.message }));
+  const moreCount = error.issues.length - problems.length;
+  return moreCount > 0
+    ? [...problems, { place: root, message: `and ${moreCount} more problems: mend these first` }]
+    : problems;
 }
 
 function placeOf(root: string, path: readonly PropertyKey[]): string {

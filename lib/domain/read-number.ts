@@ -1,3 +1,5 @@
+import { inQuotes } from "./in-quotes";
+
 /** What stands between wholes and fractions when the grower writes a number. The other of the two may part thousands. */
 const DECIMAL_MARKS = ["point", "comma"] as const;
 export type DecimalMark = (typeof DECIMAL_MARKS)[number];
@@ -5,7 +7,7 @@ export type DecimalMark = (typeof DECIMAL_MARKS)[number];
 /** What a text says, or what is wrong with it and how to mend it. */
 export type TextReading<T> = { ok: true; value: T } | { ok: false; message: string };
 
-const PLAIN = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
+const PLAIN = /^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;
 /** "1,200" and "12,000,000": groups of three after a first group that does not start with 0. */
 const GROUPED = /^[+-]?[1-9]\d{0,2}(,\d{3})+(\.\d*)?$/;
 /** With the decimal comma a point before exactly three digits may part thousands or, as in our own files, be a decimal point. */
@@ -57,7 +59,10 @@ const pointed = (text: string): string =>
 const finite = (text: string, value: number): TextReading<number> =>
   Number.isFinite(value) ? { ok: true, value } : notANumber(text, "point");
 
-const wrong = (text: string, message: string): TextReading<never> => ({ ok: false, message: `"${text}" ${message}` });
+const wrong = (text: string, message: string): TextReading<never> => ({
+  ok: false,
+  message: `${inQuotes(text)} ${message}`,
+});
 
 const notANumber = (text: string, mark: DecimalMark) =>
   wrong(

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { plantingSchema } from "./bed";
 import { bookingDraftSchema } from "./booking";
 import { daySchema, monthDaySchema } from "./day";
+import { FIRST_SEASON, LAST_SEASON } from "./season-years";
 import { STATUSES } from "./words";
 
 /** What a winter uses up, of which a farm has so much at hand. */
@@ -60,7 +61,7 @@ export type ChangeOf<Kind extends Change["kind"]> = Extract<Change, { kind: Kind
 export const whatIfSchema = z.object({
   id: z.int(),
   name: z.string().trim().min(1, "give it a name").max(80, "a name has at most 80 letters"),
-  seasonYear: z.int("write a year").min(1990, "a year from 1990").max(2200, "a year up to 2200"),
+  seasonYear: z.int("write a year").min(FIRST_SEASON, "a year from 1990").max(LAST_SEASON, "a year up to 2200"),
   changes: z.array(changeSchema).max(500, "at most 500 changes"),
 });
 export type WhatIf = z.infer<typeof whatIfSchema>;

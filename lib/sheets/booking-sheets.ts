@@ -1,5 +1,12 @@
 import { z } from "zod";
-import { bookingSchema, pieceSchema, recipeLineSchema, recipeSchema, stemLineSchema } from "#lib/domain/booking";
+import {
+  bookingDraftSchema,
+  bookingSchema,
+  pieceSchema,
+  recipeLineSchema,
+  recipeSchema,
+  stemLineSchema,
+} from "#lib/domain/booking";
 import type { Day } from "#lib/domain/day";
 import type { BookingRecord, PieceRecord, RecipeRecord, StemLineRecord } from "#lib/domain/farm-records";
 import { choice, day, decimal, listOf, prose, word, yesNo } from "#lib/domain/records/kinds";
@@ -40,7 +47,7 @@ export type BookingDraftRow = Omit<BookingRecord, "spareShare"> & { readonly spa
 /** A booking a row. Absent or empty: `status` enquiry, no palette, `spare_share` the farm's, nothing unwanted, and no note. */
 export const BOOKING_COLUMNS = {
   client: needed(word, booking.client),
-  event_on: needed(day, booking.eventOn),
+  event_on: needed(day, bookingDraftSchema.shape.eventOn),
   status: maybe(choice(STATUSES), booking.status, "enquiry" as const),
   palette: colours,
   spare_share: maybe(decimal, booking.spareShare, null),
@@ -66,7 +73,7 @@ export type LineOf<T> = { readonly client: string; readonly eventOn: Day; readon
 /** Pieces of a booking a row. `colours` absent or empty: the booking's palette. */
 export const PIECE_COLUMNS = {
   client: needed(word, booking.client),
-  event_on: needed(day, booking.eventOn),
+  event_on: needed(day, bookingDraftSchema.shape.eventOn),
   recipe: needed(word, name),
   count: needed(decimal, pieceSchema.shape.pieceCount),
   colours,
@@ -84,7 +91,7 @@ export const toPieceLine = (row: RowOf<typeof PIECE_COLUMNS>): LineOf<PieceRecor
  */
 export const STEM_COLUMNS = {
   client: needed(word, booking.client),
-  event_on: needed(day, booking.eventOn),
+  event_on: needed(day, bookingDraftSchema.shape.eventOn),
   role: needed(choice(ROLES), stemLineSchema.shape.role),
   crop: maybe(word, name, null),
   crop_only: maybe(yesNo, stemLineSchema.shape.cropOnly, false),

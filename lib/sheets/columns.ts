@@ -1,4 +1,5 @@
 import type { z } from "zod";
+import { inQuotes } from "#lib/domain/in-quotes";
 import type { TextReading } from "#lib/domain/read-number";
 import { type Field, type Fields, headingOf, type RecordOf } from "#lib/domain/records/field";
 import type { Kind } from "#lib/domain/records/kinds";
@@ -41,10 +42,15 @@ function reader<T>(cell: Kind<never>, schema: z.ZodType<T>) {
     isEmpty: (text: string) => !cell.keepsSpaces && text.trim() === "",
     read: (text: string): TextReading<T> => {
       const written = cell.keepsSpaces ? text : text.trim();
+      if (written.length > MOST_CELL_LETTERS)
+        return {
+          ok: false,
+          message: `${inQuotes(written)} has ${written.length} letters: write at most ${MOST_CELL_LETTERS}`,
+        };
       if (written.includes("\uFFFD"))
         return {
           ok: false,
-          message: `letters were lost in "${written}": save the sheet as CSV in UTF-8 and bring it again`,
+          message: `letters were lost in ${inQuotes(written)}: save the sheet as CSV in UTF-8 and bring it again`,
         };
       const reading = cell.read(written);
       if (!reading.ok) return reading;
@@ -52,10 +58,13 @@ function reader<T>(cell: Kind<never>, schema: z.ZodType<T>) {
       if (checked.success) return { ok: true, value: checked.data };
       const rules = [...new Set(checked.error.issues.map((issue) => issue.message))].join("; ");
       const mend = /\bwrite\b/.test(rules) ? "" : "; change it to fit";
-      return { ok: false, message: `"${written}" will not do here: ${rules}${mend}` };
+      return { ok: false, message: `${inQuotes(written)} will not do here: ${rules}${mend}` };
     },
   };
 }
+
+/** More than any cell of a farm holds: a note has at most 4,000 letters. Longer ones are refused before they are looked into. */
+export const MOST_CELL_LETTERS = 20_000;
 
 export type ColumnProblem = { readonly column: string | null; readonly message: string };
 

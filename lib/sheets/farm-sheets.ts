@@ -1,4 +1,3 @@
-import Papa from "papaparse";
 import type { Farm } from "#lib/domain/farm";
 import type { BookingRecord, CurveRecord, FarmRecords } from "#lib/domain/farm-records";
 import { FARM_SETTINGS } from "#lib/domain/farm-settings";
@@ -7,6 +6,7 @@ import { listOf, origin, weekday, word, yesNo as yesOrNo } from "#lib/domain/rec
 import { type ColumnOf, SHEET_COLUMNS, type SheetName } from "#lib/domain/sheet-columns";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { cellsOf } from "./columns";
+import { csvText } from "./csv-text";
 import { farmRecordsOf } from "./farm-records-of";
 
 /** A sheet as a file: its name ("beds.csv") and its text. */
@@ -17,9 +17,8 @@ type Row<Name extends SheetName> = { readonly [Column in ColumnOf<Name>]: string
 
 /**
  * All sheets of a farm, one file each, in the order of {@link SHEET_COLUMNS}; the rows stand in the order of the snapshot, so that the
- * same farm gives the same text. RFC 4180: lines end in CRLF, cells are quoted where they must be. Values are exact: nothing is put
- * before a cell that starts with "=" or "-" (a sheet from a stranger may hold formulas: open it as text), and what is written reads
- * back to the same records.
+ * same farm gives the same text. RFC 4180: lines end in CRLF, cells are quoted where they must be. A text that a spreadsheet
+ * would run gets an apostrophe before it, which the reader takes off again: what is written reads back to the same records.
  *
  * Source: RFC 4180, section 2, https://www.rfc-editor.org/rfc/rfc4180
  */
@@ -52,7 +51,7 @@ export function sheetsOfRecords(records: FarmRecords): SheetText[] {
 function sheet<Name extends SheetName>(name: Name, rows: readonly Readonly<Record<string, string>>[]): SheetText {
   const columns: readonly ColumnOf<Name>[] = SHEET_COLUMNS[name];
   const cells = rows.map((row) => columns.map((column) => row[column]));
-  return { name: `${name}.csv`, text: `${Papa.unparse([[...columns], ...cells], { newline: "\r\n" })}\r\n` };
+  return { name: `${name}.csv`, text: csvText([columns, ...cells]) };
 }
 
 type RecordOf<Key extends keyof FarmRecords> = NonNullable<FarmRecords[Key]> extends readonly (infer T)[] ? T : never;

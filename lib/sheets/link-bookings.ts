@@ -1,5 +1,5 @@
 import type { BookingRecord, PieceRecord, StemLineRecord } from "#lib/domain/farm-records";
-import { Guesses, nameKey, nearestName } from "#lib/domain/nearest-name";
+import { Guesses, nameKey } from "#lib/domain/nearest-name";
 import type { BookingDraftRow, LineOf } from "./booking-sheets";
 import type { KnownNames } from "./known-names";
 import type { NameBook } from "./name-book";
@@ -77,14 +77,16 @@ function ownerOf(rows: readonly SheetRow<BookingRecord>[], onFarm: ReadonlySet<s
   const daysOf = new Map<string, string[]>();
   for (const { textIn } of rows) {
     const client = textIn("client").trim();
-    daysOf.set(client, [...(daysOf.get(client) ?? []), textIn("event_on").trim()]);
+    const days = daysOf.get(client);
+    if (days) days.push(textIn("event_on").trim());
+    else daysOf.set(client, [textIn("event_on").trim()]);
   }
   const clients = [...daysOf.keys()];
   const guesses = new Guesses();
   const guess = (client: string, eventOn: string) => {
     const near = guesses.nearest(client, () => clients);
     const days = near === undefined ? [] : (daysOf.get(near) ?? []);
-    return near === undefined ? "" : `; did you mean "${near}" on ${nearestName(eventOn, days) ?? days[0]}?`;
+    return near === undefined ? "" : `; did you mean "${near}" on ${guesses.nearest(eventOn, () => days) ?? days[0]}?`;
   };
   return ({ textIn, ...row }: SheetRow<unknown>, say: Say): void => {
     const client = textIn("client").trim();

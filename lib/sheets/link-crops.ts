@@ -36,15 +36,11 @@ export const linkCrops = (sheet: SheetRows<CropRecord>, crops: NameBook): SheetR
  * since half a recipe would ask for too few stems; its other rows say so.
  */
 export function linkRecipes(sheet: SheetRows<RecipeRecord>, recipes: NameBook): SheetRows<RecipeRecord> {
-  const groups = new Map<string, SheetRow<RecipeRecord>[]>();
   const keyOf = (row: SheetRow<RecipeRecord>) => nameKey(row.textIn("recipe"));
-  for (const row of sheet.rows) {
-    const group = groups.get(keyOf(row));
-    if (group) group.push(row);
-    else groups.set(keyOf(row), [row]);
-  }
+  const firstOf = new Map<string, SheetRow<RecipeRecord>>();
+  for (const row of sheet.rows) if (row.record !== null && !firstOf.has(keyOf(row))) firstOf.set(keyOf(row), row);
   const agreed = linkRows(sheet, (record, say, row) => {
-    const first = groups.get(keyOf(row))?.find((other) => other.record !== null);
+    const first = firstOf.get(keyOf(row));
     if (!first?.record) return record;
     const differs = (column: "unit" | "origin") => {
       if (first.record && record[column] !== first.record[column])
@@ -74,10 +70,11 @@ export function linkRecipes(sheet: SheetRows<RecipeRecord>, recipes: NameBook): 
 
 /** One recipe for each name, with the lines of all its rows. */
 export function gatherRecipes(lines: readonly RecipeRecord[]): RecipeRecord[] {
-  const recipes = new Map<string, RecipeRecord>();
+  const recipes = new Map<string, RecipeRecord & { lines: RecipeRecord["lines"][number][] }>();
   for (const line of lines) {
     const recipe = recipes.get(line.name);
-    recipes.set(line.name, recipe ? { ...recipe, lines: [...recipe.lines, ...line.lines] } : line);
+    if (recipe) recipe.lines.push(...line.lines);
+    else recipes.set(line.name, { ...line, lines: [...line.lines] });
   }
   return [...recipes.values()];
 }

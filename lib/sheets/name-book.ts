@@ -1,3 +1,4 @@
+import { inQuotes } from "#lib/domain/in-quotes";
 import { Guesses, nameKey } from "#lib/domain/nearest-name";
 import { type Place, placeInWords } from "./sheet-problem";
 
@@ -62,7 +63,7 @@ export class NameBook {
       };
     const message =
       this.#messages.get(key) ??
-      `no ${this.#word} called "${text}": add it to ${this.#home} or mend the name${this.#guesses.didYouMean(text, () => this.#names())}`;
+      `no ${this.#word} called ${inQuotes(text)}: add it to ${this.#home} or mend the name${this.#guesses.didYouMean(text, () => this.#names())}`;
     this.#messages.set(key, message);
     return { ok: false, message };
   }

@@ -3,9 +3,11 @@ import { z } from "zod";
 import { pieceSchema, stemLineSchema } from "#lib/domain/booking";
 import type { PieceRecord, StemLineRecord } from "#lib/domain/farm-records";
 import { nameKey } from "#lib/domain/nearest-name";
+import { MOST_PROBLEMS } from "#lib/domain/problem";
 import { choice, decimal, type Kind, listOf, word } from "#lib/domain/records/kinds";
 import { COLOURS, ROLES, type Role } from "#lib/domain/words";
 import { type Column, type ColumnProblem, maybe, needed, readRow } from "./columns";
+import { asMeant } from "./csv-text";
 import type { KnownNames } from "./known-names";
 import { NameBook } from "./name-book";
 import type { SheetProblem } from "./sheet-problem";
@@ -29,7 +31,7 @@ export type PastedRows = {
 /** In pasted rows people part colours by commas too. */
 const colourList: Kind<readonly string[]> = {
   ...listOf<string>(choice(COLOURS)),
-  read: (text) => listOf(choice(COLOURS)).read(text.replace(/\s*,\s*/g, " / ")),
+  read: (text) => listOf(choice(COLOURS)).read(text.replaceAll(",", "/")),
 };
 const colours = maybe(colourList, pieceSchema.shape.colours, []);
 const name = z.string().trim();
@@ -65,7 +67,8 @@ export function readPastedRows(text: string, known: Pick<KnownNames, "recipes" |
     problems.push({ file: PASTED, line, column: null, message });
     unread.push({ line, cells: (textLines[line - 1] ?? "").split(delimiter) });
   }
-  split.rows.forEach((row, index) => {
+  split.rows.forEach(({ line, cells }, index) => {
+    const row = { line, cells: cells.map(asMeant) };
     const first = nameKey(row.cells[0] ?? "");
     if (index === 0 && HEADER_WORDS.includes(first)) return;
     const role = ROLES.find((candidate) => candidate === first);
@@ -82,7 +85,7 @@ export function readPastedRows(text: string, known: Pick<KnownNames, "recipes" |
   return {
     pieces,
     stemLines,
-    problems,
+    problems: problems.slice(0, MOST_PROBLEMS),
     unread: Papa.unparse(
       unread.map(({ cells }) => [...cells]),
       { delimiter, newline: "\n" },

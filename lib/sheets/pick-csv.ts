@@ -1,6 +1,6 @@
-import Papa from "papaparse";
 import { toDay } from "#lib/domain/day";
 import { type PickLine, placeOf } from "#lib/plan/road/pick-list";
+import { csvText } from "./csv-text";
 
 const COLUMNS = [
   "cut_on",
@@ -39,5 +39,5 @@ export function pickCsv(lines: readonly PickLine[]): string {
     line.roles.join(" / "),
     line.crop.cautions.join(" / "),
   ]);
-  return `${Papa.unparse({ fields: COLUMNS, data: rows }, { newline: "\r\n" })}\r\n`;
+  return csvText([COLUMNS, ...rows]);
 }

@@ -1,4 +1,5 @@
 import type { FarmRecords } from "#lib/domain/farm-records";
+import { MOST_PROBLEMS } from "#lib/domain/problem";
 import { SHEET_NAMES, type SheetName } from "#lib/domain/sheet-columns";
 import { toBookingDraft, toPieceLine, toRecipeLine, toStemLine } from "./booking-sheets";
 import type { Column, RowOf } from "./columns";
@@ -103,7 +104,9 @@ export function readFarmSheets(files: readonly SheetFile[], known: KnownNames): 
   };
   return {
     records,
-    problems: inFileOrder([...unknownFiles, ...Object.values(sheets).flatMap(({ problems }) => problems)], files),
+    problems: mostOf(
+      inFileOrder([...unknownFiles, ...Object.values(sheets).flatMap(({ problems }) => problems)], files),
+    ),
     rowCount: perSheet.reduce((sum, { rowCount }) => sum + rowCount, 0),
     cleanRowCount: perSheet.reduce((sum, { cleanRowCount }) => sum + cleanRowCount, 0),
     perSheet,
@@ -114,13 +117,21 @@ export function readFarmSheets(files: readonly SheetFile[], known: KnownNames): 
 const given = <Key extends keyof FarmRecords>(key: Key, list: NonNullable<FarmRecords[Key]> & readonly unknown[]) =>
   list.length ? { [key]: list } : {};
 
+/** Rows of one upload, all sheets together: four times the largest farm that we plan for. What has more is no farm's. */
+export const MOST_ROWS = 120_000;
+
 function openFiles(files: readonly SheetFile[]) {
   const opened = new Map<SheetName, OpenedFile[]>();
   const problems: SheetProblem[] = [];
+  let rowCount = 0;
   for (const { name: file, text } of files) {
     const table = readTable(text);
     const sheet = sheetOfFile(file, table.header);
-    if (table.header.length === 0)
+    rowCount += table.rows.length + table.problems.length;
+    if (rowCount > MOST_ROWS) {
+      const message = `with this sheet there are ${rowCount} rows, and at most ${MOST_ROWS} are read at once: bring the sheets in one after another`;
+      problems.push({ file, line: table.headerLine, column: null, message });
+    } else if (table.header.length === 0)
       for (const problem of table.problems) problems.push({ file, column: null, ...problem });
     else if (sheet === null)
       problems.push({
@@ -129,7 +140,11 @@ function openFiles(files: readonly SheetFile[]) {
         column: null,
         message: `no sheet has these columns: name the columns as in a sheet of this farm, or the file for its sheet (${SHEET_NAMES.map((name) => `${name}.csv`).join(", ")})`,
       });
-    else opened.set(sheet, [...(opened.get(sheet) ?? []), { file, table }]);
+    else {
+      const others = opened.get(sheet);
+      if (others) others.push({ file, table });
+      else opened.set(sheet, [{ file, table }]);
+    }
   }
   return { opened, problems };
 }
@@ -139,6 +154,14 @@ const countRows = (sheet: SheetName, { rows }: SheetRows<unknown>, opened: reado
   rowCount: rows.length + opened.reduce((sum, { table }) => sum + table.problems.length, 0),
   cleanRowCount: rows.filter(({ record }) => record !== null).length,
 });
+
+/** The first problems, and one more that says how many are left out. */
+function mostOf(problems: readonly SheetProblem[]): readonly SheetProblem[] {
+  const [first] = problems;
+  if (!first || problems.length <= MOST_PROBLEMS) return problems;
+  const message = `and at least ${problems.length - MOST_PROBLEMS} more problems: mend those above first`;
+  return [...problems.slice(0, MOST_PROBLEMS), { file: first.file, line: 1, column: null, message }];
+}
 
 function inFileOrder(problems: readonly SheetProblem[], files: readonly SheetFile[]): SheetProblem[] {
   const order = new Map(files.map(({ name }, index) => [name, index] as const));

@@ -1,4 +1,6 @@
+import { inQuotes } from "#lib/domain/in-quotes";
 import { didYouMean } from "#lib/domain/nearest-name";
+import { MOST_PROBLEMS } from "#lib/domain/problem";
 import type { SheetName } from "#lib/domain/sheet-columns";
 import { type Column, type RowOf, readRow } from "./columns";
 import type { Place, SheetProblem } from "./sheet-problem";
@@ -27,7 +29,7 @@ export const columnKey = (header: string): string =>
 export const neededColumns = (columns: Record<string, Column<unknown>>): string[] =>
   Object.keys(columns).filter((name) => columns[name]?.absent === null);
 
-/** Reads every row of a table by the columns of its sheet; every wrong cell is a problem with its place. */
+/** Reads every row of a table by the columns of its sheet; every wrong cell is a problem with its place, up to {@link MOST_PROBLEMS}. */
 export function readRows<Columns extends Record<string, Column<unknown>>>(
   sheet: SheetName,
   columns: Columns,
@@ -41,14 +43,15 @@ export function readRows<Columns extends Record<string, Column<unknown>>>(
     line: table.headerLine,
     ...problem,
   }));
-  for (const problem of table.problems) problems.push({ file, column: null, ...problem });
+  for (const problem of table.problems.slice(0, MOST_PROBLEMS)) problems.push({ file, column: null, ...problem });
   const rows = table.rows.map(({ line, cells }): SheetRow<RowOf<Columns>> => {
     const textIn = (column: string) => {
       const index = indexOf.get(column);
       return index === undefined ? undefined : cells[index];
     };
     const reading = readRow(columns, textIn);
-    for (const problem of reading.problems) problems.push({ file, line, ...problem });
+    if (problems.length < MOST_PROBLEMS)
+      for (const problem of reading.problems) problems.push({ file, line, ...problem });
     return { place: { file, line }, textIn: (column) => textIn(column) ?? "", record: reading.row };
   });
   return { rows, problems };
@@ -65,6 +68,7 @@ function headerProblems(sheet: SheetName, columns: Record<string, Column<unknown
       message: `the ${sheet} sheet needs a column "${name}": add it, with ${columns[name]?.hint}`,
     });
   const free = known.filter((name) => !keys.includes(name));
+  const firstAt = new Map(keys.map((key, index) => [key, index] as const).reverse());
   header.forEach((written, index) => {
     const key = keys[index] ?? "";
     if (key === "")
@@ -72,9 +76,9 @@ function headerProblems(sheet: SheetName, columns: Record<string, Column<unknown
     else if (!known.includes(key))
       problems.push({
         column: written,
-        message: `the ${sheet} sheet has no column "${written}": take it out${didYouMean(key, free) || `, or name it as one of ${known.join(", ")}`}`,
+        message: `the ${sheet} sheet has no column ${inQuotes(written)}: take it out${didYouMean(key, free) || `, or name it as one of ${known.join(", ")}`}`,
       });
-    else if (keys.indexOf(key) < index)
+    else if (firstAt.get(key) !== index)
       problems.push({
         column: key,
         message: `the column "${key}" stands twice: only the first was read, take one out`,
@@ -94,9 +98,13 @@ export function linkRows<T, Linked>(
   const found: SheetProblem[] = [...problems];
   const linked = rows.map((row): SheetRow<Linked> => {
     if (row.record === null) return { ...row, record: null };
-    const before = found.length;
-    const next = link(row.record, (column, message) => found.push({ ...row.place, column, message }), row);
-    return { ...row, record: found.length === before ? next : null };
+    let isRight = true;
+    const say: Say = (column, message) => {
+      isRight = false;
+      if (found.length < MOST_PROBLEMS) found.push({ ...row.place, column, message });
+    };
+    const next = link(row.record, say, row);
+    return { ...row, record: isRight ? next : null };
   });
   return { rows: linked, problems: found };
 }

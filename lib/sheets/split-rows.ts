@@ -32,7 +32,7 @@ export function splitRows(text: string, delimiter: Delimiter): SplitRows {
   while (rest) {
     // The parser drops a byte order mark itself and then counts without it, so none may reach it.
     const part = splitUntilBadQuote(rest.replace(/^\uFEFF+/, ""), delimiter, newline, line);
-    rows.push(...part.rows);
+    for (const row of part.rows) rows.push(row);
     if (!part.problem) break;
     problems.push(part.problem);
     if (problems.length === MOST_QUOTE_PROBLEMS) {

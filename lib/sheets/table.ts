@@ -1,3 +1,4 @@
+import { asMeant } from "./csv-text";
 import { type Delimiter, type SplitRow, splitRows } from "./split-rows";
 
 /** A row of a table: as many cells as the header, exact, and the line of the file it starts on (from 1). */
@@ -17,10 +18,13 @@ export type Table = {
   readonly problems: readonly TableProblem[];
 };
 
+/** More columns than any sheet of the farm has, with room for a grower's own. */
+export const MOST_COLUMNS = 200;
+
 /**
  * Reads a table from text: the first row with any text is the header. The delimiter (comma, semicolon or tab) is the one that stands
  * most often in the header, comma when none does. Rows must have as many cells as the header; columns that have neither a name nor
- * a value, as spreadsheets leave behind, are dropped.
+ * a value, as spreadsheets leave behind, are dropped, and so is the apostrophe that holds a cell which a spreadsheet would run.
  */
 export function readTable(text: string): Table {
   const { rows: found, problems } = splitRows(text, delimiterOf(text));
@@ -32,11 +36,15 @@ export function readTable(text: string): Table {
     return { header: [], headerLine: 1, rows: [], problems: [{ line: 1, message }] };
   }
   const width = usedWidth(found);
+  if (width > MOST_COLUMNS) {
+    const message = `the sheet has ${width} columns: leave out those that are not the farm's, and keep at most ${MOST_COLUMNS}`;
+    return { header: [], headerLine: header.line, rows: [], problems: [{ line: header.line, message }] };
+  }
   const names = header.cells.slice(0, width);
   const rows: TableRow[] = [];
   const ragged: TableProblem[] = [];
   for (const { line, cells } of body) {
-    if (cells.length === header.cells.length) rows.push({ line, cells: cells.slice(0, width) });
+    if (cells.length === header.cells.length) rows.push({ line, cells: cells.slice(0, width).map(asMeant) });
     else ragged.push({ line, message: raggedMessage(cells.length, header.cells.length) });
   }
   const all = [...problems, ...ragged].sort((a, b) => a.line - b.line);
@@ -65,12 +73,9 @@ export function delimiterOf(text: string): Delimiter {
 /** Columns up to the last that has a name or, in a row as wide as the header, a value. */
 function usedWidth([header, ...body]: readonly SplitRow[]): number {
   if (!header) return 0;
-  let width = header.cells.length;
-  const isUsed = (column: number) =>
-    header.cells[column]?.trim() !== "" ||
-    body.some(({ cells }) => cells.length === header.cells.length && cells[column]?.trim() !== "");
-  while (width > 0 && !isUsed(width - 1)) width -= 1;
-  return width;
+  const usedIn = ({ cells }: SplitRow) => cells.findLastIndex((cell) => cell.trim() !== "") + 1;
+  const wide = body.filter(({ cells }) => cells.length === header.cells.length);
+  return wide.reduce((width, row) => Math.max(width, usedIn(row)), usedIn(header));
 }
 
 function raggedMessage(cellCount: number, headerCount: number): string {

@@ -6,11 +6,14 @@ import { crc32, declaredEntries } from "./zip-checksums";
 /** The sheets of a zip, decoded, and what kept others out. */
 export type Unzipped = { readonly files: readonly SheetFile[]; readonly problems: readonly SheetProblem[] };
 
-/** The most bytes that the sheets of one zip may unpack to, together. */
-export const MOST_UNPACKED_BYTES = 50 * 1024 * 1024;
+/** The most bytes that the sheets of one zip may unpack to, together: three times those of the largest farm that we plan for. */
+export const MOST_UNPACKED_BYTES = 24 * 1024 * 1024;
+
+/** The most files of a zip: a farm has eleven sheets. */
+export const MOST_ZIPPED_FILES = 1000;
 
 /**
- * Takes the ".csv" files out of a zip, in the order of their names; anything else in it is passed over. Never throws: a zip that is
+ * Takes the files of separated values (".csv", ".tsv", ".txt") out of a zip, in the order of their names; anything else is passed over. Never throws: a zip that is
  * damaged, holds no sheet or unpacks to more than {@link MOST_UNPACKED_BYTES} gives a problem, and so does a sheet that is not UTF-8
  * or whose checksum is wrong. Nothing is unpacked before the declared sizes are known to fit, and nothing beyond its declared size.
  *
@@ -24,7 +27,9 @@ export function unzipSheets(bytes: Uint8Array, zipName = "the zip"): Unzipped {
     return refuse("this is not a zip that can be opened: zip the CSV sheets again, or bring them one by one");
   if (unpacked === "too large") {
     const limitMb = MOST_UNPACKED_BYTES / 1024 / 1024;
-    return refuse(`the sheets unpack to more than ${limitMb} MB: split the zip, or leave out the sheets not needed`);
+    return refuse(
+      `the sheets unpack to more than ${limitMb} MB, or are more than ${MOST_ZIPPED_FILES}: split the zip, or leave out what is not needed`,
+    );
   }
   if (unpacked.length === 0) return refuse('no sheet is in this zip: put files in it whose names end in ".csv"');
   const files: SheetFile[] = [];
@@ -33,7 +38,7 @@ export function unzipSheets(bytes: Uint8Array, zipName = "the zip"): Unzipped {
     const text = decoded(content);
     if (!isWhole) problems.push(problem(name, "damaged in the zip: zip the sheet again, or bring it by itself"));
     else if (text === null)
-      problems.push(problem(name, "not in UTF-8: save the sheet as CSV in UTF-8 and zip it again"));
+      problems.push(problem(name, "not in UTF-8: save the sheet as CSV in UTF-8 and bring it again"));
     else files.push({ name, text });
   }
   return { files, problems };
@@ -59,6 +64,7 @@ function unpackedSheets(bytes: Uint8Array): UnpackedSheet[] | "damaged" | "too l
       },
     });
     if (index !== declared.length) return "damaged";
+    if (index > MOST_ZIPPED_FILES) return "too large";
     if (declaredBytes > MOST_UNPACKED_BYTES) return "too large";
     const unpacked = unzipSync(bytes, { filter: ({ name }) => isSheet(name) });
     return Object.keys(unpacked)
@@ -73,7 +79,8 @@ function unpackedSheets(bytes: Uint8Array): UnpackedSheet[] | "damaged" | "too l
 }
 
 /** A sheet by its name; the hidden twins that some systems add to a zip are not. */
-const isSheet = (name: string): boolean => /(^|\/)[^/.][^/]*\.csv$/i.test(name) && !name.startsWith("__MACOSX/");
+const isSheet = (name: string): boolean =>
+  /(^|\/)[^/.][^/]*\.(csv|tsv|txt)$/i.test(name) && !name.startsWith("__MACOSX/");
 
 /** The text of UTF-8 bytes, or null when they are not. */
 function decoded(bytes: Uint8Array): string | null {

@@ -1,4 +1,5 @@
 import type { VarietyRecord } from "#lib/domain/farm-records";
+import { inQuotes } from "#lib/domain/in-quotes";
 import { Guesses, nameKey } from "#lib/domain/nearest-name";
 import type { Colour } from "#lib/domain/words";
 import { type Place, placeInWords } from "./sheet-problem";
@@ -15,11 +16,13 @@ const keyOf = (crop: string, variety: string) => `${nameKey(crop)}\n${nameKey(va
 /** The varieties on the farm and those that the sheets bring: each crop and name has one colour. */
 export class VarietyBook {
   readonly #entries = new Map<string, Entry>();
+  /** The names of each crop's varieties. */
+  readonly #namesOf = new Map<string, string[]>();
   readonly #guesses = new Guesses();
   readonly #wrong = new Map<string, Place>();
 
   constructor(known: readonly VarietyRecord[]) {
-    for (const variety of known) this.#entries.set(keyOf(variety.crop, variety.variety), { variety, place: null });
+    for (const variety of known) this.#put(variety, null);
   }
 
   /** The variety that a row names. With a colour it may be new; without one it must be known. */
@@ -37,8 +40,14 @@ export class VarietyBook {
 
   /** Enters the variety of a clean row. */
   enter(variety: VarietyRecord, place: Place): void {
-    const key = keyOf(variety.crop, variety.variety);
-    if (!this.#entries.has(key)) this.#entries.set(key, { variety, place });
+    if (!this.#entries.has(keyOf(variety.crop, variety.variety))) this.#put(variety, place);
+  }
+
+  #put(variety: VarietyRecord, place: Place | null): void {
+    this.#entries.set(keyOf(variety.crop, variety.variety), { variety, place });
+    const names = this.#namesOf.get(nameKey(variety.crop));
+    if (names) names.push(variety.variety);
+    else this.#namesOf.set(nameKey(variety.crop), [variety.variety]);
   }
 
   /** Enters the variety of a row that is wrong, so that what refers to it can say why it is not found. */
@@ -51,11 +60,7 @@ export class VarietyBook {
     const place = this.#wrong.get(keyOf(crop, name));
     if (place)
       return `variety "${name}" of ${crop} is on ${placeInWords(place)}, which has a problem: mend that row first`;
-    const guess = this.#guesses.didYouMean(name, () =>
-      [...this.#entries.values()]
-        .filter(({ variety }) => nameKey(variety.crop) === nameKey(crop))
-        .map(({ variety }) => variety.variety),
-    );
-    return `no variety "${name}" of ${crop}: add it with its colour to the varieties sheet, or mend the name${guess}`;
+    const guess = this.#guesses.didYouMean(name, () => this.#namesOf.get(nameKey(crop)) ?? []);
+    return `no variety ${inQuotes(name)} of ${crop}: add it with its colour to the varieties sheet, or mend the name${guess}`;
   }
 }

@@ -59,3 +59,27 @@ describe("the booking form", () => {
     ]);
   });
 });
+
+describe("a form that no hand typed costs work by its size alone", () => {
+  const lengthOf = (given: BookingForm) => JSON.stringify(parseBookingForm(given)).length;
+
+  test("20,000 bad colours give one short problem", () => {
+    expect(problemsOf(form({ palette: "x,".repeat(20_000) }))).toEqual([
+      "palette: name each colour once: at most 400 letters",
+    ]);
+    expect(problemsOf(form({ palette: "x,".repeat(200) }))).toHaveLength(1);
+  });
+
+  test("20,000 bad pieces are refused as too many; of 500, each field has one problem at most", () => {
+    const pieces = (count: number) =>
+      form({ pieces: Array(count).fill({ recipeId: 1, pieceCount: "x", colours: "mauve,puce,ecru" }) });
+    expect(problemsOf(pieces(20_000))).toEqual(["pieces: at most 500 lines"]);
+    expect(problemsOf(pieces(500))).toHaveLength(1000);
+    expect(lengthOf(pieces(500))).toBeLessThan(200_000);
+  });
+
+  test("an event is in a season that can be planned", () => {
+    for (const eventOn of ["9000-12-31", "1989-12-31", "2201-01-01"])
+      expect(problemsOf(form({ eventOn }))).toEqual(["eventOn: choose a day from 1990 to 2200"]);
+  });
+});

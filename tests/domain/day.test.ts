@@ -174,3 +174,10 @@ test("days in words name the day that is meant, whatever the time zone", () => {
     expect(Number.parseInt(inShort(here), 10)).toBe(Number(here.slice(8)));
   });
 });
+
+test("what is reckoned from the last day that can be typed is a day too", () => {
+  expect(daySchema.safeParse("9000-12-31").success).toBe(true);
+  expect(daySchema.safeParse("9001-01-01").success).toBe(false);
+  expect(parseDay(addDays(parseDay("9000-12-31"), 400))).toBe("9002-02-04");
+  expect(dayInYear(monthDaySchema.parse("10-18"), 9001)).toBe("9001-10-18");
+});

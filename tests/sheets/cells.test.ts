@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { Guesses, nearestName } from "#lib/domain/nearest-name";
+import { Guesses, MOST_LETTER_PAIRS, nearestName } from "#lib/domain/nearest-name";
 import { choice, decimal, listOf, origin, weekday, whole, word, yesNo } from "#lib/domain/records/kinds";
 
 const SEED = 72;
@@ -77,6 +77,25 @@ test("the nearest name is at most one slip away for each three letters, swaps co
 test("guesses are left out once a whole file of unknown names has used them up", () => {
   const names = Array.from({ length: 30_000 }, (_, index) => `Bed ${index}`);
   const guesses = new Guesses();
-  const found = Array.from({ length: 6 }, () => guesses.didYouMean("Bed 77x", () => names));
-  expect(found).toEqual([...Array(4).fill('; did you mean "Bed 77"?'), "", ""]);
+  let askedCount = 0;
+  const found = Array.from({ length: 20 }, () =>
+    guesses.didYouMean("Bed 77x", () => {
+      askedCount += 1;
+      return names;
+    }),
+  );
+  const pairCount = names.reduce((sum, name) => sum + ("Bed 77x".length + 1) * (name.length + 1), 1);
+  expect(askedCount).toBe(Math.ceil(MOST_LETTER_PAIRS / pairCount));
+  expect(found).toEqual(found.map((_, index) => (index < askedCount ? '; did you mean "Bed 77"?' : "")));
+});
+
+test("no guess is made at a text far longer than a name, nor among no names at all for ever", () => {
+  const guesses = new Guesses();
+  let askedCount = 0;
+  const none = () => {
+    askedCount += 1;
+    return [];
+  };
+  expect(guesses.nearest("x".repeat(100_000), none)).toBeUndefined();
+  expect(askedCount).toBe(0);
 });

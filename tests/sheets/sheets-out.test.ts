@@ -82,12 +82,12 @@ test("a small farm's plantings sheet is this text", () => {
   );
 });
 
-test("values that look like formulas are written exactly as they are", () => {
+test("a text that a spreadsheet would run is held by an apostrophe", () => {
   const farm = snapshot();
   const [bed] = farm.beds;
   const named = { ...farm, beds: bed ? [{ ...bed, note: "=1+1" }] : [] };
   const beds = farmSheets(named).find(({ name }) => name === "beds.csv");
-  expect(beds?.text.split("\r\n")[1]).toBe("B1,15,1.2,,,,=1+1");
+  expect(beds?.text.split("\r\n")[1]).toBe("B1,15,1.2,,,,'=1+1");
 });
 
 test("a zip of the sheets opens to the same sheets, and the same farm gives the same bytes", () => {

@@ -37,7 +37,7 @@ test("what is not a zip, is cut short, or holds no sheet is a problem, not an ex
   const notAZip = ["this is not a zip that can be opened: zip the CSV sheets again, or bring them one by one"];
   for (const bytes of [new Uint8Array(), strToU8(BEDS), whole.slice(0, -30), whole.slice(40)])
     expect(messages(bytes)).toEqual(notAZip);
-  expect(messages(zipped({ "beds.txt": BEDS }))).toEqual([
+  expect(messages(zipped({ "beds.doc": BEDS }))).toEqual([
     'no sheet is in this zip: put files in it whose names end in ".csv"',
   ]);
   expect(messages(zipped({}))).toEqual(['no sheet is in this zip: put files in it whose names end in ".csv"']);
@@ -74,15 +74,27 @@ test("a zip that declares a smaller size than it holds is damaged, not cut short
   expect(messages(bytes)).toEqual(["damaged in the zip: zip the sheet again, or bring it by itself"]);
 });
 
-test("sheets of more than 50 MB together are refused before they are unpacked; of just 50 MB, taken", () => {
+test("sheets of more than 24 MB together are refused before they are unpacked; of just 24 MB, taken", () => {
   const two = zipped({ "beds.csv": BEDS, "farm.csv": "x" });
   expect(unzipSheets(declaring(two, MOST_UNPACKED_BYTES - 3)).files).toHaveLength(2);
   expect(messages(declaring(two, MOST_UNPACKED_BYTES - 2))).toEqual([
-    "the sheets unpack to more than 50 MB: split the zip, or leave out the sheets not needed",
+    "the sheets unpack to more than 24 MB, or are more than 1000: split the zip, or leave out what is not needed",
   ]);
   const large = zipped({ "beds.csv": new Uint8Array(MOST_UNPACKED_BYTES + 1) });
   expect(large.length).toBeLessThan(100_000);
   expect(unzipSheets(large).files).toEqual([]);
+});
+
+test("sheets that fit one by one and not together are refused without one of them being unpacked", () => {
+  const zip = zipped({ "a.csv": new Uint8Array(13 * 1024 * 1024), "b.csv": new Uint8Array(13 * 1024 * 1024) });
+  expect(zip.length).toBeLessThan(60_000);
+  expect(unzipSheets(zip).files).toEqual([]);
+  expect(messages(zip)[0]).toContain("unpack to more than 24 MB");
+});
+
+test("more than a thousand files are refused", () => {
+  const many = zipped(Object.fromEntries(Array.from({ length: 1001 }, (_, index) => [`${index}.csv`, "x"])));
+  expect(messages(many)[0]).toContain("more than 1000");
 });
 
 test("a sheet that is not UTF-8 is a problem of its own; the others are taken", () => {
@@ -93,7 +105,7 @@ test("a sheet that is not UTF-8 is a problem of its own; the others are taken", 
       file: "beds.csv",
       line: 1,
       column: null,
-      message: "not in UTF-8: save the sheet as CSV in UTF-8 and zip it again",
+      message: "not in UTF-8: save the sheet as CSV in UTF-8 and bring it again",
     },
   ]);
 });

@@ -17,7 +17,8 @@ export async function bringIn(_: ImportState, form: FormData): Promise<ImportSta
   const sent = await readSending(form);
   if (!sent.ok) return { kind: "refused", sending: 0, problems: sent.problems };
   const { step, sending, files } = sent.parsed;
-  const { records, ...reading } = readFarmSheets(files, knownNames(loadFarm()));
+  const { records, ...read } = readFarmSheets(files, knownNames(loadFarm()));
+  const reading = { ...read, problems: [...sent.parsed.problems, ...read.problems] };
   if (step === "check" || (step === "all" && reading.problems.length > 0))
     return { kind: "checked", sending, ...reading };
   await takeCopy(farmDatabase().$client, farmFile().file, "before-import");

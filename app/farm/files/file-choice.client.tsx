@@ -1,13 +1,14 @@
 "use client";
 
 import { type ChangeEvent, startTransition, useActionState, useId, useState } from "react";
+import { MOST_SHEETS_BYTES } from "../../door/limits";
 import { countOf } from "../../ui/numbers";
 import { bringIn } from "./actions";
 import { ImportAnswer } from "./import-answer";
-import { type ChosenFile, packed, pasted, unzipped } from "./upload";
+import { type ChosenFile, opened, packed, pasted } from "./upload";
 
-/** As much as a server action takes, with room for the rest of the form. */
-const MOST_BYTES_SENT = 1_000_000;
+/** Room for the rest of the form beside the sheets. */
+const MOST_BYTES_SENT = MOST_SHEETS_BYTES - 10_000;
 
 /** Files to bring in: chosen, listed, checked by the server, and brought in only when the grower says so. */
 export function FileChoice() {
@@ -31,19 +32,9 @@ export function FileChoice() {
     );
     // Emptied, so that a file that was mended can be chosen again.
     target.value = "";
-    const opened = chosen.map((file) =>
-      /\.zip$/i.test(file.name) ? { file, inside: unzipped(file.bytes) } : { file, inside: [file] },
-    );
-    setComplaints(
-      opened.flatMap(({ file, inside }) =>
-        inside === null
-          ? [`${file.name} is no zip that can be read.`]
-          : inside.length === 0
-            ? [`${file.name} holds no CSV files.`]
-            : [],
-      ),
-    );
-    const added = opened.flatMap(({ inside }) => inside ?? []);
+    const found = chosen.map(opened);
+    setComplaints(found.flatMap((one) => one.complaints));
+    const added = found.flatMap((one) => one.files);
     change([...files.filter(({ name }) => !added.some((other) => other.name === name)), ...added]);
   };
   const send = (step: "check" | "all" | "clean") => {

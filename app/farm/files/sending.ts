@@ -1,7 +1,9 @@
 import { z } from "zod";
 import { type Parsed, problemsOf } from "#lib/domain/problem";
 import type { SheetFile } from "#lib/sheets/read-farm-sheets";
-import { unzipped } from "./upload";
+import type { SheetProblem } from "#lib/sheets/sheet-problem";
+import { unzipSheets } from "#lib/sheets/unzip-sheets";
+import { sentForm } from "../../door/sent-form";
 
 const sendingSchema = z.object({
   step: z.enum(["check", "all", "clean"]),
@@ -13,18 +15,25 @@ export type Sending = {
   readonly step: "check" | "all" | "clean";
   readonly sending: number;
   readonly files: readonly SheetFile[];
+  /** What kept other files from being read. */
+  readonly problems: readonly SheetProblem[];
 };
 
-/** What the form of files sent: one zip with the sheets in it, decoded. Letters that are no UTF-8 come out as U+FFFD, which the reader reports. */
-export async function readSending(form: FormData): Promise<Parsed<Sending>> {
-  const parsed = sendingSchema.safeParse(Object.fromEntries(form));
+/** What the form of files sent: one zip with the sheets in it, each in a folder that numbers it, decoded. */
+export async function readSending(form: unknown): Promise<Parsed<Sending>> {
+  const parsed = sendingSchema.safeParse(Object.fromEntries(sentForm(form)));
   if (!parsed.success) return { ok: false, problems: problemsOf(parsed.error) };
-  const files = unzipped(new Uint8Array(await parsed.data.files.arrayBuffer()));
-  if (!files)
-    return { ok: false, problems: [{ place: "files", message: "the files did not arrive whole: send them again" }] };
-  const decoder = new TextDecoder();
+  const { files, problems } = unzipSheets(new Uint8Array(await parsed.data.files.arrayBuffer()));
+  if (files.length === 0 && problems.length > 0)
+    return { ok: false, problems: problems.map(({ file, message }) => ({ place: baseName(file), message })) };
   return {
     ok: true,
-    parsed: { ...parsed.data, files: files.map(({ name, bytes }) => ({ name, text: decoder.decode(bytes) })) },
+    parsed: {
+      ...parsed.data,
+      files: files.map(({ name, text }) => ({ name: baseName(name), text })),
+      problems: problems.map((problem) => ({ ...problem, file: baseName(problem.file) })),
+    },
   };
 }
+
+const baseName = (path: string): string => path.split("/").at(-1) ?? path;

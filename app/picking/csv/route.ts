@@ -4,13 +4,13 @@ import { loadPlan } from "../../load";
 import { choiceOf, queryOf } from "../choice";
 import { loadLines } from "../load-lines";
 
-/** The pick list of a day, a week, a booking or, when none is named, the whole season, as a CSV file. */
+/** The pick list of a day, a week, a booking or, when none is named, the whole season, as a CSV file. The byte order mark tells spreadsheets that it is UTF-8. */
 export async function GET(request: Request): Promise<Response> {
   const choice = choiceOf(Object.fromEntries(new URL(request.url).searchParams));
   const lines = choice ? loadLines(choice) : loadPlan(await seasonYear()).pickList;
   if (lines === null) return new Response("No such booking.", { status: 404 });
   const name = choice ? queryOf(choice).replace("=", "-") : `season-${await seasonYear()}`;
-  return new Response(pickCsv(lines), {
+  return new Response(`\uFEFF${pickCsv(lines)}`, {
     headers: {
       "content-type": "text/csv; charset=utf-8",
       "content-disposition": `attachment; filename="pick-list-${name}.csv"`,

@@ -1,4 +1,5 @@
 import { WEEKDAYS } from "../day";
+import { inQuotes } from "../in-quotes";
 import { nearestName } from "../nearest-name";
 import { type DecimalMark, readNumber, type TextReading, writeNumber } from "../read-number";
 import { MARKS, type Origin } from "../sourced";
@@ -55,7 +56,7 @@ export const whole: Kind<number> = {
   read: (text, mark) => {
     const number = readNumber(text, mark);
     if (!number.ok || Number.isInteger(number.value)) return number;
-    return wrong(`"${text}" is not a whole number: write ${Math.round(number.value)} or another whole number`);
+    return wrong(`${inQuotes(text)} is not a whole number: write ${Math.round(number.value)} or another whole number`);
   },
 };
 
@@ -69,7 +70,7 @@ export const yesNo: Kind<boolean> = {
   read: (text) => {
     if (/^(yes|y|true)$/i.test(text)) return right(true);
     if (/^(no|n|false)$/i.test(text)) return right(false);
-    return wrong(`"${text}" is neither yes nor no: write one of the two`);
+    return wrong(`${inQuotes(text)} is neither yes nor no: write one of the two`);
   },
   write: (is) => (is ? "yes" : "no"),
 };
@@ -88,7 +89,7 @@ export function choice<const T extends string>(
       if (found !== undefined) return right(found);
       const nearest = nearestName(text, words);
       const guess = nearest === undefined ? "" : `; did you mean "${nearest}"?`;
-      return wrong(`"${text}" is not known here: write one of ${words.join(", ")}${guess}`);
+      return wrong(`${inQuotes(text)} is not known here: write one of ${words.join(", ")}${guess}`);
     },
     write: asItIs,
   };
@@ -109,15 +110,20 @@ export function listOf<T>(kind: Kind<T>): Kind<readonly T[]> {
       for (const part of splitList(text)) {
         const reading = part
           ? kind.read(part, mark)
-          : wrong(`an empty place in "${text}": write ${kind.hint} between the slashes, or take one slash out`);
+          : wrong(`an empty place in ${inQuotes(text)}: write ${kind.hint} between the slashes, or take one slash out`);
         if (reading.ok) found.push(reading.value);
         else problems.push(reading.message);
       }
-      return problems.length ? wrong(problems.join("; ")) : right(found);
+      if (problems.length === 0) return right(found);
+      const more = problems.length > MOST_TOLD ? `; and ${problems.length - MOST_TOLD} more like these` : "";
+      return wrong(`${problems.slice(0, MOST_TOLD).join("; ")}${more}`);
     },
     write: (list, mark) => list.map((part) => kind.write(part, mark).replace(/[\\/]/g, "\\$&")).join(" / "),
   };
 }
+
+/** Problems of one list that are told one by one. */
+const MOST_TOLD = 5;
 
 function splitList(text: string): string[] {
   const parts = [""];
@@ -136,7 +142,9 @@ export const weekday: Kind<number> = {
   read: (text) => {
     const full = ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"];
     const index = full.findIndex((name) => text.length >= 2 && name.startsWith(text.toLowerCase()));
-    return index >= 0 ? right(index + 1) : wrong(`"${text}" is not a weekday: write one of ${WEEKDAYS.join(", ")}`);
+    return index >= 0
+      ? right(index + 1)
+      : wrong(`${inQuotes(text)} is not a weekday: write one of ${WEEKDAYS.join(", ")}`);
   },
   write: (weekday) => WEEKDAYS[weekday - 1] ?? "",
 };

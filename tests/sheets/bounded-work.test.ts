@@ -1,0 +1,91 @@
+import { describe, expect, test } from "vitest";
+import { z } from "zod";
+import { MOST_PROBLEMS, problemsOf } from "#lib/domain/problem";
+import { decimal, listOf, word } from "#lib/domain/records/kinds";
+import { MOST_CELL_LETTERS, needed } from "#lib/sheets/columns";
+import { readPastedRows } from "#lib/sheets/pasted-rows";
+import { MOST_ROWS, readFarmSheets } from "#lib/sheets/read-farm-sheets";
+import { MOST_COLUMNS, readTable } from "#lib/sheets/table";
+import { KNOWN } from "./known-farm";
+
+/*
+ * What comes from outside costs work in proportion to its size and no more, and its answer stays readable. Counted, not timed: letters
+ * of an answer, calls of a reader, problems of a list. (OWASP ASVS 5.1.4, 12.1.1, from memory.)
+ */
+
+const lettersOf = (answer: unknown) => JSON.stringify(answer).length;
+
+describe("a cell", () => {
+  test("longer than any of a farm is refused before it is looked into, and repeated only in part", () => {
+    let readCount = 0;
+    const column = needed(
+      {
+        ...word,
+        read: (text) => {
+          readCount += 1;
+          return { ok: true, value: text };
+        },
+      },
+      z.string(),
+    );
+    const reading = column.read("1".repeat(MOST_CELL_LETTERS + 1));
+    expect(readCount).toBe(0);
+    expect(reading.ok ? "" : reading.message).toMatch(/^"1{80}…" has 20001 letters: write at most 20000$/);
+    column.read("1".repeat(MOST_CELL_LETTERS));
+    expect(readCount).toBe(1);
+  });
+
+  test("that lists ten thousand bad parts gives one short problem", () => {
+    for (const text of ["/".repeat(10_000), "x/".repeat(5_000)]) {
+      const reading = listOf(decimal).read(text);
+      expect(reading.ok ? "" : reading.message).toMatch(/; and \d+ more like these$/);
+      expect(lettersOf(reading)).toBeLessThan(2_000);
+    }
+  });
+});
+
+describe("a sheet", () => {
+  test("with more columns than any of a farm is refused whole, in one problem", () => {
+    const { rows, problems } = readTable(
+      `${Array.from({ length: MOST_COLUMNS + 1 }, (_, index) => `c${index}`).join(",")}\n`,
+    );
+    expect([rows.length, problems.length]).toEqual([0, 1]);
+    expect(problems[0]?.message).toContain("201 columns");
+  });
+
+  test("with a hundred thousand empty columns left behind by a spreadsheet is read as if they were not there", () => {
+    const commas = ",".repeat(100_000);
+    const { header, rows, problems } = readTable(`bed,length_m${commas}\nA,1${commas}\n`);
+    expect([header, rows.map(({ cells }) => cells), problems]).toEqual([["bed", "length_m"], [["A", "1"]], []]);
+  });
+
+  test("of 150,000 rows is refused in words", () => {
+    const text = `bed,length_m,width_m\n${"A,1,1\n".repeat(150_000)}`;
+    const { problems, rowCount } = readFarmSheets([{ name: "beds.csv", text }], KNOWN);
+    expect(rowCount).toBe(0);
+    expect(problems.map(({ message }) => message)).toEqual([
+      `with this sheet there are 150000 rows, and at most ${MOST_ROWS} are read at once: bring the sheets in one after another`,
+    ]);
+  });
+
+  test("with fifty thousand bad rows tells the first thousand problems, says that there are more, and counts every row", () => {
+    const text = `bed,length_m,width_m\n${Array.from({ length: 50_000 }, (_, index) => `bed ${index},x,1\n`).join("")}`;
+    const { problems, rowCount, cleanRowCount } = readFarmSheets([{ name: "beds.csv", text }], KNOWN);
+    expect([rowCount, cleanRowCount]).toEqual([50_000, 0]);
+    expect(problems.length).toBeLessThanOrEqual(MOST_PROBLEMS + 1);
+    expect(lettersOf(problems)).toBeLessThan(400_000);
+  });
+});
+
+test("pasted rows tell a thousand problems at most, and keep every row that could not be read", () => {
+  const { problems, unread } = readPastedRows("zzzzzzzz\t4\n".repeat(3_000), KNOWN);
+  expect(problems).toHaveLength(MOST_PROBLEMS);
+  expect(unread.split("\n")).toHaveLength(3_000);
+});
+
+test("problems of a schema stop at a thousand, with one that says how many are left", () => {
+  const read = z.array(z.int()).safeParse(Array(5_000).fill("x"));
+  const problems = read.error ? problemsOf(read.error, "ids") : [];
+  expect(problems).toHaveLength(MOST_PROBLEMS + 1);
+  expect(problems.at(-1)).toEqual({ place: "ids", message: "and 4000 more problems: mend these first" });
+});
