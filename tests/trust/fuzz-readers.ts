@@ -1,0 +1,97 @@
+import { strToU8, zipSync } from "fflate";
+import type { Snapshot } from "#lib/domain/snapshot";
+import { oneOf, type RandomSource, wholeBetween } from "#lib/maths/random";
+import { farmSheets } from "#lib/sheets/farm-sheets";
+import { knownNames } from "#lib/sheets/known-names";
+import { readPastedRows } from "#lib/sheets/pasted-rows";
+import { readFarmSheets } from "#lib/sheets/read-farm-sheets";
+import { unzipSheets } from "#lib/sheets/unzip-sheets";
+import { parseBookingForm } from "../../app/bookings/editor/parse-form";
+import { askedDay } from "../../app/dates/asked-day";
+import { judge } from "../../app/door/judge";
+import { isWellFormed } from "../../app/door/well-formed";
+import { choiceOf } from "../../app/picking/choice";
+import { mangled, oddText } from "./odd-inputs";
+
+/** Something that reads what comes from outside: given chance, it is fed one odd input, and may refuse it but never throw. */
+export type OddRead = (random: RandomSource) => unknown;
+
+const BOOKING = {
+  client: "A",
+  status: "held",
+  eventOn: "2027-06-12",
+  palette: "blush",
+  sparePercent: "10",
+  unacceptableCropIds: [1],
+  pieces: [{ recipeId: 1, pieceCount: "2", colours: "" }],
+  stemLines: [{ role: "focal", cropId: null, cropOnly: false, colours: "cream", stemCount: "4" }],
+  note: "",
+};
+const PARTS =
+  '--x\r\nContent-Disposition: form-data; name="1_a"\r\n\r\nv\r\n--x\r\nContent-Disposition: form-data; name="0"\r\n\r\n["$K1",{"a":"$undefined"}]\r\n--x--\r\n';
+
+/** Every reader of the tool that meets the outside, by name. */
+export function oddReads(farm: Snapshot): Readonly<Record<string, OddRead>> {
+  const sheets = farmSheets(farm).map(({ name, text }) => ({
+    name,
+    text: text.split("\r\n").slice(0, 6).join("\r\n"),
+  }));
+  const known = knownNames(farm);
+  const zip = zipSync({ "beds.csv": strToU8(sheets[5]?.text ?? "") });
+  const query = (random: RandomSource) => ({
+    [oneOf(random, ["day", "week", "booking", "on", "x"])]: oneOf<unknown>(random, [
+      oddText(random),
+      [oddText(random), "2"],
+      undefined,
+    ]),
+  });
+  return {
+    sheets: (random) => {
+      const { name, text } = oneOf(random, sheets);
+      return readFarmSheets([{ name, text: mangled(random, text) }], known);
+    },
+    zips: (random) => {
+      const bytes = zip.slice(0, wholeBetween(random, zip.length - 40, zip.length));
+      for (let count = 3; count > 0; count--)
+        bytes[wholeBetween(random, 0, bytes.length - 1)] = wholeBetween(random, 0, 255);
+      return unzipSheets(bytes);
+    },
+    "pasted rows": (random) => readPastedRows(mangled(random, "focal\t40\tblush, cream\nBridal bouquet\t1"), known),
+    "booking forms": (random) => parseBookingForm(oddlyFilled(random, BOOKING)),
+    queries: (random) => [choiceOf(query(random)), askedDay(query(random))],
+    "form calls": (random) =>
+      isWellFormed("multipart/form-data; boundary=x", random() < 0.5, Buffer.from(mangled(random, PARTS))),
+    requests: (random) => {
+      const headers = Object.fromEntries(
+        ["host", "origin", "content-type", "content-length", "sec-fetch-site"].map((name) => [
+          name,
+          random() < 0.5 ? oddText(random) : undefined,
+        ]),
+      );
+      const method = oneOf(random, ["GET", "POST", "TRACE", oddText(random)]);
+      return judge({ method, target: `/${oddText(random)}`, headers, hostCount: wholeBetween(random, 0, 2) }, 3100);
+    },
+  };
+}
+
+/** The same thing with one value inside it put another. */
+function oddlyFilled(random: RandomSource, value: unknown): unknown {
+  if (random() < 0.1 || typeof value !== "object" || value === null)
+    return oneOf<unknown>(random, [
+      oddText(random),
+      mangled(random, String(value)),
+      null,
+      1e300,
+      -1,
+      [],
+      {},
+      true,
+      undefined,
+    ]);
+  const entries = Object.entries(value);
+  const at = wholeBetween(random, 0, Math.max(0, entries.length - 1));
+  const filled = entries.map(
+    ([key, inside], index) => [key, index === at ? oddlyFilled(random, inside) : inside] as const,
+  );
+  return Array.isArray(value) ? filled.map(([, inside]) => inside) : Object.fromEntries(filled);
+}

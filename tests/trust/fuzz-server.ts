@@ -1,0 +1,105 @@
+import { oneOf, type RandomSource, wholeBetween } from "#lib/maths/random";
+import { knock, type Said } from "../app/door/knock";
+import { formsOf, type PageForm } from "./forms-of";
+import { mangled, oddText } from "./odd-inputs";
+
+/** Addresses of the tool, the odd value at the "~" of each. */
+const ADDRESSES = [
+  "/",
+  "/?role=~",
+  "/?all=~",
+  "/weeks/~",
+  "/bookings",
+  "/bookings/~",
+  "/bookings/new?copy=~",
+  "/bookings/new?on=~",
+  "/beds?crop=~",
+  "/beds/~",
+  "/keep-or-dig/worksheet?day=~",
+  "/what-if?compare=~",
+  "/what-if/~",
+  "/what-if/~?adopted=~",
+  "/dates?on=~",
+  "/picking?day=~",
+  "/picking?week=~",
+  "/picking/print?booking=~",
+  "/picking/csv?day=~",
+  "/picking/csv?week=~",
+  "/buying?from=~",
+  "/farm/crops/~",
+  "/farm/recipes/~",
+  "/farm/files/sheet/~",
+  "/farm/history?refused=~",
+  "/~",
+];
+const JSON_DOORS = ["/bookings/coverage", "/keep-or-dig/try", "/keep-or-dig/stop", "/farm/files/all", "/~"];
+/** Pages whose forms are sent again with odd contents. */
+const FORM_PAGES = [
+  "/",
+  "/bookings/1",
+  "/beds/1",
+  "/beds",
+  "/what-if",
+  "/farm",
+  "/farm/crops/1",
+  "/farm/crops/new",
+  "/farm/recipes/1",
+  "/farm/winter",
+  "/farm/cooler",
+  "/farm/history",
+];
+const ANSWER_MS = 60_000;
+
+/** One odd thing sent to a running server: what was sent, and what came back. */
+export type OddKnock = { readonly sent: string; readonly said: Said };
+
+/** Sends odd requests to the server at `port`: raw ones, odd addresses, odd JSON, and the tool's own forms filled oddly. */
+export async function oddKnocks(port: number): Promise<(random: RandomSource) => Promise<OddKnock>> {
+  const own = `Host: 127.0.0.1:${port}\r\nOrigin: http://127.0.0.1:${port}\r\nConnection: close\r\n`;
+  const send = async (bytes: string): Promise<OddKnock> => ({
+    sent: bytes,
+    said: await knock(port, Buffer.from(bytes), ANSWER_MS),
+  });
+  const post = (path: string, kind: string, body: string) =>
+    send(
+      `POST ${path} HTTP/1.1\r\n${own}Content-Type: ${kind}\r\nContent-Length: ${Buffer.byteLength(body)}\r\n\r\n${body}`,
+    );
+  const forms: PageForm[] = [];
+  for (const path of FORM_PAGES)
+    forms.push(...formsOf(path, await (await fetch(`http://127.0.0.1:${port}${path}`)).text()));
+  if (forms.length < FORM_PAGES.length)
+    throw new Error(`only ${forms.length} forms were found on ${FORM_PAGES.length} pages`);
+
+  const ways: ((random: RandomSource) => Promise<OddKnock>)[] = [
+    (random) => send(`GET ${address(random, oneOf(random, ADDRESSES))} HTTP/1.1\r\n${own}\r\n`),
+    (random) => send(`${mangled(random, `GET /bookings?x=1 HTTP/1.1\r\n${own}Cookie: season=2027`)}\r\n\r\n`),
+    (random) =>
+      post(
+        address(random, oneOf(random, JSON_DOORS)),
+        "application/json",
+        mangled(random, '{"bookingId":1,"seasonYear":2027,"keptBedIds":[1],"workId":1,"form":{}}'),
+      ),
+    (random) => {
+      const { path, fields } = oneOf(random, forms);
+      return post(path, "multipart/form-data; boundary=x", oddForm(random, fields));
+    },
+  ];
+  return (random) => oneOf(random, ways)(random);
+}
+
+const address = (random: RandomSource, pattern: string): string =>
+  pattern.replaceAll("~", () =>
+    random() < 0.8 ? encodeURIComponent(Buffer.from(oddText(random)).toString()) : oddText(random).replace(/[\s\0]/g, ""),
+  );
+
+/** A form with some fields odd, lost or doubled, and sometimes cut off. */
+function oddForm(random: RandomSource, fields: PageForm["fields"]): string {
+  const parts = fields.flatMap(([name, text]) => {
+    if (name.startsWith("$ACTION") && random() < 0.95) return [[name, text]];
+    const chance = random();
+    if (chance < 0.1) return [];
+    return [...(chance < 0.15 ? [[name, text]] : []), [name, chance < 0.6 ? text : oddText(random)]];
+  });
+  const body = `${parts.map(([name, text]) => `--x\r\nContent-Disposition: form-data; name="${name}"\r\n\r\n${text}\r\n`).join("")}--x--\r\n`;
+  return random() < 0.05 ? body.slice(0, wholeBetween(random, 0, body.length)) : body;
+}
