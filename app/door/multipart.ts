@@ -21,7 +21,9 @@ export function partsOf(contentType: string, body: Buffer): Part[] | null {
     const after = body.toString("latin1", at, at + 2);
     if (after === "--") return parts;
     const end = after === "\r\n" ? body.indexOf(mark, at) : -1;
-    const part = end < 0 ? null : partIn(body.subarray(at + 2, end));
+    const inside = body.subarray(at + 2, Math.max(end, at + 2));
+    // Browsers make up a boundary that stands nowhere else; the framework's reader looks for it anywhere.
+    const part = end < 0 || inside.includes(boundary) ? null : partIn(inside);
     if (!part) return null;
     parts.push(part);
     at = end + mark.length;

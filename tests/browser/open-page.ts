@@ -7,7 +7,7 @@ export const DESK = { width: 1280, height: 900 };
 export const PHONE = { width: 390, height: 844 };
 
 /** Debian's Chromium, headless and silent on the network. */
-export const openBrowser = (): Promise<Browser> =>
+export const openBrowser = (more: readonly string[] = []): Promise<Browser> =>
   chromium.launch({
     executablePath: "/usr/bin/chromium",
     args: [
@@ -18,6 +18,7 @@ export const openBrowser = (): Promise<Browser> =>
       "--disable-background-networking",
       "--disable-component-update",
       "--disable-sync",
+      ...more,
     ],
   });
 

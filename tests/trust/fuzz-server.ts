@@ -48,6 +48,8 @@ const FORM_PAGES = [
   "/farm/cooler",
   "/farm/history",
 ];
+/** As a browser makes one up: it stands nowhere in what is sent. */
+const BOUNDARY = "----OddFormBoundary7MA4YWxkTrZu0gW";
 const ANSWER_MS = 60_000;
 
 /** One odd thing sent to a running server: what was sent, and what came back. */
@@ -81,7 +83,7 @@ export async function oddKnocks(port: number): Promise<(random: RandomSource) =>
       ),
     (random) => {
       const { path, fields } = oneOf(random, forms);
-      return post(path, "multipart/form-data; boundary=x", oddForm(random, fields));
+      return post(path, `multipart/form-data; boundary=${BOUNDARY}`, oddForm(random, fields));
     },
   ];
   return (random) => oneOf(random, ways)(random);
@@ -89,7 +91,9 @@ export async function oddKnocks(port: number): Promise<(random: RandomSource) =>
 
 const address = (random: RandomSource, pattern: string): string =>
   pattern.replaceAll("~", () =>
-    random() < 0.8 ? encodeURIComponent(Buffer.from(oddText(random)).toString()) : oddText(random).replace(/[\s\0]/g, ""),
+    random() < 0.8
+      ? encodeURIComponent(Buffer.from(oddText(random)).toString())
+      : oddText(random).replace(/[\s\0]/g, ""),
   );
 
 /** A form with some fields odd, lost or doubled, and sometimes cut off. */
@@ -100,6 +104,6 @@ function oddForm(random: RandomSource, fields: PageForm["fields"]): string {
     if (chance < 0.1) return [];
     return [...(chance < 0.15 ? [[name, text]] : []), [name, chance < 0.6 ? text : oddText(random)]];
   });
-  const body = `${parts.map(([name, text]) => `--x\r\nContent-Disposition: form-data; name="${name}"\r\n\r\n${text}\r\n`).join("")}--x--\r\n`;
+  const body = `${parts.map(([name, text]) => `--${BOUNDARY}\r\nContent-Disposition: form-data; name="${name}"\r\n\r\n${text}\r\n`).join("")}--${BOUNDARY}--\r\n`;
   return random() < 0.05 ? body.slice(0, wholeBetween(random, 0, body.length)) : body;
 }

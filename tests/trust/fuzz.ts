@@ -8,9 +8,29 @@ import { seededRandom } from "#lib/maths/random";
 import { type Served, serveBuilt } from "../browser/served";
 import { oddReads } from "./fuzz-readers";
 import { type OddKnock, oddKnocks } from "./fuzz-server";
+import type { Figures } from "./part";
 
 /** What a run of odd inputs found: how many there were, and those that were not answered as they should be, with what came instead. */
-export type FuzzFound = { readonly inputCount: number; readonly faults: readonly string[] };
+type FuzzFound = { readonly inputCount: number; readonly faults: readonly string[] };
+
+/** Odd inputs of a whole run: to the readers in this process, and as requests to a server. */
+const READER_INPUTS = 80_000;
+const SERVER_INPUTS = 20_000;
+const SEED = 1;
+
+/** A hundred thousand odd inputs at `scale` 1: to every reader of what comes from outside, and to every address, form and JSON door of a server. */
+export async function fuzz(scale: number): Promise<Figures> {
+  const read = fuzzReaders(Math.ceil(READER_INPUTS * scale), SEED);
+  const served = await fuzzServer(Math.ceil(SERVER_INPUTS * scale), SEED);
+  return {
+    title: "Odd inputs",
+    lines: [
+      `${read.inputCount.toLocaleString("en")} to the readers of sheets, zips, pasted rows, forms, calls, queries and requests: ${read.faults.length} threw`,
+      `${served.inputCount.toLocaleString("en")} to a server, as raw requests, addresses, JSON and forms: ${served.faults.length} failed it or led astray`,
+    ],
+    faults: [...read.faults, ...served.faults],
+  };
+}
 
 const SEASON = 2027;
 
