@@ -1,11 +1,11 @@
 import {
   addDays,
   type Day,
-  dayInYear,
   isoWeekday,
   isoWeekOf,
   mondayOfIsoWeek,
   monthDayOf,
+  sameDayIn,
   yearOf,
 } from "#lib/domain/day";
 import type { BedRecord, FarmRecords } from "#lib/domain/farm-records";
@@ -24,7 +24,6 @@ export const seasonAheadOf = (today: Day): number =>
  * The demo's records in another season. People book Saturdays, so events keep their ISO week and weekday, and with them what hangs on
  * events and picking days: stems in the cooler and sprays. Plants go by the sun, so planting days keep month and day, in the year as many years
  * before or in the season as they were. Records of several seasons stay as far apart.
- * @throws RangeError if a planting day is 29 February, which most years do not have
  */
 export function movedToSeason(records: FarmRecords, season: number): FarmRecords {
   const yearCount = season - DEMO_SEASON;
@@ -36,7 +35,7 @@ export function movedToSeason(records: FarmRecords, season: number): FarmRecords
       plantings: records.plantings.map((planting) => ({
         ...planting,
         seasonYear: planting.seasonYear + yearCount,
-        plantedOn: dayInYear(monthDayOf(planting.plantedOn), yearOf(planting.plantedOn) + yearCount),
+        plantedOn: sameDayIn(planting.plantedOn, yearOf(planting.plantedOn) + yearCount),
       })),
     }),
     ...(records.bookings && {

@@ -1,11 +1,10 @@
-import { type Day, inShort, yearOf } from "#lib/domain/day";
+import { type Day, monthInShort, yearOf } from "#lib/domain/day";
 import type { OpenDate } from "#lib/plan/chance/open-dates";
-import { inWholes } from "../ui/numbers";
+import { AXIS_WIDTH, AxisLines, axisTo } from "../ui/axis";
 
 type Props = { dates: readonly OpenDate[]; bookingCountOf: (day: Day) => number; asked: Day | null };
 type Size = { width: number; height: number; className: string };
 
-const LEFT = 40;
 const TOP = 10;
 const DOTS = 44;
 /** How far under the bars each square of a booking stands. */
@@ -33,11 +32,12 @@ export const DateStrip = (props: Props) => (
 );
 
 function Strip({ dates, bookingCountOf, asked, size }: Props & { size: Size }) {
-  const top = roundedUp(Math.max(10, ...dates.map(({ focalStems, band }) => Math.max(focalStems, band?.high ?? 0))));
-  const step = (size.width - LEFT - 6) / Math.max(1, dates.length);
+  const step = (size.width - AXIS_WIDTH - 6) / Math.max(1, dates.length);
   const wide = Math.max(2, step * 0.7);
   const floor = size.height - DOTS;
-  const y = (stems: number) => TOP + (floor - TOP) * (1 - stems / top);
+  const most = Math.max(0, ...dates.map(({ focalStems, band }) => Math.max(focalStems, band?.high ?? 0)));
+  const axis = axisTo(most, { topAt: TOP, floorAt: floor, tickCount: 4 });
+  const { y } = axis;
   return (
     <svg
       className={size.className}
@@ -45,16 +45,9 @@ function Strip({ dates, bookingCountOf, asked, size }: Props & { size: Size }) {
       role="img"
       aria-label={`Focal stems left on each Saturday of ${dates.length > 0 ? yearOf(dates[0].day) : "the season"}`}
     >
-      {[0, 0.5, 1].map((share) => (
-        <g key={share}>
-          <line className="axis" x1={LEFT} x2={size.width - 4} y1={y(top * share)} y2={y(top * share)} />
-          <text x={LEFT - 5} y={y(top * share) + 4} textAnchor="end">
-            {inWholes(top * share)}
-          </text>
-        </g>
-      ))}
+      <AxisLines axis={axis} width={size.width} />
       {dates.map(({ day, focalStems, band }, index) => {
-        const x = LEFT + index * step + (step - wide) / 2;
+        const x = AXIS_WIDTH + index * step + (step - wide) / 2;
         const isFirstOfMonth = index === 0 || dates[index - 1].day.slice(5, 7) !== day.slice(5, 7);
         return (
           <g key={day}>
@@ -73,7 +66,7 @@ function Strip({ dates, bookingCountOf, asked, size }: Props & { size: Size }) {
             ))}
             {isFirstOfMonth && x < size.width - NAME_ROOM && (index > 0 || !startsLate(dates)) && (
               <text x={x} y={size.height - 4}>
-                {inShort(day).split(" ")[1]}
+                {monthInShort(day)}
               </text>
             )}
           </g>
@@ -86,9 +79,3 @@ function Strip({ dates, bookingCountOf, asked, size }: Props & { size: Size }) {
 /** A month of one Saturday at the start has no room for its name. */
 const startsLate = ([first, second]: readonly OpenDate[]): boolean =>
   second !== undefined && first.day.slice(5, 7) !== second.day.slice(5, 7);
-
-/** The next of a few round steps of a power of ten. */
-function roundedUp(most: number): number {
-  const power = 10 ** Math.floor(Math.log10(most));
-  return ([1, 1.5, 2, 3, 4, 6, 8, 10].find((step) => step * power >= most) ?? 10) * power;
-}

@@ -1,3 +1,4 @@
+import { allOf } from "#lib/domain/listed";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Change } from "#lib/domain/what-if";
 import { plantingsToChange } from "#lib/plan/words/keep-board";
@@ -11,7 +12,8 @@ export function adoptedName({ beds }: Snapshot, keptBedIds: readonly number[]): 
   const names = beds.filter(({ id }) => keptBedIds.includes(id)).map(({ name }) => name);
   if (names.length === 0) return "dig every bed";
   const more = names.length - NAMED_COUNT;
-  return `keep ${names.length === 1 ? "bed" : "beds"} ${names.slice(0, NAMED_COUNT).join(", ")}${more > 0 ? ` and ${more} more` : ""} in the ground`;
+  const named = [...names.slice(0, NAMED_COUNT), ...(more > 0 ? [`${more} more`] : [])];
+  return `keep ${names.length === 1 ? "bed" : "beds"} ${allOf(named)} in the ground`;
 }
 
 /** The beds as changes of a what-if: each bed that the farm has otherwise. */

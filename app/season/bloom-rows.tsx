@@ -1,4 +1,4 @@
-import { dayInYear, inShort, type MonthDay, toDay, toDayNumber } from "#lib/domain/day";
+import { type Day, dayInYear, inShort, type MonthDay, monthInShort, toDay, toDayNumber, yearOf } from "#lib/domain/day";
 import { type Role, TREATMENT_WORDS } from "#lib/domain/words";
 import type { PlantingForecast } from "#lib/plan/road/forecast";
 import type { Plan } from "#lib/plan/road/plan";
@@ -29,9 +29,9 @@ export function BloomRows({ plan, role, showAll }: { plan: Plan; role: Role; sho
         <ol className="bloom-rows">
           <li className="month-names" aria-hidden="true">
             <svg viewBox={`0 0 ${end - start} 6`} className="strip-names" aria-hidden="true">
-              {MONTH_NAMES.map((name, index) => (
-                <text key={name} x={monthStart(MONTHS[index], plan.seasonYear) - start + 1} y="5">
-                  {name}
+              {MONTHS.map((month) => firstOf(month, plan.seasonYear)).map((first) => (
+                <text key={first} x={toDayNumber(first) - start + 1} y="5">
+                  {monthInShort(first)}
                 </text>
               ))}
             </svg>
@@ -63,8 +63,7 @@ export function BloomRows({ plan, role, showAll }: { plan: Plan; role: Role; sho
   );
 }
 
-const MONTH_NAMES = ["Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov"];
-const monthStart = (month: string, year: number): number => toDayNumber(dayInYear(`${month}-01` as MonthDay, year));
+const firstOf = (month: string, year: number): Day => dayInYear(`${month}-01` as MonthDay, year);
 const firstDay = (row: PlantingForecast): number => row.cutDays[0] ?? Number.MAX_SAFE_INTEGER;
 const cutStems = (row: PlantingForecast): number => row.cutStems.reduce((sum, stems) => sum + stems, 0);
 
@@ -87,7 +86,7 @@ function Strip({ row, start, end, most }: { row: PlantingForecast; start: number
     <svg className="strip" viewBox={`0 0 ${end - start} 20`} preserveAspectRatio="none" role="img" aria-label={words}>
       <title>{words}</title>
       {MONTHS.slice(1).map((month) => {
-        const x = monthStart(month, Number(toDay(start).slice(0, 4))) - start;
+        const x = toDayNumber(firstOf(month, yearOf(toDay(start)))) - start;
         return <line key={month} className="month" x1={x} x2={x} y1="0" y2="20" />;
       })}
       {weeks.map((stems, week) => {

@@ -1,5 +1,5 @@
 import { inShort, toDay } from "#lib/domain/day";
-import type { Colour } from "#lib/domain/words";
+import { anyOf } from "#lib/domain/listed";
 import type { Gap, GapReason } from "#lib/plan/road/gaps";
 import type { Need } from "#lib/plan/road/needs";
 import { countOf } from "./numbers";
@@ -10,11 +10,8 @@ export function needInWords(
   cropName: (id: number) => string,
 ): string {
   const crop = need.cropId === null ? "" : `, ${cropName(need.cropId)}${need.cropOnly ? " only" : " if it can be"}`;
-  return `${need.role}${crop}${need.colours.length ? ` in ${coloursInWords(need.colours)}` : ", any colour"}`;
+  return `${need.role}${crop}${need.colours.length ? ` in ${anyOf(need.colours)}` : ", any colour"}`;
 }
-
-const coloursInWords = (colours: readonly Colour[]): string =>
-  colours.length < 2 ? colours.join("") : `${colours.slice(0, -1).join(", ")} or ${colours[colours.length - 1]}`;
 
 /** A reason of a gap as a sentence with its stems. */
 export function reasonInWords(reason: GapReason, stems: number, need: Pick<Need, "role" | "colours">): string {
@@ -23,7 +20,7 @@ export function reasonInWords(reason: GapReason, stems: number, need: Pick<Need,
     case "promised":
       return `${countOf(stems, "stem")}: in bloom, but already promised to a better claim`;
     case "colours":
-      return `${countOf(stems, "stem")}: ${role} is in bloom, but not in ${coloursInWords(need.colours) || "an accepted crop"}`;
+      return `${countOf(stems, "stem")}: ${role} is in bloom, but not in ${anyOf(need.colours) || "an accepted crop"}`;
     case "hold window":
       return `${countOf(stems, "stem")}: blooms near the day, but outside the days it can be held`;
     case "not in bloom":

@@ -1,4 +1,5 @@
 import type { FarmDatabase } from "#db/client";
+import { allOf } from "#lib/domain/listed";
 import { refuse } from "./refusal";
 
 const VARIETY = "(SELECT name FROM variety WHERE variety.id = variety_id)";
@@ -51,5 +52,5 @@ export function refuseWhileNamed(database: FarmDatabase, name: string, id: numbe
       .get(id);
     return count ? [counted(count, one, many)] : [];
   });
-  if (named.length) refuse("id", `${name} is named by ${named.join(" and ")}: remove or change those first`);
+  if (named.length) refuse("id", `${name} is named by ${allOf(named)}: remove or change those first`);
 }

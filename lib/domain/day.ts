@@ -78,11 +78,14 @@ export const daysBetween = (earlier: Day, later: Day): number => toDayNumber(lat
 /** The year a day lies in, by the calendar (not the ISO week year). */
 export const yearOf = (day: Day): number => Number(day.slice(0, 4));
 
-/** The month and day of `day`. */
-export const monthDayOf = (day: Day): MonthDay => day.slice(5) as MonthDay;
+/** The day of the year that `day` is; 29 February, which most years lack, counts as 1 March. */
+export const monthDayOf = (day: Day): MonthDay => day.slice(5).replace("02-29", "03-01") as MonthDay;
 
 /** The day that `monthDay` falls on in `year`. */
 export const dayInYear = (monthDay: MonthDay, year: number): Day => parseDay(`${pad(year, 4)}-${monthDay}`);
+
+/** The same day of the year in `year`, by the rule of {@link monthDayOf}. */
+export const sameDayIn = (day: Day, year: number): Day => dayInYear(monthDayOf(day), year);
 
 /** Monday 1 … Sunday 7, as ISO 8601 counts. */
 export const isoWeekday = (day: Day): number => weekdayOfDayNumber(toDayNumber(day));
@@ -130,6 +133,10 @@ export const inShort = (day: Day): string => format(toLocalDate(day), "d MMM");
 export const withWeekday = (day: Day): string => format(toLocalDate(day), "EEE d MMM");
 /** "Saturday 12 June 2027" */
 export const inFull = (day: Day): string => format(toLocalDate(day), "EEEE d MMMM yyyy");
+/** "Jun" */
+export const monthInShort = (day: Day): string => format(toLocalDate(day), "MMM");
+/** "June 2027" */
+export const monthAndYear = (day: Day): string => format(toLocalDate(day), "MMMM yyyy");
 /** "Week of 7 June" */
 export const weekInWords = (monday: Day): string => `Week of ${format(toLocalDate(monday), "d MMMM")}`;
 /** "18 Oct", for a day of any year. */

@@ -14,9 +14,12 @@ import {
   mondayNumber,
   mondayOf,
   mondayOfIsoWeek,
+  monthAndYear,
   monthDayOf,
   monthDaySchema,
+  monthInShort,
   parseDay,
+  sameDayIn,
   toDay,
   toDayNumber,
   WEEKDAYS,
@@ -180,4 +183,16 @@ test("what is reckoned from the last day that can be typed is a day too", () => 
   expect(daySchema.safeParse("9001-01-01").success).toBe(false);
   expect(parseDay(addDays(parseDay("9000-12-31"), 400))).toBe("9002-02-04");
   expect(dayInYear(monthDaySchema.parse("10-18"), 9001)).toBe("9001-10-18");
+});
+
+test("29 February, which most years lack, is 1 March as a day of the year and in any other year", () => {
+  expect(monthDayOf(day("2028-02-29"))).toBe("03-01");
+  expect(sameDayIn(day("2028-02-29"), 2031)).toBe("2031-03-01");
+  expect(sameDayIn(day("2028-02-29"), 2032)).toBe("2032-03-01");
+  expect(sameDayIn(day("2028-02-28"), 2031)).toBe("2031-02-28");
+});
+
+test("months are named short and with their year", () => {
+  expect(monthInShort(day("2027-06-12"))).toBe("Jun");
+  expect(monthAndYear(day("2027-06-12"))).toBe("June 2027");
 });

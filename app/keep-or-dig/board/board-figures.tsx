@@ -20,14 +20,14 @@ export function BoardFigures({ board: { answer, isStale }, keptCount, units, atH
   const tried = { id: 1, name: `As ticked: ${kept}` };
   const columns = [DUG, STANDS, tried];
   const asked = comparison.weeks.filter(({ focal }) => focal.some(({ needStems }) => needStems > 0));
-  const most = Math.max(10, ...asked.flatMap(({ focal }) => focal.map(({ needStems }) => needStems)));
-  const topStems = Math.ceil((1.25 * most) / 50) * 50;
+  // A quarter above the largest need, so that some of a supply beyond it shows.
+  const mostStems = 1.25 * Math.max(...asked.flatMap(({ focal }) => focal.map(({ needStems }) => needStems)), 0);
   return (
     <section aria-labelledby="season" className="season-then" data-stale={isStale}>
       <h2 id="season">The season then</h2>
       <div className="before-after">
-        <FocalChart title="Before: every bed dug" weeks={asked} planIndex={0} topStems={topStems} />
-        <FocalChart title={`After: ${kept}`} weeks={asked} planIndex={2} topStems={topStems} />
+        <FocalChart title="Before: every bed dug" weeks={asked} planIndex={0} mostStems={mostStems} />
+        <FocalChart title={`After: ${kept}`} weeks={asked} planIndex={2} mostStems={mostStems} />
       </div>
       <p className="small soft">
         Focal stems in the weeks with events: pale what can be cut for them, solid what is needed and covered, hatched

@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import { allOf } from "#lib/domain/listed";
 import type { Units } from "#lib/domain/words";
 import type { WinterChoice } from "#lib/plan/winter/choose-beds";
 import type { FewestBeds } from "#lib/plan/winter/fewest-beds";
@@ -9,8 +10,7 @@ import type { BedRow } from "../planner-data";
 /** "D1, D4 and D7", or "no bed". */
 export function bedNames(rows: readonly BedRow[], ids: readonly number[]): string {
   const names = rows.filter(({ id }) => ids.includes(id)).map(({ name }) => name);
-  if (names.length === 0) return "no bed";
-  return names.length === 1 ? names[0] : `${names.slice(0, -1).join(", ")} and ${names[names.length - 1]}`;
+  return allOf(names) || "no bed";
 }
 
 type ChoiceProps = { choice: WinterChoice; rows: readonly BedRow[]; units: Units; ticks: ReactNode };

@@ -12,14 +12,14 @@ import { ShortWeeksThen } from "./short-weeks-then";
 export function BeforeAfter({ whatIf, now, compared }: { whatIf: WhatIf; now: Plan; compared: Comparison }) {
   const columns = [AS_IT_STANDS, whatIf];
   const weeks = compared.weeks;
-  const topStems = scaleTop(compared);
+  const mostStems = mostShown(compared);
   return (
     <section aria-labelledby="before-after">
       <h2 id="before-after">Before and after</h2>
       <ShortWeeksThen weeks={weeks} />
       <div className="before-after">
         {columns.map(({ id, name }, planIndex) => (
-          <FocalChart key={id} title={name} weeks={weeks} planIndex={planIndex} topStems={topStems} />
+          <FocalChart key={id} title={name} weeks={weeks} planIndex={planIndex} mostStems={mostStems} />
         ))}
       </div>
       <p className="small soft">
@@ -41,11 +41,9 @@ export function BeforeAfter({ whatIf, now, compared }: { whatIf: WhatIf; now: Pl
   );
 }
 
-/** The top of both scales: the largest need, or supply up to three times that, on a round number. */
-function scaleTop({ weeks }: Comparison): number {
+/** The most that both pictures must show: the largest need, or supply up to three times that. */
+function mostShown({ weeks }: Comparison): number {
   const all = weeks.flatMap(({ focal }) => focal);
   const need = Math.max(10, ...all.map(({ needStems }) => needStems));
-  const most = Math.max(need, ...all.map(({ reachableStems }) => Math.min(reachableStems, 3 * need)));
-  const power = 10 ** Math.floor(Math.log10(most));
-  return ([1, 1.5, 2, 3, 4, 6, 8, 10].find((step) => step * power >= most) ?? 10) * power;
+  return Math.max(need, ...all.map(({ reachableStems }) => Math.min(reachableStems, 3 * need)));
 }

@@ -69,13 +69,11 @@ function shiftedAnchor(anchor: Anchor, days: number, seasonYear: number): { anch
 
 const dayNumberIn = (monthDay: MonthDay, year: number): number => toDayNumber(dayInYear(monthDay, year));
 
-/** A day of the year so many days later in a year, held inside that year; 29 February, which most years lack, counts as 1 March. */
+/** A day of the year so many days later in a year, held inside that year. */
 function shifted(monthDay: MonthDay, days: number, year: number): { monthDay: MonthDay; fits: boolean } {
   const first = toDayNumber(parseDay(`${year}-01-01`));
   const last = toDayNumber(parseDay(`${year}-12-31`));
   const wanted = dayNumberIn(monthDay, year) + days;
   const held = Math.min(last, Math.max(first, wanted));
-  const found = monthDayOf(toDay(held));
-  const fits = held === wanted;
-  return { monthDay: found === "02-29" ? monthDayOf(toDay(held + 1)) : found, fits };
+  return { monthDay: monthDayOf(toDay(held)), fits: held === wanted };
 }

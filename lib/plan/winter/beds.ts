@@ -1,5 +1,5 @@
 import type { Bed, BedFlag, Planting, PlantingFlag } from "#lib/domain/bed";
-import { addDays, type Day, dayInYear, monthDayOf, yearOf } from "#lib/domain/day";
+import { type Day, sameDayIn, yearOf } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Treatment } from "#lib/domain/words";
 import { curveFinder, type Grown, grown } from "#lib/plan/road/grown";
@@ -69,11 +69,8 @@ export function winterBeds(snapshot: Snapshot, seasonYear: number): WinterBed[] 
 }
 
 /** The day a lifted planting goes back in: the day it was planted on, in the season's year if it has stood since an earlier one. */
-export function replantedOn({ plantedOn, seasonYear }: Pick<Planting, "plantedOn" | "seasonYear">): Day {
-  if (yearOf(plantedOn) === seasonYear) return plantedOn;
-  const monthDay = monthDayOf(plantedOn);
-  return dayInYear(monthDay === "02-29" ? monthDayOf(addDays(plantedOn, 1)) : monthDay, seasonYear);
-}
+export const replantedOn = ({ plantedOn, seasonYear }: Pick<Planting, "plantedOn" | "seasonYear">): Day =>
+  yearOf(plantedOn) === seasonYear ? plantedOn : sameDayIn(plantedOn, seasonYear);
 
 /** The farm with these beds kept in the ground and every other candidate dug: what a plan of the choice is made from. */
 export function withKeptBeds(snapshot: Snapshot, seasonYear: number, keptBedIds: readonly number[]): Snapshot {

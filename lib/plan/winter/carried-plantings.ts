@@ -1,4 +1,4 @@
-import { addDays, type Day, dayInYear, monthDayOf, yearOf } from "#lib/domain/day";
+import { sameDayIn, yearOf } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { PlantingDraft } from "#lib/domain/what-if";
 import { alivePlants, type Grown, grown } from "#lib/plan/road/grown";
@@ -23,7 +23,11 @@ export function carriedPlantings(snapshot: Snapshot, fromSeason: number, toSeaso
     .map((row) => {
       const { id: _, ...draft } = row.planting;
       if (!stays(row))
-        return { ...draft, seasonYear: toSeason, plantedOn: yearsLater(draft.plantedOn, toSeason - fromSeason) };
+        return {
+          ...draft,
+          seasonYear: toSeason,
+          plantedOn: sameDayIn(draft.plantedOn, yearOf(draft.plantedOn) + toSeason - fromSeason),
+        };
       // What stayed goes on with the plants that came through, not with those once set out.
       return {
         ...draft,
@@ -36,9 +40,3 @@ export function carriedPlantings(snapshot: Snapshot, fromSeason: number, toSeaso
 
 const stays = ({ planting: { treatment }, curve }: Grown): boolean =>
   treatment === "kept-in-ground" || (treatment === "field" && curve?.anchor.kind === "day-of-year");
-
-/** The same day of the year; the 29th of February becomes the 1st of March. */
-function yearsLater(day: Day, years: number): Day {
-  const monthDay = monthDayOf(day);
-  return dayInYear(monthDay === "02-29" ? monthDayOf(addDays(day, 1)) : monthDay, yearOf(day) + years);
-}

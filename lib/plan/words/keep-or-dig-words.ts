@@ -1,4 +1,5 @@
 import { type Day, inFull, mondayNumber, toDay, weekInWords } from "#lib/domain/day";
+import { allOf, anyOf } from "#lib/domain/listed";
 import type { Match } from "#lib/plan/road/match";
 
 /** The focal needs of a season that are short with every bed dug, and what of them is still short with some kept. */
@@ -22,7 +23,7 @@ export function focalCovered(allDug: Match, chosen: Match): FocalCovered {
     const { eventDay, colours } = allDug.needs[index];
     if (chosen.shortStems[index] === 0) continue;
     const monday = toDay(mondayNumber(eventDay));
-    const named = colours.join(" or ") || "any colour";
+    const named = anyOf(colours) || "any colour";
     const known = left.get(`${monday}/${named}`) ?? { monday, colours: named, stems: 0 };
     known.stems += chosen.shortStems[index];
     left.set(`${monday}/${named}`, known);
@@ -47,7 +48,7 @@ const NAMED_COUNT = 3;
 export function choiceInWords(bedNames: readonly string[], covered: FocalCovered): string {
   const { shortStems, leftStems, first, last } = covered;
   const keep =
-    bedNames.length === 0 ? "Keep no bed" : `Keep ${bedNames.length === 1 ? "bed" : "beds"} ${listed(bedNames)}`;
+    bedNames.length === 0 ? "Keep no bed" : `Keep ${bedNames.length === 1 ? "bed" : "beds"} ${allOf(bedNames)}`;
   const left = leftInWords(covered);
   if (!first || !last) return `${keep}: with every bed dug no focal stems are short${left}.`;
   const span = first === last ? `of ${dayInWords(first)}` : `of ${dayInWords(first)} to ${dayInWords(last)}`;
@@ -73,8 +74,3 @@ const stems = (count: number): string => (count === 1 ? "stem" : "stems");
 
 /** "5 July" */
 const dayInWords = (day: Day): string => inFull(day).split(" ").slice(1, 3).join(" ");
-
-/** "D1", "D1 and D4", "D1, D4 and D7". */
-function listed(names: readonly string[]): string {
-  return names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names[names.length - 1]}`;
-}
