@@ -4,7 +4,7 @@ import { inFull, isoWeekOf, toDay } from "#lib/domain/day";
 import { ROLES } from "#lib/domain/words";
 import { shortWeeks } from "#lib/plan/road/short-weeks";
 import { today } from "./clock";
-import { SeasonSwitch } from "./frame/season-switch";
+import { SeasonHead } from "./frame/season-head";
 import { seasonYear } from "./frame/season-year";
 import { loadBand, loadPlan } from "./load";
 import { BloomRows } from "./season/bloom-rows";
@@ -31,12 +31,7 @@ export default async function SeasonPage({ searchParams }: { searchParams: Promi
   const band = loadBand(year).map((roles) => roles[ROLES.indexOf(role)]);
   return (
     <>
-      <div className="row apart">
-        <h1>
-          {farm.name}, season {year}
-        </h1>
-        <SeasonSwitch seasonYear={year} back="/" />
-      </div>
+      <SeasonHead title={`${farm.name}, season ${year}`} seasonYear={year} back="/" />
       {farm.isInvented && (
         <p className="soft">
           This is an invented farm with invented clients, to look around in. <a href="/farm#start">Start my own farm</a>

@@ -2,7 +2,7 @@ import type { Metadata } from "next";
 import { z } from "zod";
 import { seasonBefore } from "#lib/plan/winter/carried-plantings";
 import { today } from "../clock";
-import { SeasonSwitch } from "../frame/season-switch";
+import { SeasonHead } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
 import { loadPlan } from "../load";
 import { Empty } from "../ui/empty";
@@ -30,10 +30,7 @@ export default async function BedsPage({ searchParams }: { searchParams: Promise
   const earlier = seasonBefore(snapshot, year);
   return (
     <>
-      <div className="row apart">
-        <h1>Beds in {year}</h1>
-        <SeasonSwitch seasonYear={year} back="/beds" />
-      </div>
+      <SeasonHead title={`Beds in ${year}`} seasonYear={year} back="/beds" />
       {snapshot.beds.length === 0 ? (
         <Empty title="No beds yet">
           <p>Add the first bed below, then say what is planted in it. Or bring all of them in from a spreadsheet.</p>

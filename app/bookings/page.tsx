@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
 import { yearOf } from "#lib/domain/day";
-import { SeasonSwitch } from "../frame/season-switch";
+import { SeasonHead } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
 import { loadPlan } from "../load";
 import { Empty } from "../ui/empty";
@@ -20,10 +20,7 @@ export default async function BookingsPage() {
   const cancelled = ofSeason.filter((booking) => booking.status === "cancelled");
   return (
     <>
-      <div className="row apart">
-        <h1>Bookings of {year}</h1>
-        <SeasonSwitch seasonYear={year} back="/bookings" />
-      </div>
+      <SeasonHead title={`Bookings of ${year}`} seasonYear={year} back="/bookings" />
       {ofSeason.length === 0 ? (
         <Empty title="No bookings yet">
           <p>Enter the first one: pieces with their counts are enough, the recipes fill in the stems.</p>

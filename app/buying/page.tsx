@@ -3,7 +3,7 @@ import { z } from "zod";
 import { toDayNumber } from "#lib/domain/day";
 import { today } from "../clock";
 import { Cautions } from "../frame/cautions";
-import { SeasonSwitch } from "../frame/season-switch";
+import { SeasonHead } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
 import { loadPlan } from "../load";
 import { Empty } from "../ui/empty";
@@ -28,10 +28,7 @@ export default async function BuyingPage({ searchParams }: { searchParams: Promi
   const cents = open.reduce((sum, line) => sum + line.costCents, 0);
   return (
     <>
-      <div className="row apart">
-        <h1>Buying, season {year}</h1>
-        <SeasonSwitch seasonYear={year} back="/buying" />
-      </div>
+      <SeasonHead title={`Buying, season ${year}`} seasonYear={year} back="/buying" />
       {plan.match.needs.length === 0 ? (
         <Empty title="Nothing is booked">
           <p>What to buy in follows from bookings and beds: enter a booking first.</p>

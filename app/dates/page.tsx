@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import { yearOf } from "#lib/domain/day";
 import { today } from "../clock";
-import { SeasonSwitch } from "../frame/season-switch";
+import { SeasonHead } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
 import { loadPlan } from "../load";
 import { Empty } from "../ui/empty";
@@ -23,10 +23,7 @@ export default async function DatesPage({ searchParams }: { searchParams: Promis
       <p className="crumb">
         <a href="/bookings">Bookings</a>
       </p>
-      <div className="row apart">
-        <h1>Can I take this date?</h1>
-        <SeasonSwitch seasonYear={year} back="/dates" />
-      </div>
+      <SeasonHead title="Can I take this date?" seasonYear={year} back="/dates" />
       <DayForm asked={asked} />
       <ProblemList title="The forecast is missing something" problems={plan.problems} />
       {plan.weeks.length === 0 ? (

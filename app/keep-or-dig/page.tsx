@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
 import { revision } from "#db/journal/journal";
-import { SeasonSwitch } from "../frame/season-switch";
+import { SeasonHead } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
 import { farmDatabase, loadPlan } from "../load";
 import { BeforeKeeping } from "./before-keeping";
@@ -19,10 +19,7 @@ export default async function KeepOrDigPage() {
   const kept = keptNowIds(snapshot, year);
   return (
     <>
-      <div className="row apart">
-        <h1>Keep or dig, for {year}</h1>
-        <SeasonSwitch seasonYear={year} back="/keep-or-dig" />
-      </div>
+      <SeasonHead title={`Keep or dig, for ${year}`} seasonYear={year} back="/keep-or-dig" />
       {rows.length === 0 ? (
         <NoCandidates snapshot={snapshot} seasonYear={year} />
       ) : (

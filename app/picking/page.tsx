@@ -3,7 +3,7 @@ import { inFull, mondayOfIsoWeek, type toDay, toDayNumber, weekInWords } from "#
 import { byPickingDay } from "#lib/plan/road/pick-sheets";
 import { today } from "../clock";
 import { Cautions } from "../frame/cautions";
-import { SeasonSwitch } from "../frame/season-switch";
+import { SeasonHead } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
 import { loadPlan } from "../load";
 import { BucketCare } from "./bucket-care";
@@ -21,10 +21,7 @@ export default async function PickingPage({ searchParams }: { searchParams: Prom
   if (!choice)
     return (
       <>
-        <div className="row apart">
-          <h1>Picking, season {year}</h1>
-          <SeasonSwitch seasonYear={year} back="/picking" />
-        </div>
+        <SeasonHead title={`Picking, season ${year}`} seasonYear={year} back="/picking" />
         <PickingIndex plan={loadPlan(year)} today={toDayNumber(today())} />
       </>
     );

@@ -1,5 +1,5 @@
 import type { Metadata } from "next";
-import { SeasonSwitch } from "../frame/season-switch";
+import { SeasonHead } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
 import { loadPlan } from "../load";
 import { Empty } from "../ui/empty";
@@ -20,10 +20,7 @@ export default async function WhatIfsPage({ searchParams }: { searchParams: Prom
   const { compared, leftOutCount } = comparedOf(await searchParams, whatIfs);
   return (
     <>
-      <div className="row apart">
-        <h1>What if, in {year}</h1>
-        <SeasonSwitch seasonYear={year} back="/what-if" />
-      </div>
+      <SeasonHead title={`What if, in ${year}`} seasonYear={year} back="/what-if" />
       <p>
         Suppose a bed kept, a frost come early, a booking gained or lost, and see the same weeks again. Nothing of the
         farm changes until you adopt it.

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { today } from "../../clock";
-import { SeasonSwitch } from "../../frame/season-switch";
+import { SeasonHead } from "../../frame/season-head";
 import { seasonYear } from "../../frame/season-year";
 import { loadFarm, loadPlan } from "../../load";
 import { Form } from "../../ui/form.client";
@@ -39,10 +39,7 @@ export default async function BedPage(props: Props) {
       <p className="crumb">
         <a href="/beds">Beds</a>
       </p>
-      <div className="row apart">
-        <h1>Bed {bed.name}</h1>
-        <SeasonSwitch seasonYear={year} back={`/beds/${bed.id}`} />
-      </div>
+      <SeasonHead title={`Bed ${bed.name}`} seasonYear={year} back={`/beds/${bed.id}`} />
       <p className="row">
         {sizeInWords(bed, farm.units)}
         {bed.flags.map((flag) => (

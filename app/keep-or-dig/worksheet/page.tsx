@@ -2,7 +2,7 @@ import type { Metadata } from "next";
 import { z } from "zod";
 import { daySchema, inFull, withWeekday } from "#lib/domain/day";
 import { bedsKeptNow } from "#lib/plan/words/keep-board";
-import { SeasonSwitch } from "../../frame/season-switch";
+import { SeasonHead } from "../../frame/season-head";
 import { seasonYear } from "../../frame/season-year";
 import { loadFarm } from "../../load";
 import { countOf } from "../../ui/numbers";
@@ -40,12 +40,12 @@ export default async function WorksheetPage({ searchParams }: { searchParams: Pr
         <a href="/keep-or-dig">Keep or dig</a>
       </p>
       <section className="page" aria-labelledby="worksheet">
-        <div className="row apart">
-          <h1 id="worksheet">
-            Winter worksheet, {year - 1}–{year}
-          </h1>
-          <SeasonSwitch seasonYear={year} back="/keep-or-dig/worksheet" />
-        </div>
+        <SeasonHead
+          id="worksheet"
+          title={`Winter worksheet, ${year - 1}–${year}`}
+          seasonYear={year}
+          back="/keep-or-dig/worksheet"
+        />
         <p className="only-print">{farm.name}</p>
         <div className="actions">
           <PrintButton />

@@ -1,7 +1,16 @@
 import { chooseSeason } from "./season-action";
 
-/** Steps every screen to the season before or after. */
-export function SeasonSwitch({ seasonYear, back }: { seasonYear: number; back: string }) {
+type Props = { title: string; seasonYear: number; back: string; id?: string };
+
+/** The heading of a screen that shows one season, and the step to the season before or after. */
+export const SeasonHead = ({ title, seasonYear, back, id }: Props) => (
+  <div className="row apart">
+    <h1 id={id}>{title}</h1>
+    <SeasonSwitch seasonYear={seasonYear} back={back} />
+  </div>
+);
+
+function SeasonSwitch({ seasonYear, back }: Pick<Props, "seasonYear" | "back">) {
   return (
     <form action={chooseSeason} className="row no-print" aria-label="Season shown">
       <input type="hidden" name="back" value={back} />
