@@ -23,6 +23,7 @@ import { coolerStockSchema } from "#lib/domain/records/cooler-lot";
 import { varietySchema } from "#lib/domain/records/variety";
 import { checkSnapshot, type Snapshot } from "#lib/domain/snapshot";
 import { type WhatIf, whatIfSchema } from "#lib/domain/what-if";
+import { RowMemory } from "./row-memory";
 import { RowParser } from "./row-parser";
 
 /** True once the farm has been started: it has its row of settings. */
@@ -32,13 +33,13 @@ export const hasFarm = (database: FarmDatabase): boolean =>
 /**
  * The whole farm as it stands at one moment, each row parsed and every reference checked; or everything that is wrong with it, each problem
  * with its row: "plantings[12].plantedOn". Lists are in order of id, lines of bookings and recipes in the order they were given.
+ * @param memory  what was read of this farm last: rows that say the same are not parsed again and stay the same objects
  */
-export const loadSnapshot = (database: FarmDatabase): Parsed<Snapshot> =>
+export const loadSnapshot = (database: FarmDatabase, memory = new RowMemory()): Parsed<Snapshot> =>
   // One transaction, so that a write by another process cannot fall between two tables.
-  database.transaction(() => readSnapshot(database));
+  database.transaction(() => readSnapshot(database, new RowParser(memory)));
 
-function readSnapshot(database: FarmDatabase): Parsed<Snapshot> {
-  const rows = new RowParser();
+function readSnapshot(database: FarmDatabase, rows: RowParser): Parsed<Snapshot> {
   const settings = database.select().from(farm).get();
   if (!settings) return { ok: false, problems: [{ place: "farm", message: "the farm has not been started yet" }] };
   const parsedFarm = rows.one("farm", farmSchema, farmOfRow(settings));
@@ -65,14 +66,14 @@ function readSnapshot(database: FarmDatabase): Parsed<Snapshot> {
   return checkSnapshot({ farm: parsedFarm, ...lists });
 }
 
-function readRecipes(database: FarmDatabase, rows: RowParser): Recipe[] {
+function readRecipes(database: FarmDatabase, rows: RowParser): readonly Recipe[] {
   const recipes = database.select().from(recipe).orderBy(asc(recipe.id)).all();
   const lines = database.select().from(recipeLine).orderBy(asc(recipeLine.recipeId), asc(recipeLine.position)).all();
   const linesOf = rows.byParent("recipeLines", recipes, lines, (line) => line.recipeId);
   return rows.all("recipes", recipeSchema, recipes, (row) => ({ ...row, lines: linesOf(row.id) }));
 }
 
-function readBookings(database: FarmDatabase, rows: RowParser): Booking[] {
+function readBookings(database: FarmDatabase, rows: RowParser): readonly Booking[] {
   const bookings = database.select().from(booking).orderBy(asc(booking.id)).all();
   const pieces = database
     .select()

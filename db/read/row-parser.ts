@@ -1,4 +1,5 @@
 import { type Problem, problemsOf } from "#lib/domain/problem";
+import { RowMemory } from "./row-memory";
 
 /** What a domain schema offers here. */
 type Schema<T> = {
@@ -8,6 +9,12 @@ type Schema<T> = {
 /** Parses rows one by one and gathers everything that is wrong with any of them, each under its row's id: "plantings[12].plantedOn". */
 export class RowParser {
   readonly problems: Problem[] = [];
+  readonly #memory: RowMemory;
+
+  /** @param memory  what was read last: rows that say the same are not parsed again */
+  constructor(memory = new RowMemory()) {
+    this.#memory = memory;
+  }
 
   /** The rows that parse, in their order. `shape` gives a row the form that `schema` parses, when it has not got it. */
   all<Row extends { readonly id: number }, T>(
@@ -15,21 +22,38 @@ export class RowParser {
     schema: Schema<T>,
     rows: readonly Row[],
     shape: (row: Row) => unknown = (row) => row,
-  ): T[] {
-    const parsed: T[] = [];
-    for (const row of rows) {
-      const read = schema.safeParse(shape(row));
-      if (read.success) parsed.push(read.data);
-      else this.problems.push(...problemsOf(read.error, `${name}[${row.id}]`));
-    }
-    return parsed;
+  ): readonly T[] {
+    return this.#list(
+      name,
+      schema,
+      rows.map((row) => ({ id: row.id, place: `${name}[${row.id}]`, shaped: shape(row) })),
+    );
   }
 
   /** The only row of its kind, or undefined when it does not parse. */
   one<T>(name: string, schema: Schema<T>, row: unknown): T | undefined {
-    const read = schema.safeParse(row);
+    return this.#list(name, schema, [{ id: 0, place: name, shaped: row }])[0];
+  }
+
+  #list<T>(
+    name: string,
+    schema: Schema<T>,
+    rows: readonly { readonly id: number; readonly place: string; readonly shaped: unknown }[],
+  ): readonly T[] {
+    const remembered = new Map<number, { said: string; parsed: unknown }>();
+    for (const { id, place, shaped } of rows) {
+      const said = JSON.stringify(shaped);
+      const parsed = this.#memory.find(name, id, said) ?? this.#parsed(place, schema, shaped);
+      if (parsed !== undefined) remembered.set(id, { said, parsed });
+    }
+    // What is remembered under a name was parsed by the schema of that name.
+    return this.#memory.keep(name, remembered) as readonly T[];
+  }
+
+  #parsed<T>(place: string, schema: Schema<T>, shaped: unknown): T | undefined {
+    const read = schema.safeParse(shaped);
     if (read.success) return read.data;
-    this.problems.push(...problemsOf(read.error, name));
+    this.problems.push(...problemsOf(read.error, place));
     return undefined;
   }
 

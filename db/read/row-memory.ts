@@ -1,0 +1,27 @@
+/** What a row said when it was read last, and what it was parsed to. */
+type Remembered = { readonly said: string; readonly parsed: unknown };
+type List = { readonly rows: ReadonlyMap<number, Remembered>; readonly parsed: readonly unknown[] };
+
+/**
+ * The rows of a farm as they were read last. A row that says the same again is not parsed again: it stays the same object, and a list of which every
+ * row stayed is the same list, so that whoever planned with them sees at once what a write has touched. Only what was parsed is remembered.
+ */
+export class RowMemory {
+  readonly #lists = new Map<string, List>();
+
+  /** The row as it was parsed when it last said the same. */
+  find(name: string, id: number, said: string): unknown {
+    const known = this.#lists.get(name)?.rows.get(id);
+    return known?.said === said ? known.parsed : undefined;
+  }
+
+  /** Remembers a list in place of what it was. Returns the list to use: the one before when nothing of it changed. */
+  keep(name: string, rows: ReadonlyMap<number, Remembered>): readonly unknown[] {
+    const parsed = [...rows.values()].map((row) => row.parsed);
+    const before = this.#lists.get(name)?.parsed;
+    const isSame = before?.length === parsed.length && before.every((row, index) => row === parsed[index]);
+    const list = isSame ? before : parsed;
+    this.#lists.set(name, { rows, parsed: list });
+    return list;
+  }
+}

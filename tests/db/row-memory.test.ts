@@ -1,0 +1,73 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { revision } from "#db/journal/journal";
+import { loadSnapshot } from "#db/read/read";
+import { RowMemory } from "#db/read/row-memory";
+import type { Snapshot } from "#lib/domain/snapshot";
+import { kept, withFarm } from "./kept-farm";
+import { anyStep } from "./steps";
+
+const SEED = 20_270_613;
+const LISTS = ["crops", "varieties", "curves", "recipes", "beds", "plantings", "bookings", "coolerStock"] as const;
+
+/** Every row is the same object exactly where it says the same, and so is every list. */
+function expectShared(before: Snapshot, after: Snapshot): void {
+  if (JSON.stringify(before.farm) === JSON.stringify(after.farm)) expect(after.farm).toBe(before.farm);
+  for (const list of LISTS) {
+    const was = new Map(before[list].map((row) => [row.id, row]));
+    for (const row of after[list]) {
+      const old = was.get(row.id);
+      expect(row === old, `${list}[${row.id}]`).toBe(old !== undefined && JSON.stringify(old) === JSON.stringify(row));
+    }
+    const isSame = JSON.stringify(before[list]) === JSON.stringify(after[list]);
+    expect(after[list] === before[list], list).toBe(isSame);
+  }
+}
+
+describe("a farm read again with what was read before", () => {
+  test("is the farm read afresh, after every one of some two hundred random writes, and shares every row that stayed", () => {
+    let writeCount = 0;
+    fc.assert(
+      fc.property(fc.array(anyStep, { minLength: 10, maxLength: 30 }), (steps) =>
+        withFarm((database) => {
+          const memory = new RowMemory();
+          const read = () => {
+            const snapshot = loadSnapshot(database, memory);
+            if (!snapshot.ok) throw new Error(JSON.stringify(snapshot.problems));
+            return snapshot.parsed;
+          };
+          let before = read();
+          for (const { run } of steps) {
+            const reached = revision(database);
+            run(database, before);
+            const after = read();
+            expect(after).toEqual(kept(database));
+            expectShared(before, after);
+            if (revision(database) > reached) writeCount++;
+            before = after;
+          }
+        }),
+      ),
+      { seed: SEED, numRuns: 15 },
+    );
+    expect(writeCount).toBeGreaterThan(150);
+  });
+
+  test("names a bad row each time it is read, and the row is itself again once it is mended", () => {
+    withFarm((database) => {
+      const memory = new RowMemory();
+      const first = loadSnapshot(database, memory);
+      const spoil = (name: string) => database.$client.prepare("UPDATE bed SET name = ? WHERE id = 1").run(name);
+      const { name } = database.$client.prepare<[], { name: string }>("SELECT name FROM bed WHERE id = 1").get() ?? {
+        name: "",
+      };
+      spoil("x".repeat(500));
+      for (let time = 0; time < 2; time++) {
+        const read = loadSnapshot(database, memory);
+        expect(read.ok ? [] : read.problems.map(({ place }) => place)).toEqual(["beds[1].name"]);
+      }
+      spoil(name);
+      expect(loadSnapshot(database, memory)).toEqual(first);
+    });
+  });
+});
