@@ -37,9 +37,10 @@ export const hasFarm = (database: FarmDatabase): boolean =>
  */
 export const loadSnapshot = (database: FarmDatabase, memory = new RowMemory()): Parsed<Snapshot> =>
   // One transaction, so that a write by another process cannot fall between two tables.
-  database.transaction(() => readSnapshot(database, new RowParser(memory)));
+  database.transaction(() => readSnapshot(database, memory));
 
-function readSnapshot(database: FarmDatabase, rows: RowParser): Parsed<Snapshot> {
+function readSnapshot(database: FarmDatabase, memory: RowMemory): Parsed<Snapshot> {
+  const rows = new RowParser(memory);
   const settings = database.select().from(farm).get();
   if (!settings) return { ok: false, problems: [{ place: "farm", message: "the farm has not been started yet" }] };
   const parsedFarm = rows.one("farm", farmSchema, farmOfRow(settings));
@@ -63,7 +64,7 @@ function readSnapshot(database: FarmDatabase, rows: RowParser): Parsed<Snapshot>
     ),
   };
   if (!parsedFarm || rows.problems.length) return { ok: false, problems: rows.problems };
-  return checkSnapshot({ farm: parsedFarm, ...lists });
+  return checkSnapshot(memory.snapshot({ farm: parsedFarm, ...lists }));
 }
 
 function readRecipes(database: FarmDatabase, rows: RowParser): readonly Recipe[] {

@@ -1,3 +1,5 @@
+import type { Snapshot } from "#lib/domain/snapshot";
+
 /** What a row said when it was read last, and what it was parsed to. */
 type Remembered = { readonly said: string; readonly parsed: unknown };
 type List = { readonly rows: ReadonlyMap<number, Remembered>; readonly parsed: readonly unknown[] };
@@ -8,11 +10,20 @@ type List = { readonly rows: ReadonlyMap<number, Remembered>; readonly parsed: r
  */
 export class RowMemory {
   readonly #lists = new Map<string, List>();
+  #snapshot: Snapshot | null = null;
 
   /** The row as it was parsed when it last said the same. */
   find(name: string, id: number, said: string): unknown {
     const known = this.#lists.get(name)?.rows.get(id);
     return known?.said === said ? known.parsed : undefined;
+  }
+
+  /** The snapshot of these lists: the very one before when every list of it stayed, so that a write of something else makes no new farm. */
+  snapshot(read: Snapshot): Snapshot {
+    const before = this.#snapshot;
+    const isSame = before !== null && Object.entries(read).every(([name, list]) => Reflect.get(before, name) === list);
+    this.#snapshot = isSame ? before : read;
+    return this.#snapshot;
   }
 
   /** Remembers a list in place of what it was. Returns the list to use: the one before when nothing of it changed. */

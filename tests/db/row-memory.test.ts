@@ -4,11 +4,16 @@ import { revision } from "#db/journal/journal";
 import { loadSnapshot } from "#db/read/read";
 import { RowMemory } from "#db/read/row-memory";
 import type { Snapshot } from "#lib/domain/snapshot";
+import { checkMatch } from "#lib/plan/road/match";
+import { type Plan, plan } from "#lib/plan/road/plan";
 import { kept, withFarm } from "./kept-farm";
 import { anyStep } from "./steps";
 
 const SEED = 20_270_613;
+const SEASON = 2027;
 const LISTS = ["crops", "varieties", "curves", "recipes", "beds", "plantings", "bookings", "coolerStock"] as const;
+
+const matchOf = ({ match: { solution, needs } }: Plan) => ({ solution, kinds: needs.map(({ kind }) => kind) });
 
 /** Every row is the same object exactly where it says the same, and so is every list. */
 function expectShared(before: Snapshot, after: Snapshot): void {
@@ -25,7 +30,7 @@ function expectShared(before: Snapshot, after: Snapshot): void {
 }
 
 describe("a farm read again with what was read before", () => {
-  test("is the farm read afresh, after every one of some two hundred random writes, and shares every row that stayed", () => {
+  test("[L3] is the farm read afresh, and plans as it does, after every one of some two hundred random writes, and shares every row that stayed", () => {
     let writeCount = 0;
     fc.assert(
       fc.property(fc.array(anyStep, { minLength: 10, maxLength: 30 }), (steps) =>
@@ -37,6 +42,7 @@ describe("a farm read again with what was read before", () => {
             return snapshot.parsed;
           };
           let before = read();
+          let planned = plan(before, SEASON);
           for (const { run } of steps) {
             const reached = revision(database);
             run(database, before);
@@ -44,7 +50,11 @@ describe("a farm read again with what was read before", () => {
             expect(after).toEqual(kept(database));
             expectShared(before, after);
             if (revision(database) > reached) writeCount++;
+            else expect(after).toBe(before);
             before = after;
+            planned = plan(after, SEASON, undefined, planned);
+            expect(matchOf(planned)).toEqual(matchOf(plan(kept(database), SEASON)));
+            expect(checkMatch(planned.match)).toEqual([]);
           }
         }),
       ),

@@ -38,20 +38,31 @@ const ORDINARY_YEAR: YearKind = { lateness: 0, heaviness: 0 };
 /**
  * What every planting of a season gives, day by day.
  * @param frostDay  the day the first frost takes tender crops; as a day number
+ * @param before    a forecast for the same farm settings, frost day and kind of year: plantings of which no row has changed are taken from it
  */
 export function forecast(
   snapshot: Snapshot,
   seasonYear: number,
   frostDay = frostDayOf(snapshot.farm, seasonYear),
   year = ORDINARY_YEAR,
+  before: Forecast | null = null,
 ): Forecast {
   const nextPickingDay = pickingDays(snapshot.farm.pickingWeekdays);
   const rows = grown(snapshot, seasonYear);
+  const known = new Map(before?.plantings.map((row) => [row.planting, row]));
   return {
-    plantings: rows.map((row) => forecastPlanting(row, snapshot.farm, frostDay, nextPickingDay, year)),
+    plantings: rows.map((row) => {
+      const was = known.get(row.planting);
+      return was && restsOnTheSame(was, row)
+        ? was
+        : forecastPlanting(row, snapshot.farm, frostDay, nextPickingDay, year);
+    }),
     problems: rows.flatMap((row) => barrenProblem(row) ?? []),
   };
 }
+
+const restsOnTheSame = (a: Grown, b: Grown): boolean =>
+  a.bed === b.bed && a.variety === b.variety && a.crop === b.crop && a.curve === b.curve;
 
 /** The first frost that a plan reckons with: the median date of the farm, as a day number. */
 export const frostDayOf = (farm: Farm, seasonYear: number): number =>

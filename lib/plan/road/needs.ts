@@ -20,13 +20,22 @@ export type Need = {
   readonly stems: number;
 };
 
-/** Every need of a season, bookings in order of event day, then of the snapshot; roles in their order. Cancelled bookings ask for nothing [N3]. */
-export function needs(snapshot: Snapshot, seasonYear: number): Need[] {
+/**
+ * Every need of a season, bookings in order of event day, then of the snapshot; roles in their order. Cancelled bookings ask for nothing [N3].
+ * @param before  needs made of the same recipes before a change: those of bookings that are still the same objects are taken from it
+ */
+export function needs(snapshot: Snapshot, seasonYear: number, before: readonly Need[] = []): Need[] {
+  const known = new Map<Booking, Need[]>();
+  for (const need of before) {
+    const ofBooking = known.get(need.booking);
+    if (ofBooking) ofBooking.push(need);
+    else known.set(need.booking, [need]);
+  }
   const recipes = new ById("recipe", snapshot.recipes);
   return snapshot.bookings
     .filter((booking) => booking.status !== "cancelled" && yearOf(booking.eventOn) === seasonYear)
     .sort((a, b) => (a.eventOn < b.eventOn ? -1 : a.eventOn > b.eventOn ? 1 : 0))
-    .flatMap((booking) => needsOf(booking, recipes));
+    .flatMap((booking) => known.get(booking) ?? needsOf(booking, recipes));
 }
 
 /**

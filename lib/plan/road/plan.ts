@@ -2,7 +2,7 @@ import type { Problem } from "#lib/domain/problem";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { buyInFinder } from "./buy-in";
 import { type BuyIn, buying } from "./buying";
-import { type Forecast, forecast, frostDayOf } from "./forecast";
+import { type Forecast, forecast, frostDayOf, ORDINARY_YEAR } from "./forecast";
 import { type Gap, gaps } from "./gaps";
 import { type Match, match } from "./match";
 import { needs } from "./needs";
@@ -11,7 +11,10 @@ import { supplyOf } from "./supply";
 import { type Surplus, surplus } from "./surplus";
 import { type Week, weeks } from "./weeks";
 
-/** A season, planned: each step's answer, and what stood in the way. */
+/**
+ * A season, planned: each step's answer, and what stood in the way. What follows from the match (gaps, weeks, paper) is worked out when it is
+ * first asked for: a screen asks for a part of it.
+ */
 export type Plan = {
   readonly snapshot: Snapshot;
   readonly seasonYear: number;
@@ -29,26 +32,59 @@ export type Plan = {
 
 /**
  * The road, walked once: what will bloom, what is asked, which cut serves which need, what is short and why, what to cut for whom,
- * what to buy in and what is over. Pure: the same snapshot and year give the same plan.
+ * what to buy in and what is over. Pure: the same snapshot and year give the same plan [L1].
+ * @param before  a plan of the same season, before a change: what rests on rows that are still the same objects is taken from it, and the plan is the
+ *   one that it would be without [L3]
  */
-export function plan(snapshot: Snapshot, seasonYear: number, frostDay = frostDayOf(snapshot.farm, seasonYear)): Plan {
+export function plan(
+  snapshot: Snapshot,
+  seasonYear: number,
+  frostDay = frostDayOf(snapshot.farm, seasonYear),
+  before: Plan | null = null,
+): Plan {
   const { farm } = snapshot;
   const buyIn = buyInFinder(snapshot.crops);
-  const bloom = forecast(snapshot, seasonYear, frostDay);
+  const isSameYear = before?.snapshot.farm === farm && before.frostDay === frostDay;
+  const bloom = forecast(snapshot, seasonYear, frostDay, ORDINARY_YEAR, isSameYear ? before.forecast : null);
   const supplies = supplyOf(snapshot, bloom.plantings, seasonYear);
-  const matched = match(farm, supplies, needs(snapshot, seasonYear), buyIn.centsOf);
-  const short = gaps(farm, matched);
+  const isSameDesign = before?.snapshot.recipes === snapshot.recipes;
+  const asked = needs(snapshot, seasonYear, isSameDesign ? before.match.needs : []);
+  const matched = match(farm, supplies, asked, buyIn.centsOf);
+  const short = whenAsked(() => gaps(farm, matched));
+  const byWeek = whenAsked(() => weeks(farm, matched, short()));
+  const picks = whenAsked(() => pickList(matched));
+  const toBuy = whenAsked(() => buying(farm, short(), buyIn.cropOf));
+  const over = whenAsked(() => surplus(farm, matched));
   return {
     snapshot,
     seasonYear,
     frostDay,
     forecast: bloom,
     match: matched,
-    gaps: short,
-    weeks: weeks(farm, matched, short),
-    pickList: pickList(matched),
-    buying: buying(farm, short, buyIn.cropOf),
-    surplus: surplus(farm, matched),
+    get gaps() {
+      return short();
+    },
+    get weeks() {
+      return byWeek();
+    },
+    get pickList() {
+      return picks();
+    },
+    get buying() {
+      return toBuy();
+    },
+    get surplus() {
+      return over();
+    },
     problems: bloom.problems,
+  };
+}
+
+/** Works something out when it is first asked for, and once. */
+function whenAsked<T>(work: () => T): () => T {
+  let known: { readonly answer: T } | null = null;
+  return () => {
+    known ??= { answer: work() };
+    return known.answer;
   };
 }
