@@ -19,11 +19,10 @@ import "./bookings/bookings.css";
 import "./picking/picking.css";
 import "./farm/farm.css";
 import "./look/print.css";
-import { revision } from "#db/journal/journal";
 import { FileRefused } from "./frame/file-refused";
 import { LastChange } from "./frame/last-change";
 import { Unreadable } from "./frame/unreadable";
-import { farmDatabase, farmProblems, fileRefused } from "./load";
+import { farmProblems, farmRevision, fileRefused, isFarmHeld } from "./load";
 import { OfRevision } from "./ui/farm-revision.client";
 import { Nav } from "./ui/nav.client";
 
@@ -70,7 +69,13 @@ function Readable({ children }: { children: ReactNode }) {
   const problems = farmProblems();
   if (problems.length > 0) return <Unreadable problems={problems} />;
   return (
-    <OfRevision revision={revision(farmDatabase())}>
+    <OfRevision revision={farmRevision()}>
+      {isFarmHeld() && (
+        <p className="notice" role="status">
+          Another program holds the farm’s file just now. This is the farm as it was read last; nothing can be saved
+          until that program lets go.
+        </p>
+      )}
       <LastChange />
       {children}
     </OfRevision>

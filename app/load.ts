@@ -1,13 +1,17 @@
+import { isBusy } from "#db/busy";
 import type { FarmDatabase } from "#db/client";
 import { FarmFileRefused } from "#db/file/farm-file-refused";
 import { KeptOpen } from "#db/file/kept-open";
 import { revision } from "#db/journal/journal";
 import { loadSnapshot } from "#db/read/read";
+import { RowMemory } from "#db/read/row-memory";
 import type { Problem } from "#lib/domain/problem";
 import type { Snapshot } from "#lib/domain/snapshot";
-import { type Plan, plan } from "#lib/plan/road/plan";
-import { type Band, seasonBand } from "#lib/plan/road/season-band";
+import type { Plan } from "#lib/plan/road/plan";
+import type { Band } from "#lib/plan/road/season-band";
+import { today } from "./clock";
 import { keepDailyCopies } from "./daily-copies";
+import { KeptPlans } from "./kept-plans";
 
 /** The farm's records cannot be read as they stand. The layout shows every bad row by name before any page asks for the farm. */
 export class FarmUnreadable extends Error {
@@ -19,18 +23,22 @@ export class FarmUnreadable extends Error {
   }
 }
 
-type Loaded = {
-  revision: number;
-  turn?: number;
-  snapshot: Snapshot;
-  plans: Map<number, Plan>;
-  bands: Map<number, Band[][]>;
+type Loaded = { readonly stamp: string; readonly revision: number; readonly snapshot: Snapshot };
+type Kept = {
+  file?: KeptOpen;
+  loaded?: Loaded;
+  isHeld: boolean;
+  readonly memory: RowMemory;
+  readonly plans: KeptPlans;
 };
-type Kept = { file?: KeptOpen; loaded?: Loaded };
 
-/** Kept for the life of the server, across the bundles that Next makes: the open database, and what was read since the last write. */
-const shared: typeof globalThis & { farmKept?: Kept } = globalThis;
-shared.farmKept ??= {};
+/**
+ * Kept for the life of the server, across the bundles that Next makes: the open database, what was read since the last write, and the plans of it.
+ * `farmStamp` stands here for the server's own code, which is no part of a bundle.
+ */
+const shared: typeof globalThis & { farmKept?: Kept; farmStamp?: () => string } = globalThis;
+shared.farmKept ??= { isHeld: false, memory: new RowMemory(), plans: new KeptPlans() };
+shared.farmStamp ??= farmStamp;
 const kept = shared.farmKept;
 
 /**
@@ -48,24 +56,54 @@ export function farmFile(): KeptOpen {
   return kept.file;
 }
 
+/** The farm as it stands, read again only after a write, and of it only the rows that the write has touched. */
+export const loadFarm = (): Snapshot => whileHeld(loaded, kept.loaded).snapshot;
+
 function loaded(): Loaded {
-  const now = revision(farmDatabase());
-  const turn = kept.file?.turn;
-  if (kept.loaded?.revision === now && kept.loaded.turn === turn) return kept.loaded;
-  const read = loadSnapshot(farmDatabase());
+  const stamp = stampNow();
+  if (kept.loaded?.stamp === stamp) return kept.loaded;
+  const read = loadSnapshot(farmDatabase(), kept.memory);
   if (!read.ok) throw new FarmUnreadable(read.problems);
-  const loaded: Loaded = { revision: now, turn, snapshot: read.parsed, plans: new Map(), bands: new Map() };
-  kept.loaded = loaded;
-  return loaded;
+  kept.loaded = { stamp, revision: revision(farmDatabase()), snapshot: read.parsed };
+  return kept.loaded;
 }
 
-/** The farm as it stands, read again only after a write. */
-export const loadFarm = (): Snapshot => loaded().snapshot;
+/** The number of the last change of the farm as it is shown. */
+export const farmRevision = (): number => whileHeld(() => revision(farmDatabase()), kept.loaded?.revision);
+
+/** Moves with every write, ours or another server's. */
+const stampNow = (): string => `${revision(farmDatabase())} ${farmFile().turn}`;
+
+/**
+ * What all that is shown of the farm depends on, beside the address: moves with every write and every day. While another program holds the file it
+ * stays what it was.
+ */
+export function farmStamp(): string {
+  return `${whileHeld(stampNow, kept.loaded?.stamp)} ${kept.isHeld} ${today()}`;
+}
+
+/**
+ * What a read of the farm gives; while another program holds its file, what was known before. Without anything known before the error stands.
+ */
+export function whileHeld<T>(read: () => T, before: T | undefined): T {
+  try {
+    const found = read();
+    kept.isHeld = false;
+    return found;
+  } catch (error) {
+    if (!isBusy(error) || before === undefined) throw error;
+    kept.isHeld = true;
+    return before;
+  }
+}
+
+/** Whether another program held the file when it was last read: what is shown is the farm as it was before. */
+export const isFarmHeld = (): boolean => kept.isHeld;
 
 /** Why the farm's file cannot be used as it stands; null when it can. */
 export function fileRefused(): FarmFileRefused | null {
   try {
-    farmDatabase();
+    whileHeld<unknown>(farmDatabase, kept.loaded);
     return null;
   } catch (error) {
     if (error instanceof FarmFileRefused) return error;
@@ -76,7 +114,7 @@ export function fileRefused(): FarmFileRefused | null {
 /** Every row that keeps the farm from being read; none when all is well. */
 export function farmProblems(): readonly Problem[] {
   try {
-    loaded();
+    loadFarm();
     return [];
   } catch (error) {
     if (error instanceof FarmUnreadable) return error.problems;
@@ -85,22 +123,7 @@ export function farmProblems(): readonly Problem[] {
 }
 
 /** The plan of a season, made again only after a write. */
-export function loadPlan(seasonYear: number): Plan {
-  const { snapshot, plans } = loaded();
-  const known = plans.get(seasonYear);
-  if (known) return known;
-  const made = plan(snapshot, seasonYear);
-  plans.set(seasonYear, made);
-  return made;
-}
+export const loadPlan = (seasonYear: number): Plan => kept.plans.plan(loadFarm(), seasonYear);
 
 /** The low and high of each week of a season's plan, made again only after a write. */
-export function loadBand(seasonYear: number): Band[][] {
-  const seasonPlan = loadPlan(seasonYear);
-  const { bands } = loaded();
-  const known = bands.get(seasonYear);
-  if (known) return known;
-  const made = seasonBand(seasonPlan);
-  bands.set(seasonYear, made);
-  return made;
-}
+export const loadBand = (seasonYear: number): Band[][] => kept.plans.band(loadFarm(), seasonYear);

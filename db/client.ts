@@ -2,6 +2,7 @@ import { chmodSync, mkdirSync, statSync } from "node:fs";
 import { dirname } from "node:path";
 import Database from "better-sqlite3";
 import { type BetterSQLite3Database, drizzle } from "drizzle-orm/better-sqlite3";
+import { READ_WAITS_MS } from "./busy";
 import { takeCopyNow } from "./copies/take-copy";
 import { FarmFileRefused, refusingFile } from "./file/farm-file-refused";
 import { faultsOf } from "./file/file-faults";
@@ -96,6 +97,7 @@ function opened(file: string, prepare: (sqlite: Database.Database) => void): Far
       chmodSync(file, OWNER_ONLY);
       standAt(sqlite, file);
     }
+    sqlite.pragma(`busy_timeout = ${READ_WAITS_MS}`);
     return database;
   } catch (error) {
     sqlite.close();

@@ -1,10 +1,10 @@
 import { latestChanges } from "#db/journal/journal";
-import { farmDatabase } from "../load";
+import { farmDatabase, whileHeld } from "../load";
 import { undo } from "./undo-action";
 
 /** What was written last, and the button that takes it back. */
 export function LastChange() {
-  const [change] = latestChanges(farmDatabase(), 1);
+  const [change] = whileHeld(() => latestChanges(farmDatabase(), 1), []);
   if (!change) return null;
   return (
     <div className="lastchange" role="status">

@@ -15,7 +15,8 @@ function triedPlan(snapshot: Snapshot, seasonYear: number, keptBedIds: readonly 
   if (shared.plansTried?.snapshot !== snapshot) shared.plansTried = { snapshot, plans: new Map() };
   const { plans } = shared.plansTried;
   const key = `${seasonYear}: ${[...keptBedIds].sort((a, b) => a - b).join()}`;
-  const made = plans.get(key) ?? plan(withKeptBeds(snapshot, seasonYear, keptBedIds), seasonYear);
+  const made =
+    plans.get(key) ?? plan(withKeptBeds(snapshot, seasonYear, keptBedIds), seasonYear, undefined, loadPlan(seasonYear));
   plans.delete(key);
   plans.set(key, made);
   for (const oldest of plans.keys()) {

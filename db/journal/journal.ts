@@ -1,4 +1,5 @@
 import { desc, eq, sql } from "drizzle-orm";
+import { READ_WAITS_MS, WRITE_WAITS_MS } from "#db/busy";
 import type { FarmDatabase } from "#db/client";
 import { refusingFile } from "#db/file/farm-file-refused";
 import { refuseUnlessInPlace } from "#db/file/file-place";
@@ -101,8 +102,9 @@ function recordInOne<T>(
   const sqlite = database.$client;
   if (sqlite.inTransaction) throw new RangeError("a change cannot be made inside another one");
   const save = takeSaving(sqlite);
-  sqlite.exec("BEGIN IMMEDIATE");
+  sqlite.pragma(`busy_timeout = ${WRITE_WAITS_MS}`);
   try {
+    sqlite.exec("BEGIN IMMEDIATE");
     // Now nobody can put another file there: a restore does so only while it holds the lock.
     refuseUnlessInPlace(sqlite);
     const before = save && landed(sqlite, save);
@@ -132,6 +134,8 @@ function recordInOne<T>(
   } catch (error) {
     if (sqlite.inTransaction) sqlite.exec("ROLLBACK");
     throw error;
+  } finally {
+    sqlite.pragma(`busy_timeout = ${READ_WAITS_MS}`);
   }
 }
 

@@ -33,7 +33,7 @@ export type Forecast = { readonly plantings: readonly PlantingForecast[]; readon
  * coefficient of variation light. A plan reckons with an ordinary year.
  */
 export type YearKind = { readonly lateness: number; readonly heaviness: number };
-const ORDINARY_YEAR: YearKind = { lateness: 0, heaviness: 0 };
+export const ORDINARY_YEAR: YearKind = { lateness: 0, heaviness: 0 };
 
 /**
  * What every planting of a season gives, day by day.

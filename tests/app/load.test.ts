@@ -1,0 +1,90 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import Database from "better-sqlite3";
+import { afterAll, beforeAll, expect, test, vi } from "vitest";
+import { closeFarm, type FarmDatabase, openFarm } from "#db/client";
+import { updateBooking } from "#db/write/bookings";
+import { startFarm } from "#db/write/farm";
+import { importRecords } from "#db/write/records";
+import { putWhatIf } from "#db/write/what-ifs";
+import { DEMO_START } from "#demo/demo-sheets";
+import { seededFarm, TYPICAL } from "#demo/seeded-farm";
+import { plan } from "#lib/plan/road/plan";
+import { farmRecordsOf } from "#lib/sheets/farm-records-of";
+import { farmFile, farmStamp, isFarmHeld, loadFarm, loadPlan } from "../../app/load";
+
+const SEASON = 2027;
+const folder = mkdtempSync(join(tmpdir(), "farm-"));
+const file = join(folder, "farm.sqlite");
+let other: FarmDatabase;
+
+beforeAll(() => {
+  vi.stubEnv("FARM_FILE", file);
+  other = openFarm(file);
+  startFarm(other, DEMO_START);
+  importRecords(other, farmRecordsOf(seededFarm(1, TYPICAL, SEASON)));
+});
+afterAll(() => {
+  farmFile().close();
+  closeFarm(other);
+  rmSync(folder, { recursive: true });
+});
+
+/** Writes as a second server does: through a connection of its own. */
+function writeNote(note: string): number {
+  const [booking] = loadFarm().bookings.filter(({ eventOn }) => eventOn.startsWith(`${SEASON}`));
+  const { id, ...draft } = booking;
+  expect(updateBooking(other, id, { ...draft, note }).ok).toBe(true);
+  return id;
+}
+
+test("a second server's write is noticed: its booking is new, every other row is the same object, and the plan is the fresh one", () => {
+  const [before, stood] = [loadFarm(), farmStamp()];
+  loadPlan(SEASON);
+  const id = writeNote("by the other server");
+  const after = loadFarm();
+  expect(farmStamp()).not.toBe(stood);
+  expect(after.bookings.find((row) => row.id === id)?.note).toBe("by the other server");
+  const changed = after.bookings.filter((row, index) => row !== before.bookings[index]);
+  expect(changed.map((row) => row.id)).toEqual([id]);
+  expect(after.plantings).toBe(before.plantings);
+  expect(loadPlan(SEASON).match.solution).toEqual(plan(after, SEASON).match.solution);
+  expect(loadPlan(SEASON)).toBe(loadPlan(SEASON));
+});
+
+test("a what-if that is kept leaves the farm the very same, and its plans with it", () => {
+  const [before, planned] = [loadFarm(), loadPlan(SEASON)];
+  const stood = farmStamp();
+  expect(putWhatIf(other, { name: "early frost", seasonYear: SEASON, changes: [] }).ok).toBe(true);
+  expect(farmStamp()).not.toBe(stood);
+  expect(loadFarm()).toBe(before);
+  expect(loadPlan(SEASON)).toBe(planned);
+});
+
+test("while another program holds the file, pages show the farm as it was read last and say so; afterwards the farm as it is", () => {
+  const before = loadFarm();
+  expect(isFarmHeld()).toBe(false);
+  const stood = farmStamp();
+  const program = new Database(file);
+  program.exec("BEGIN EXCLUSIVE");
+  expect(loadFarm()).toBe(before);
+  expect(isFarmHeld()).toBe(true);
+  expect(farmStamp()).not.toBe(stood);
+  program.exec("ROLLBACK");
+  program.close();
+  expect(loadFarm()).toBe(before);
+  expect(farmStamp()).toBe(stood);
+  writeNote("after it was let go");
+  expect(loadFarm().bookings.some(({ note }) => note === "after it was let go")).toBe(true);
+});
+
+test("of the seasons ever looked at the plans of four are kept, the latest", () => {
+  const first = loadPlan(2020);
+  for (const year of [2021, 2022, 2023]) loadPlan(year);
+  expect(loadPlan(2020)).toBe(first);
+  loadPlan(2024);
+  expect(loadPlan(2020)).toBe(first);
+  for (const year of [2021, 2022, 2023, 2024]) loadPlan(year);
+  expect(loadPlan(2020)).not.toBe(first);
+});
