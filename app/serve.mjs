@@ -8,6 +8,7 @@ import { tsImport } from "tsx/esm/api";
 const HOST = "127.0.0.1";
 const LAST_PORT = 65_535;
 const isDev = process.argv.includes("--dev");
+const wantedPort = portIn(process.env.PORT || "3100");
 
 process.env.NODE_ENV = isDev ? "development" : "production";
 process.env.NEXT_TELEMETRY_DISABLED = "1";
@@ -19,7 +20,7 @@ const opened = new Promise((resolve) => {
   open = resolve;
 });
 const door = openDoor(async (request, response) => (await opened)(request, response), isDev);
-const port = await listen(portIn(process.env.PORT || "3100"));
+const port = await listen(wantedPort);
 const app = next({ dev: isDev, hostname: HOST, port, httpServer: door });
 await app.prepare();
 open(app.getRequestHandler());

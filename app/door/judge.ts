@@ -26,7 +26,7 @@ export function judge(knock: Knock, port: number): Refusal | null {
 export const METHODS = ["GET", "HEAD", "POST"];
 
 /** The names by which this machine calls itself. Any other name was made to point here by somebody else. */
-export const hostsAt = (port: number): string[] =>
+const hostsAt = (port: number): string[] =>
   ["127.0.0.1", "localhost"].flatMap((name) => [`${name}:${port}`, ...(port === 80 ? [name] : [])]);
 
 function addressRefusal({ method, target }: Knock): Refusal | null {
