@@ -16,7 +16,7 @@ export type FileState =
 
 type Words = { readonly title: string; readonly what: string; readonly mend: readonly string[] };
 
-const RESTORE = "Put a copy back: stop the tool, then npm run restore -- FILE.";
+const RESTORE = "Put a copy back: Farm, Copies, or npm run restore -- FILE.";
 
 /** Each state in the grower's words: what it is, and what mends it. None of them has written anything. */
 const WORDS: Readonly<Record<FileState, Words>> = {

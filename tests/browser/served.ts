@@ -10,7 +10,7 @@ export type Served = { readonly server: ChildProcess; readonly address: string }
  */
 export function serveBuilt(env: NodeJS.ProcessEnv): Promise<Served> {
   const server = spawn(process.execPath, ["app/serve.mjs"], {
-    env: { ...env, PORT: "0" },
+    env: { ...env, PORT: env.PORT ?? "0" },
     stdio: ["ignore", "pipe", "inherit"],
   });
   return new Promise((resolve, reject) => {
