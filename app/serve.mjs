@@ -14,6 +14,7 @@ process.env.NODE_ENV = isDev ? "development" : "production";
 process.env.NEXT_TELEMETRY_DISABLED = "1";
 const { default: next } = await import("next");
 const { openDoor } = await tsImport("./door/open-door.ts", import.meta.url);
+const { keptPages } = await tsImport("./kept-pages/kept-pages.ts", import.meta.url);
 
 let open;
 const opened = new Promise((resolve) => {
@@ -23,10 +24,20 @@ const door = openDoor(async (request, response) => (await opened)(request, respo
 const port = await listen(wantedPort);
 const app = next({ dev: isDev, hostname: HOST, port, httpServer: door });
 await app.prepare();
-open(app.getRequestHandler());
+const screens = app.getRequestHandler();
+open(isDev ? screens : keptPages(screens, stamp));
 console.log(`\n  Stems & Saturdays is open at http://${HOST}:${port}\n  Leave this window open; Ctrl+C closes it.\n`);
 
 for (const signal of ["SIGINT", "SIGTERM"]) process.once(signal, close);
+
+/** What the pages depend on beside their address: app/load.ts says, once a page has been asked for. Null when it cannot. */
+function stamp() {
+  try {
+    return globalThis.farmStamp?.() ?? null;
+  } catch {
+    return null;
+  }
+}
 
 /** Answers what is under way, takes nothing more, and ends. */
 function close() {

@@ -8,7 +8,11 @@ import { change } from "#db/schema/journal";
 import { putRowsBack, UndoRefused } from "./put-rows-back";
 import { landed, settleSaving, takeSaving } from "./saving";
 
-const CHANGES_KEPT = 200;
+/**
+ * What is kept to be undone: the latest so many changes, and of those no more than so many rows as they were, except that so many changes are
+ * kept whatever their size. An import of a large farm writes some ten thousand rows.
+ */
+export const KEPT = { changes: 200, rows: 100_000, changesWhateverTheirSize: 20 } as const;
 
 /** One change to the farm's records. `madeAt` is UTC, "YYYY-MM-DD hh:mm:ss"; `undoesChangeId` names the change it took back. */
 export type JournalChange = typeof change.$inferSelect;
@@ -122,9 +126,7 @@ function recordInOne<T>(
       if (save) settleSaving(sqlite, save, id, result);
       const words = typeof title === "string" ? title : title(result);
       database.update(change).set({ title: words }).where(eq(change.id, id)).run();
-      database.$client
-        .prepare("DELETE FROM change WHERE id NOT IN (SELECT id FROM change ORDER BY id DESC LIMIT ?)")
-        .run(CHANGES_KEPT);
+      letGo(sqlite, KEPT);
     }
     // With nothing touched, a rollback leaves the very same records and does not use up a number.
     sqlite.exec(isTouched ? "COMMIT" : "ROLLBACK");
@@ -137,6 +139,15 @@ function recordInOne<T>(
   } finally {
     sqlite.pragma(`busy_timeout = ${READ_WAITS_MS}`);
   }
+}
+
+/** Forgets the changes that are past what is kept; their rows go with them. */
+export function letGo(sqlite: FarmDatabase["$client"], kept: { [Of in keyof typeof KEPT]: number }): void {
+  const beyond = "id NOT IN (SELECT id FROM change ORDER BY id DESC LIMIT ?)";
+  sqlite.prepare(`DELETE FROM change WHERE ${beyond}`).run(kept.changes);
+  // Rows are numbered as they are written, so that the oldest too many are found without counting.
+  const isOfOldRows = "id IN (SELECT change_id FROM change_row WHERE id <= (SELECT max(id) FROM change_row) - ?)";
+  sqlite.prepare(`DELETE FROM change WHERE ${isOfOldRows} AND ${beyond}`).run(kept.rows, kept.changesWhateverTheirSize);
 }
 
 const TOOK_BACK = "took back: ";

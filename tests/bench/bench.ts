@@ -1,6 +1,7 @@
 import { spawnSync } from "node:child_process";
 import { cpus } from "node:os";
 import { choiceRows } from "./choice";
+import { loadRows } from "./load-rows";
 import { networkLine } from "./match-file";
 import { planRows } from "./plan-rows";
 import { recordRows } from "./record-rows";
@@ -11,7 +12,7 @@ import { type BenchRow, rowOf, table } from "./timing";
 
 /**
  * `npm run bench`: what the tool must reach, measured. Trust the ratios of one run more than its times. `npm run bench -- plan` runs the rows of
- * one kind alone: plan, records, choice, simulation or screens (which needs the built app and Chromium).
+ * one kind alone: plan, records, choice, simulation, load (which needs the built app) or screens (which needs Chromium too).
  */
 const wanted = process.argv.slice(2);
 if (wanted[0] === "network") {
@@ -34,6 +35,7 @@ if (isWanted("choice"))
 if (isWanted("simulation"))
   for (const { name, medianMs, note } of simulationRows()) rows.push(rowOf(name, [medianMs], targetOf(name), note));
 if (isWanted("simulation")) rows.push(...(await threadRows()));
+if (isWanted("load")) rows.push(...(await loadRows()));
 if (isWanted("screens")) {
   const screens = await screenRows();
   rows.push(...screens.rows);

@@ -1,5 +1,6 @@
 import { openFarm } from "#db/client";
 import { loadSnapshot } from "#db/read/read";
+import { RowMemory } from "#db/read/row-memory";
 import { startFarm } from "#db/write/farm";
 import { importRecords } from "#db/write/records";
 import { DEMO_START } from "#demo/demo-sheets";
@@ -12,10 +13,18 @@ export function recordRows(): BenchRow[] {
   return [
     { name: "typical", size: TYPICAL },
     { name: "large", size: LARGE },
-  ].map(({ name, size }) => {
+  ].flatMap(({ name, size }) => {
     const database = openFarm(":memory:");
     startFarm(database, DEMO_START);
     importRecords(database, farmRecordsOf(seededFarm(1, size)));
-    return timed(`read the farm from SQLite, ${name}`, 9, "", () => loadSnapshot(database));
+    const memory = new RowMemory();
+    const change = database.$client.prepare("UPDATE booking SET note = note || '.' WHERE id = 1");
+    return [
+      timed(`read the farm from SQLite, ${name}`, 9, "", () => loadSnapshot(database)),
+      timed(`read it again after one booking has changed, ${name}`, 9, "", () => {
+        change.run();
+        return loadSnapshot(database, memory);
+      }),
+    ];
   });
 }

@@ -1,11 +1,7 @@
-import { type ChildProcess, spawnSync } from "node:child_process";
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import type { Browser } from "playwright-core";
 import { openBrowser } from "../browser/open-page";
-import { serveBuilt } from "../browser/served";
+import { type ServedSize, withServedFarm } from "./serve-farm";
 import { type BenchRow, rowOf } from "./timing";
 
 /**
@@ -24,31 +20,16 @@ export async function screenRows(): Promise<{ rows: BenchRow[]; lines: string[] 
   };
 }
 
-/** Serves an invented farm of a size from a scratch file, for as long as `work` takes. */
-async function served<T>(size: string, work: (browser: Browser, address: string) => Promise<T>): Promise<T> {
-  const folder = mkdtempSync(join(tmpdir(), "farm-"));
-  const env = {
-    ...process.env,
-    NODE_ENV: "production" as const,
-    FARM_FILE: join(folder, "farm.sqlite"),
-    FARM_TODAY: "2026-11-25",
-    FARM_SIZE: size,
-  };
-  const filled = spawnSync(process.execPath, ["--import", "tsx", "tests/bench/fill-farm.ts"], {
-    env,
-    encoding: "utf8",
+/** Serves a farm and opens a browser beside it, for as long as `work` takes. */
+const served = <T>(size: ServedSize, work: (browser: Browser, address: string) => Promise<T>): Promise<T> =>
+  withServedFarm(size, async ({ address }) => {
+    const browser = await openBrowser();
+    try {
+      return await work(browser, address);
+    } finally {
+      await browser.close();
+    }
   });
-  if (filled.status !== 0) throw new Error(filled.stderr);
-  const { server, address } = await serveBuilt(env);
-  const browser = await openBrowser();
-  try {
-    return await work(browser, address);
-  } finally {
-    await browser.close();
-    await ended(server);
-    rmSync(folder, { recursive: true, force: true });
-  }
-}
 
 async function season(address: string): Promise<BenchRow> {
   const times: number[] = [];
@@ -152,9 +133,3 @@ async function seasonScript(browser: Browser, address: string): Promise<number> 
   await page.close();
   return sizes.reduce((sum, size) => sum + size, 0);
 }
-
-const ended = (server: ChildProcess): Promise<void> =>
-  new Promise((resolve) => {
-    server.once("exit", () => resolve());
-    server.kill("SIGTERM");
-  });

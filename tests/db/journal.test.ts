@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { forgetChanges, latestChanges, recordChange, revision, undoChange } from "#db/journal/journal";
+import { forgetChanges, latestChanges, letGo, recordChange, revision, undoChange } from "#db/journal/journal";
 import { loadSnapshot } from "#db/read/read";
 import { addBed, updateBed } from "#db/write/beds";
 import { setBookingStatus } from "#db/write/bookings";
@@ -86,6 +86,22 @@ describe("a change", () => {
         .prepare("SELECT count(*) FROM change_row WHERE change_id NOT IN (SELECT id FROM change)")
         .pluck();
       expect(orphans.get()).toBe(0);
+    });
+  });
+
+  test("and of large ones as many as hold so many rows, but never fewer than so many: the oldest go, with their rows", () => {
+    withFarm((database) => {
+      for (let round = 1; round <= 12; round++)
+        recordChange(database, `round ${round}`, () =>
+          database.$client.prepare("UPDATE bed SET note = ?").run(String(round)),
+        );
+      const titles = () => latestChanges(database, 999).map(({ title }) => title);
+      const rowsOfOne = Number(database.$client.prepare("SELECT count(*) FROM bed").pluck().get());
+      letGo(database.$client, { changes: 200, rows: 5 * rowsOfOne, changesWhateverTheirSize: 2 });
+      expect(titles()).toEqual(["round 12", "round 11", "round 10", "round 9", "round 8"]);
+      letGo(database.$client, { changes: 200, rows: 1, changesWhateverTheirSize: 2 });
+      expect(titles()).toEqual(["round 12", "round 11"]);
+      expect(database.$client.prepare("SELECT count(*) FROM change_row").pluck().get()).toBe(2 * rowsOfOne);
     });
   });
 

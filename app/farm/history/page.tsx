@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
 import { z } from "zod";
-import { type JournalChange, latestChanges, undoRefusal } from "#db/journal/journal";
+import { type JournalChange, KEPT, latestChanges, undoRefusal } from "#db/journal/journal";
 import { undo } from "../../frame/undo-action";
 import { farmDatabase } from "../../load";
 import { Table } from "../../ui/table";
@@ -34,7 +34,9 @@ export default async function HistoryPage({ searchParams }: { searchParams: Prom
       )}
       <p>
         The latest {CHANGES_SHOWN} changes, newest first. A change can be taken back while nothing that it wrote has
-        been changed since; taking back is itself a change, and can be taken back too.
+        been changed since; taking back is itself a change, and can be taken back too. The latest {KEPT.changes} changes
+        are kept; of very large ones, imports mostly, as many as hold {KEPT.rows.toLocaleString("en")} rows, and never
+        fewer than {KEPT.changesWhateverTheirSize}.
       </p>
       {changes.length === 0 ? (
         <p>Nothing has been changed yet.</p>

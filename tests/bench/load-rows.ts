@@ -1,0 +1,207 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { get as httpGet } from "node:http";
+import { type ServedFarm, type ServedSize, withServedFarm } from "./serve-farm";
+import { type BenchRow, rowOf } from "./timing";
+
+/**
+ * The built app under load, on 127.0.0.1 alone: fifty readers at once, pages while a choice is proved, how soon long work stops, and what the same
+ * question costs again. Bounded: some two thousand requests, a few minutes.
+ */
+export async function loadRows(): Promise<BenchRow[]> {
+  const demo = await withServedFarm("demo", async (farm) => [await fiftyReaders(farm, "demo", "300 ms")]);
+  const large = await withServedFarm("large", async (farm) => [
+    await firstSights(farm),
+    await fiftyReaders(farm, "large", "1 s"),
+    await coverage(farm, "typing a count: coverage data", "/bookings/coverage", typedBooking),
+    await coverage(farm, "ticking a bed: coverage data", "/keep-or-dig/try", tickedBeds),
+    ...(await whileProving(farm)),
+    ...(await stops(farm)),
+    await leaving(farm),
+    await againAsked(farm),
+  ]);
+  return [...demo, ...large];
+}
+
+const READERS = 50;
+const PAGES = ["/", "/bookings", "/bookings/1", "/beds", "/dates", "/keep-or-dig", "/picking", "/buying", "/what-if"];
+
+/** Each page over a connection of its own: a kept one may be closed by the server just as it is used again. */
+const get = (address: string, path: string): Promise<void> =>
+  new Promise((resolve, reject) => {
+    httpGet(`${address}${path}`, { agent: false }, (answer) => {
+      answer.on("end", () =>
+        answer.statusCode === 200 ? resolve() : reject(new Error(`${path}: ${answer.statusCode}`)),
+      );
+      answer.resume();
+    }).on("error", reject);
+  });
+
+const ask = (address: string, path: string, question: unknown, page = "bench", signal?: AbortSignal) =>
+  fetch(`${address}${path}`, {
+    method: "POST",
+    headers: { "content-type": "application/json", origin: address, "page-name": page },
+    body: JSON.stringify(question),
+    signal,
+  });
+
+const timeOf = async (work: () => Promise<unknown>): Promise<number> => {
+  const start = performance.now();
+  await work();
+  return performance.now() - start;
+};
+
+const after = (milliseconds: number) => new Promise((resolve) => setTimeout(resolve, milliseconds));
+
+/** The median, with the 99th percentile in words: of a few hundred times the worst says little. */
+function withTail(name: string, times: readonly number[], target: string, note: string): BenchRow {
+  const sorted = [...times].sort((a, b) => a - b);
+  const p99 = sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * 0.99))];
+  return rowOf(name, times, `p99 ${target}`, `p99 ${p99.toFixed(0)} ms of ${times.length}; ${note}`);
+}
+
+/** Each page as the first who asks for it meets it, the farm being read, planned and the page compiled before. */
+async function firstSights({ address }: ServedFarm): Promise<BenchRow> {
+  await get(address, "/?all=warm");
+  const times: number[] = [];
+  for (let round = 0; round < 3; round++)
+    for (const page of PAGES) times.push(await timeOf(() => get(address, `${page}?round=${round}`)));
+  return rowOf("a page that nobody asked for before, large farm", times, "", "one reader");
+}
+
+/** Fifty readers, each walking all pages without a pause, each from another page on. */
+async function fiftyReaders({ address }: ServedFarm, size: ServedSize, target: string): Promise<BenchRow> {
+  for (const page of PAGES) await get(address, `${page}?warm`);
+  const times: number[] = [];
+  const reader = async (number: number) => {
+    for (let step = 0; step < 2 * PAGES.length; step++)
+      times.push(await timeOf(() => get(address, PAGES[(number + step) % PAGES.length])));
+  };
+  await Promise.all(Array.from({ length: READERS }, (_, number) => reader(number)));
+  return withTail(`50 people reading at once, ${size} farm`, times, target, "no page rendered before they come");
+}
+
+const typedBooking = (run: number) => ({
+  bookingId: null,
+  form: {
+    client: "Somebody",
+    status: "confirmed",
+    eventOn: "2027-09-18",
+    palette: "blush, cream",
+    sparePercent: "10",
+    unacceptableCropIds: [],
+    pieces: [],
+    stemLines: [{ role: "focal", cropId: null, cropOnly: false, colours: "", stemCount: String(20 + run) }],
+    note: "",
+  },
+});
+
+const tickedBeds = (run: number) => ({
+  seasonYear: 2027,
+  keptBedIds: [2, 4, 6, 8].slice(run % 4).concat(10 + 2 * run),
+});
+
+/** One question after the other, each another. */
+async function coverage(
+  { address }: ServedFarm,
+  name: string,
+  path: string,
+  question: (run: number) => unknown,
+): Promise<BenchRow> {
+  const times: number[] = [];
+  for (let run = 0; run < 26; run++)
+    times.push(
+      await timeOf(async () => {
+        const answer = await ask(address, path, question(run));
+        if (!answer.ok) throw new Error(`${path} answered ${answer.status}: ${await answer.text()}`);
+        const said = await answer.text();
+        if (said.includes('"problems":[{')) throw new Error(said);
+      }),
+    );
+  return rowOf(`${name}, large farm`, times.slice(6), "40 ms", "over HTTP, each question another");
+}
+
+/** Pages while both threads prove a choice of 210 beds: pages that were asked for before, and pages that were not. */
+async function whileProving(farm: ServedFarm): Promise<BenchRow[]> {
+  const proofs = await Promise.all(
+    ["cheapest", "curve"].map((question) => begun(farm, question, { question, seasonYear: 2027 })),
+  );
+  const [kept, fresh]: number[][] = [[], []];
+  for (let round = 0; round < 12; round++)
+    for (const page of PAGES) {
+      kept.push(await timeOf(() => get(farm.address, page)));
+      if (round < 6) fresh.push(await timeOf(() => get(farm.address, `${page}?proving=${round}`)));
+    }
+  for (const proof of proofs) await proof.stop();
+  return [
+    withTail("a page while a choice is proved, large farm", kept, "300 ms", "asked for before"),
+    withTail("the same, nobody asked for it before", fresh, "300 ms", "rendered while both threads work"),
+  ];
+}
+
+/** Long work under way: its first progress has come. `stop` presses Stop and waits for the end of the stream. */
+async function begun({ address }: ServedFarm, page: string, question: unknown, path = "/keep-or-dig/choose") {
+  const leaving = new AbortController();
+  const answer = await ask(address, path, question, page, leaving.signal);
+  const reader = answer.body?.pipeThrough(new TextDecoderStream()).getReader();
+  if (!reader) throw new Error("no stream");
+  let said = "";
+  while (!said.includes("progress") && !said.includes("answer")) said += (await reader.read()).value ?? "";
+  const workId = Number(/"workId":(\d+)/.exec(said)?.[1]);
+  return {
+    leave: () => leaving.abort(),
+    stop: async () => {
+      await ask(address, "/keep-or-dig/stop", { workId }, page);
+      while (!(await reader.read()).done);
+    },
+  };
+}
+
+/** From Stop to the end of the stream, two seconds into each kind of long work. */
+async function stops(farm: ServedFarm): Promise<BenchRow[]> {
+  const times: number[] = [];
+  for (const question of ["cheapest", "fewest", "curve", "sweep"]) {
+    const work = await begun(farm, `stop ${question}`, { question, seasonYear: 2027 });
+    await after(2000);
+    times.push(await timeOf(work.stop));
+  }
+  const beds = { seasonYear: 2027, keptBedIds: [2, 4] };
+  const sure = await begun(farm, "stop sure", beds, "/keep-or-dig/sure");
+  times.push(await timeOf(sure.stop));
+  return [rowOf("from Stop to the end, 210 beds", times, "1 s", "each kind of long work once, 2 s into it")];
+}
+
+/** What the server's threads still work in the second after the first second in which the reader of two proofs is gone. */
+async function leaving(farm: ServedFarm): Promise<BenchRow> {
+  const works = await Promise.all(
+    ["cheapest", "curve"].map((question) => begun(farm, `leave ${question}`, { question, seasonYear: 2027 })),
+  );
+  await after(1000);
+  for (const work of works) work.leave();
+  await after(1000);
+  const before = workedMs(farm.pid);
+  await after(1000);
+  const worked = workedMs(farm.pid) - before;
+  return rowOf("work in the second second after the reader left", [worked], "none", "processor time, ms, all threads");
+}
+
+/** Processor time of all threads of a process, in milliseconds; a tick is 10. Source: proc(5), stat fields 14 and 15. */
+function workedMs(pid: number): number {
+  return readdirSync(`/proc/${pid}/task`).reduce((sum, task) => {
+    const fields = readFileSync(`/proc/${pid}/task/${task}/stat`, "utf8").split(") ")[1].split(" ");
+    return sum + 10 * (Number(fields[11]) + Number(fields[12]));
+  }, 0);
+}
+
+/** The same question four times at once and then once more. */
+async function againAsked({ address }: ServedFarm): Promise<BenchRow> {
+  const question = { question: "cheapest", seasonYear: 2027 };
+  const whole = async (page: string) => (await ask(address, "/keep-or-dig/choose", question, page)).text();
+  const first = await timeOf(() => Promise.all([1, 2, 3, 4].map((page) => whole(`again ${page}`))));
+  const again = await timeOf(() => whole("again"));
+  return rowOf(
+    "the same choice asked again, large farm",
+    [again],
+    "",
+    `four at once before it: ${first.toFixed(0)} ms`,
+  );
+}
