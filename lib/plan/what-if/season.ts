@@ -8,25 +8,22 @@ const MOST_DAYS_AFTER_PLANTING = 1000;
 const MOST_STEMS_PER_PLANT = 1000;
 
 /**
- * The farm with its median first frost on another day; the early and the late date move with it by as many days, inside the year. The
- * farm's own dates carry it, so plan and simulation reckon with the same frost.
+ * The farm with its median first frost on another day; the early and the late date move with it by as many days. One that would leave the
+ * year is held at its end, with a problem. The farm's own dates carry it, so plan and simulation reckon with the same frost.
  */
-export function movedFrost(now: Snapshot, seasonYear: number, firstFrost: MonthDay): Applied {
+export function movedFrost(now: Snapshot, firstFrost: MonthDay): Applied {
   const { frost } = now.farm;
-  const days = dayNumberIn(firstFrost, seasonYear) - dayNumberIn(frost.firstAutumnP50, seasonYear);
-  const moved = {
-    ...frost,
-    firstAutumnP10: shifted(frost.firstAutumnP10, days, seasonYear).monthDay,
-    firstAutumnP50: firstFrost,
-    firstAutumnP90: shifted(frost.firstAutumnP90, days, seasonYear).monthDay,
-  };
-  return { snapshot: { ...now, farm: { ...now.farm, frost: moved } } };
+  const days = placeInYear(firstFrost) - placeInYear(frost.firstAutumnP50);
+  const [early, late] = [frost.firstAutumnP10, frost.firstAutumnP90].map((monthDay) => shifted(monthDay, days));
+  const moved = { ...frost, firstAutumnP10: early.monthDay, firstAutumnP50: firstFrost, firstAutumnP90: late.monthDay };
+  const problem = "its early or late date would leave the year: it is held at the year's end";
+  return { snapshot: { ...now, farm: { ...now.farm, frost: moved } }, ...(early.fits && late.fits ? {} : { problem }) };
 }
 
 /** The farm with first cuts so many days later (earlier, when negative), of every crop or of one. Frost stays where it is. */
-export function shiftedSeason(now: Snapshot, seasonYear: number, change: ChangeOf<"season-shifted">): Applied {
+export function shiftedSeason(now: Snapshot, change: ChangeOf<"season-shifted">): Applied {
   return withCurves(now, change.cropId, (curve) => {
-    const { anchor, fits } = shiftedAnchor(curve.anchor, change.days, seasonYear);
+    const { anchor, fits } = shiftedAnchor(curve.anchor, change.days);
     const problem = "a first cut would leave the year: it is held at the year's end, or at the planting day";
     return { curve: { ...curve, anchor }, ...(fits ? {} : { problem }) };
   });
@@ -57,23 +54,25 @@ function withCurves(
   return { snapshot: { ...now, curves: changed.map(({ curve }) => curve) }, ...(problem ? { problem } : {}) };
 }
 
-function shiftedAnchor(anchor: Anchor, days: number, seasonYear: number): { anchor: Anchor; fits: boolean } {
+function shiftedAnchor(anchor: Anchor, days: number): { anchor: Anchor; fits: boolean } {
   if (anchor.kind === "days-after-planting") {
     const wanted = anchor.days + days;
     const held = Math.min(MOST_DAYS_AFTER_PLANTING, Math.max(0, wanted));
     return { anchor: { kind: "days-after-planting", days: held }, fits: held === wanted };
   }
-  const { monthDay, fits } = shifted(anchor.firstCut, days, seasonYear);
+  const { monthDay, fits } = shifted(anchor.firstCut, days);
   return { anchor: { kind: "day-of-year", firstCut: monthDay }, fits };
 }
 
-const dayNumberIn = (monthDay: MonthDay, year: number): number => toDayNumber(dayInYear(monthDay, year));
+/** Days of a year are counted in one of 365: "29 February" is no day of every year, and one day and one day must be two [W5]. */
+const ORDINARY_YEAR = 2027;
+const placeInYear = (monthDay: MonthDay): number => toDayNumber(dayInYear(monthDay, ORDINARY_YEAR));
+const FIRST = toDayNumber(parseDay(`${ORDINARY_YEAR}-01-01`));
+const LAST = toDayNumber(parseDay(`${ORDINARY_YEAR}-12-31`));
 
-/** A day of the year so many days later in a year, held inside that year. */
-function shifted(monthDay: MonthDay, days: number, year: number): { monthDay: MonthDay; fits: boolean } {
-  const first = toDayNumber(parseDay(`${year}-01-01`));
-  const last = toDayNumber(parseDay(`${year}-12-31`));
-  const wanted = dayNumberIn(monthDay, year) + days;
-  const held = Math.min(last, Math.max(first, wanted));
+/** A day of the year so many days later, held inside the year. */
+function shifted(monthDay: MonthDay, days: number): { monthDay: MonthDay; fits: boolean } {
+  const wanted = placeInYear(monthDay) + days;
+  const held = Math.min(LAST, Math.max(FIRST, wanted));
   return { monthDay: monthDayOf(toDay(held)), fits: held === wanted };
 }

@@ -38,9 +38,9 @@ function applied(now: Snapshot, before: Snapshot, seasonYear: number, change: Ch
     case "bed-dug":
       return dugBed(now, seasonYear, change.bedId);
     case "frost-moved":
-      return movedFrost(now, seasonYear, change.firstFrost);
+      return movedFrost(now, change.firstFrost);
     case "season-shifted":
-      return shiftedSeason(now, seasonYear, change);
+      return shiftedSeason(now, change);
     case "yield-scaled":
       return scaledYield(now, change);
     case "booking-added":

@@ -139,6 +139,28 @@ describe("applying changes", () => {
     expect(problems).toHaveLength(1);
   });
 
+  test("[W3] [W5] a frost whose early date would leave the year is held there, and said so", () => {
+    const { snapshot: farmNow, problems } = farmAfter({ kind: "frost-moved", firstFrost: monthDay("01-05") });
+    const { firstAutumnP10, firstAutumnP50 } = farmNow.farm.frost;
+    expect([firstAutumnP10, firstAutumnP50]).toEqual(["01-01", "01-05"]);
+    expect(problems).toEqual([
+      { place: "changes[0]", message: "its early or late date would leave the year: it is held at the year's end" },
+    ]);
+  });
+
+  test("[W5] in a leap year too, 28 February moved by one day and one is moved by two", () => {
+    const farm28 = snapshot({ curves: [curve({ anchor: { kind: "day-of-year", firstCut: monthDay("02-28") } })] });
+    const firstCut = (...days: number[]) =>
+      applyChanges(
+        farm28,
+        2028,
+        days.map((by) => ({ kind: "season-shifted", days: by, cropId: null })),
+      ).snapshot.curves[0].anchor;
+    expect(firstCut(1, 1)).toEqual(firstCut(2));
+    expect(firstCut(1)).toEqual({ kind: "day-of-year", firstCut: "03-01" });
+    expect(firstCut(1, -1)).toEqual({ kind: "day-of-year", firstCut: "02-28" });
+  });
+
   test("a booking that is added gets an id that no booking had, even after the last one is dropped", () => {
     const { snapshot: farmNow } = farmAfter(
       { kind: "booking-dropped", bookingId: 2 },
