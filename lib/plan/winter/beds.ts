@@ -34,6 +34,9 @@ const FLAG_WORDS: Record<BedFlag | PlantingFlag, string> = {
   "too precious to risk": "too precious to risk in the ground",
 };
 
+/** A sickness of one planting is the bed's, whether that planting winters or not: gall stays in the soil (common practice). */
+const SICK: PlantingFlag = "virus or gall";
+
 /**
  * Every bed of a season with a planting that could winter in the ground, in the order of the snapshot. Which treatment a planting has
  * now does not matter here: both futures are open. A wintering crop without a curve for both is no candidate and stays as it is [K1].
@@ -41,7 +44,9 @@ const FLAG_WORDS: Record<BedFlag | PlantingFlag, string> = {
 export function winterBeds(snapshot: Snapshot, seasonYear: number): WinterBed[] {
   const curveFor = curveFinder(snapshot.curves);
   const byBed = new Map<number, WinterPlanting[]>();
+  const sickBedIds = new Set<number>();
   for (const row of grown(snapshot, seasonYear)) {
+    if (row.planting.flags.includes(SICK)) sickBedIds.add(row.bed.id);
     if (!row.crop.overwinters) continue;
     const planting = { ...row.planting, treatment: DUG, plantedOn: replantedOn(row.planting) };
     const dug = { ...row, planting, curve: curveFor(row.variety, DUG) };
@@ -55,7 +60,8 @@ export function winterBeds(snapshot: Snapshot, seasonYear: number): WinterBed[] 
     const plantings = byBed.get(bed.id);
     if (!plantings) return [];
     const rows = plantings.map(({ kept }) => kept.planting);
-    const flags = new Set([...bed.flags, ...rows.flatMap((planting) => planting.flags)]);
+    const sick = sickBedIds.has(bed.id) ? [SICK] : [];
+    const flags = new Set([...bed.flags, ...sick, ...rows.flatMap((planting) => planting.flags)]);
     return [
       {
         bed,

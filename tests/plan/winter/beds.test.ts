@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import type { Planting } from "#lib/domain/bed";
 import { winterBeds, withKeptBeds } from "#lib/plan/winter/beds";
 import { bed, crop, curve, day, monthDay, planting, snapshot, variety } from "../../small-farm";
 
@@ -67,6 +68,15 @@ describe("candidates", () => {
       "too precious to risk in the ground",
     ]);
     expect(winterBeds(farmOf(), 2027)[0].forbidden).toEqual([]);
+  });
+
+  test("[K2] virus or gall of an annual in a dahlia bed forbids keeping it; that the annual is precious does not", () => {
+    const withAnnual = (...flags: Planting["flags"]) =>
+      farmOf({ plantings: [planting({ id: 1 }), planting({ id: 2, varietyId: 2, flags })] });
+    expect(winterBeds(withAnnual("too precious to risk", "old crowded clumps"), 2027)[0].forbidden).toEqual([]);
+    expect(winterBeds(withAnnual("virus or gall"), 2027)[0].forbidden).toEqual([
+      "virus or gall: lift, look at every clump, and throw out the sick ones",
+    ]);
   });
 
   test("[K1] the farm with a bed kept has the treatment of that bed's wintering plantings changed and nothing else", () => {
