@@ -3,6 +3,7 @@ import { z } from "zod";
 import { inFull, isoWeekOf, toDay } from "#lib/domain/day";
 import { ROLES } from "#lib/domain/words";
 import { shortWeeks } from "#lib/plan/road/short-weeks";
+import { barrenInWords } from "#lib/plan/words/barren-words";
 import { today } from "./clock";
 import { SeasonHead } from "./frame/season-head";
 import { seasonYear } from "./frame/season-year";
@@ -37,7 +38,7 @@ export default async function SeasonPage({ searchParams }: { searchParams: Promi
           This is an invented farm with invented clients, to look around in. <a href="/farm#start">Start my own farm</a>
         </p>
       )}
-      <ProblemList title="The forecast is missing something" problems={plan.problems} />
+      <ProblemList title="The forecast is missing something" problems={plan.problems.map(barrenInWords)} />
       {plan.weeks.length === 0 ? (
         <SeasonStart plan={plan} />
       ) : (

@@ -3,8 +3,8 @@ import type { Bed } from "#lib/domain/bed";
 import { type Day, inShort, toDay } from "#lib/domain/day";
 import { TREATMENT_WORDS, type Units } from "#lib/domain/words";
 import type { PlantingForecast } from "#lib/plan/road/forecast";
+import { inWholes } from "#lib/plan/words/numbers";
 import { ColourWord } from "../ui/colour-words";
-import { inWholes } from "../ui/numbers";
 import { type Column, Table } from "../ui/table";
 import { sizeInWords, sprayInWords } from "./bed-words";
 

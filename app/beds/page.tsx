@@ -1,12 +1,12 @@
 import type { Metadata } from "next";
 import { z } from "zod";
 import { seasonBefore } from "#lib/plan/winter/carried-plantings";
+import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { today } from "../clock";
 import { SeasonHead } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
 import { loadPlan } from "../load";
 import { Empty } from "../ui/empty";
-import { countOf, inWholes } from "../ui/numbers";
 import { BedForm } from "./bed-form";
 import { BedRows } from "./bed-rows";
 import { areaInWords, inNameOrder } from "./bed-words";

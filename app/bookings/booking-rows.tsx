@@ -2,9 +2,9 @@ import type { Booking } from "#lib/domain/booking";
 import { withWeekday } from "#lib/domain/day";
 import { type Coverage, coverageByBooking } from "#lib/plan/road/coverage";
 import type { Plan } from "#lib/plan/road/plan";
+import { inWholes } from "#lib/plan/words/numbers";
 import { ColourWords } from "../ui/colour-words";
 import { CoverBar } from "../ui/cover-bar";
-import { inWholes } from "../ui/numbers";
 import { type Column, Table } from "../ui/table";
 
 type Row = { readonly booking: Booking; readonly covered: Coverage | undefined };

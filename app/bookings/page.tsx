@@ -1,10 +1,10 @@
 import type { Metadata } from "next";
 import { yearOf } from "#lib/domain/day";
+import { countOf } from "#lib/plan/words/numbers";
 import { SeasonHead } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
 import { loadPlan } from "../load";
 import { Empty } from "../ui/empty";
-import { countOf } from "../ui/numbers";
 import { BookingRows } from "./booking-rows";
 
 export const metadata: Metadata = { title: "Bookings" };

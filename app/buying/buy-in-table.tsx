@@ -1,7 +1,7 @@
 import { inShort, toDay, withWeekday } from "#lib/domain/day";
 import type { BuyIn } from "#lib/plan/road/buying";
+import { inMoney, inWholes } from "#lib/plan/words/numbers";
 import { ColourWords } from "../ui/colour-words";
-import { inMoney, inWholes } from "../ui/numbers";
 import { type Column, Table } from "../ui/table";
 
 const columnsOn = (now: number): readonly Column<BuyIn>[] => [

@@ -1,13 +1,13 @@
 import type { Metadata } from "next";
 import { z } from "zod";
 import { toDayNumber } from "#lib/domain/day";
+import { countOf, inRoundMoney } from "#lib/plan/words/numbers";
 import { today } from "../clock";
 import { Cautions } from "../frame/cautions";
 import { SeasonHead } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
 import { loadPlan } from "../load";
 import { Empty } from "../ui/empty";
-import { countOf, inRoundMoney } from "../ui/numbers";
 import { BuyInTable } from "./buy-in-table";
 import { SurplusTable } from "./surplus-table";
 

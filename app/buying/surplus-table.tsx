@@ -1,8 +1,8 @@
 import { inShort, toDay, weekInWords } from "#lib/domain/day";
 import type { Surplus } from "#lib/plan/road/surplus";
 import { type SurplusWeek, surplusWeeks } from "#lib/plan/road/surplus-weeks";
+import { inWholes } from "#lib/plan/words/numbers";
 import { ColourWord } from "../ui/colour-words";
-import { inWholes } from "../ui/numbers";
 import { type Column, Table } from "../ui/table";
 
 const LEAST_STEMS = 20;

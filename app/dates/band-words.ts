@@ -1,5 +1,5 @@
 import type { Band } from "#lib/plan/chance/simulation-summary";
-import { inWholes } from "../ui/numbers";
+import { inWholes } from "#lib/plan/words/numbers";
 
 /** Of sampled seasons: one in ten leaves fewer than the low, nine in ten fewer than the high. */
 export const bandInWords = ({ low, likely, high }: Band): string =>

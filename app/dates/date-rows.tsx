@@ -1,8 +1,8 @@
 import type { Booking } from "#lib/domain/booking";
 import { type Day, withWeekday } from "#lib/domain/day";
 import type { OpenDate } from "#lib/plan/chance/open-dates";
+import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { ColourWord } from "../ui/colour-words";
-import { countOf, inWholes } from "../ui/numbers";
 import { type Column, Table } from "../ui/table";
 import { bandInShort } from "./band-words";
 import { monthsOf } from "./months";

@@ -2,7 +2,7 @@ import { addDays, type Day, inFull, isoWeekday } from "#lib/domain/day";
 import { openDates } from "#lib/plan/chance/open-dates";
 import type { OpenDayBand } from "#lib/plan/chance/simulation-summary";
 import type { Plan } from "#lib/plan/road/plan";
-import { countOf } from "../ui/numbers";
+import { countOf } from "#lib/plan/words/numbers";
 import { aboutStems } from "./about-stems";
 import { DateRows } from "./date-rows";
 import { DateStrip } from "./date-strip";

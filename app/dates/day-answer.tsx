@@ -2,8 +2,8 @@ import { Fragment } from "react";
 import type { Booking } from "#lib/domain/booking";
 import { addDays, type Day, inFull, isoWeekOf, mondayOf, weekInWords, withWeekday } from "#lib/domain/day";
 import type { OpenDate } from "#lib/plan/chance/open-dates";
+import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { ColourWord } from "../ui/colour-words";
-import { countOf, inWholes } from "../ui/numbers";
 import { aboutStems } from "./about-stems";
 import { bandInWords } from "./band-words";
 

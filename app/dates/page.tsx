@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { yearOf } from "#lib/domain/day";
+import { barrenInWords } from "#lib/plan/words/barren-words";
 import { today } from "../clock";
 import { SeasonHead } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
@@ -25,7 +26,7 @@ export default async function DatesPage({ searchParams }: { searchParams: Promis
       </p>
       <SeasonHead title="Can I take this date?" seasonYear={year} back="/dates" />
       <DayForm asked={asked} />
-      <ProblemList title="The forecast is missing something" problems={plan.problems} />
+      <ProblemList title="The forecast is missing something" problems={plan.problems.map(barrenInWords)} />
       {plan.weeks.length === 0 ? (
         <Empty title={`Nothing blooms and nothing is booked in ${year}`}>
           <p>Say what is planted for {year} first; then every Saturday shows what it has left.</p>

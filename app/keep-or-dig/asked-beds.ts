@@ -2,6 +2,7 @@ import { z } from "zod";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { whatIfSchema } from "#lib/domain/what-if";
 import { winterBeds } from "#lib/plan/winter/beds";
+import { FLAG_WORDS } from "#lib/plan/words/flag-words";
 
 /** Beds to keep in a season, as a page asks for them. */
 export const askedBeds = z.object({
@@ -22,7 +23,8 @@ export function refusalOf(snapshot: Snapshot, { seasonYear, keptBedIds }: AskedB
   for (const id of keptBedIds) {
     const row = candidates.get(id);
     if (!row) return "one of these beds is no longer a candidate: load the page again";
-    if (row.forbidden.length) return `${row.bed.name} has a flag by now (${row.forbidden[0]}): load the page again`;
+    if (row.forbidden.length)
+      return `${row.bed.name} has a flag by now (${FLAG_WORDS[row.forbidden[0]]}): load the page again`;
   }
   return null;
 }

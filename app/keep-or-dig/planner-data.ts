@@ -3,6 +3,7 @@ import { type Colour, TREATMENT_WORDS, type Units } from "#lib/domain/words";
 import { DUG, KEPT, type WinterBed, winterBeds } from "#lib/plan/winter/beds";
 import { clumpCount, clumpsLost, type WinterCost } from "#lib/plan/winter/costs";
 import { mostBedsKept } from "#lib/plan/winter/limits";
+import { FLAG_WORDS } from "#lib/plan/words/flag-words";
 import { bedsKeptNow, type KeepBoard } from "#lib/plan/words/keep-board";
 
 /** A candidate bed as the table shows it. */
@@ -58,7 +59,7 @@ export function bedRows(snapshot: Snapshot, seasonYear: number): BedRow[] {
       })),
       clumpCount: clumps,
       now: nowInWords(bed, treatmentOf),
-      forbidden: bed.forbidden,
+      forbidden: bed.forbidden.map((flag) => FLAG_WORDS[flag]),
       keep: bed.keep,
       dig: bed.dig,
       survivalShare:

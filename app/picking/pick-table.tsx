@@ -1,8 +1,8 @@
 import { inFull, inShort, toDay } from "#lib/domain/day";
 import { type PickLine, placeOf } from "#lib/plan/road/pick-list";
 import { type PickDay, pickTotals } from "#lib/plan/road/pick-sheets";
+import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { ColourWord } from "../ui/colour-words";
-import { countOf, inWholes } from "../ui/numbers";
 import { type Column, Table } from "../ui/table";
 import { TickBox, WriteLine } from "../ui/to-write";
 

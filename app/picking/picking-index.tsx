@@ -2,8 +2,8 @@ import { inShort, isoWeekOf, toDay, withWeekday } from "#lib/domain/day";
 import { placeOf } from "#lib/plan/road/pick-list";
 import { byPickingDay, type PickDay, pickTotals } from "#lib/plan/road/pick-sheets";
 import type { Plan } from "#lib/plan/road/plan";
+import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { Empty } from "../ui/empty";
-import { countOf, inWholes } from "../ui/numbers";
 import { type Column, Table } from "../ui/table";
 
 const COLUMNS: readonly Column<PickDay>[] = [

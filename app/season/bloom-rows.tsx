@@ -2,8 +2,8 @@ import { type Day, dayInYear, inShort, type MonthDay, monthInShort, toDay, toDay
 import { type Role, TREATMENT_WORDS } from "#lib/domain/words";
 import type { PlantingForecast } from "#lib/plan/road/forecast";
 import type { Plan } from "#lib/plan/road/plan";
+import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { ColourWord } from "../ui/colour-words";
-import { countOf, inWholes } from "../ui/numbers";
 
 const ROWS_AT_FIRST = 24;
 const MONTHS = ["03", "04", "05", "06", "07", "08", "09", "10", "11"];

@@ -1,9 +1,9 @@
 import type { Gap } from "#lib/plan/road/gaps";
 import type { LimitingCut } from "#lib/plan/road/limiting-cut";
 import type { Plan } from "#lib/plan/road/plan";
+import { coverInWords, reasonInWords } from "#lib/plan/words/gap-words";
+import { countOf, inMoney, inWholes } from "#lib/plan/words/numbers";
 import { ColourWords } from "../ui/colour-words";
-import { coverInWords, reasonInWords } from "../ui/gap-words";
-import { countOf, inMoney, inWholes } from "../ui/numbers";
 
 /** One gap: what is short for whom, why, who shares the stems, and what could cover it. */
 export function GapCard({ gap, plan, cut }: { gap: Gap; plan: Plan; cut: LimitingCut }) {

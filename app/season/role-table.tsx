@@ -1,5 +1,5 @@
 import type { WeekRole } from "#lib/plan/road/weeks";
-import { inWholes } from "../ui/numbers";
+import { inWholes } from "#lib/plan/words/numbers";
 import { ShortCount } from "../ui/short-count";
 import { type Column, Table } from "../ui/table";
 

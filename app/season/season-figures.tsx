@@ -1,5 +1,5 @@
 import type { Plan } from "#lib/plan/road/plan";
-import { countOf, inRoundMoney, inWholes } from "../ui/numbers";
+import { countOf, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
 
 /** Four figures of the season: how much is covered, how many bookings in full, what buying in would cost, what is over. */
 export function SeasonFigures({ plan }: { plan: Plan }) {

@@ -1,7 +1,7 @@
 import { weekInWords } from "#lib/domain/day";
 import type { Role } from "#lib/domain/words";
 import type { ShortWeek } from "#lib/plan/road/short-weeks";
-import { countOf } from "../ui/numbers";
+import { countOf } from "#lib/plan/words/numbers";
 
 /** The short weeks of a role in words, before any chart; the other roles in one line each. */
 export function ShortWeekList({ shorts, role }: { shorts: readonly ShortWeek[]; role: Role }) {

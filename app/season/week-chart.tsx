@@ -2,8 +2,8 @@ import { inShort, withWeekday } from "#lib/domain/day";
 import type { Role } from "#lib/domain/words";
 import type { Band } from "#lib/plan/road/season-band";
 import type { Week, WeekRole } from "#lib/plan/road/weeks";
+import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { AXIS_WIDTH, AxisLines, axisTo } from "../ui/axis";
-import { countOf, inWholes } from "../ui/numbers";
 import { Hatch, WeekBar } from "./week-bar";
 
 type Bar = { week: Week; band: Band; stems: Omit<WeekRole, "role"> };

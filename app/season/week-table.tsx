@@ -2,7 +2,7 @@ import { weekInWords } from "#lib/domain/day";
 import type { Role } from "#lib/domain/words";
 import type { Band } from "#lib/plan/road/season-band";
 import type { Week } from "#lib/plan/road/weeks";
-import { inWholes } from "../ui/numbers";
+import { inWholes } from "#lib/plan/words/numbers";
 import { ShortCount } from "../ui/short-count";
 import { type Column, Table } from "../ui/table";
 

@@ -1,5 +1,5 @@
 import { nice, ticks } from "d3-array";
-import { inWholes } from "./numbers";
+import { inWholes } from "#lib/plan/words/numbers";
 
 /** A scale of counts from the floor of a picture to its top. */
 export type Axis = {

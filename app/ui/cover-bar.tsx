@@ -1,5 +1,5 @@
+import { countOf } from "#lib/plan/words/numbers";
 import { Bar } from "./bar";
-import { countOf } from "./numbers";
 
 /** How much of a need is covered: a bar, hatched where stems are short, and always the words. */
 export function CoverBar({ needStems, shortStems }: { needStems: number; shortStems: number }) {

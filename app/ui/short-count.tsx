@@ -1,4 +1,4 @@
-import { inWholes } from "./numbers";
+import { inWholes } from "#lib/plan/words/numbers";
 
 /** Stems short, in the word and weight of what is missing; "0" where nothing is. */
 export const ShortCount = ({ stems }: { stems: number }) =>

@@ -1,9 +1,9 @@
 import type { Metadata } from "next";
+import { countOf } from "#lib/plan/words/numbers";
 import { SeasonHead } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
 import { loadPlan } from "../load";
 import { Empty } from "../ui/empty";
-import { countOf } from "../ui/numbers";
 import { COMPARED_AT_MOST, comparedOf } from "./compare-query";
 import { SideBySide } from "./compared/side-by-side";
 import { keptWhatIfs } from "./kept-what-ifs";

@@ -1,6 +1,6 @@
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { WhatIf } from "#lib/domain/what-if";
-import { inFarmWords } from "./change-words";
+import { changeInWords } from "#lib/plan/words/what-if-words";
 import { COMPARED_AT_MOST } from "./compare-query";
 import { RenameRemove } from "./rename-remove";
 
@@ -67,7 +67,7 @@ function ChangesShown({ whatIf, farm }: { whatIf: WhatIf; farm: Snapshot }) {
       <ol className="reasons">
         {changes.slice(0, CHANGES_SHOWN).map((change, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: a change is named by its place
-          <li key={index}>{inFarmWords(change, farm)}</li>
+          <li key={index}>{changeInWords(change, farm)}</li>
         ))}
       </ol>
       {changes.length > CHANGES_SHOWN && (

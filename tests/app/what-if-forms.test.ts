@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { changeSchema } from "#lib/domain/what-if";
+import { changeInWords } from "#lib/plan/words/what-if-words";
 import { FormValues } from "../../app/ui/form-values";
-import { inFarmWords } from "../../app/what-if/change-words";
 import { readChange } from "../../app/what-if/suppose/change-values";
 import { dahliaFarm } from "../plan/what-if/farm";
 import { farm } from "../small-farm";
@@ -72,9 +72,9 @@ test("what is typed in cubic yards is kept in cubic metres and told in cubic yar
   const change = read({ kind: "at-hand-set", resource: "leaves", atHand: "10" });
   if (!change.ok || change.parsed.kind !== "at-hand-set") throw new Error("refused");
   expect(change.parsed.atHand).toBeCloseTo(7.6455, 4);
-  expect(inFarmWords(change.parsed, dahliaFarm())).toBe("10 cubic yards of leaves at hand");
+  expect(changeInWords(change.parsed, dahliaFarm())).toBe("10 cubic yards of leaves at hand");
   const metric = { ...dahliaFarm(), farm: farm({ units: "metric" }) };
-  expect(inFarmWords(change.parsed, metric)).toBe("7.6 cubic metres of leaves at hand");
+  expect(changeInWords(change.parsed, metric)).toBe("7.6 cubic metres of leaves at hand");
 });
 
 test("a booking that might be needs a client, a day and something to ask for, each told beside its field", () => {

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { plan } from "#lib/plan/road/plan";
 import { adoption } from "#lib/plan/what-if/adoption";
 import { comparison } from "#lib/plan/what-if/comparison";
-import { adoptionInWords } from "../../app/what-if/adopt/adoption-words";
+import { adoptionInWords } from "#lib/plan/words/adoption-words";
 import { ownCurve } from "../../app/what-if/adopt/own-curve";
 import { comparedOf } from "../../app/what-if/compare-query";
 import { bedToggles, toggledBed } from "../../app/what-if/suppose/bed-toggle";

@@ -69,9 +69,7 @@ describe("the sheets", () => {
   test("a sprayed bed, wet soil, voles and a virus stand in it, the last three among the dahlias", () => {
     expect(snapshot.beds.filter(({ noEntryFrom }) => noEntryFrom !== null).length).toBe(1);
     const forbidden = winterBeds(snapshot, 2027).flatMap((bed) => bed.forbidden);
-    expect(forbidden.length).toBe(3);
-    for (const word of ["wet", "voles", "virus"])
-      expect(forbidden.filter((text) => text.includes(word)).length).toBe(1);
+    expect(forbidden.sort()).toEqual(["virus or gall", "vole damage", "wet soil"]);
   });
 });
 

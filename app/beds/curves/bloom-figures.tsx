@@ -1,7 +1,7 @@
 import { inShort } from "#lib/domain/day";
 import type { PlantingForecast } from "#lib/plan/road/forecast";
 import { weeklyStems } from "#lib/plan/road/weekly-stems";
-import { countOf, inWholes } from "../../ui/numbers";
+import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { OriginMark } from "../../ui/origin-mark";
 import { type Column, Table } from "../../ui/table";
 import { CurveChart } from "./curve-chart.client";

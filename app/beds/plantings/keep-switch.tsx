@@ -4,8 +4,8 @@ import { forecastPlanting, type PlantingForecast } from "#lib/plan/road/forecast
 import { curveFinder } from "#lib/plan/road/grown";
 import type { Plan } from "#lib/plan/road/plan";
 import { DUG, KEPT, replantedOn } from "#lib/plan/winter/beds";
+import { inWholes } from "#lib/plan/words/numbers";
 import { Form } from "../../ui/form.client";
-import { inWholes } from "../../ui/numbers";
 import { Table } from "../../ui/table";
 import { keepOrDig } from "./planting-actions";
 

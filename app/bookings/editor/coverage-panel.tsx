@@ -1,6 +1,6 @@
+import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { ColourWords } from "../../ui/colour-words";
 import { CoverBar } from "../../ui/cover-bar";
-import { countOf, inWholes } from "../../ui/numbers";
 import type { CoverageAnswer } from "./use-coverage.client";
 
 /** How far the booking would be covered as it stands, before it is saved. */

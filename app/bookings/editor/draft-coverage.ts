@@ -3,8 +3,8 @@ import { yearOf } from "#lib/domain/day";
 import type { Colour, Role } from "#lib/domain/words";
 import { coverageByBooking } from "#lib/plan/road/coverage";
 import { withDraft } from "#lib/plan/road/draft";
+import { needInWords, reasonInWords } from "#lib/plan/words/gap-words";
 import { loadPlan } from "../../load";
-import { needInWords, reasonInWords } from "../../ui/gap-words";
 
 /** One line of the coverage that the form shows while typing. */
 type CoverageLine = {

@@ -1,11 +1,11 @@
 import type { Metadata } from "next";
 import { addDays, type Day, withWeekday } from "#lib/domain/day";
 import { ById } from "#lib/domain/snapshot";
+import { countOf } from "#lib/plan/words/numbers";
 import { today } from "../../clock";
 import { loadFarm } from "../../load";
 import { ColourWord } from "../../ui/colour-words";
 import { Form } from "../../ui/form.client";
-import { countOf } from "../../ui/numbers";
 import { FarmTabs } from "../farm-tabs";
 import { deleteCoolerStock } from "./cooler-actions";
 import { CoolerForm } from "./cooler-form";

@@ -1,6 +1,6 @@
 import type { Copy, CopyReason } from "#db/copies/copy-name";
+import { inWholes } from "#lib/plan/words/numbers";
 import { Form } from "../../ui/form.client";
-import { inWholes } from "../../ui/numbers";
 import { Table } from "../../ui/table";
 import { restore } from "./copy-actions";
 

@@ -1,5 +1,5 @@
 import type { Crop } from "#lib/domain/crop";
-import { inMoney, inTenths } from "../../ui/numbers";
+import { inMoney, inTenths } from "#lib/plan/words/numbers";
 import { type Column, Table } from "../../ui/table";
 
 type Props = { crops: readonly Crop[]; varietyCounts: ReadonlyMap<number, number> };

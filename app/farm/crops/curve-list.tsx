@@ -3,8 +3,8 @@ import type { Crop } from "#lib/domain/crop";
 import { monthDayInShort } from "#lib/domain/day";
 import type { Variety } from "#lib/domain/records/variety";
 import { TREATMENT_WORDS, TREATMENTS } from "#lib/domain/words";
+import { inTenths } from "#lib/plan/words/numbers";
 import { CurveForm } from "../../beds/curves/curve-form";
-import { inTenths } from "../../ui/numbers";
 import { OriginMark } from "../../ui/origin-mark";
 
 type Props = { crop: Crop; curves: readonly BloomCurve[]; varieties: readonly Variety[] };

@@ -1,8 +1,8 @@
 "use client";
 
 import { type ChangeEvent, startTransition, useActionState, useId, useState } from "react";
+import { countOf } from "#lib/plan/words/numbers";
 import { MOST_SHEETS_BYTES } from "../../door/limits";
-import { countOf } from "../../ui/numbers";
 import { bringIn } from "./actions";
 import { ImportAnswer } from "./import-answer";
 import { type ChosenFile, opened, packed, pasted } from "./upload";

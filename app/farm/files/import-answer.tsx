@@ -1,5 +1,5 @@
+import { countOf, inWholes } from "#lib/plan/words/numbers";
 import type { SheetProblem } from "#lib/sheets/sheet-problem";
-import { countOf, inWholes } from "../../ui/numbers";
 import { type Column, Table } from "../../ui/table";
 import type { ImportState } from "./import-state";
 

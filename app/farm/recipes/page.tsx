@@ -1,8 +1,8 @@
 import type { Metadata } from "next";
 import type { Recipe } from "#lib/domain/booking";
 import { ROLES } from "#lib/domain/words";
+import { inTenths } from "#lib/plan/words/numbers";
 import { loadFarm } from "../../load";
-import { inTenths } from "../../ui/numbers";
 import { type Column, Table } from "../../ui/table";
 import { FarmTabs } from "../farm-tabs";
 

@@ -1,8 +1,8 @@
 import type { Snapshot } from "#lib/domain/snapshot";
+import { countOf } from "#lib/plan/words/numbers";
 import { Form } from "../../ui/form.client";
 import { CheckField } from "../../ui/form-checks.client";
 import { TextField } from "../../ui/form-fields.client";
-import { countOf } from "../../ui/numbers";
 import { startOwnFarm } from "./settings-actions";
 
 /** From the invented farm to one's own: a name and, if wanted, empty ground. */

@@ -1,8 +1,8 @@
 "use client";
 
+import { countOf } from "#lib/plan/words/numbers";
 import { Form } from "../../ui/form.client";
 import { TextField } from "../../ui/form-fields.client";
-import { countOf } from "../../ui/numbers";
 import { adoptBeds, saveAsWhatIf } from "../actions";
 import type { BedRow } from "../planner-data";
 import { bedNames } from "../questions/found-words";

@@ -2,14 +2,14 @@
 
 import type { ReactNode } from "react";
 import type { Units } from "#lib/domain/words";
+import { limitInWords } from "#lib/plan/words/limit-words";
+import { countOf, inPercent, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
+import { breakEvenInWords, isWrongWay, stemsInWords, weeksInWords, worthInWords } from "#lib/plan/words/worth-words";
 import type { BedWorth } from "../../threads/jobs";
 import { ColourWord } from "../../ui/colour-words";
-import { countOf, inPercent, inRoundMoney, inWholes } from "../../ui/numbers";
 import { type Column, Table } from "../../ui/table";
-import { limitInWords } from "../limit-words";
 import type { BedRow } from "../planner-data";
 import type { Answered } from "./use-answer.client";
-import { breakEvenInWords, isWrongWay, stemsInWords, weeksInWords, worthInWords } from "./worth-words";
 
 type Props = {
   rows: readonly BedRow[];
@@ -145,8 +145,8 @@ function worthColumns(
           {worthInWords(worth)}
         </span>
         {worth.wouldBreak.map((limit) => (
-          <span key={limit} className="small why-not">
-            The other way it would take more than {limitInWords(limit, units)}.
+          <span key={limit.resource} className="small why-not">
+            The other way it would take {limitInWords(limit, units)}.
           </span>
         ))}
       </>

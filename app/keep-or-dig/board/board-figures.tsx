@@ -1,6 +1,6 @@
 import type { Units } from "#lib/domain/words";
 import type { KeepBoard } from "#lib/plan/words/keep-board";
-import { countOf } from "../../ui/numbers";
+import { countOf } from "#lib/plan/words/numbers";
 import { ComparedTotals } from "../../what-if/compared/compared-totals";
 import { ComparedWeeks } from "../../what-if/compared/compared-weeks";
 import { FocalChart } from "../../what-if/compared/focal-chart";

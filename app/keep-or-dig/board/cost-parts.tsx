@@ -1,4 +1,4 @@
-import { inRoundMoney, inTenths } from "../../ui/numbers";
+import { inRoundMoney, inTenths } from "#lib/plan/words/numbers";
 import { type Column, Table } from "../../ui/table";
 import type { BedRow } from "../planner-data";
 

@@ -1,5 +1,5 @@
 import type { KeepBoard } from "#lib/plan/words/keep-board";
-import { countOf, inRoundMoney, inWholes } from "../../ui/numbers";
+import { countOf, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
 import type { Answered } from "./use-answer.client";
 
 type Props = { board: Answered<KeepBoard>; keptCount: number; openCount: number };

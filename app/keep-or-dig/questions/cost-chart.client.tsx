@@ -1,7 +1,7 @@
 "use client";
 
 import { CartesianGrid, Line, LineChart, ResponsiveContainer, XAxis, YAxis } from "recharts";
-import { inRoundMoney } from "../../ui/numbers";
+import { inRoundMoney } from "#lib/plan/words/numbers";
 
 const TICK = { fontSize: 12, fill: "var(--ink-soft)" };
 

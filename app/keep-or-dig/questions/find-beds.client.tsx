@@ -3,7 +3,7 @@
 import type { Units } from "#lib/domain/words";
 import type { ChoiceProgress, WinterChoice } from "#lib/plan/winter/choose-beds";
 import type { FewestBeds, FewestProgress } from "#lib/plan/winter/fewest-beds";
-import { countOf, inRoundMoney, inWholes } from "../../ui/numbers";
+import { countOf, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
 import type { BedRow } from "../planner-data";
 import { ChoiceFound, FewestFound, Ticks } from "./found-words";
 import { useWork } from "./use-work.client";

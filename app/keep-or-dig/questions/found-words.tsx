@@ -3,8 +3,8 @@ import { allOf } from "#lib/domain/listed";
 import type { Units } from "#lib/domain/words";
 import type { WinterChoice } from "#lib/plan/winter/choose-beds";
 import type { FewestBeds } from "#lib/plan/winter/fewest-beds";
-import { countOf, inRoundMoney, inWholes } from "../../ui/numbers";
-import { limitInWords } from "../limit-words";
+import { infeasibleInWords } from "#lib/plan/words/limit-words";
+import { countOf, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
 import type { BedRow } from "../planner-data";
 
 /** "D1, D4 and D7", or "no bed". */
@@ -33,9 +33,8 @@ export function ChoiceFound({ choice, rows, units, ticks }: ChoiceProps) {
     return (
       <div className="notice bad" role="status">
         <p>
-          <strong>No choice of beds keeps within what is at hand:</strong>{" "}
-          {choice.because.map((limit) => limitInWords(limit, units)).join("; ")}. Change it on{" "}
-          <a href="/farm/winter">Winter costs</a>.
+          <strong>No choice of beds keeps within what is at hand.</strong> {infeasibleInWords(choice.because, units)}{" "}
+          Change it on <a href="/farm/winter">Winter costs</a>.
         </p>
       </div>
     );

@@ -2,7 +2,7 @@ import type { ReactNode } from "react";
 import { withWeekday } from "#lib/domain/day";
 import type { ObservedChance } from "#lib/maths/observed-chance";
 import type { BookingSureness, KeepSureness } from "#lib/plan/chance/keep-sureness";
-import { countOf, inPercent, inRoundMoney, inTenths, inWholes } from "../../ui/numbers";
+import { countOf, inPercent, inRoundMoney, inTenths, inWholes } from "#lib/plan/words/numbers";
 import { type Column, Table } from "../../ui/table";
 
 /** Events of early summer, which beds kept in the ground are kept for. */

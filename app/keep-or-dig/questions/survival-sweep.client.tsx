@@ -1,8 +1,8 @@
 "use client";
 
 import type { SurvivalPoint } from "#lib/plan/winter/survival-sweep";
+import { countOf, inPercent, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
 import type { PointsDone } from "../../threads/jobs";
-import { countOf, inPercent, inRoundMoney, inWholes } from "../../ui/numbers";
 import { type Column, Table } from "../../ui/table";
 import type { BedRow } from "../planner-data";
 import { AskedWork } from "./asked-work";

@@ -1,9 +1,9 @@
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { WinterBed } from "#lib/plan/winter/beds";
+import { countOf, inPercent } from "#lib/plan/words/numbers";
 import { ColourWord } from "../../ui/colour-words";
 import { Form } from "../../ui/form.client";
 import { NumberField } from "../../ui/form-fields.client";
-import { countOf, inPercent } from "../../ui/numbers";
 import { recordCount } from "./count-action";
 
 type Props = { beds: readonly WinterBed[]; snapshot: Snapshot; seasonYear: number };

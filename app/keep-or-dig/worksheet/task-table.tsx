@@ -1,9 +1,9 @@
 import type { Units } from "#lib/domain/words";
 import type { WinterTask } from "#lib/plan/winter/worksheet";
-import { inTenths } from "../../ui/numbers";
+import { inTenths } from "#lib/plan/words/numbers";
+import { takesInWords } from "#lib/plan/words/takes-words";
 import { type Column, Table } from "../../ui/table";
 import { TickBox, WriteLine } from "../../ui/to-write";
-import { takesInWords } from "./takes-words";
 
 /** `what` is null where the heading above says it for all rows. */
 type Row = { readonly task: WinterTask; readonly what: string | null };

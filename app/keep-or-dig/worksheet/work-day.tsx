@@ -1,8 +1,8 @@
 import type { Day } from "#lib/domain/day";
 import type { Units } from "#lib/domain/words";
 import type { WinterTask } from "#lib/plan/winter/worksheet";
-import { countOf, inTenths } from "../../ui/numbers";
-import { sumOfTakes, takesInWords } from "./takes-words";
+import { countOf, inTenths } from "#lib/plan/words/numbers";
+import { sumOfTakes, takesInWords } from "#lib/plan/words/takes-words";
 import { TaskTable } from "./task-table";
 
 type Props = { title: string; day: Day; tasks: readonly WinterTask[]; units: Units };

@@ -1,7 +1,7 @@
 import { MEASURES } from "#lib/domain/measures";
 import type { Units } from "#lib/domain/words";
 import type { WinterTotals, WinterWorksheet } from "#lib/plan/winter/worksheet";
-import { countOf, inTenths, inWholes } from "../../ui/numbers";
+import { countOf, inTenths, inWholes } from "#lib/plan/words/numbers";
 import { type Column, Table } from "../../ui/table";
 
 /** What the winter takes, in all and bed by bed. */

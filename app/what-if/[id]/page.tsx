@@ -5,6 +5,7 @@ import { latestChanges, revision } from "#db/journal/journal";
 import type { WhatIf } from "#lib/domain/what-if";
 import { comparison } from "#lib/plan/what-if/comparison";
 import { winterTotals } from "#lib/plan/what-if/winter";
+import { barrenInWords } from "#lib/plan/words/barren-words";
 import { farmDatabase, loadPlan } from "../../load";
 import { ProblemList } from "../../ui/problem-list";
 import { Adopt } from "../adopt/adopt";
@@ -65,7 +66,10 @@ export default async function WhatIfPage(props: Props) {
         <RenameRemove whatIf={whatIf} />
       </section>
       <AddChange whatIf={whatIf} farm={farm} wouldBe={plan.snapshot} group={add} />
-      <ProblemList title="The forecast of this what-if is missing something" problems={plan.problems} />
+      <ProblemList
+        title="The forecast of this what-if is missing something"
+        problems={plan.problems.map(barrenInWords)}
+      />
       <BeforeAfter whatIf={whatIf} now={now} compared={compared} />
       <Adopt whatIf={whatIf} farm={farm} revision={revision(database)} isAsked={adopt !== undefined} />
     </>

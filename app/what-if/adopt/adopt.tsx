@@ -1,10 +1,10 @@
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { WhatIf } from "#lib/domain/what-if";
 import { adoption } from "#lib/plan/what-if/adoption";
+import { adoptionInWords } from "#lib/plan/words/adoption-words";
+import { countOf } from "#lib/plan/words/numbers";
 import { Form } from "../../ui/form.client";
-import { countOf } from "../../ui/numbers";
 import { adopt } from "./adopt-action";
-import { adoptionInWords } from "./adoption-words";
 
 type Props = { whatIf: WhatIf; farm: Snapshot; revision: number; isAsked: boolean };
 

@@ -1,7 +1,7 @@
 import { weekInWords } from "#lib/domain/day";
 import type { WeekRole } from "#lib/plan/road/weeks";
 import type { ComparedWeek } from "#lib/plan/what-if/comparison";
-import { inWholes } from "../../ui/numbers";
+import { inWholes } from "#lib/plan/words/numbers";
 import { type Column, Table } from "../../ui/table";
 
 const stems = (head: string, figure: (role: WeekRole) => number): Column<ComparedWeek> => ({

@@ -1,6 +1,6 @@
 import { withWeekday } from "#lib/domain/day";
 import type { ComparedBooking } from "#lib/plan/what-if/comparison";
-import { countOf } from "../../ui/numbers";
+import { countOf } from "#lib/plan/words/numbers";
 import { Table } from "../../ui/table";
 import { SHORT } from "./difference-words";
 import { type ComparedPlan, planColumns } from "./plan-columns";

@@ -1,6 +1,6 @@
 import type { ReactNode } from "react";
 import type { Comparison, PlanTotals } from "#lib/plan/what-if/comparison";
-import { inRoundMoney, inWholes } from "../../ui/numbers";
+import { inRoundMoney, inWholes } from "#lib/plan/words/numbers";
 import { Table } from "../../ui/table";
 import { COST, COVERED, type Sense, SHORT } from "./difference-words";
 import { type ComparedPlan, planColumns } from "./plan-columns";

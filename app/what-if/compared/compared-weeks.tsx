@@ -1,7 +1,7 @@
 import { weekInWords } from "#lib/domain/day";
 import type { ComparedWeek } from "#lib/plan/what-if/comparison";
+import { inWholes } from "#lib/plan/words/numbers";
 import { Bar } from "../../ui/bar";
-import { inWholes } from "../../ui/numbers";
 import { Table } from "../../ui/table";
 import { SHORT } from "./difference-words";
 import { type ComparedPlan, planColumns } from "./plan-columns";

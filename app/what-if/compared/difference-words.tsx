@@ -1,4 +1,4 @@
-import { inRoundMoney, inWholes } from "../../ui/numbers";
+import { inRoundMoney, inWholes } from "#lib/plan/words/numbers";
 
 /** Which way a number is better for the grower, and the words for less and for more of it. */
 export type Sense = {

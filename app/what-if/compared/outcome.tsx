@@ -1,5 +1,5 @@
 import type { Comparison } from "#lib/plan/what-if/comparison";
-import { countOf, inWholes } from "../../ui/numbers";
+import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { Difference, SHORT } from "./difference-words";
 
 /** The answer in two sentences, told again whenever a change moves it. */

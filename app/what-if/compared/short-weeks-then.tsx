@@ -1,6 +1,6 @@
 import { inShort, weekInWords } from "#lib/domain/day";
 import type { ComparedWeek } from "#lib/plan/what-if/comparison";
-import { inWholes } from "../../ui/numbers";
+import { inWholes } from "#lib/plan/words/numbers";
 import { Difference, SHORT } from "./difference-words";
 
 /** Each week that is short before or after, in words. */

@@ -2,7 +2,7 @@ import type { WhatIf } from "#lib/domain/what-if";
 import type { Plan } from "#lib/plan/road/plan";
 import { comparison } from "#lib/plan/what-if/comparison";
 import { winterTotals } from "#lib/plan/what-if/winter";
-import { countOf } from "../../ui/numbers";
+import { countOf } from "#lib/plan/words/numbers";
 import { wouldBePlan } from "../would-be-plan";
 import { ComparedBookings } from "./compared-bookings";
 import { ComparedTotals } from "./compared-totals";

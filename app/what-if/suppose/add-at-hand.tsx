@@ -1,8 +1,8 @@
 import { MEASURES, shownOrEmpty } from "#lib/domain/measures";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { RESOURCES, type Resource, type WhatIf } from "#lib/domain/what-if";
+import { atHandMeasure } from "#lib/plan/words/what-if-words";
 import { NumberField } from "../../ui/form-fields.client";
-import { atHandMeasure } from "../change-words";
 import { AddForm } from "./add-form";
 
 const TITLES: Record<Resource, string> = {

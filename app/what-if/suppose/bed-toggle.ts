@@ -2,6 +2,7 @@ import type { Bed } from "#lib/domain/bed";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Change, WhatIf } from "#lib/domain/what-if";
 import { KEPT, winterBeds } from "#lib/plan/winter/beds";
+import { FLAG_WORDS } from "#lib/plan/words/flag-words";
 import { withChange } from "./with-change";
 
 /** A bed that could stay in the ground, as it is on the farm and as it is in a what-if. `forbidden`: why keeping it is not advised. */
@@ -24,7 +25,7 @@ export function bedToggles(now: Snapshot, wouldBe: Snapshot, seasonYear: number)
       growing: [...new Set(plantings.map(({ kept }) => `${kept.crop.name} ${kept.variety.name}`))],
       isKeptNow: keptNow.has(bed.id),
       wouldBeKept: keptThen.has(bed.id),
-      forbidden,
+      forbidden: forbidden.map((flag) => FLAG_WORDS[flag]),
     }))
     .sort((a, b) => byName.compare(a.bed.name, b.bed.name));
 }

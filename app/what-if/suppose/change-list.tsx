@@ -1,8 +1,8 @@
 import type { Problem } from "#lib/domain/problem";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { WhatIf } from "#lib/domain/what-if";
+import { changeInWords } from "#lib/plan/words/what-if-words";
 import { Form } from "../../ui/form.client";
-import { inFarmWords } from "../change-words";
 import { takeChangeOut } from "./change-actions";
 
 type Props = { whatIf: WhatIf; farm: Snapshot; problems: readonly Problem[] };
@@ -14,7 +14,7 @@ export function ChangeList({ whatIf, farm, problems }: Props) {
   return (
     <ol className="change-list">
       {whatIf.changes.map((change, index) => {
-        const words = inFarmWords(change, farm);
+        const words = changeInWords(change, farm);
         const problem = problems.find(({ place }) => place === `changes[${index}]`);
         return (
           <li key={JSON.stringify([index, change])}>

@@ -1,10 +1,9 @@
 import type { BloomCurve } from "#lib/domain/bloom-curve";
 import { dayInYear, toDayNumber } from "#lib/domain/day";
 import type { Farm } from "#lib/domain/farm";
-import type { Problem } from "#lib/domain/problem";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { apportion, evenPart } from "#lib/maths/apportion";
-import { alivePlants, barrenProblem, curveInUse, firstCutDay, type Grown, grown } from "./grown";
+import { alivePlants, curveInUse, firstCutDay, type Grown, grown } from "./grown";
 import { type NextPickingDay, pickingDays } from "./picking-days";
 
 /**
@@ -26,7 +25,8 @@ export type PlantingForecast = Grown & {
   readonly lostToFrostStems: number;
 };
 
-export type Forecast = { readonly plantings: readonly PlantingForecast[]; readonly problems: readonly Problem[] };
+/** `problems` are the plantings forecast at nothing: without a curve, or in bloom far from their season [F7]. */
+export type Forecast = { readonly plantings: readonly PlantingForecast[]; readonly problems: readonly Grown[] };
 
 /**
  * How a year turns out, in spreads of each bloom curve: `lateness` 1 is a first cut one standard deviation late, `heaviness` -1 a yield one
@@ -57,7 +57,7 @@ export function forecast(
         ? was
         : forecastPlanting(row, snapshot.farm, frostDay, nextPickingDay, year);
     }),
-    problems: rows.flatMap((row) => barrenProblem(row) ?? []),
+    problems: rows.filter((row) => !curveInUse(row)),
   };
 }
 

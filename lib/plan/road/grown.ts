@@ -3,7 +3,6 @@ import type { BloomCurve } from "#lib/domain/bloom-curve";
 import type { Crop } from "#lib/domain/crop";
 import { dayInYear, toDay, toDayNumber, yearOf } from "#lib/domain/day";
 import type { Farm } from "#lib/domain/farm";
-import type { Problem } from "#lib/domain/problem";
 import type { Variety } from "#lib/domain/records/variety";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 
@@ -46,17 +45,6 @@ export function curveFinder(curves: readonly BloomCurve[]) {
 export function curveInUse({ planting, curve }: Pick<Grown, "planting" | "curve">): BloomCurve | null {
   if (!curve) return null;
   return Math.abs(yearOf(toDay(firstCutDay(curve, planting))) - planting.seasonYear) <= 1 ? curve : null;
-}
-
-/** Why a planting is forecast at nothing, in words; null when it is not. */
-export function barrenProblem(row: Grown): Problem | null {
-  const { planting, bed, crop, variety, curve } = row;
-  if (curveInUse(row)) return null;
-  const place = `bed ${bed.name}, ${crop.name} ${variety.name}`;
-  const message = curve
-    ? `planted on ${planting.plantedOn} it would be cut from ${toDay(firstCutDay(curve, planting))}, not in ${planting.seasonYear}: it is forecast at 0 stems. Mend the planting day or the season.`
-    : `no bloom curve for "${planting.treatment}": it is forecast at 0 stems. Add a curve for it, or change the treatment.`;
-  return { place, message };
 }
 
 /** Plants expected to stand at the first cut: set out or left in, less those lost, less those the winter took in the ground [F2]. */

@@ -1,4 +1,3 @@
-import type { Problem } from "#lib/domain/problem";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { buyInFinder } from "./buy-in";
 import { type BuyIn, buying } from "./buying";
@@ -27,7 +26,7 @@ export type Plan = {
   readonly pickList: readonly PickLine[];
   readonly buying: readonly BuyIn[];
   readonly surplus: readonly Surplus[];
-  readonly problems: readonly Problem[];
+  readonly problems: Forecast["problems"];
 };
 
 /**

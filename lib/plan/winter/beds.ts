@@ -10,29 +10,19 @@ export const DUG: Treatment = "spring-planted";
 export const KEPT: Treatment = "kept-in-ground";
 
 /**
- * A bed that may stay in the ground: its wintering plantings go together, with a bloom curve for either future. `forbidden` are the
- * words of every flag that overrules the sum; while there is one, the bed is dug [K2].
+ * A bed that may stay in the ground: its wintering plantings go together, with a bloom curve for either future. `forbidden` are
+ * the flags that overrule the sum; while there is one, the bed is dug [K2].
  */
 export type WinterBed = {
   readonly bed: Bed;
   readonly plantings: readonly WinterPlanting[];
   readonly dig: WinterCost;
   readonly keep: WinterCost;
-  readonly forbidden: readonly string[];
+  readonly forbidden: readonly (BedFlag | PlantingFlag)[];
 };
 
 /** A wintering planting as it would grow in each future. */
 type WinterPlanting = { readonly dug: Grown; readonly kept: Grown };
-
-/** Why a flag forbids keeping. The reasons are common practice. */
-const FLAG_WORDS: Record<BedFlag | PlantingFlag, string> = {
-  "wet soil": "the soil is wet: tubers rot in it over winter",
-  "vole damage": "voles ate here: under leaves and a tarp they would eat again",
-  "wanted for something else": "the bed is wanted for something else in spring",
-  "virus or gall": "virus or gall: lift, look at every clump, and throw out the sick ones",
-  "old crowded clumps": "the clumps are old and crowded: lift and divide them",
-  "too precious to risk": "too precious to risk in the ground",
-};
 
 /** A sickness of one planting is the bed's, whether that planting winters or not: gall stays in the soil (common practice). */
 const SICK: PlantingFlag = "virus or gall";
@@ -68,7 +58,7 @@ export function winterBeds(snapshot: Snapshot, seasonYear: number): WinterBed[] 
         plantings,
         dig: digCost(rows, snapshot.farm),
         keep: keepCost(bed, rows, snapshot.farm),
-        forbidden: [...flags].map((flag) => FLAG_WORDS[flag]),
+        forbidden: [...flags],
       },
     ];
   });

@@ -2,6 +2,7 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
 import { type Setting, weightOf } from "#lib/maths/switch-flow/problem";
 import { type SearchEnd, type SearchProgress, searchSettings } from "#lib/maths/switch-flow/search";
+import { type LimitMet, limitMet } from "./limits";
 import { fates, focalShortStems, keptIds, type WinterSeason, winterSeason } from "./season";
 
 /** How far the choice has come: the best plan so far (null until one keeps to the limits), and what no plan can beat. */
@@ -40,7 +41,7 @@ export type ChosenBeds = {
 export type WinterChoice =
   | (ChosenBeds & { readonly status: "optimal" | "stopped"; readonly boundCents: number })
   | { readonly status: "stopped early"; readonly boundCents: number }
-  | { readonly status: "infeasible"; readonly because: readonly string[] };
+  | { readonly status: "infeasible"; readonly because: readonly LimitMet[] };
 
 /** A choice with the search that proves it (`checkChoice`). */
 export type ProvenChoice = { readonly choice: WinterChoice; readonly search: SearchEnd };
@@ -121,9 +122,12 @@ export function chosenBeds(season: WinterSeason, setting: Setting): ChosenBeds {
   };
 }
 
-/** The limits that no choice can keep even by itself; all of them when only together they cannot be kept. */
-function broken({ limits, openBeds }: WinterSeason): string[] {
+/** The limits that no choice can keep even by itself, each with the least that any choice takes; all of them when only together they cannot be kept. */
+function broken(season: WinterSeason): LimitMet[] {
+  const { limits, openBeds, futures } = season;
   const lightest = (weights: readonly bigint[]) => openBeds.map((_, index) => weights[index] < 0n);
   const hopeless = limits.filter((limit) => weightOf(limit, lightest(limit.weights)) > limit.atMost);
-  return (hopeless.length ? hopeless : limits).map(({ words }) => words);
+  return (hopeless.length ? hopeless : limits).map((limit) =>
+    limitMet(limit, futures.beds, fates(season, lightest(limit.weights))),
+  );
 }

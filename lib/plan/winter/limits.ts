@@ -18,8 +18,14 @@ import { clumpCount } from "./costs";
 /** What may run short in the winter. */
 export type WinterResource = "leaves" | "tarp" | "hours" | "beds";
 
-/** What the farm has at hand of one thing, as a limit on the beds that are kept, with its words for the grower. A weight for each candidate bed. */
-export type WinterLimit = SwitchLimit & { readonly resource: WinterResource; readonly words: string };
+/**
+ * What the farm has at hand of one thing, as a limit on the beds that are kept; a weight for each candidate bed. `atHand` is in cubic metres
+ * of leaves, square metres of tarp, hours, or beds that may be kept.
+ */
+export type WinterLimit = SwitchLimit & { readonly resource: WinterResource; readonly atHand: number };
+
+/** A limit as one choice meets it: what is at hand, and what the choice takes, in the same unit. */
+export type LimitMet = Pick<WinterLimit, "resource" | "atHand"> & { readonly takes: number };
 
 /**
  * What the farm has for the winter: leaves, tarps, hours of keeping and digging over all beds, and the share of candidate beds that may stay
@@ -42,7 +48,6 @@ export function winterLimits({ winter }: Pick<Farm, "winter">, beds: readonly Wi
   const limit = (
     resource: WinterResource,
     atHand: number | null,
-    words: string,
     keptTakes: (bed: WinterBed) => Fraction,
     dugTakes: (bed: WinterBed) => Fraction = () => none,
   ): WinterLimit[] => {
@@ -50,20 +55,12 @@ export function winterLimits({ winter }: Pick<Farm, "winter">, beds: readonly Wi
     const more = beds.map((bed) => difference(keptTakes(bed), dugTakes(bed)));
     const left = beds.map(dugTakes).reduce(difference, asMeant(atHand));
     const [atMost, ...weights] = inCommonParts([left, ...more]);
-    return [{ resource, weights, atMost, words }];
+    return [{ resource, weights, atMost, atHand }];
   };
   return [
-    ...limit("leaves", leafCubicMetresAtHand, `${leafCubicMetresAtHand} m3 of leaves at hand`, ({ bed }) =>
-      product(area(bed), leafDepth),
-    ),
-    ...limit("tarp", tarpSquareMetresAtHand, `${tarpSquareMetresAtHand} m2 of tarp at hand`, ({ bed }) => area(bed)),
-    ...limit(
-      "hours",
-      hoursAtHand,
-      `${hoursAtHand} hours at hand for keeping and digging`,
-      ({ bed }) => product(area(bed), coverHours),
-      diggingHours,
-    ),
+    ...limit("leaves", leafCubicMetresAtHand, ({ bed }) => product(area(bed), leafDepth)),
+    ...limit("tarp", tarpSquareMetresAtHand, ({ bed }) => area(bed)),
+    ...limit("hours", hoursAtHand, ({ bed }) => product(area(bed), coverHours), diggingHours),
     ...(keepShareAtMost === null ? [] : [bedLimit(mostBedsKept(keepShareAtMost, beds.length), beds.length)]),
   ];
 }
@@ -71,6 +68,17 @@ export function winterLimits({ winter }: Pick<Farm, "winter">, beds: readonly Wi
 /** The limits as they bear on some of the beds alone, all others dug. */
 export const limitsOn = (limits: readonly WinterLimit[], bedPlaces: readonly number[]): WinterLimit[] =>
   limits.map((limit) => ({ ...limit, weights: bedPlaces.map((bed) => limit.weights[bed]) }));
+
+/** What a choice takes of what a limit is on: leaves and tarp where kept, hours everywhere, and the beds kept themselves. */
+export function limitMet({ resource, atHand }: WinterLimit, beds: readonly WinterBed[], isKept: readonly boolean[]) {
+  const takes = beds.reduce((total, { keep, dig }, bed) => {
+    const cost = isKept[bed] ? keep : dig;
+    if (resource === "beds") return total + (isKept[bed] ? 1 : 0);
+    if (resource === "hours") return total + cost.hours;
+    return total + (resource === "leaves" ? cost.leafCubicMetres : cost.tarpSquareMetres);
+  }, 0);
+  return { resource, atHand, takes } satisfies LimitMet;
+}
 
 /** What is not enough when these of the candidate beds are kept: the same rule as the search goes by [K3]. */
 export const runsShort = (limits: readonly WinterLimit[], isKept: readonly boolean[]): WinterResource[] =>
@@ -84,7 +92,7 @@ const bedLimit = (mostBeds: number, bedCount: number): WinterLimit => ({
   resource: "beds",
   weights: Array.from({ length: bedCount }, () => 1n),
   atMost: BigInt(mostBeds),
-  words: `at most ${mostBeds} of ${bedCount} beds kept`,
+  atHand: mostBeds,
 });
 
 const area = ({ lengthMetres, widthMetres }: Bed): Fraction => product(asMeant(lengthMetres), asMeant(widthMetres));

@@ -4,6 +4,7 @@ import { keepsTo, type Setting } from "#lib/maths/switch-flow/problem";
 import type { WinterBed } from "./beds";
 import { clumpCount, clumpsLost, keepCost } from "./costs";
 import type { WinterFutures } from "./futures";
+import { type LimitMet, limitMet } from "./limits";
 import { fates, settingOf, type WinterSeason } from "./season";
 
 /** Focal stems that keeping a bed rather than digging it covers in a week; below 0 in the weeks it takes them from. */
@@ -21,8 +22,8 @@ export type BedVerdict = WinterBed & {
   readonly expectedShare: number;
   readonly weeks: readonly WeekCovered[];
   readonly focalStems: number;
-  /** Limits that the bed would break if it went the other way. */
-  readonly wouldBreak: readonly string[];
+  /** Limits that the bed would break if it went the other way, and what that choice would take. */
+  readonly wouldBreak: readonly LimitMet[];
 };
 
 /**
@@ -54,7 +55,9 @@ function verdict(season: WinterSeason, setting: Setting, isKept: Setting, bed: n
     expectedShare: clumps === 0 ? 0 : 1 - clumpsLost(rows, futures.snapshot.farm) / clumps,
     weeks,
     focalStems: weeks.reduce((sum, { focalStems }) => sum + focalStems, 0),
-    wouldBreak: season.limits.filter((limit) => !keepsTo([limit], turned)).map(({ words }) => words),
+    wouldBreak: season.limits
+      .filter((limit) => !keepsTo([limit], turned))
+      .map((limit) => limitMet(limit, futures.beds, fates(season, turned))),
   };
 }
 

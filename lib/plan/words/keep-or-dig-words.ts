@@ -1,6 +1,7 @@
 import { type Day, inFull, mondayNumber, toDay, weekInWords } from "#lib/domain/day";
 import { allOf, anyOf } from "#lib/domain/listed";
 import type { Match } from "#lib/plan/road/match";
+import { countOf, forCount, inWholes } from "./numbers";
 
 /** The focal needs of a season that are short with every bed dug, and what of them is still short with some kept. */
 export type FocalCovered = {
@@ -47,30 +48,28 @@ const NAMED_COUNT = 3;
  */
 export function choiceInWords(bedNames: readonly string[], covered: FocalCovered): string {
   const { shortStems, leftStems, first, last } = covered;
-  const keep =
-    bedNames.length === 0 ? "Keep no bed" : `Keep ${bedNames.length === 1 ? "bed" : "beds"} ${allOf(bedNames)}`;
+  const keep = bedNames.length === 0 ? "Keep no bed" : `Keep ${forCount(bedNames.length, "bed")} ${allOf(bedNames)}`;
   const left = leftInWords(covered);
   if (!first || !last) return `${keep}: with every bed dug no focal stems are short${left}.`;
   const span = first === last ? `of ${dayInWords(first)}` : `of ${dayInWords(first)} to ${dayInWords(last)}`;
-  const short = `${shortStems} short focal ${stems(shortStems)} ${span}`;
+  const short = `${countOf(shortStems, "short focal stem")} ${span}`;
   const fewer = shortStems - leftStems;
-  if (fewer === 0) return `${keep}: the ${short} ${shortStems === 1 ? "stays" : "stay"} short${left}.`;
-  if (fewer < 0) return `${keep}: ${-fewer} more focal ${stems(-fewer)} go short beside the ${short}${left}.`;
-  return `${keep}: ${fewer} of ${short} ${fewer === 1 ? "is" : "are"} covered${left}.`;
+  if (fewer === 0) return `${keep}: the ${short} ${forCount(shortStems, "stays", "stay")} short${left}.`;
+  if (fewer < 0)
+    return `${keep}: ${countOf(-fewer, "more focal stem")} ${forCount(-fewer, "goes", "go")} short beside the ${short}${left}.`;
+  return `${keep}: ${inWholes(fewer)} of ${short} ${forCount(fewer, "is", "are")} covered${left}.`;
 }
 
 function leftInWords({ leftStems, left }: FocalCovered): string {
   if (leftStems === 0) return "";
-  const remain = `; ${leftStems} ${leftStems === 1 ? "remains" : "remain"}`;
+  const remain = `; ${inWholes(leftStems)} ${forCount(leftStems, "remains", "remain")}`;
   const place = ({ monday, colours }: FocalCovered["left"][number]) =>
     `in ${colours}, ${weekInWords(monday).replace("Week", "week")}`;
   if (left.length === 1) return `${remain}, ${place(left[0])}`;
-  const named = left.slice(0, NAMED_COUNT).map((group) => `${group.stems} ${place(group)}`);
+  const named = left.slice(0, NAMED_COUNT).map((group) => `${inWholes(group.stems)} ${place(group)}`);
   const othersCount = left.length - named.length;
-  return `${remain}: ${named.join("; ")}${othersCount > 0 ? `; and ${othersCount} smaller ${othersCount === 1 ? "gap" : "gaps"}` : ""}`;
+  return `${remain}: ${named.join("; ")}${othersCount > 0 ? `; and ${countOf(othersCount, "smaller gap")}` : ""}`;
 }
-
-const stems = (count: number): string => (count === 1 ? "stem" : "stems");
 
 /** "5 July" */
 const dayInWords = (day: Day): string => inFull(day).split(" ").slice(1, 3).join(" ");

@@ -1,15 +1,23 @@
 import { inShort, monthDayInShort } from "#lib/domain/day";
+import { MEASURES, type Measure, type Measures, PLAIN, shown } from "#lib/domain/measures";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Change, Resource } from "#lib/domain/what-if";
 import { TREATMENT_WORDS } from "#lib/domain/words";
+import { countOf } from "./numbers";
 
-const RESOURCE_WORDS: Record<Resource, string> = {
-  leaves: "cubic metres of leaves",
-  tarp: "square metres of tarp",
-  hours: "hours",
-};
+/** The measure that each thing at hand is shown and typed in, by the farm's units. */
+export const atHandMeasure = ({ volume, area }: Measures): Record<Resource, Measure> => ({
+  leaves: volume,
+  tarp: area,
+  hours: { ...PLAIN, word: "hours" },
+});
 
-/** A change as a grower would say it: "Keep bed S4 in the ground". What is no longer on the farm is called so. */
+const OF_WHAT: Record<Resource, string> = { leaves: " of leaves", tarp: " of tarp", hours: "" };
+
+/**
+ * A change as a grower would say it: "Keep bed S4 in the ground"; what is at hand in the units that the farm types in. What is no longer on
+ * the farm is called so.
+ */
 export function changeInWords(change: Change, snapshot: Snapshot): string {
   const words = wordsFor(snapshot);
   switch (change.kind) {
@@ -33,7 +41,7 @@ export function changeInWords(change: Change, snapshot: Snapshot): string {
       return `Count ${words.booking(change.bookingId)} as ${change.status}`;
     case "planting-added": {
       const { plantCount, varietyId, bedId, treatment, plantedOn } = change.planting;
-      const what = `${plantCount} plants of ${words.variety(varietyId)}`;
+      const what = `${countOf(plantCount, "plant")} of ${words.variety(varietyId)}`;
       return `Plant ${what} in ${words.bed(bedId)} on ${inShort(plantedOn)}, ${TREATMENT_WORDS[treatment]}`;
     }
     case "planting-moved": {
@@ -43,15 +51,16 @@ export function changeInWords(change: Change, snapshot: Snapshot): string {
     }
     case "planting-removed":
       return `Without ${words.planting(change.plantingId)}`;
-    case "at-hand-set":
-      return change.atHand === null
-        ? `As many ${RESOURCE_WORDS[change.resource]} as wanted`
-        : `${change.atHand} ${RESOURCE_WORDS[change.resource]} at hand`;
+    case "at-hand-set": {
+      const measure = atHandMeasure(MEASURES[snapshot.farm.units])[change.resource];
+      const unit = `${measure.word}${OF_WHAT[change.resource]}`;
+      return change.atHand === null ? `As many ${unit} as wanted` : `${shown(measure, change.atHand)} ${unit} at hand`;
+    }
   }
 }
 
 const lateness = (days: number): string =>
-  days === 0 ? "on time" : `${Math.abs(days)} ${Math.abs(days) === 1 ? "day" : "days"} ${days > 0 ? "late" : "early"}`;
+  days === 0 ? "on time" : `${countOf(Math.abs(days), "day")} ${days > 0 ? "late" : "early"}`;
 
 function wordsFor({ beds, crops, varieties, plantings, bookings }: Snapshot) {
   const bed = (id: number) => {

@@ -4,6 +4,7 @@ import { seededFarm } from "#demo/seeded-farm";
 import { toDay, toDayNumber, weekdayOfDayNumber } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { forecast, frostDayOf, type PlantingForecast } from "#lib/plan/road/forecast";
+import { barrenInWords } from "#lib/plan/words/barren-words";
 import { bed, crop, curve, day, farm, monthDay, planting, snapshot, variety } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
 
@@ -204,8 +205,9 @@ describe("which curve", () => {
     const { plantings, problems } = forecast(snapshot({ plantings: [planting({ id: 1, treatment: "tunnel" })] }), 2027);
     expect([plantings[0].openedStems, plantings[0].cutDays]).toEqual([0, []]);
     expect(problems).toHaveLength(1);
-    expect(problems[0].place).toBe("bed B1, Crop 1 Variety 1");
-    expect(problems[0].message).toContain('no bloom curve for "tunnel"');
+    const { place, message } = barrenInWords(problems[0]);
+    expect(place).toBe("bed B1, Crop 1 Variety 1");
+    expect(message).toContain('no bloom curve for "tunnel"');
   });
 
   test("a planting of another season is not in this one's forecast", () => {

@@ -4,7 +4,7 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import { loadMixedIntegerSolver, type MixedIntegerSolver } from "#lib/maths/mixed-integer";
 import { plan } from "#lib/plan/road/plan";
 import { winterBeds, withKeptBeds } from "#lib/plan/winter/beds";
-import { mostBedsKept, runsShort, winterLimits } from "#lib/plan/winter/limits";
+import { limitMet, mostBedsKept, runsShort, winterLimits } from "#lib/plan/winter/limits";
 import { keepBoard } from "#lib/plan/words/keep-board";
 import { chosen } from "./chosen";
 import { SEASON, winterFarm } from "./farm";
@@ -47,6 +47,17 @@ describe("limits that are met exactly", () => {
     expect(choice.status === "optimal" && choice.keptBedIds).toHaveLength(3);
     expect(shortWith(farm, 3)).toEqual([]);
     expect(shortWith(farm, 4)).toEqual(["tarp"]);
+    const beds = winterBeds(farm, SEASON);
+    const [tarp] = winterLimits(farm.farm, beds).filter(({ resource }) => resource === "tarp");
+    const met = limitMet(
+      tarp,
+      beds,
+      beds.map((_, bed) => bed < 4),
+    );
+    expect([met.atHand, met.takes].map((squareMetres) => squareMetres / METRES_PER_FOOT ** 2)).toEqual([
+      expect.closeTo(600, 9),
+      expect.closeTo(800, 9),
+    ]);
   });
 
   test("[K3] four beds of 12.35 by 1.15 m take 56.81 square metres: with just that the demo farm keeps four, and a hundredth less covers three", () => {

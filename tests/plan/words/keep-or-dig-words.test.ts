@@ -39,6 +39,14 @@ describe("the choice in words", () => {
     expect(choiceInWords(["D1"], covered({ shortStems: 60 }))).toContain("10 more focal stems go short beside the 60");
   });
 
+  test("[K10] of one stem the verb is single: 1 more goes short, 1 stays, 1 is covered, 1 remains", () => {
+    const one = (shortStems: number, leftStems: number) =>
+      choiceInWords(["D1"], covered({ shortStems, leftStems, left: [] }));
+    expect(one(1, 2)).toContain("1 more focal stem goes short beside the 1 short focal stem of");
+    expect(one(1, 1)).toContain("the 1 short focal stem of 1 June to 5 July stays short; 1 remains");
+    expect(one(1200, 1199)).toContain("1 of 1,200 short focal stems of 1 June to 5 July is covered; 1,199 remain");
+  });
+
   test("[K10] the stems in the words are those of the two matches, on 30 farms", () => {
     for (let seed = 951; seed <= 980; seed++) {
       const { beds, match } = winterFutures(winterFarm(seed, 20, 14), SEASON);

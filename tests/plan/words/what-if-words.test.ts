@@ -40,7 +40,7 @@ describe("changes in words", () => {
       "Plant 70 plants of Dahlia Maple Row in bed West on 20 May, in the field",
       "Move Dahlia Maple Row in bed West to bed East, planted on 30 May",
       "Without Yarrow Hill in bed East",
-      "12 cubic metres of leaves at hand",
+      "15.7 cubic yards of leaves at hand",
     ]);
   });
 

@@ -1,7 +1,7 @@
 import { MEASURES } from "#lib/domain/measures";
 import type { Units } from "#lib/domain/words";
 import type { WinterTask } from "#lib/plan/winter/worksheet";
-import { countOf, inTenths, inWholes } from "../../ui/numbers";
+import { countOf, inTenths, inWholes } from "./numbers";
 
 /** What a piece of winter work uses up. */
 type Takes = Pick<WinterTask, "clumpCount" | "leafCubicMetres" | "tarpSquareMetres">;

@@ -7,8 +7,8 @@ import { ById, type Snapshot } from "#lib/domain/snapshot";
 import type { PlantingDraft } from "#lib/domain/what-if";
 import { TREATMENT_WORDS } from "#lib/domain/words";
 import type { Adoption } from "#lib/plan/what-if/adoption";
-import { countOf } from "../../ui/numbers";
-import { atHandMeasure } from "../change-words";
+import { countOf } from "./numbers";
+import { atHandMeasure } from "./what-if-words";
 
 /** Every thing that adopting writes, a sentence each, from what it is to what it becomes. Empty when nothing would be written. */
 export function adoptionInWords({ farm, plantings, bookings, changedCurves }: Adoption, now: Snapshot): string[] {

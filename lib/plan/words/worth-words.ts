@@ -1,9 +1,11 @@
 import { inShort } from "#lib/domain/day";
-import type { BedWorth } from "../../threads/jobs";
-import { inPercent, inRoundMoney, inWholes } from "../../ui/numbers";
+import type { BedVerdict } from "#lib/plan/winter/verdicts";
+import { inPercent, inRoundMoney, inWholes } from "./numbers";
+
+type Worth = Pick<BedVerdict, "isKept" | "worthCents" | "breakEvenShare">;
 
 /** What a bed's present fate saves over the other, or would: "keeping it saves $448". */
-export function worthInWords({ isKept, worthCents }: BedWorth): string {
+export function worthInWords({ isKept, worthCents }: Worth): string {
   const money = inRoundMoney(Math.abs(worthCents));
   if (Math.abs(worthCents) < 50) return "keeping and digging cost the same";
   if (worthCents > 0) return isKept ? `keeping it saves ${money}` : `digging it saves ${money}`;
@@ -11,10 +13,10 @@ export function worthInWords({ isKept, worthCents }: BedWorth): string {
 }
 
 /** True when the other fate would be cheaper. */
-export const isWrongWay = ({ worthCents }: BedWorth): boolean => worthCents <= -50;
+export const isWrongWay = ({ worthCents }: Pick<Worth, "worthCents">): boolean => worthCents <= -50;
 
 /** The survival from which keeping pays: "from 38 % up", or why there is none. */
-export function breakEvenInWords({ breakEvenShare, isKept, worthCents }: BedWorth): string {
+export function breakEvenInWords({ breakEvenShare, isKept, worthCents }: Worth): string {
   if (breakEvenShare !== null) return `from ${inPercent(breakEvenShare)} up`;
   const isKeepingCheaper = isKept ? worthCents >= 0 : worthCents < 0;
   return isKeepingCheaper ? "whatever lives" : "never, even if all live";
@@ -24,7 +26,7 @@ export function breakEvenInWords({ breakEvenShare, isKept, worthCents }: BedWort
 export const stemsInWords = (stems: number): string => (stems < 0 ? `−${inWholes(-stems)}` : inWholes(stems));
 
 /** "14 Jun +45, 21 Jun −3": focal stems covered by keeping, by the Monday of the week. */
-export const weeksInWords = (weeks: BedWorth["weeks"]): string =>
+export const weeksInWords = (weeks: BedVerdict["weeks"]): string =>
   weeks
     .map(({ monday, focalStems }) => `${inShort(monday)} ${focalStems < 0 ? "−" : "+"}${Math.abs(focalStems)}`)
     .join(", ");

@@ -8,9 +8,12 @@ export const inWholes = (count: number): string => whole.format(count);
 /** "1.5" */
 export const inTenths = (count: number): string => oneDecimal.format(count);
 
+/** The word that goes with a count, a noun or a verb: "stem" or "stems", "goes" or "go". */
+export const forCount = (count: number, one: string, many = `${one}s`): string => (count === 1 ? one : many);
+
 /** "1,240 stems", "1 stem" */
-export const countOf = (count: number, word: string, plural = `${word}s`): string =>
-  `${whole.format(count)} ${count === 1 ? word : plural}`;
+export const countOf = (count: number, one: string, many?: string): string =>
+  `${whole.format(count)} ${forCount(count, one, many)}`;
 
 /** "$12.50". Money is kept in cents; the sign is the dollar's, since the built-in prices are in it. */
 export const inMoney = (cents: number): string =>
