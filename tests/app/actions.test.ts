@@ -1,6 +1,8 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test, vi } from "vitest";
+import { closeFarm, openFarm } from "#db/client";
 import { revision } from "#db/journal/journal";
 import { removeBooking } from "#db/write/bookings";
 import { putWhatIf, removeWhatIf } from "#db/write/what-ifs";
@@ -15,11 +17,19 @@ import { fill } from "../db/kept-farm";
 /** The server's own actions on a real farm; only the framework's cache, which lives inside its server, is stood in for. */
 vi.mock("next/cache", () => ({ revalidatePath: () => {} }));
 
+const folder = mkdtempSync(join(tmpdir(), "farm-"));
+const file = join(folder, "farm.sqlite");
+
 beforeAll(() => {
-  process.env.FARM_FILE = ":memory:";
-  fill(farmDatabase());
+  const database = openFarm(file);
+  fill(database);
+  closeFarm(database);
+  process.env.FARM_FILE = file;
 });
-afterAll(() => farmDatabase().$client.close());
+afterAll(() => {
+  farmDatabase().$client.close();
+  rmSync(folder, { recursive: true });
+});
 
 const formOf = (fields: Record<string, string>) => {
   const form = new FormData();
@@ -31,8 +41,8 @@ const told = ({ outcome, problems }: FormState) => [outcome, ...problems.map(({ 
 const actionFiles = readdirSync("app", { recursive: true, encoding: "utf8" })
   .map((path) => join("app", path))
   .filter((path) => /\.ts$/.test(path) && readFileSync(path, "utf8").startsWith('"use server"'));
-/** These answer with something else than a form: a season or an undo by another page, sheets, rows read without writing. */
-const OTHER = /frame|files|pasted/;
+/** These ask nothing (a copy of the farm) or answer with something else than a form: a season, an undo, sheets, rows read without writing. */
+const OTHER = /copies|frame|files|pasted/;
 
 test.each(actionFiles.filter((path) => !OTHER.test(path)))(
   "every action of %s refuses a form that says nothing, in words, and writes nothing",
@@ -93,7 +103,7 @@ test("a save that fails says so, and gives back all that was typed", async () =>
   const answer = await saveBed(FRESH, formOf(typed));
   farmDatabase().$client.pragma("query_only = OFF");
   expect(answer.outcome).toBe("refused");
-  expect(answer.problems[0].message).toContain("nothing was saved");
+  expect(answer.problems[0].message).toContain("cannot be written");
   expect(answer.typed).toEqual(Object.fromEntries(Object.entries(typed).map(([name, text]) => [name, [text]])));
   expect(logged).toHaveBeenCalledOnce();
   logged.mockRestore();
