@@ -42,7 +42,7 @@ export async function restoreCopy(copy: string, file: string): Promise<Restored>
 /** Copies what stands there, then puts the other file in its place while nobody can write; again from the copy on when somebody wrote in between. */
 async function exchange(present: FarmDatabase, checked: string, file: string): Promise<Copy> {
   const sqlite = present.$client;
-  for (;;) {
+  for (let tries = 0; tries < MOST_TRIES; tries++) {
     const seen = writesOfOthers(sqlite);
     const { copy } = await takeCopy(sqlite, file, "before-restore");
     refusingFile(file, () => sqlite.exec("BEGIN EXCLUSIVE"));
@@ -56,7 +56,11 @@ async function exchange(present: FarmDatabase, checked: string, file: string): P
       sqlite.exec("ROLLBACK");
     }
   }
+  throw new FarmFileRefused("locked", file, "Somebody saved each time that the farm had just been copied.");
 }
+
+/** A copy takes a part of a second: who saves within each of so many is no grower. */
+const MOST_TRIES = 10;
 
 /** A file from elsewhere may come with the side file of an older version. */
 function copyWithSideFile(copy: string, checked: string): void {

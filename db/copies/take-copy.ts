@@ -1,4 +1,4 @@
-import { chmodSync, existsSync, mkdirSync, readFileSync, renameSync, rmSync } from "node:fs";
+import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync } from "node:fs";
 import { join } from "node:path";
 import type { Database as Connection } from "better-sqlite3";
 import Database from "better-sqlite3";
@@ -81,7 +81,15 @@ function refuseUnlessWhole(path: string, file: string): void {
   }
 }
 
+const DAY_MS = 86_400_000;
+
+/** Takes away the copies that have had their time, and what a kill left unfinished a day ago or longer. */
 function thin(folder: string, file: string): void {
+  for (const name of readdirSync(folder).filter((entry) => entry.startsWith("unfinished-"))) {
+    const path = join(folder, name);
+    const found = statSync(path, { throwIfNoEntry: false });
+    if (found && Date.now() - found.mtimeMs > DAY_MS) rmSync(path, { recursive: true, force: true });
+  }
   const copies = copiesIn(folder, file);
   const kept = new Set(keptCopies(copies));
   for (const copy of copies) if (!kept.has(copy)) rmSync(copy.path, { force: true });

@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, utimesSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { closeFarm, openKeptFarm } from "#db/client";
@@ -168,10 +168,14 @@ describe("of a year of daily copies", () => {
   });
 });
 
-test("a kill while a copy is taken leaves nothing that is taken for a copy", () =>
+test("what a kill leaves of a copy is never taken for one, and goes after a day", () =>
   withFolder(async (file) => {
     makeFile(file);
     mkdirSync(copiesFolder(file));
-    writeFileSync(join(copiesFolder(file), "unfinished-1-1"), readFileSync(file).subarray(0, 9000));
+    const left = ["unfinished-1-1", "unfinished-1-2"].map((name) => join(copiesFolder(file), name));
+    for (const path of left) writeFileSync(path, readFileSync(file).subarray(0, 9000));
+    utimesSync(left[0], new Date("2026-01-01"), new Date("2026-01-01"));
     expect(copiesIn(copiesFolder(file), file)).toEqual([]);
+    await copyOf(file);
+    expect(left.map((path) => existsSync(path))).toEqual([false, true]);
   }));

@@ -10,7 +10,7 @@ import { killed, makeVictim } from "./killed";
 import type { Figures } from "./part";
 
 const COUNTS = { write: 500, twoServers: 150, copy: 150, restore: 200 } as const;
-const MOST_WAIT_MS = 120;
+const MOST_WAIT_MS = 300;
 
 type Tally = { readonly faults: string[]; killCount: number; saidCount: number };
 

@@ -1,11 +1,12 @@
 import { fileStates } from "./file-states";
 import { fuzz } from "./fuzz";
+import { journalModes } from "./journal-modes";
 import { kills } from "./kills";
 import type { Part } from "./part";
 
 /** `npm run trust [-- part]`: what the tool promises of the farm's records, tried by force. Bounded in count and time, on this machine alone. */
 
-const PARTS: Readonly<Record<string, Part>> = { kills, "file-states": fileStates, fuzz };
+const PARTS: Readonly<Record<string, Part>> = { kills, "file-states": fileStates, "journal-modes": journalModes, fuzz };
 
 const asked = process.argv[2];
 const scale = Number(process.env.TRUST_SCALE ?? 1);
