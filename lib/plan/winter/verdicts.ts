@@ -64,7 +64,10 @@ function verdict(season: WinterSeason, setting: Setting, isKept: Setting, bed: n
 /** Halvings of the span in which the break-even lies: to a thousandth. */
 const HALVINGS = 10;
 
-/** Where keeping at some survival costs what digging costs; found by halving, since more survivors never make keeping dearer. */
+/**
+ * Where keeping at some survival comes to cost no more than digging; found by halving. More survivors mostly make keeping cheaper, not always: stems and
+ * cents are rounded, so that one step up may cost a little. Then there are other such points, and one is given.
+ */
 function breakEven(season: WinterSeason, isKept: Setting, bed: number, digCents: number): number | null {
   const { beds, shiftAt, snapshot } = season.futures;
   const rows = beds[bed].plantings.map((row) => row.kept.planting);
