@@ -3,10 +3,10 @@
 /** Letters of an address with its query: nine what-ifs side by side take a few hundred. */
 export const MOST_ADDRESS_LETTERS = 4096;
 
-/** A form, or a question in JSON: a booking with 300 lines takes about 60 kB. */
+/** A form, or a question in JSON: a booking with 300 lines takes about 30 kB. */
 export const MOST_FORM_BYTES = 512 * 1024;
 
-/** Sheets on their way in, zipped: a farm of 4,000 beds and 4,000 bookings takes about 700 kB. */
+/** Sheets on their way in, zipped: a farm of 4,000 beds and 4,000 bookings takes about 200 kB. */
 export const MOST_SHEETS_BYTES = 4 * 1024 * 1024;
 
 /** The most bytes that a request to an address may carry. */

@@ -14,6 +14,7 @@ import { NameBook } from "./name-book";
 import { SHEETS, sheetOfFile } from "./sheet-of-file";
 import type { SheetProblem } from "./sheet-problem";
 import { cleanRecords, joinRows, linkRows, readRows, type Say, type SheetRows } from "./sheet-rows";
+import { MOST_LINES } from "./split-rows";
 import { readTable, type Table } from "./table";
 import { VarietyBook } from "./variety-book";
 
@@ -117,21 +118,20 @@ export function readFarmSheets(files: readonly SheetFile[], known: KnownNames): 
 const given = <Key extends keyof FarmRecords>(key: Key, list: NonNullable<FarmRecords[Key]> & readonly unknown[]) =>
   list.length ? { [key]: list } : {};
 
-/** Rows of one upload, all sheets together: four times the largest farm that we plan for. What has more is no farm's. */
-export const MOST_ROWS = 120_000;
-
 function openFiles(files: readonly SheetFile[]) {
   const opened = new Map<SheetName, OpenedFile[]>();
   const problems: SheetProblem[] = [];
   let rowCount = 0;
   for (const { name: file, text } of files) {
+    if (rowCount >= MOST_LINES) {
+      const message = `not read, since the sheets before it have ${MOST_LINES} rows or more: bring it in by itself`;
+      problems.push({ file, line: 1, column: null, message });
+      continue;
+    }
     const table = readTable(text);
     const sheet = sheetOfFile(file, table.header);
     rowCount += table.rows.length + table.problems.length;
-    if (rowCount > MOST_ROWS) {
-      const message = `with this sheet there are ${rowCount} rows, and at most ${MOST_ROWS} are read at once: bring the sheets in one after another`;
-      problems.push({ file, line: table.headerLine, column: null, message });
-    } else if (table.header.length === 0)
+    if (table.header.length === 0)
       for (const problem of table.problems) problems.push({ file, column: null, ...problem });
     else if (sheet === null)
       problems.push({

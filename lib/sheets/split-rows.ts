@@ -10,6 +10,9 @@ export type SplitRows = { readonly rows: readonly SplitRow[]; readonly problems:
 
 export type Delimiter = "," | ";" | "\t";
 
+/** Lines of one upload, blank ones too: three times the rows of a farm of 4,000 beds and 4,000 bookings. What has more is no farm's. */
+export const MOST_LINES = 120_000;
+
 /** Files with more bad quotes than this are mangled throughout; each costs another walk to the end of the file. */
 const MOST_QUOTE_PROBLEMS = 25;
 
@@ -19,19 +22,21 @@ const lineBreakCount = (text: string): number => text.match(/\r\n|\n|\r/g)?.leng
  * Splits text into rows by RFC 4180: cells may be quoted, a quote inside is doubled, quoted cells keep their line breaks and
  * delimiters. Lines end in CRLF or LF, mixed as they come, or in CR alone throughout. A byte order mark is dropped. Rows without any
  * text (blank lines, or delimiters alone) are left out, and line numbers stay true. After a cell whose quote does not close, reading
- * goes on with the next line, so that one slip does not swallow the rest of the file.
+ * goes on with the next line, so that one slip does not swallow the rest of the file. After {@link MOST_LINES} reading stops with a problem.
  *
  * Source: RFC 4180, section 2, https://www.rfc-editor.org/rfc/rfc4180
  */
 export function splitRows(text: string, delimiter: Delimiter): SplitRows {
   const rows: SplitRow[] = [];
   const problems: QuoteProblem[] = [];
+  let lineCount = 0;
   const newline = text.includes("\n") ? "\n" : text.includes("\r") ? "\r" : "\n";
   let rest = text;
   let line = 1;
   while (rest) {
     // The parser drops a byte order mark itself and then counts without it, so none may reach it.
-    const part = splitUntilBadQuote(rest.replace(/^\uFEFF+/, ""), delimiter, newline, line);
+    const part = splitUntilBadQuote(rest.replace(/^\uFEFF+/, ""), delimiter, newline, line, MOST_LINES - lineCount);
+    lineCount += part.lineCount;
     for (const row of part.rows) rows.push(row);
     if (!part.problem) break;
     problems.push(part.problem);
@@ -48,12 +53,24 @@ export function splitRows(text: string, delimiter: Delimiter): SplitRows {
   return { rows, problems };
 }
 
-type Part = { readonly rows: readonly SplitRow[]; readonly problem: QuoteProblem | null; readonly rest: string };
+type Part = {
+  readonly rows: readonly SplitRow[];
+  readonly lineCount: number;
+  readonly problem: QuoteProblem | null;
+  readonly rest: string;
+};
 
-function splitUntilBadQuote(text: string, delimiter: Delimiter, newline: "\n" | "\r", firstLine: number): Part {
+function splitUntilBadQuote(
+  text: string,
+  delimiter: Delimiter,
+  newline: "\n" | "\r",
+  firstLine: number,
+  mostLines: number,
+): Part {
   const rows: SplitRow[] = [];
   let problem: QuoteProblem | null = null;
   let rest = "";
+  let lineCount = 0;
   let line = firstLine;
   let start = 0;
   Papa.parse<string[]>(text, {
@@ -61,6 +78,12 @@ function splitUntilBadQuote(text: string, delimiter: Delimiter, newline: "\n" | 
     newline,
     fastMode: false,
     step: (row, parser) => {
+      lineCount += 1;
+      if (lineCount > mostLines) {
+        problem = { line, message: `more than ${MOST_LINES} lines: bring the rows in parts, and take empty ones out` };
+        parser.abort();
+        return;
+      }
       const raw = text.slice(start, row.meta.cursor);
       const fault = row.errors.find((error) => error.type === "Quotes");
       if (fault) {
@@ -77,7 +100,7 @@ function splitUntilBadQuote(text: string, delimiter: Delimiter, newline: "\n" | 
       start = row.meta.cursor;
     },
   });
-  return { rows, problem, rest };
+  return { rows, lineCount, problem, rest };
 }
 
 const quoteMessage = (code: string): string =>

@@ -6,7 +6,7 @@ import { crc32, declaredEntries } from "./zip-checksums";
 /** The sheets of a zip, decoded, and what kept others out. */
 export type Unzipped = { readonly files: readonly SheetFile[]; readonly problems: readonly SheetProblem[] };
 
-/** The most bytes that the sheets of one zip may unpack to, together: three times those of the largest farm that we plan for. */
+/** The most bytes that the sheets of one zip may unpack to, together: twelve times those of a farm of 4,000 beds and 4,000 bookings. */
 export const MOST_UNPACKED_BYTES = 24 * 1024 * 1024;
 
 /** The most files of a zip: a farm has eleven sheets. */

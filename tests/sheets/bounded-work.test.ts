@@ -4,7 +4,8 @@ import { MOST_PROBLEMS, problemsOf } from "#lib/domain/problem";
 import { decimal, listOf, word } from "#lib/domain/records/kinds";
 import { MOST_CELL_LETTERS, needed } from "#lib/sheets/columns";
 import { readPastedRows } from "#lib/sheets/pasted-rows";
-import { MOST_ROWS, readFarmSheets } from "#lib/sheets/read-farm-sheets";
+import { readFarmSheets } from "#lib/sheets/read-farm-sheets";
+import { MOST_LINES } from "#lib/sheets/split-rows";
 import { MOST_COLUMNS, readTable } from "#lib/sheets/table";
 import { KNOWN } from "./known-farm";
 
@@ -59,13 +60,26 @@ describe("a sheet", () => {
     expect([header, rows.map(({ cells }) => cells), problems]).toEqual([["bed", "length_m"], [["A", "1"]], []]);
   });
 
-  test("of 150,000 rows is refused in words", () => {
-    const text = `bed,length_m,width_m\n${"A,1,1\n".repeat(150_000)}`;
-    const { problems, rowCount } = readFarmSheets([{ name: "beds.csv", text }], KNOWN);
-    expect(rowCount).toBe(0);
-    expect(problems.map(({ message }) => message)).toEqual([
-      `with this sheet there are 150000 rows, and at most ${MOST_ROWS} are read at once: bring the sheets in one after another`,
+  test("of 150,000 rows is read no further than 120,000 lines, says so, and nothing after it is read", () => {
+    const text = `bed,length_m,width_m\n${Array.from({ length: 150_000 }, (_, index) => `b${index},1,1\n`).join("")}`;
+    const { rows, problems } = readTable(text);
+    expect(rows).toHaveLength(MOST_LINES - 1);
+    expect(problems).toEqual([
+      { line: MOST_LINES + 1, message: "more than 120000 lines: bring the rows in parts, and take empty ones out" },
     ]);
+    const second = { name: "cooler.csv", text: "crop\n" };
+    const third = { name: "farm.csv", text: "setting,value\n" };
+    const read = readFarmSheets([{ name: "beds.csv", text }, second, third], KNOWN);
+    const late = "not read, since the sheets before it have 120000 rows or more: bring it in by itself";
+    expect(read.problems.map(({ message }) => message)).toEqual([problems[0]?.message, late, late]);
+    expect(read.perSheet.map(({ sheet }) => sheet)).toEqual(["beds"]);
+  });
+
+  test("of a million empty lines is read no further either", () => {
+    expect(readTable(`bed\n${"\n".repeat(1_000_000)}A\n`)).toMatchObject({
+      rows: [],
+      problems: [{ line: MOST_LINES + 1 }],
+    });
   });
 
   test("with fifty thousand bad rows tells the first thousand problems, says that there are more, and counts every row", () => {
