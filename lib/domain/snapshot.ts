@@ -20,6 +20,12 @@ export type Snapshot = {
   readonly coolerStock: readonly CoolerStock[];
 };
 
+/** The rows in order of id; the same list when they stand so. */
+export const inOrderOfId = <T extends { readonly id: number }>(rows: readonly T[]): readonly T[] =>
+  rows.every((row, index) => index === 0 || rows[index - 1].id <= row.id)
+    ? rows
+    : [...rows].sort((a, b) => a.id - b.id);
+
 /** Rows by id. Throws RangeError when an id is unknown: a checked snapshot has none such. */
 export class ById<T extends { readonly id: number }> {
   readonly #rows = new Map<number, T>();

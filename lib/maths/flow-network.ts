@@ -27,7 +27,8 @@ export type FlowSolution = {
 
 /** Prices, flows and what an arc would save are held in 32 bits. */
 const MOST_UNITS = 2 ** 31 - 1;
-const MOST_PRICE = Math.floor(2 ** 31 / 3) - 1;
+/** What the dearest going without, and the dearest arc at each node, may come to together. */
+export const MOST_PRICE = Math.floor(2 ** 31 / 3) - 1;
 
 /**
  * Refuses what no network can be, and what 32 bits cannot hold. A price is the cost of a way to the root: one cost of going without at most, and

@@ -2,7 +2,6 @@ import { type Day, mondayOf, toDay } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { ROLES } from "#lib/domain/words";
 import type { FlowSolution } from "#lib/maths/flow-network";
-import { minCostFlow } from "#lib/maths/min-cost-flow";
 import { buyInFinder } from "#lib/plan/road/buy-in";
 import { MatchOfStems, type ThinnedNetwork } from "#lib/plan/road/match-of-stems";
 import { type Need, needs } from "#lib/plan/road/needs";
@@ -121,7 +120,7 @@ export class Simulation {
   matched(season: number): MatchedSeason {
     this.#supply.stemsOf(this.season(season), this.#stems);
     const network = this.#network.ofStems(this.#stems);
-    return { network, solution: minCostFlow(network.flow) };
+    return { network, solution: network.solve() };
   }
 
   /** Matches a season and notes it in row `index` of the samples. */

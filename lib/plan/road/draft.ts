@@ -25,13 +25,14 @@ export function withDraft(plan: Plan, draft: BookingDraft, bookingId: number | n
   return { match: matched, gaps: gaps(farm, matched), draftId };
 }
 
-/** The needs as a saved draft would stand among them: where its booking stood, else after the last event of its day. */
+/** The needs as a saved draft would stand among them: by event day, then by booking, a new one after all others [M7]. */
 function inOrder(needs: readonly Need[], own: readonly Need[], draftId: number): Need[] {
   const others = needs.filter((need) => need.booking.id !== draftId);
-  const stood = needs.findIndex((need) => need.booking.id === draftId);
-  const eventDay = own[0]?.eventDay ?? 0;
-  const keepsItsDay = stood >= 0 && needs[stood].eventDay === eventDay;
-  const later = others.findIndex((need) => need.eventDay > eventDay);
-  const place = keepsItsDay ? stood : later < 0 ? others.length : later;
+  if (own.length === 0) return others;
+  const [{ eventDay }] = own;
+  const comesAfter = (need: Need) =>
+    need.eventDay > eventDay || (need.eventDay === eventDay && draftId !== NEW_BOOKING_ID && need.booking.id > draftId);
+  const later = others.findIndex(comesAfter);
+  const place = later < 0 ? others.length : later;
   return [...others.slice(0, place), ...own, ...others.slice(place)];
 }

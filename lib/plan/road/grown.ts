@@ -4,7 +4,7 @@ import type { Crop } from "#lib/domain/crop";
 import { dayInYear, toDay, toDayNumber, yearOf } from "#lib/domain/day";
 import type { Farm } from "#lib/domain/farm";
 import type { Variety } from "#lib/domain/records/variety";
-import { ById, type Snapshot } from "#lib/domain/snapshot";
+import { ById, inOrderOfId, type Snapshot } from "#lib/domain/snapshot";
 
 /** A planting with all that its forecast rests on. `curve` is null when the crop has none for this treatment. */
 export type Grown = {
@@ -15,13 +15,13 @@ export type Grown = {
   readonly curve: BloomCurve | null;
 };
 
-/** The plantings of a season, each with its bed, variety, crop and bloom curve, in the order of the snapshot. */
+/** The plantings of a season, each with its bed, variety, crop and bloom curve, in order of id. */
 export function grown(snapshot: Snapshot, seasonYear: number): Grown[] {
   const beds = new ById("bed", snapshot.beds);
   const varieties = new ById("variety", snapshot.varieties);
   const crops = new ById("crop", snapshot.crops);
   const curveFor = curveFinder(snapshot.curves);
-  return snapshot.plantings
+  return inOrderOfId(snapshot.plantings)
     .filter((planting) => planting.seasonYear === seasonYear)
     .map((planting) => {
       const variety = varieties.get(planting.varietyId);

@@ -1,4 +1,6 @@
 import type { FlowNetwork, FlowSolution } from "#lib/maths/flow-network";
+import { flowSolver, minCostFlow } from "#lib/maths/min-cost-flow";
+import { inCents, ranked } from "./match-rank";
 
 /**
  * How a match lies in a flow network: nodes stand in three runs, supplies (a variety on a picking day) from 0, passages (a variety for an event
@@ -21,6 +23,19 @@ export class MatchRuns {
   /** The first so many nodes of the flow are those that give: the supplies. */
   get giverCount(): number {
     return this.firstPassage;
+  }
+
+  /** The cheapest flow, in cents; of equally cheap ones one that leaves the earlier needs less short [M7]. */
+  solve(): FlowSolution {
+    const { flow, scale } = ranked(this.flow, this.firstNeed);
+    return inCents(minCostFlow(flow), this.flow, scale);
+  }
+
+  /** The same again and again while the supplies change, each solve from the tree of the one before: the same stems short as a cold one. */
+  solver(): (supply: Int32Array) => FlowSolution {
+    const { flow, scale } = ranked(this.flow, this.firstNeed);
+    const solve = flowSolver(flow, this.giverCount);
+    return (supply) => inCents(solve(supply), this.flow, scale);
   }
 
   /** The flow's node of a need. */

@@ -2,7 +2,6 @@ import type { Farm } from "#lib/domain/farm";
 import { buckets } from "#lib/maths/buckets";
 import { checkFlow } from "#lib/maths/check-flow";
 import type { FlowSolution } from "#lib/maths/flow-network";
-import { minCostFlow } from "#lib/maths/min-cost-flow";
 import { Fits } from "./fits";
 import { type MatchNetwork, matchNetwork } from "./match-network";
 import type { Need } from "./needs";
@@ -40,7 +39,7 @@ export function match(
 ): Match {
   const fits = new Fits(supplies);
   const network = matchNetwork(farm, supplies, needs, buyInCents, fits);
-  const solution = minCostFlow(network.flow);
+  const solution = network.solve();
   const shortStems = network.unmetOfAll(solution);
   return { needs, supplies, fits, network, solution, shortStems, servings: servings(supplies, network, solution) };
 }

@@ -21,7 +21,7 @@ export type Need = {
 };
 
 /**
- * Every need of a season, bookings in order of event day, then of the snapshot; roles in their order. Cancelled bookings ask for nothing [N3].
+ * Every need of a season, in the order in which equal claims are served [M7]: by event day, then by booking, the first taken first, then roles in theirs. Cancelled bookings ask for nothing [N3].
  * @param before  needs made of the same recipes before a change: those of bookings that are still the same objects are taken from it
  */
 export function needs(snapshot: Snapshot, seasonYear: number, before: readonly Need[] = []): Need[] {
@@ -34,7 +34,7 @@ export function needs(snapshot: Snapshot, seasonYear: number, before: readonly N
   const recipes = new ById("recipe", snapshot.recipes);
   return snapshot.bookings
     .filter((booking) => booking.status !== "cancelled" && yearOf(booking.eventOn) === seasonYear)
-    .sort((a, b) => (a.eventOn < b.eventOn ? -1 : a.eventOn > b.eventOn ? 1 : 0))
+    .sort((a, b) => (a.eventOn < b.eventOn ? -1 : a.eventOn > b.eventOn ? 1 : a.id - b.id))
     .flatMap((booking) => known.get(booking) ?? needsOf(booking, recipes));
 }
 
@@ -50,7 +50,7 @@ export function needsOf(booking: Booking, recipes: Pick<ById<Recipe>, "get">): N
     else sums.push({ line, stems: line.stems });
   }
   const eventDay = toDayNumber(booking.eventOn);
-  const unacceptable = booking.unacceptableCropIds.join();
+  const unacceptable = [...booking.unacceptableCropIds].sort((a, b) => a - b).join();
   return sums
     .sort((a, b) => inOrder(a.line, b.line))
     .map(({ line: { role, cropId, cropOnly, colours }, stems }) => ({
@@ -66,10 +66,15 @@ export function needsOf(booking: Booking, recipes: Pick<ById<Recipe>, "get">): N
     }));
 }
 
-/** Roles in their order, then colours by name, so that the order of the lines changes nothing. */
+/** Roles in their order, then colours by name, then named crops, so that the order of the lines changes nothing. */
 const inOrder = (a: AskedLine, b: AskedLine): number => {
   const [ours, theirs] = [a.colours.join(), b.colours.join()];
-  return ROLES.indexOf(a.role) - ROLES.indexOf(b.role) || (ours < theirs ? -1 : ours > theirs ? 1 : 0);
+  return (
+    ROLES.indexOf(a.role) - ROLES.indexOf(b.role) ||
+    (ours < theirs ? -1 : ours > theirs ? 1 : 0) ||
+    (a.cropId ?? 0) - (b.cropId ?? 0) ||
+    Number(a.cropOnly) - Number(b.cropOnly)
+  );
 };
 
 const isAlike = (a: AskedLine, b: AskedLine): boolean =>

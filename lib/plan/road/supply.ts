@@ -2,7 +2,7 @@ import type { Crop } from "#lib/domain/crop";
 import { toDayNumber, yearOf } from "#lib/domain/day";
 import type { CoolerStock } from "#lib/domain/records/cooler-lot";
 import type { Variety } from "#lib/domain/records/variety";
-import { ById, type Snapshot } from "#lib/domain/snapshot";
+import { ById, inOrderOfId, type Snapshot } from "#lib/domain/snapshot";
 import type { PlantingForecast } from "./forecast";
 
 /** Where stems come from: a planting that is cut that day, or stems cut before and standing in the cooler. */
@@ -40,7 +40,7 @@ export function supplyOf(
     if (lots) lots.push(lot);
     else byDay.set(day, [lot]);
   };
-  for (const stock of snapshot.coolerStock)
+  for (const stock of inOrderOfId(snapshot.coolerStock))
     if (stock.stemCount > 0 && yearOf(stock.cutOn) === seasonYear)
       put(stock.varietyId, toDayNumber(stock.cutOn), { origin: { kind: "cooler", stock }, stems: stock.stemCount });
   for (const planting of plantings) {
@@ -48,7 +48,7 @@ export function supplyOf(
     for (let index = 0; index < planting.cutDays.length; index++)
       put(planting.variety.id, planting.cutDays[index], { origin, stems: planting.cutStems[index] });
   }
-  return snapshot.varieties.flatMap((variety) => {
+  return inOrderOfId(snapshot.varieties).flatMap((variety) => {
     const byDay = byVariety.get(variety.id);
     if (!byDay) return [];
     const days = [...byDay.keys()].sort((a, b) => a - b);

@@ -1,6 +1,5 @@
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { FlowSolution } from "#lib/maths/flow-network";
-import { flowSolver } from "#lib/maths/min-cost-flow";
 import type { Setting, SupplyShift } from "#lib/maths/switch-flow/problem";
 import { SwitchCosts } from "#lib/maths/switch-flow/switch-costs";
 import { type WinterFutures, winterFutures } from "./futures";
@@ -24,7 +23,7 @@ export function winterSeason(snapshot: Snapshot, seasonYear: number): WinterSeas
   const futures = winterFutures(snapshot, seasonYear);
   const { beds, network, shifts } = futures;
   const openBeds = [...beds.keys()].filter((bed) => beds[bed].forbidden.length === 0);
-  const solve = flowSolver(network.flow, network.giverCount);
+  const solve = network.solver();
   return {
     futures,
     openBeds,
