@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { z } from "zod";
 import { toDayNumber } from "#lib/domain/day";
+import { bookingsOf } from "#lib/plan/road/seasons";
 import { countOf, inRoundMoney } from "#lib/plan/words/numbers";
 import { today } from "../clock";
 import { Cautions } from "../frame/cautions";
@@ -29,7 +30,7 @@ export default async function BuyingPage({ searchParams }: { searchParams: Promi
   return (
     <>
       <SeasonHead title={`Buying, season ${year}`} seasonYear={year} back="/buying" />
-      {plan.match.needs.length === 0 ? (
+      {bookingsOf(plan.match, plan.seasonYear).length === 0 ? (
         <Empty title="Nothing is booked">
           <p>What to buy in follows from bookings and beds: enter a booking first.</p>
           <a className="button main" href="/bookings/new">

@@ -2,6 +2,7 @@ import { inShort, isoWeekOf, toDay, withWeekday } from "#lib/domain/day";
 import { placeOf } from "#lib/plan/road/pick-list";
 import { byPickingDay, type PickDay, pickTotals } from "#lib/plan/road/pick-sheets";
 import type { Plan } from "#lib/plan/road/plan";
+import { bookingsOf } from "#lib/plan/road/seasons";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { Empty } from "../ui/empty";
 import { type Column, Table } from "../ui/table";
@@ -33,7 +34,7 @@ export function PickingIndex({ plan, today }: { plan: Plan; today: number }) {
       </Empty>
     );
   const next = days.find((day) => day.cutDay >= today);
-  const bookings = [...new Set(plan.match.needs.map((need) => need.booking))];
+  const bookings = bookingsOf(plan.match, plan.seasonYear);
   return (
     <>
       <p className="actions">

@@ -1,12 +1,13 @@
 import type { Plan } from "#lib/plan/road/plan";
+import { bookingsOf } from "#lib/plan/road/seasons";
 import { countOf, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
 
 /** Four figures of the season: how much is covered, how many bookings in full, what buying in would cost, what is over. */
 export function SeasonFigures({ plan }: { plan: Plan }) {
-  const { match, gaps, buying, surplus } = plan;
-  const needStems = match.needs.reduce((sum, need) => sum + need.stems, 0);
+  const { match, gaps, weeks, buying, surplus, seasonYear } = plan;
+  const needStems = weeks.flatMap(({ roles }) => roles).reduce((sum, role) => sum + role.needStems, 0);
   const shortStems = gaps.reduce((sum, gap) => sum + gap.shortStems, 0);
-  const bookingCount = new Set(match.needs.map((need) => need.booking.id)).size;
+  const bookingCount = bookingsOf(match, seasonYear).length;
   const shortBookings = new Set(gaps.map((gap) => gap.need.booking.id)).size;
   const buyInCents = buying.reduce((sum, line) => sum + line.costCents, 0);
   const surplusStems = surplus.reduce((sum, line) => sum + line.stems, 0);

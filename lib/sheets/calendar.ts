@@ -3,6 +3,7 @@ import { toDay } from "#lib/domain/day";
 import { placeOf } from "#lib/plan/road/pick-list";
 import { byPickingDay, pickTotals } from "#lib/plan/road/pick-sheets";
 import type { Plan } from "#lib/plan/road/plan";
+import { bookingsOf } from "#lib/plan/road/seasons";
 
 /**
  * The season's picking days and event days as an iCalendar file (RFC 5545): all-day events, one for each picking day with what to cut and
@@ -26,8 +27,7 @@ export function calendarFile({ snapshot, pickList, match, seasonYear }: Plan, st
       .join("\n");
     allDay(calendar, stamp, `picking-${day}@stems-and-saturdays.invalid`, day, `Pick ${stems} stems`, description);
   }
-  const bookings = new Set(match.needs.map((need) => need.booking));
-  for (const booking of bookings)
+  for (const booking of bookingsOf(match, seasonYear))
     allDay(
       calendar,
       stamp,

@@ -104,7 +104,9 @@ const plantings = fc
     }),
     upTo(8),
   )
-  .map((rows) => rows.map((row, index) => planting({ id: index + 1, plantedOn: day("2027-05-10"), ...row })));
+  .map((rows) =>
+    rows.map((row, index) => planting({ id: index + 1, plantedOn: day(`${row.seasonYear}-05-10`), ...row })),
+  );
 
 const stemLine = fc.record({
   role: fc.constantFrom(...roles),

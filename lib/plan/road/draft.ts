@@ -1,10 +1,13 @@
 import type { BookingDraft } from "#lib/domain/booking";
 import { ById } from "#lib/domain/snapshot";
 import { buyInFinder } from "./buy-in";
+import { forecast } from "./forecast";
 import { type Gap, gaps } from "./gaps";
 import { type Match, match } from "./match";
-import { type Need, needsOf } from "./needs";
+import { type Need, needs, needsOf } from "./needs";
 import type { Plan } from "./plan";
+import { meetingSeasons, seasonOfBooking } from "./seasons";
+import { supplyOf } from "./supply";
 
 /** A plan's match and gaps as they would be with a booking that is not saved yet; `draftId` is the id it goes by in them. */
 export type DraftPlan = { readonly match: Match; readonly gaps: readonly Gap[]; readonly draftId: number };
@@ -18,12 +21,30 @@ const NEW_BOOKING_ID = 0;
  * @throws RangeError if the draft names a recipe that the farm does not have
  */
 export function withDraft(plan: Plan, draft: BookingDraft, bookingId: number | null): DraftPlan {
-  const { farm, crops, recipes } = plan.snapshot;
+  const { snapshot, seasonYear } = plan;
+  const { farm, crops, recipes } = snapshot;
   const draftId = bookingId ?? NEW_BOOKING_ID;
-  const own = draft.status === "cancelled" ? [] : needsOf({ ...draft, id: draftId }, new ById("recipe", recipes));
-  const matched = match(farm, plan.match.supplies, inOrder(plan.match.needs, own, draftId), buyInFinder(crops).centsOf);
-  return { match: matched, gaps: gaps(farm, matched), draftId };
+  const booking = { ...draft, id: draftId };
+  const others = snapshot.bookings.filter(({ id }) => id !== draftId);
+  const seasons = meetingSeasons({ ...snapshot, bookings: [...others, booking] }, seasonYear);
+  const supplies = areSame(seasons, plan.meetingSeasons)
+    ? plan.match.supplies
+    : supplyOf(
+        snapshot,
+        seasons.flatMap((season) => forecastOf(plan, season)),
+        ...seasons,
+      );
+  const asked = areSame(seasons, plan.meetingSeasons) ? plan.match.needs : needs(snapshot, seasons);
+  const isAsked = draft.status !== "cancelled" && seasons.includes(seasonOfBooking(booking));
+  const own = isAsked ? needsOf(booking, new ById("recipe", recipes)) : [];
+  const matched = match(farm, supplies, inOrder(asked, own, draftId), buyInFinder(crops).centsOf);
+  return { match: matched, gaps: gaps(farm, matched, seasonYear), draftId };
 }
+
+const areSame = (a: readonly number[], b: readonly number[]): boolean => a.join() === b.join();
+
+const forecastOf = (plan: Plan, season: number) =>
+  (season === plan.seasonYear ? plan.forecast : forecast(plan.snapshot, season)).plantings;
 
 /** The needs as a saved draft would stand among them: by event day, then by booking, a new one after all others [M7]. */
 function inOrder(needs: readonly Need[], own: readonly Need[], draftId: number): Need[] {

@@ -2,6 +2,7 @@ import type { Farm } from "#lib/domain/farm";
 import { holdWindow } from "./hold-window";
 import type { Match } from "./match";
 import type { Need } from "./needs";
+import { seasonOfBooking } from "./seasons";
 import { StemsByDay } from "./stems-left";
 
 /**
@@ -33,13 +34,13 @@ type CouldCover = {
 /** "Near the day" for the reason `hold window`: cut at most so many days before or after the event. Our assumption. */
 export const NEAR_DAYS = 14;
 
-/** Every gap of a match, in the order of its needs. */
-export function gaps(farm: Farm, match: Match): Gap[] {
+/** Every gap of a season, in the order of the match's needs. */
+export function gaps(farm: Farm, match: Match, seasonYear: number): Gap[] {
   const stems = new StemsByDay(match);
   const out: Gap[] = [];
   match.needs.forEach((need, needIndex) => {
     const shortStems = match.shortStems[needIndex];
-    if (shortStems === 0) return;
+    if (shortStems === 0 || seasonOfBooking(need.booking) !== seasonYear) return;
     out.push(gapOf(need, needIndex, shortStems, lookAround(farm, match, stems, need)));
   });
   return out;

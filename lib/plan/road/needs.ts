@@ -21,10 +21,15 @@ export type Need = {
 };
 
 /**
- * Every need of a season, in the order in which equal claims are served [M7]: by event day, then by booking, the first taken first, then roles in theirs. Cancelled bookings ask for nothing [N3].
+ * Every need of a season, or of several together, in the order in which equal claims are served [M7]: by event day, then by booking, the first taken first, then roles in theirs. Cancelled bookings ask for nothing [N3].
  * @param before  needs made of the same recipes before a change: those of bookings that are still the same objects are taken from it
  */
-export function needs(snapshot: Snapshot, seasonYear: number, before: readonly Need[] = []): Need[] {
+export function needs(
+  snapshot: Snapshot,
+  seasonYears: number | readonly number[],
+  before: readonly Need[] = [],
+): Need[] {
+  const seasons = [seasonYears].flat();
   const known = new Map<Booking, Need[]>();
   for (const need of before) {
     const ofBooking = known.get(need.booking);
@@ -33,7 +38,7 @@ export function needs(snapshot: Snapshot, seasonYear: number, before: readonly N
   }
   const recipes = new ById("recipe", snapshot.recipes);
   return snapshot.bookings
-    .filter((booking) => booking.status !== "cancelled" && yearOf(booking.eventOn) === seasonYear)
+    .filter((booking) => booking.status !== "cancelled" && seasons.includes(yearOf(booking.eventOn)))
     .sort((a, b) => (a.eventOn < b.eventOn ? -1 : a.eventOn > b.eventOn ? 1 : a.id - b.id))
     .flatMap((booking) => known.get(booking) ?? needsOf(booking, recipes));
 }

@@ -4,6 +4,7 @@ import type { Variety } from "#lib/domain/records/variety";
 import type { Role } from "#lib/domain/words";
 import { sortedByKey } from "#lib/maths/counting-sort";
 import type { Match } from "./match";
+import { seasonOfBooking, seasonOfStems } from "./seasons";
 import type { Origin } from "./supply";
 
 /**
@@ -25,10 +26,17 @@ export type PickLine = {
   readonly heldDays: number;
 };
 
-/** The pick list of a season: lines in order of day, then bed, then planting, then booking. */
-export function pickList(match: Match): PickLine[] {
+/**
+ * The pick list of a season: all that its plantings and cooler give, and all that its bookings get, which over New Year may be another season's.
+ * Lines in order of day, then bed, then planting, then booking.
+ */
+export function pickList(match: Match, seasonYear: number): PickLine[] {
   const keys = sortKeys(match);
-  let order = Int32Array.from(match.servings, (_, index) => index);
+  const isOwn = (index: number) => {
+    const { origin, needIndex } = match.servings[index];
+    return seasonOfStems(origin) === seasonYear || seasonOfBooking(match.needs[needIndex].booking) === seasonYear;
+  };
+  let order = Int32Array.from(match.servings, (_, index) => index).filter(isOwn);
   for (const { ofServing, count } of [keys.booking, keys.origin, keys.day])
     order = sortedByKey(order, ofServing, count);
   const isSameLine = (a: number, b: number) =>

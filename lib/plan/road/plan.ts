@@ -6,6 +6,7 @@ import { type Gap, gaps } from "./gaps";
 import { type Match, match } from "./match";
 import { needs } from "./needs";
 import { type PickLine, pickList } from "./pick-list";
+import { meetingSeasons } from "./seasons";
 import { supplyOf } from "./supply";
 import { type Surplus, surplus } from "./surplus";
 import { type Week, weeks } from "./weeks";
@@ -17,10 +18,14 @@ import { type Week, weeks } from "./weeks";
 export type Plan = {
   readonly snapshot: Snapshot;
   readonly seasonYear: number;
+  /** The seasons that the match sees together; this one alone unless stems of one could serve another's bookings. */
+  readonly meetingSeasons: readonly number[];
+  /** Of this season's plantings. */
+  readonly forecast: Forecast;
+  /** Of all seasons that meet. */
+  readonly match: Match;
   /** The first frost reckoned with, as a day number. */
   readonly frostDay: number;
-  readonly forecast: Forecast;
-  readonly match: Match;
   readonly gaps: readonly Gap[];
   readonly weeks: readonly Week[];
   readonly pickList: readonly PickLine[];
@@ -31,7 +36,7 @@ export type Plan = {
 
 /**
  * The road, walked once: what will bloom, what is asked, which cut serves which need, what is short and why, what to cut for whom,
- * what to buy in and what is over. Pure: the same snapshot and year give the same plan [L1].
+ * what to buy in and what is over. The match sees every season that meets this one; all else is this season's part of it. Pure: the same snapshot and year give the same plan [L1].
  * @param before  a plan of the same season, before a change: what rests on rows that are still the same objects is taken from it, and the plan is the
  *   one that it would be without [L3]
  */
@@ -45,18 +50,21 @@ export function plan(
   const buyIn = buyInFinder(snapshot.crops);
   const isSameYear = before?.snapshot.farm === farm && before.frostDay === frostDay;
   const bloom = forecast(snapshot, seasonYear, frostDay, ORDINARY_YEAR, isSameYear ? before.forecast : null);
-  const supplies = supplyOf(snapshot, bloom.plantings, seasonYear);
+  const seasons = meetingSeasons(snapshot, seasonYear);
+  const others = seasons.filter((season) => season !== seasonYear).map((season) => forecast(snapshot, season));
+  const plantings = [bloom, ...others].flatMap((one) => one.plantings);
   const isSameDesign = before?.snapshot.recipes === snapshot.recipes;
-  const asked = needs(snapshot, seasonYear, isSameDesign ? before.match.needs : []);
-  const matched = match(farm, supplies, asked, buyIn.centsOf);
-  const short = whenAsked(() => gaps(farm, matched));
-  const byWeek = whenAsked(() => weeks(farm, matched, short()));
-  const picks = whenAsked(() => pickList(matched));
+  const asked = needs(snapshot, seasons, isSameDesign ? before.match.needs : []);
+  const matched = match(farm, supplyOf(snapshot, plantings, ...seasons), asked, buyIn.centsOf);
+  const short = whenAsked(() => gaps(farm, matched, seasonYear));
+  const byWeek = whenAsked(() => weeks(farm, matched, short(), seasonYear));
+  const picks = whenAsked(() => pickList(matched, seasonYear));
   const toBuy = whenAsked(() => buying(farm, short(), buyIn.cropOf));
-  const over = whenAsked(() => surplus(farm, matched));
+  const over = whenAsked(() => surplus(farm, matched, seasonYear));
   return {
     snapshot,
     seasonYear,
+    meetingSeasons: seasons,
     frostDay,
     forecast: bloom,
     match: matched,

@@ -20,7 +20,7 @@ const ONE_YEAR_IN_TEN = 1.2816 * Math.SQRT1_2;
  * @returns one row a week of the plan, one band a role in the order of `ROLES`
  */
 export function seasonBand(plan: Plan): Band[][] {
-  const { snapshot, seasonYear, weeks, match } = plan;
+  const { snapshot, seasonYear, meetingSeasons, weeks, match } = plan;
   const { frost } = snapshot.farm;
   const frostOn = (monthDay: typeof frost.firstAutumnP10) => toDayNumber(dayInYear(monthDay, seasonYear));
   const years: { kind: YearKind; frostDay: number }[] = [-1, 1].flatMap((late) => [
@@ -30,8 +30,11 @@ export function seasonBand(plan: Plan): Band[][] {
     },
     { kind: { lateness: late * ONE_YEAR_IN_TEN, heaviness: ONE_YEAR_IN_TEN }, frostDay: frostOn(frost.firstAutumnP90) },
   ]);
+  const others = meetingSeasons
+    .filter((season) => season !== seasonYear)
+    .flatMap((season) => forecast(snapshot, season).plantings);
   const supplies = years.map(({ kind, frostDay }) =>
-    supplyOf(snapshot, forecast(snapshot, seasonYear, frostDay, kind).plantings, seasonYear),
+    supplyOf(snapshot, [...forecast(snapshot, seasonYear, frostDay, kind).plantings, ...others], ...meetingSeasons),
   );
   const eventDays = [...new Set(match.needs.map((need) => need.eventDay))];
   return weeks.map(({ monday, roles }) => {

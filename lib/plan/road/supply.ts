@@ -23,13 +23,14 @@ export type VarietySupply = {
 };
 
 /**
- * The season's supply, one row per variety that gives anything, in order of variety id. Cooler stock counts from the day it was cut;
+ * The supply of some seasons: what these plantings give and what was cut for the cooler in those years. One row per variety that gives
+ * anything, in order of variety id, lots of a day in order of id. Cooler stock counts from the day it was cut;
  * it comes before what stands in the beds on the same day, so that it is used first [M6].
  */
 export function supplyOf(
   snapshot: Snapshot,
   plantings: readonly PlantingForecast[],
-  seasonYear: number,
+  ...seasonYears: readonly number[]
 ): VarietySupply[] {
   const crops = new ById("crop", snapshot.crops);
   const byVariety = new Map<number, Map<number, Lot[]>>();
@@ -41,7 +42,7 @@ export function supplyOf(
     else byDay.set(day, [lot]);
   };
   for (const stock of inOrderOfId(snapshot.coolerStock))
-    if (stock.stemCount > 0 && yearOf(stock.cutOn) === seasonYear)
+    if (stock.stemCount > 0 && seasonYears.includes(yearOf(stock.cutOn)))
       put(stock.varietyId, toDayNumber(stock.cutOn), { origin: { kind: "cooler", stock }, stems: stock.stemCount });
   for (const planting of plantings) {
     const origin: Origin = { kind: "planting", planting };

@@ -4,6 +4,8 @@ import { ROLES, type Role } from "#lib/domain/words";
 import type { Gap } from "./gaps";
 import type { Match } from "./match";
 import { measuredDays, reachByRole } from "./reach";
+import { seasonOfBooking, seasonOfStems } from "./seasons";
+import type { Lot } from "./supply";
 
 /** One role in one week: what is asked, what the match covers, and all that could be cut for the week's events, whoever takes it. */
 export type WeekRole = {
@@ -27,11 +29,18 @@ export type Week = {
  * The season week by week, from the first with anything to cut or to serve to the last, none left out [G2].
  * Reachable stems of a role are those of every variety that can take it, cut in the hold window of an event of the week; each counted once.
  */
-export function weeks(farm: Farm, match: Match, gaps: readonly Gap[]): Week[] {
-  const needIndexes = groupBy(match.needs.keys(), (index) => mondayNumber(match.needs[index].eventDay));
+export function weeks(farm: Farm, match: Match, gaps: readonly Gap[], seasonYear: number): Week[] {
+  const ownNeeds = [...match.needs.keys()].filter(
+    (index) => seasonOfBooking(match.needs[index].booking) === seasonYear,
+  );
+  const needIndexes = groupBy(ownNeeds, (index) => mondayNumber(match.needs[index].eventDay));
   const gapIndexes = groupBy(gaps.keys(), (index) => mondayNumber(gaps[index].need.eventDay));
   const mondays = [...needIndexes.keys()];
-  for (const { days } of match.supplies) mondays.push(mondayNumber(days[0]), mondayNumber(days[days.length - 1]));
+  for (const { days, lots } of match.supplies) {
+    const isOwn = (ofDay: readonly Lot[]) => ofDay.some(({ origin }) => seasonOfStems(origin) === seasonYear);
+    const first = lots.findIndex(isOwn);
+    if (first >= 0) mondays.push(mondayNumber(days[first]), mondayNumber(days[lots.findLastIndex(isOwn)]));
+  }
   if (mondays.length === 0) return [];
   const out: Week[] = [];
   const last = mondays.reduce((a, b) => Math.max(a, b));

@@ -3,7 +3,7 @@ import { floorRow, limitRow } from "#lib/maths/switch-flow/master";
 import { keepsTo, type Setting } from "#lib/maths/switch-flow/problem";
 import { type Costed, type SearchProgress, searchSettings } from "#lib/maths/switch-flow/search";
 import { SwitchCosts } from "#lib/maths/switch-flow/switch-costs";
-import { keptIds, type WinterSeason } from "./season";
+import { isFocalOf, keptIds, type WinterSeason } from "./season";
 
 /**
  * The fewest beds that leave the least possible focal stems short, whatever they cost, focal needs served before all others [K5].
@@ -109,7 +109,10 @@ function answer(
   return {
     status,
     keptBedIds: keptIds(season, setting),
-    focalNeedStems: season.futures.needs.reduce((sum, { role, stems }) => (role === "focal" ? sum + stems : sum), 0),
+    focalNeedStems: season.futures.needs.reduce(
+      (sum, need) => (isFocalOf(season.futures.seasonYear, need) ? sum + need.stems : sum),
+      0,
+    ),
     focalShortStems: costs.cost(setting),
     boundShortStems: Math.max(0, Math.min(boundShortStems, costs.cost(setting))),
     noneKeptShortStems: costs.cost(setting.map(() => false)),
@@ -119,9 +122,9 @@ function answer(
 
 /** The same network with one price: a focal stem short costs 1 and all else nothing, so that a flow costs what it leaves short. */
 function focalCosts({ futures, openBeds }: WinterSeason): SwitchCosts {
-  const { network, needs, shifts } = futures;
+  const { network, needs, shifts, seasonYear } = futures;
   return new SwitchCosts({
-    flow: network.pricedBy((index) => (needs[index].role === "focal" ? 1 : 0)),
+    flow: network.pricedBy((index) => (isFocalOf(seasonYear, needs[index]) ? 1 : 0)),
     giverCount: network.giverCount,
     shifts: openBeds.map((bed) => shifts[bed]),
     switchCost: openBeds.map(() => 0),

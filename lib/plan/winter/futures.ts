@@ -7,6 +7,7 @@ import { type Match, match } from "#lib/plan/road/match";
 import { type MatchNetwork, matchNetwork } from "#lib/plan/road/match-network";
 import { type Need, needs } from "#lib/plan/road/needs";
 import { pickingDays } from "#lib/plan/road/picking-days";
+import { meetingSeasons } from "#lib/plan/road/seasons";
 import { supplyOf, type VarietySupply } from "#lib/plan/road/supply";
 import { type WinterBed, winterBeds } from "./beds";
 
@@ -32,7 +33,10 @@ export function winterFutures(snapshot: Snapshot, seasonYear: number): WinterFut
   const { farm } = snapshot;
   const beds = winterBeds(snapshot, seasonYear);
   const wintering = new Set(beds.flatMap((bed) => bed.plantings.map(({ dug }) => dug.planting.id)));
-  const others = forecast(snapshot, seasonYear).plantings.filter(({ planting }) => !wintering.has(planting.id));
+  const seasons = meetingSeasons(snapshot, seasonYear);
+  const others = seasons
+    .flatMap((season) => forecast(snapshot, season).plantings)
+    .filter(({ planting }) => !wintering.has(planting.id));
   const nextPickingDay = pickingDays(farm.pickingWeekdays);
   const frostDay = frostDayOf(farm, seasonYear);
   const grow = (row: Grown) => forecastPlanting(row, farm, frostDay, nextPickingDay);
@@ -44,8 +48,8 @@ export function winterFutures(snapshot: Snapshot, seasonYear: number): WinterFut
     bed.plantings.flatMap(({ dug, kept }) => [dug, kept].map((row) => withoutStems(grow(onceADay(row))))),
   );
   const suppliesOf = (grown: Forecast["plantings"]) =>
-    supplyOf(snapshot, [...others, ...grown, ...everyDay], seasonYear);
-  const asked = needs(snapshot, seasonYear);
+    supplyOf(snapshot, [...others, ...grown, ...everyDay], ...seasons);
+  const asked = needs(snapshot, seasons);
   const buyInCents = buyInFinder(snapshot.crops).centsOf;
   const dugSupplies = suppliesOf(forecasts.flatMap(({ dug }) => dug));
   const network = matchNetwork(farm, dugSupplies, asked, buyInCents);

@@ -2,6 +2,8 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import type { FlowSolution } from "#lib/maths/flow-network";
 import type { Setting, SupplyShift } from "#lib/maths/switch-flow/problem";
 import { SwitchCosts } from "#lib/maths/switch-flow/switch-costs";
+import type { Need } from "#lib/plan/road/needs";
+import { seasonOfBooking } from "#lib/plan/road/seasons";
 import { type WinterFutures, winterFutures } from "./futures";
 import { limitsOn, type WinterLimit, winterLimits } from "./limits";
 
@@ -67,6 +69,10 @@ export function settingOf({ openBeds, futures }: WinterSeason, keptBedIds: reado
 export const keptIds = ({ openBeds, futures }: WinterSeason, setting: Setting): number[] =>
   openBeds.filter((_, index) => setting[index]).map((bed) => futures.beds[bed].bed.id);
 
-/** Focal stems that a flow leaves short. */
-export const focalShortStems = ({ needs, network }: WinterFutures, solution: FlowSolution): number =>
-  needs.reduce((sum, { role }, index) => (role === "focal" ? sum + network.unmetOf(index, solution) : sum), 0);
+/** Focal stems of the season that a flow leaves short. */
+export const focalShortStems = ({ needs, network, seasonYear }: WinterFutures, solution: FlowSolution): number =>
+  needs.reduce((sum, need, index) => (isFocalOf(seasonYear, need) ? sum + network.unmetOf(index, solution) : sum), 0);
+
+/** Whether a need is for focal stems of a season: the match may see another's beside it. */
+export const isFocalOf = (seasonYear: number, { role, booking }: Need): boolean =>
+  role === "focal" && seasonOfBooking(booking) === seasonYear;

@@ -5,7 +5,7 @@ import type { WinterBed } from "./beds";
 import { clumpCount, clumpsLost, keepCost } from "./costs";
 import type { WinterFutures } from "./futures";
 import { type LimitMet, limitMet } from "./limits";
-import { fates, settingOf, type WinterSeason } from "./season";
+import { fates, isFocalOf, settingOf, type WinterSeason } from "./season";
 
 /** Focal stems that keeping a bed rather than digging it covers in a week; below 0 in the weeks it takes them from. */
 type WeekCovered = { readonly monday: Day; readonly focalStems: number };
@@ -88,12 +88,16 @@ function breakEven(season: WinterSeason, isKept: Setting, bed: number, digCents:
   return cheaper;
 }
 
-function weeksCovered({ needs, network }: WinterFutures, dug: FlowSolution, kept: FlowSolution): WeekCovered[] {
+function weeksCovered(
+  { needs, network, seasonYear }: WinterFutures,
+  dug: FlowSolution,
+  kept: FlowSolution,
+): WeekCovered[] {
   const byMonday = new Map<number, number>();
-  needs.forEach(({ role, eventDay }, index) => {
+  needs.forEach((need, index) => {
     const covers = network.unmetOf(index, dug) - network.unmetOf(index, kept);
-    if (role !== "focal" || covers === 0) return;
-    const monday = mondayNumber(eventDay);
+    if (!isFocalOf(seasonYear, need) || covers === 0) return;
+    const monday = mondayNumber(need.eventDay);
     byMonday.set(monday, (byMonday.get(monday) ?? 0) + covers);
   });
   return [...byMonday]

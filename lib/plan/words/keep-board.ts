@@ -38,7 +38,7 @@ export function keepBoard(dug: Plan, stands: Plan, tried: Plan, keptBedIds: read
   const { totals, differences, weeks } = comparison([dug, stands, tried], winterTotals);
   return {
     keptBedIds,
-    words: choiceInWords(names, focalCovered(dug.match, tried.match)),
+    words: choiceInWords(names, focalCovered(dug.match, tried.match, dug.seasonYear)),
     comparison: { totals, differences, weeks },
     winters: [dug, stands, tried].map((plan) => winterSum(plan, beds)),
   };

@@ -1,6 +1,7 @@
 import { type Day, inFull, mondayNumber, toDay, weekInWords } from "#lib/domain/day";
 import { allOf, anyOf } from "#lib/domain/listed";
 import type { Match } from "#lib/plan/road/match";
+import { isFocalOf } from "#lib/plan/winter/season";
 import { countOf, forCount, inWholes } from "./numbers";
 
 /** The focal needs of a season that are short with every bed dug, and what of them is still short with some kept. */
@@ -14,9 +15,9 @@ export type FocalCovered = {
   readonly left: readonly { readonly monday: Day; readonly colours: string; readonly stems: number }[];
 };
 
-/** Compares two matches of the same needs: every candidate dug, and the choice. */
-export function focalCovered(allDug: Match, chosen: Match): FocalCovered {
-  const focal = [...allDug.needs.keys()].filter((index) => allDug.needs[index].role === "focal");
+/** Compares a season's part of two matches of the same needs: every candidate dug, and the choice. */
+export function focalCovered(allDug: Match, chosen: Match, seasonYear: number): FocalCovered {
+  const focal = [...allDug.needs.keys()].filter((index) => isFocalOf(seasonYear, allDug.needs[index]));
   const short = focal.filter((index) => allDug.shortStems[index] > 0);
   const days = short.map((index) => allDug.needs[index].eventDay);
   const left = new Map<string, { monday: Day; colours: string; stems: number }>();

@@ -52,7 +52,7 @@ describe("the choice in words", () => {
       const { beds, match } = winterFutures(winterFarm(seed, 20, 14), SEASON);
       const dug = match(beds.map(() => false));
       const kept = match(beds.map((_, bed) => bed % 2 === 0));
-      const said = focalCovered(dug, kept);
+      const said = focalCovered(dug, kept, 2027);
       const short = ({ needs, shortStems }: typeof dug) =>
         needs.reduce((sum, { role }, need) => (role === "focal" ? sum + shortStems[need] : sum), 0);
       expect(said.shortStems).toBe(short(dug));

@@ -1,0 +1,85 @@
+import type { Booking } from "#lib/domain/booking";
+import type { Crop } from "#lib/domain/crop";
+import { toDayNumber, yearOf } from "#lib/domain/day";
+import { ById, type Snapshot } from "#lib/domain/snapshot";
+import { curveFinder, curveInUse, firstCutDay } from "./grown";
+import { lastEventDay } from "./hold-window";
+import type { Origin } from "./supply";
+
+/** The season that a booking belongs to: the year of its event. */
+export const seasonOfBooking = ({ eventOn }: Pick<Booking, "eventOn">): number => yearOf(eventOn);
+
+/** The season that stems belong to: that of their planting, or for the cooler the year they were cut in. */
+export const seasonOfStems = (origin: Origin): number =>
+  origin.kind === "planting" ? origin.planting.planting.seasonYear : yearOf(origin.stock.cutOn);
+
+/** The bookings of a season that ask for anything, in the order of the match. */
+export const bookingsOf = (
+  { needs }: { readonly needs: readonly { readonly booking: Booking }[] },
+  seasonYear: number,
+): Booking[] => [
+  ...new Set(needs.map(({ booking }) => booking).filter((booking) => seasonOfBooking(booking) === seasonYear)),
+];
+
+/** Days on which stems of a season may be cut, and the crop that says how long they keep. Day numbers. */
+type Stretch = { readonly season: number; readonly crop: Crop; readonly firstCut: number; readonly lastCut: number };
+
+/**
+ * The seasons that one match must see together to plan this one: those whose stems could be in the hold window of each other's bookings, directly
+ * or through another, ascending. New Year is no wall: a stem cut on 30 December may serve 2 January, but only once [M8]. Reckoned from dates
+ * alone, generously; a farm whose other seasons lie apart plans this one alone.
+ */
+export function meetingSeasons(snapshot: Snapshot, seasonYear: number): number[] {
+  const eventDays = eventDaysBySeason(snapshot);
+  const isAlone = [...eventDays.keys()].every((season) => season === seasonYear) && hasOnly(snapshot, seasonYear);
+  if (isAlone) return [seasonYear];
+  const meets = new Map<number, Set<number>>();
+  const join = (a: number, b: number) => meets.set(a, (meets.get(a) ?? new Set()).add(b));
+  const { leadDays } = snapshot.farm;
+  for (const { season, crop, firstCut, lastCut } of stretches(snapshot))
+    for (const [other, days] of eventDays) {
+      if (other === season || meets.get(season)?.has(other)) continue;
+      const last = lastEventDay(lastCut, leadDays, crop.holdDays.count);
+      if (!days.some((day) => day >= firstCut + leadDays && day <= last)) continue;
+      join(season, other);
+      join(other, season);
+    }
+  const found = new Set([seasonYear]);
+  for (const season of found) for (const other of meets.get(season) ?? []) found.add(other);
+  return [...found].sort((a, b) => a - b);
+}
+
+function eventDaysBySeason({ bookings }: Snapshot): Map<number, number[]> {
+  const days = new Map<number, number[]>();
+  for (const booking of bookings) {
+    if (booking.status === "cancelled") continue;
+    const known = days.get(seasonOfBooking(booking));
+    if (known) known.push(toDayNumber(booking.eventOn));
+    else days.set(seasonOfBooking(booking), [toDayNumber(booking.eventOn)]);
+  }
+  return days;
+}
+
+const hasOnly = ({ plantings, coolerStock }: Snapshot, seasonYear: number): boolean =>
+  plantings.every((planting) => planting.seasonYear === seasonYear) &&
+  coolerStock.every(({ cutOn }) => yearOf(cutOn) === seasonYear);
+
+/** When the stems of each planting may be cut, from its first bloom to the last one that waits out its field days, and of each cooler lot. */
+function* stretches(snapshot: Snapshot): Generator<Stretch> {
+  const varieties = new ById("variety", snapshot.varieties);
+  const crops = new ById("crop", snapshot.crops);
+  const curveFor = curveFinder(snapshot.curves);
+  for (const planting of snapshot.plantings) {
+    const variety = varieties.get(planting.varietyId);
+    const curve = curveInUse({ planting, curve: curveFor(variety, planting.treatment) });
+    if (!curve) continue;
+    const crop = crops.get(variety.cropId);
+    const firstCut = firstCutDay(curve, planting);
+    const lastCut = firstCut + curve.stemsPerPlantByWeek.length * 7 - 1 + Math.floor(crop.fieldDays.count);
+    yield { season: planting.seasonYear, crop, firstCut, lastCut };
+  }
+  for (const { varietyId, cutOn } of snapshot.coolerStock) {
+    const day = toDayNumber(cutOn);
+    yield { season: yearOf(cutOn), crop: crops.get(varieties.get(varietyId).cropId), firstCut: day, lastCut: day };
+  }
+}
