@@ -40,6 +40,14 @@ test("only app/clock.ts reads the clock of the screens", () => {
   expect(pathsWhere("app", ({ text }) => /\bnew Date\(\)|\bDate\.now\b/.test(text))).toEqual(["app/clock.ts"]);
 });
 
+test("a test that plans proves the match: it plans through tests/proven-plan.ts", () => {
+  const plans = /import \{[^}]*\bplan\b[^}]*\} from "#lib\/plan\/road\/plan"/;
+  const unproven = pathsWhere("tests", ({ text }) => plans.test(text)).filter(
+    (path) => !path.startsWith("tests/bench/"),
+  );
+  expect(unproven).toEqual(["tests/proven-plan.ts"]);
+});
+
 test("where a need or a stem lies in a flow is known to the match alone", () => {
   const index = /\b(firstNeed|firstSupply|firstPassage|firstServingArc|varietyOfSupply|varietyOfPassage)\b/;
   const touches = (folder: string) => pathsWhere(folder, ({ text }) => index.test(text));

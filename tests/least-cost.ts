@@ -27,7 +27,12 @@ export class LinearProgramme {
 
   /** The least cost, found by HiGHS (https://highs.dev). Throws Error unless it says that it is optimal. */
   leastCost(highs: Highs): number {
-    if (this.#costs.length === 0) return 0;
+    return this.leastColumns(highs).reduce((sum, column, place) => sum + column * this.#costs[place], 0);
+  }
+
+  /** The columns that cost least. */
+  leastColumns(highs: Highs): Float64Array {
+    if (this.#costs.length === 0) return new Float64Array(0);
     const starts = [0];
     for (const { columns } of this.#rows) starts.push(starts[starts.length - 1] + columns.length);
     const model = highs.createModel({
@@ -52,7 +57,7 @@ export class LinearProgramme {
       model.run();
       if (model.getModelStatus() !== highs.constants.modelStatus.optimal)
         throw new Error(`HiGHS ends with model status ${model.getModelStatus()}`);
-      return model.getObjectiveValue();
+      return Float64Array.from(model.getSolution().colValue);
     } finally {
       model.dispose();
     }

@@ -10,9 +10,9 @@ import { importRecords } from "#db/write/records";
 import { putWhatIf } from "#db/write/what-ifs";
 import { DEMO_START } from "#demo/demo-sheets";
 import { seededFarm, TYPICAL } from "#demo/seeded-farm";
-import { plan } from "#lib/plan/road/plan";
 import { farmRecordsOf } from "#lib/sheets/farm-records-of";
 import { farmFile, farmStamp, isFarmHeld, loadFarm, loadPlan } from "../../app/load";
+import { provenPlan } from "../proven-plan";
 
 const SEASON = 2027;
 const folder = mkdtempSync(join(tmpdir(), "farm-"));
@@ -49,7 +49,7 @@ test("a second server's write is noticed: its booking is new, every other row is
   const changed = after.bookings.filter((row, index) => row !== before.bookings[index]);
   expect(changed.map((row) => row.id)).toEqual([id]);
   expect(after.plantings).toBe(before.plantings);
-  expect(loadPlan(SEASON).match.solution).toEqual(plan(after, SEASON).match.solution);
+  expect(loadPlan(SEASON).match.solution).toEqual(provenPlan(after, SEASON).match.solution);
   expect(loadPlan(SEASON)).toBe(loadPlan(SEASON));
 });
 

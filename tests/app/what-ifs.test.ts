@@ -1,5 +1,4 @@
 import { expect, test } from "vitest";
-import { plan } from "#lib/plan/road/plan";
 import { adoption } from "#lib/plan/what-if/adoption";
 import { comparison } from "#lib/plan/what-if/comparison";
 import { adoptionInWords } from "#lib/plan/words/adoption-words";
@@ -9,6 +8,7 @@ import { bedToggles, toggledBed } from "../../app/what-if/suppose/bed-toggle";
 import { withChange } from "../../app/what-if/suppose/with-change";
 import { wouldBePlan } from "../../app/what-if/would-be-plan";
 import { dahliaFarm, FITTING, newBooking } from "../plan/what-if/farm";
+import { provenPlan } from "../proven-plan";
 
 const YEAR = 2027;
 
@@ -42,7 +42,7 @@ test("two what-ifs that each add a booking are compared as two bookings", () => 
       seasonYear: YEAR,
       changes: [{ kind: "booking-added", booking: { ...newBooking, client } }],
     }).plan;
-  const rows = comparison([plan(dahliaFarm(), YEAR), added(1, "D. Invented"), added(2, "E. Invented")]).bookings;
+  const rows = comparison([provenPlan(dahliaFarm(), YEAR), added(1, "D. Invented"), added(2, "E. Invented")]).bookings;
   expect(rows.find(({ client }) => client === "D. Invented")?.shortStems.map((short) => short === null)).toEqual([
     true,
     false,

@@ -5,7 +5,8 @@ import { loadSnapshot } from "#db/read/read";
 import { RowMemory } from "#db/read/row-memory";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { checkMatch } from "#lib/plan/road/match";
-import { type Plan, plan } from "#lib/plan/road/plan";
+import type { Plan } from "#lib/plan/road/plan";
+import { provenPlan } from "../proven-plan";
 import { kept, withFarm } from "./kept-farm";
 import { anyStep } from "./steps";
 
@@ -42,7 +43,7 @@ describe("a farm read again with what was read before", () => {
             return snapshot.parsed;
           };
           let before = read();
-          let planned = plan(before, SEASON);
+          let planned = provenPlan(before, SEASON);
           for (const { run } of steps) {
             const reached = revision(database);
             run(database, before);
@@ -52,8 +53,8 @@ describe("a farm read again with what was read before", () => {
             if (revision(database) > reached) writeCount++;
             else expect(after).toBe(before);
             before = after;
-            planned = plan(after, SEASON, undefined, planned);
-            expect(matchOf(planned)).toEqual(matchOf(plan(kept(database), SEASON)));
+            planned = provenPlan(after, SEASON, undefined, planned);
+            expect(matchOf(planned)).toEqual(matchOf(provenPlan(kept(database), SEASON)));
             expect(checkMatch(planned.match)).toEqual([]);
           }
         }),

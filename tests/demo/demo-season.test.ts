@@ -7,9 +7,9 @@ import { STATUSES } from "#lib/domain/words";
 import { loadMixedIntegerSolver } from "#lib/maths/mixed-integer";
 import { coverageByBooking } from "#lib/plan/road/coverage";
 import { checkMatch } from "#lib/plan/road/match";
-import { plan } from "#lib/plan/road/plan";
 import { winterBeds } from "#lib/plan/winter/beds";
 import { chosen } from "../plan/winter/chosen";
+import { provenPlan } from "../proven-plan";
 import {
   allKept,
   bookingCount,
@@ -76,7 +76,7 @@ describe("the sheets", () => {
 /** The facts the demo is made to show; they must hold in whichever season it is loaded. */
 describe.each([2027, 2028, 2030])("the season of %i", (season) => {
   const snapshot = demoSnapshot(season);
-  const planned = plan(snapshot, season);
+  const planned = provenPlan(snapshot, season);
   const summer = ["06-05", "07-11"] as const;
 
   test("the match is proved and every planting has a curve", () => {
@@ -101,14 +101,15 @@ describe.each([2027, 2028, 2030])("the season of %i", (season) => {
   });
 
   test("dahlias kept in the ground would close nine tenths of it, and blue stays short", () => {
-    const kept = gapsBetween(plan(allKept(snapshot), season), "focal", ...summer);
+    const kept = gapsBetween(provenPlan(allKept(snapshot), season), "focal", ...summer);
     expect(shortStems(kept)).toBeLessThan(shortStems(gapsBetween(planned, "focal", ...summer)) * 0.15);
     expect(shortStems(kept)).toBeGreaterThan(20);
     expect(new Set(kept.map(({ need }) => need.colours[0]))).toEqual(new Set(["blue"]));
   });
 
   test("frost takes the dahlias of the last October booking, and an early frost those of others too", () => {
-    const october = (frostDay?: number) => gapsBetween(plan(snapshot, season, frostDay), "focal", "10-04", "11-02");
+    const october = (frostDay?: number) =>
+      gapsBetween(provenPlan(snapshot, season, frostDay), "focal", "10-04", "11-02");
     expect(bookingCount(october())).toBe(1);
     expect(shortStems(october())).toBeGreaterThanOrEqual(40);
     const early = october(toDayNumber(parseDay(`${season}-${snapshot.farm.frost.firstAutumnP10}`)));

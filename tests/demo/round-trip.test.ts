@@ -7,10 +7,10 @@ import { DEMO_START } from "#demo/demo-sheets";
 import { demoSnapshot } from "#demo/demo-snapshot";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { checkMatch } from "#lib/plan/road/match";
-import { plan } from "#lib/plan/road/plan";
 import { farmSheets } from "#lib/sheets/farm-sheets";
 import { knownNames } from "#lib/sheets/known-names";
 import { readFarmSheets } from "#lib/sheets/read-farm-sheets";
+import { provenPlan } from "../proven-plan";
 
 /** The snapshot of an empty farm into which the sheets of another were brought. */
 function broughtIn(sheets: ReturnType<typeof farmSheets>): Snapshot {
@@ -33,7 +33,7 @@ function broughtIn(sheets: ReturnType<typeof farmSheets>): Snapshot {
 
 /** A plan without ids: what is asked, short, cut and bought, by name. */
 function inNames(snapshot: Snapshot) {
-  const { match, gaps, pickList, buying, weeks } = plan(snapshot, 2027);
+  const { match, gaps, pickList, buying, weeks } = provenPlan(snapshot, 2027);
   expect(checkMatch(match)).toEqual([]);
   return {
     cost: match.solution.totalCost,

@@ -3,8 +3,9 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { seededFarm } from "#demo/seeded-farm";
 import { toDay } from "#lib/domain/day";
 import { byPickingDay, pickTotals } from "#lib/plan/road/pick-sheets";
-import { type Plan, plan } from "#lib/plan/road/plan";
+import type { Plan } from "#lib/plan/road/plan";
 import { calendarFile } from "#lib/sheets/calendar";
+import { provenPlan } from "../proven-plan";
 import { booking, focal, snapshot } from "../small-farm";
 
 /**
@@ -16,7 +17,7 @@ const STAMP = "2026-11-25T08:00:00Z";
 let season: Plan;
 let file: string;
 beforeAll(() => {
-  season = plan(seededFarm(3, { bedCount: 40, bookingCount: 25 }), 2027);
+  season = provenPlan(seededFarm(3, { bedCount: 40, bookingCount: 25 }), 2027);
   file = calendarFile(season, STAMP);
 });
 
@@ -57,7 +58,7 @@ describe("the calendar file", () => {
   test("section 3.3.11: commas, semicolons, backslashes and line breaks in a client's name and note come back as they were", () => {
     const client = "Ash; Elm, & Oak \\ sons";
     const note = 'gate "B", ring twice;\nno lilies';
-    const given = plan(snapshot({ bookings: [booking({ id: 7, client, note, stemLines: focal(5) })] }), 2027);
+    const given = provenPlan(snapshot({ bookings: [booking({ id: 7, client, note, stemLines: focal(5) })] }), 2027);
     const event = eventsOf(calendarFile(given, STAMP)).find(({ uid }) => uid.startsWith("event-7@"));
     expect(event?.summary).toBe(`${client} (confirmed)`);
     expect(event?.description).toBe(note);

@@ -11,7 +11,7 @@ export type Origin =
   | { readonly kind: "cooler"; readonly stock: CoolerStock };
 
 /** Stems of one origin that carry the age of one day. */
-type Lot = { readonly origin: Origin; readonly stems: number };
+export type Lot = { readonly origin: Origin; readonly stems: number };
 
 /** All stems of a variety, by the day they are cut: what the match may give away. Days ascend. */
 export type VarietySupply = {

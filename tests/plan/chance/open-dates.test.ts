@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { seededFarm } from "#demo/seeded-farm";
 import { toDayNumber } from "#lib/domain/day";
 import { openDates } from "#lib/plan/chance/open-dates";
-import { plan } from "#lib/plan/road/plan";
+import { provenPlan } from "../../proven-plan";
 import { booking, crop, day, focal, planting, snapshot, variety } from "../../small-farm";
 
 describe("open dates", () => {
@@ -10,7 +10,7 @@ describe("open dates", () => {
   test("[W8] a Saturday reached by 8 to 10 June has 30 stems, and 10 once a booking takes 20", () => {
     const bookings = [booking({ id: 1, stemLines: focal(20) })];
     const saturday = day("2027-06-12");
-    expect(openDates(plan(snapshot(), 2027), { days: [saturday] })).toEqual([
+    expect(openDates(provenPlan(snapshot(), 2027), { days: [saturday] })).toEqual([
       {
         day: saturday,
         focalStems: 30,
@@ -20,7 +20,7 @@ describe("open dates", () => {
         shortFocalStems: 0,
       },
     ]);
-    const [taken] = openDates(plan(snapshot({ bookings }), 2027), { days: [saturday] });
+    const [taken] = openDates(provenPlan(snapshot({ bookings }), 2027), { days: [saturday] });
     expect([taken.focalStems, taken.promisedFocalStems, taken.shortFocalStems]).toEqual([10, 20, 0]);
   });
 
@@ -34,7 +34,7 @@ describe("open dates", () => {
       ],
       plantings: [1, 2, 3].map((id) => planting({ id, varietyId: id, plantCount: 70 * id })),
     });
-    const [{ focalStems, byColour }] = openDates(plan(farm, 2027), { days: [day("2027-06-12")] });
+    const [{ focalStems, byColour }] = openDates(provenPlan(farm, 2027), { days: [day("2027-06-12")] });
     expect([focalStems, byColour.map(({ colour, stems }) => [colour, stems])]).toEqual([
       90,
       [
@@ -46,7 +46,7 @@ describe("open dates", () => {
 
   test("[W8] without days it lists the Saturday of every week, and over invented farms each is the surplus of its window", () => {
     for (const seed of [4, 5]) {
-      const planned = plan(seededFarm(seed, { bedCount: 40, bookingCount: 20 }), 2027);
+      const planned = provenPlan(seededFarm(seed, { bedCount: 40, bookingCount: 20 }), 2027);
       const dates = openDates(planned);
       expect(dates.map(({ day: saturday }) => toDayNumber(saturday) - 5)).toEqual(
         planned.weeks.map(({ monday }) => toDayNumber(monday)),
@@ -67,7 +67,7 @@ describe("open dates", () => {
     const band = { low: 5, likely: 30, high: 55 };
     const saturday = day("2027-06-12");
     const bands = [{ day: saturday, stems: band, byColour: [{ colour: "cream" as const, stems: band }] }];
-    const [open] = openDates(plan(snapshot(), 2027), { days: [saturday], bands });
+    const [open] = openDates(provenPlan(snapshot(), 2027), { days: [saturday], bands });
     expect([open.band, open.byColour[0].band]).toEqual([band, band]);
   });
 });

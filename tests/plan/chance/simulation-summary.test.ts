@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { seededFarm } from "#demo/seeded-farm";
 import { sampleSeasons } from "#lib/plan/chance/simulation";
 import { summary } from "#lib/plan/chance/simulation-summary";
-import { plan } from "#lib/plan/road/plan";
+import { provenPlan } from "../../proven-plan";
 import { booking, curve, day, focal, planting, snapshot } from "../../small-farm";
 
 /** 70 stems in a week, 30 of them in reach of a booking of 30. */
@@ -83,7 +83,7 @@ describe("a summary of sampled seasons", () => {
     const farm = seededFarm(8, { bedCount: 10, bookingCount: 10 });
     const { needs } = summary(sampleSeasons(farm, 2027, 1, 0, 1));
     expect(needs.map(({ bookingId, role }) => [bookingId, role])).toEqual(
-      plan(farm, 2027).match.needs.map((need) => [need.booking.id, need.role]),
+      provenPlan(farm, 2027).match.needs.map((need) => [need.booking.id, need.role]),
     );
   });
 

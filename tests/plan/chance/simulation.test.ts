@@ -15,8 +15,8 @@ import { forecastPlanting } from "#lib/plan/road/forecast";
 import { firstCutDay, grown } from "#lib/plan/road/grown";
 import { matchNetwork } from "#lib/plan/road/match-network";
 import { needs } from "#lib/plan/road/needs";
-import { plan } from "#lib/plan/road/plan";
 import { supplyOf } from "#lib/plan/road/supply";
+import { provenPlan } from "../../proven-plan";
 import { bed, day, snapshot } from "../../small-farm";
 
 const SMALL = { bedCount: 24, bookingCount: 16 };
@@ -139,7 +139,7 @@ describe("sampled seasons", () => {
   test("[R4] with nothing left to chance every season is the plan: stems short, in reach, open, and the buy-in", () => {
     for (const seed of [1, 2, 3]) {
       const farm = certain(withOddities(seededFarm(seed, SMALL)));
-      const planned = plan(farm, 2027);
+      const planned = provenPlan(farm, 2027);
       const samples = sampleSeasons(farm, 2027, 53, 1000, 3);
       const { frame } = samples;
       expect(frame.needs.map(({ stems }) => stems)).toEqual(planned.match.needs.map(({ stems }) => stems));

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { Crop } from "#lib/domain/crop";
 import { OWN } from "#lib/domain/sourced";
 import { type BuyInPrices, buyInFinder } from "#lib/plan/road/buy-in";
-import { plan } from "#lib/plan/road/plan";
+import { provenPlan } from "../../proven-plan";
 import { booking, crop, focal, snapshot } from "../../small-farm";
 
 const ANYTHING = { unacceptableCropIds: [] };
@@ -56,7 +56,7 @@ describe("what a need is bought in as", () => {
         booking({ id: 1, unacceptableCropIds: refused, stemLines: focal(70) }),
         booking({ id: 2, stemLines: focal(70) }),
       ];
-      const { match } = plan(snapshot({ crops, bookings }), 2027);
+      const { match } = provenPlan(snapshot({ crops, bookings }), 2027);
       expect([0, 1].map((need) => match.network.shortCentsOf(need))).toEqual([300, 300]);
     }
   });

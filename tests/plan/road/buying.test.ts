@@ -2,12 +2,12 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { toDay } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
-import { plan } from "#lib/plan/road/plan";
+import { provenPlan } from "../../proven-plan";
 import { booking, crop, day, farm, focal, snapshot } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
 
 const sourced = (count: number) => ({ count, mark: "own" as const, source: null });
-const boughtOn = (given: Partial<Snapshot>) => plan(snapshot({ plantings: [], ...given }), 2027).buying;
+const boughtOn = (given: Partial<Snapshot>) => provenPlan(snapshot({ plantings: [], ...given }), 2027).buying;
 
 describe("what to buy in", () => {
   test("[B1] 23 stems short in bunches of 10 at 2.50: 3 bunches, 30 stems, 7 over, 75.00, ordered 21 days before", () => {
@@ -48,7 +48,7 @@ describe("what to buy in", () => {
 test("[B1] in 200 farms every gap that some accepted crop can fill is bought in whole bunches, with less than a bunch over, at the price of its stems", () => {
   fc.assert(
     fc.property(anyFarm, (given) => {
-      const { gaps, buying } = plan(given, 2027);
+      const { gaps, buying } = provenPlan(given, 2027);
       const canBeBought = ({ need: { cropId, cropOnly, role, booking } }: (typeof gaps)[number]) =>
         given.crops.some(
           ({ id, roles }) =>

@@ -2,12 +2,12 @@ import { describe, expect, test } from "vitest";
 import { seededFarm } from "#demo/seeded-farm";
 import { oneOf, seededRandom } from "#lib/maths/random";
 import { checkMatch, type Match, type Serving } from "#lib/plan/road/match";
-import { plan } from "#lib/plan/road/plan";
+import { provenPlan } from "../../proven-plan";
 
 /** Matches with servings of many needs: a proof must see one number that was changed in any of them. */
 const matches = Array.from(
   { length: 100 },
-  (_, index) => plan(seededFarm(index + 1, { bedCount: 24, bookingCount: 10 }), 2027).match,
+  (_, index) => provenPlan(seededFarm(index + 1, { bedCount: 24, bookingCount: 10 }), 2027).match,
 );
 
 const withServing = (match: Match, index: number, changed: Partial<Serving>): Match => ({

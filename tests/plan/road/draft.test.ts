@@ -5,7 +5,7 @@ import type { Booking, BookingDraft } from "#lib/domain/booking";
 import { coverageByBooking } from "#lib/plan/road/coverage";
 import { withDraft } from "#lib/plan/road/draft";
 import { checkMatch, type Match } from "#lib/plan/road/match";
-import { plan } from "#lib/plan/road/plan";
+import { provenPlan } from "../../proven-plan";
 import { booking, focal, snapshot } from "../../small-farm";
 
 const draft = (given: Partial<BookingDraft> = {}): BookingDraft => {
@@ -28,7 +28,7 @@ const figures = ({ needs, shortStems, servings, solution }: Match) => ({
 
 describe("a booking that is not saved yet", () => {
   test("[L2] of 30 stems in reach a draft of 40 would get 30 and be short 10", () => {
-    const before = plan(snapshot(), 2027);
+    const before = provenPlan(snapshot(), 2027);
     const { match, gaps, draftId } = withDraft(before, draft({ stemLines: focal(40) }), null);
     const coverage = coverageByBooking(match, gaps).get(draftId);
     expect([coverage?.needStems, coverage?.shortStems]).toEqual([40, 10]);
@@ -37,7 +37,11 @@ describe("a booking that is not saved yet", () => {
   });
 
   test("[L2] a cancelled draft asks for nothing", () => {
-    const { match } = withDraft(plan(snapshot(), 2027), draft({ status: "cancelled", stemLines: focal(40) }), null);
+    const { match } = withDraft(
+      provenPlan(snapshot(), 2027),
+      draft({ status: "cancelled", stemLines: focal(40) }),
+      null,
+    );
     expect(match.needs).toEqual([]);
   });
 
@@ -47,8 +51,11 @@ describe("a booking that is not saved yet", () => {
       const old = farm.bookings[seed % farm.bookings.length];
       const moved = farm.bookings[(seed * 3) % farm.bookings.length].eventOn;
       const changed = { ...old, eventOn: moved, stemLines: [...old.stemLines, ...focal(1 + (seed % 40))] };
-      const saved = plan({ ...farm, bookings: farm.bookings.map((row) => (row.id === old.id ? changed : row)) }, 2027);
-      const drafted = withDraft(plan(farm, 2027), changed, old.id);
+      const saved = provenPlan(
+        { ...farm, bookings: farm.bookings.map((row) => (row.id === old.id ? changed : row)) },
+        2027,
+      );
+      const drafted = withDraft(provenPlan(farm, 2027), changed, old.id);
       expect(checkMatch(drafted.match)).toEqual([]);
       expect(drafted.match.solution.totalCost).toBe(saved.match.solution.totalCost);
       expect(figures(drafted.match)).toEqual(figures(saved.match));
@@ -57,11 +64,14 @@ describe("a booking that is not saved yet", () => {
 
   test("[L2] [M7] every booking of the demo moved to another's day shows the stems short that it has when saved", () => {
     const farm = demoSnapshot();
-    const before = plan(farm, 2027);
+    const before = provenPlan(farm, 2027);
     farm.bookings.forEach((old, index) => {
       const { eventOn } = farm.bookings[(index * 7 + 3) % farm.bookings.length];
       const moved = { ...old, eventOn };
-      const saved = plan({ ...farm, bookings: farm.bookings.map((row) => (row.id === old.id ? moved : row)) }, 2027);
+      const saved = provenPlan(
+        { ...farm, bookings: farm.bookings.map((row) => (row.id === old.id ? moved : row)) },
+        2027,
+      );
       expect(figures(withDraft(before, moved, old.id).match)).toEqual(figures(saved.match));
     });
   });
@@ -76,18 +86,18 @@ describe("a booking that is not saved yet", () => {
       });
       const cancelled = withRow({ ...old, status: "cancelled" });
       const reopened = { ...old, status: "confirmed" as const };
-      expect(figures(withDraft(plan(cancelled, 2027), reopened, old.id).match)).toEqual(
-        figures(plan(withRow(reopened), 2027).match),
+      expect(figures(withDraft(provenPlan(cancelled, 2027), reopened, old.id).match)).toEqual(
+        figures(provenPlan(withRow(reopened), 2027).match),
       );
       const added = { ...old, id: 10_000, client: "Another" };
-      const saved = plan({ ...farm, bookings: [...farm.bookings, added] }, 2027);
-      expect(figures(withDraft(plan(farm, 2027), added, null).match)).toEqual(figures(saved.match));
+      const saved = provenPlan({ ...farm, bookings: [...farm.bookings, added] }, 2027);
+      expect(figures(withDraft(provenPlan(farm, 2027), added, null).match)).toEqual(figures(saved.match));
     }
   });
 
   test("[L2] a saved booking that is opened and not changed takes nothing from anybody", () => {
     for (let seed = 1; seed <= 20; seed++) {
-      const before = plan(seededFarm(seed, { bedCount: 12, bookingCount: 10 }), 2027);
+      const before = provenPlan(seededFarm(seed, { bedCount: 12, bookingCount: 10 }), 2027);
       const [{ id, ...same }] = before.snapshot.bookings;
       expect(withDraft(before, same, id).match.shortStems).toEqual(before.match.shortStems);
     }

@@ -4,14 +4,14 @@ import { seededFarm } from "#demo/seeded-farm";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { cutFinder, type LimitingCut } from "#lib/plan/road/limiting-cut";
 import { checkMatch } from "#lib/plan/road/match";
-import { plan } from "#lib/plan/road/plan";
+import { provenPlan } from "../../proven-plan";
 import { booking, day, focal, snapshot, variety } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
 import { directMatch } from "./match-by-arcs";
 
 /** The limiting cut of every gap, each checked: it adds up, and no stem outside it could serve a need in it. */
 function limitingCuts(given: Snapshot): LimitingCut[] {
-  const { match, gaps, forecast } = plan(given, 2027);
+  const { match, gaps, forecast } = provenPlan(given, 2027);
   expect(checkMatch(match)).toEqual([]);
   const limitingCut = cutFinder(match);
   const { arcs, lots } = directMatch(given, forecast.plantings, match.needs);

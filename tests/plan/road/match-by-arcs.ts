@@ -4,9 +4,8 @@ import { toDayNumber } from "#lib/domain/day";
 import type { CoolerStock } from "#lib/domain/records/cooler-lot";
 import type { Variety } from "#lib/domain/records/variety";
 import type { Snapshot } from "#lib/domain/snapshot";
-import type { PlantingForecast } from "#lib/plan/road/forecast";
-import type { Need } from "#lib/plan/road/needs";
 import { LinearProgramme } from "../../least-cost";
+import type { SpecNeed, SpecPlanting } from "./road-by-spec";
 
 /**
  * The match by a slow second method: an arc from every lot of every day to every need that it may serve, straight from the rules of
@@ -21,14 +20,15 @@ export type DirectMatch = {
 
 type Lot = { variety: Variety; crop: Crop; day: number; stems: number };
 
+type Cut = Pick<SpecPlanting, "variety" | "crop"> & {
+  readonly cutDays: readonly number[];
+  readonly cutStems: readonly number[];
+};
+
 /** The worst fit as rule M4 states it, written out anew. */
 const WORST_FIT_CENTS = 33;
 
-export function directMatch(
-  snapshot: Snapshot,
-  plantings: readonly PlantingForecast[],
-  needs: readonly Need[],
-): DirectMatch {
+export function directMatch(snapshot: Snapshot, plantings: readonly Cut[], needs: readonly SpecNeed[]): DirectMatch {
   const lots = [
     ...plantings.flatMap(({ variety, crop, cutDays, cutStems }) =>
       cutDays.map((day, index): Lot => ({ variety, crop, day, stems: cutStems[index] })),
@@ -62,7 +62,7 @@ function stored({ varieties, crops }: Snapshot, { varietyId, cutOn, stemCount }:
 }
 
 /** Cents for what is less than the best fit: 6 cents for another crop than named, 2 for a role not its usual one, 1 for each colour down the list. */
-function fitOf(need: Need, { crop, variety }: Lot): number | null {
+function fitOf(need: SpecNeed, { crop, variety }: Lot): number | null {
   const isOtherCrop = need.cropId !== null && need.cropId !== crop.id;
   const place = need.colours.length === 0 ? 0 : need.colours.indexOf(variety.colour);
   const isRefused =
@@ -78,7 +78,7 @@ const ageOf = (heldDays: number, leadDays: number, holdDays: number): number =>
   holdDays > leadDays ? Math.round((8 * (heldDays - leadDays)) / (holdDays - leadDays)) : 0;
 
 /** The named crop's price; else the middle price of the crops whose usual role it is, else of those able; else a cent. */
-function priceOf(crops: readonly Crop[], { cropId, role }: Need): number {
+function priceOf(crops: readonly Crop[], { cropId, role }: SpecNeed): number {
   const named = crops.find(({ id }) => id === cropId);
   if (named) return named.buyInCents.count;
   const usual = crops.filter(({ usualRole }) => usualRole === role);
@@ -88,19 +88,37 @@ function priceOf(crops: readonly Crop[], { cropId, role }: Need): number {
 }
 
 /** The least cost in cents by HiGHS. */
-export function costByHighs(highs: Highs, { lots, needStems, shortCents, arcs }: DirectMatch): number {
+export function costByHighs(highs: Highs, direct: DirectMatch): number {
+  return programmeOf(direct, 1).programme.leastCost(highs);
+}
+
+/**
+ * The least cost, and every need's stems short in that one of the cheapest matches that holds [M7], by HiGHS. A stem short costs a hair more the
+ * earlier its need stands, all hairs together less than a cent.
+ */
+export function leastShort(highs: Highs, direct: DirectMatch): { cents: number; shortStems: number[] } {
+  const { programme, short } = programmeOf(direct, direct.needStems.length + 1);
+  const columns = programme.leastColumns(highs);
+  const shortStems = short.map((column) => Math.max(0, Math.round(columns[column])));
+  return { cents: Math.round(costByHighs(highs, direct)), shortStems };
+}
+
+/** @param hairs  how many make a cent; with one there are none */
+function programmeOf({ lots, needStems, shortCents, arcs }: DirectMatch, hairs: number) {
   const programme = new LinearProgramme();
   const has = lots.map(({ stems }) => programme.row(0, stems));
   const wants = needStems.map((stems) => programme.row(stems, stems));
-  wants.forEach((want, index) => {
-    programme.put(want, programme.column(shortCents[index]), 1);
+  const short = wants.map((want, index) => {
+    const column = programme.column(shortCents[index] * hairs + (hairs > 1 ? needStems.length - index : 0));
+    programme.put(want, column, 1);
+    return column;
   });
   for (const { lot, need, cents } of arcs) {
-    const column = programme.column(cents);
+    const column = programme.column(cents * hairs);
     programme.put(has[lot], column, 1);
     programme.put(wants[need], column, 1);
   }
-  return programme.leastCost(highs);
+  return { programme, short };
 }
 
 /** The least cost in cents by trying every way to serve every single stem. For a handful of stems. */

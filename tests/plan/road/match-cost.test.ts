@@ -3,8 +3,8 @@ import { describe, expect, test } from "vitest";
 import { seededFarm } from "#demo/seeded-farm";
 import type { Colour } from "#lib/domain/words";
 import { checkMatch } from "#lib/plan/road/match";
-import { plan } from "#lib/plan/road/plan";
 import { highs } from "../../least-cost";
+import { provenPlan } from "../../proven-plan";
 import { booking, crop, day, farm, focal, snapshot, variety } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
 import { costByHighs, costByTryingAll, directMatch } from "./match-by-arcs";
@@ -16,7 +16,7 @@ describe("the cheapest match", () => {
     const solver = await highs;
     for (let seed = 1; seed <= 200; seed++) {
       const given = seededFarm(seed, { bedCount: 12, bookingCount: 10 });
-      const { forecast, match } = plan(given, 2027);
+      const { forecast, match } = provenPlan(given, 2027);
       expect(checkMatch(match), `seed ${seed}`).toEqual([]);
       const direct = directMatch(given, forecast.plantings, match.needs);
       expect(costByHighs(solver, direct), `seed ${seed}`).toBeCloseTo(match.solution.totalCost, 2);
@@ -28,7 +28,7 @@ describe("the cheapest match", () => {
     let [servedCount, contestedCount] = [0, 0];
     fc.assert(
       fc.property(anyFarm, (given) => {
-        const { forecast, match, gaps } = plan(given, 2027);
+        const { forecast, match, gaps } = provenPlan(given, 2027);
         if (match.servings.length > 0) servedCount++;
         if (gaps.some(({ reasons }) => reasons.some(({ reason }) => reason === "promised"))) contestedCount++;
         expect(checkMatch(match)).toEqual([]);
@@ -81,7 +81,7 @@ describe("the cheapest match", () => {
             booking({ id: index + 1, eventOn, status, stemLines: focal(stemCount, line) }),
           ),
         });
-        const { match } = plan(given, 2027);
+        const { match } = provenPlan(given, 2027);
         expect(checkMatch(match)).toEqual([]);
         expect(costByTryingAll(directMatch(given, [], match.needs))).toBe(match.solution.totalCost);
       }),

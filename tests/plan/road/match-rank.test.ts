@@ -7,7 +7,7 @@ import { checkFlow } from "#lib/maths/check-flow";
 import { minCostFlow } from "#lib/maths/min-cost-flow";
 import { seededRandom, wholeBetween } from "#lib/maths/random";
 import { inCents, ranked } from "#lib/plan/road/match-rank";
-import { plan } from "#lib/plan/road/plan";
+import { provenPlan } from "../../proven-plan";
 import { booking, crop, day, focal, snapshot } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
 
@@ -42,7 +42,7 @@ const withRowsMixed = (farm: Snapshot, random: () => number): Snapshot => ({
 
 /** All that a plan says, the rows it was made from aside. */
 const said = (farm: Snapshot) => {
-  const { match, gaps, weeks, pickList, buying, surplus } = plan(farm, 2027);
+  const { match, gaps, weeks, pickList, buying, surplus } = provenPlan(farm, 2027);
   return {
     short: match.needs.map(({ booking, kind }, index) => [booking.id, kind, match.shortStems[index]]),
     gaps: gaps.map(({ reasons, couldCover, reachableStems }) => ({ reasons, couldCover, reachableStems })),
@@ -60,7 +60,7 @@ describe("equal claims", () => {
     const crops = [crop({ id: 1, holdDays: { count: 40, ...OWN } })];
     const coolerStock = [{ id: 1, varietyId: 1, cutOn: day("2027-06-09"), stemCount: 30 }];
     const shortOf = (...bookings: ReturnType<typeof asks>[]) => {
-      const { match } = plan(snapshot({ crops, coolerStock, plantings: [], bookings }), 2027);
+      const { match } = provenPlan(snapshot({ crops, coolerStock, plantings: [], bookings }), 2027);
       return match.needs.map(({ booking }, index) => [booking.id, match.shortStems[index]]);
     };
     const [first, second] = [asks(1, "2027-06-12"), asks(2, "2027-06-12")];
@@ -98,7 +98,7 @@ describe("equal claims", () => {
   test("[M7] on 30 seeded farms a solve that starts from the tree of other supplies finds the same stems short, and both are proven", () => {
     for (let seed = 1; seed <= 30; seed++) {
       const random = seededRandom(seed);
-      const { match } = plan(seededFarm(seed, { bedCount: 16, bookingCount: 24 }), 2027);
+      const { match } = provenPlan(seededFarm(seed, { bedCount: 16, bookingCount: 24 }), 2027);
       const { network, shortStems } = match;
       const solve = network.solver();
       for (let round = 0; round < 4; round++)

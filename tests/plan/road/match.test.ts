@@ -3,14 +3,14 @@ import { describe, expect, test } from "vitest";
 import { toDay } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { checkMatch, type Match } from "#lib/plan/road/match";
-import { plan } from "#lib/plan/road/plan";
+import { provenPlan } from "../../proven-plan";
 import { booking, crop, curve, day, focal, monthDay, planting, snapshot, variety } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
 import { directMatch } from "./match-by-arcs";
 
 /** The match of 2027, proved. */
 function matched(given: Snapshot): Match {
-  const { match } = plan(given, 2027);
+  const { match } = provenPlan(given, 2027);
   expect(checkMatch(match)).toEqual([]);
   return match;
 }
@@ -140,7 +140,7 @@ describe("who gets the stems", () => {
   test("[M4] in 200 farms no stem that could serve stays unused beside a gap that it fits", () => {
     fc.assert(
       fc.property(anyFarm, (given) => {
-        const { forecast, match, surplus } = plan(given, 2027);
+        const { forecast, match, surplus } = provenPlan(given, 2027);
         expect(checkMatch(match)).toEqual([]);
         const { arcs, lots } = directMatch(given, forecast.plantings, match.needs);
         const free = new Set(surplus.map(({ variety, cutDay }) => `${variety.id}/${cutDay}`));

@@ -5,12 +5,12 @@ import { toDay } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { checkMatch } from "#lib/plan/road/match";
 import { type PickLine, placeOf } from "#lib/plan/road/pick-list";
-import { plan } from "#lib/plan/road/plan";
+import { provenPlan } from "../../proven-plan";
 import { bed, booking, crop, day, focal, planting, snapshot } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
 
 const sourced = (count: number) => ({ count, mark: "own" as const, source: null });
-const linesOf = (given: Partial<Snapshot>) => plan(snapshot(given), 2027).pickList;
+const linesOf = (given: Partial<Snapshot>) => provenPlan(snapshot(given), 2027).pickList;
 const sum = (list: readonly { stems: number }[]) => list.reduce((total, { stems }) => total + stems, 0);
 
 describe("what to cut, for whom", () => {
@@ -81,7 +81,7 @@ function sumsBy<T extends { stems: number }>(
 }
 
 function pickListHolds(given: Snapshot): readonly PickLine[] {
-  const { pickList, match } = plan(given, 2027);
+  const { pickList, match } = provenPlan(given, 2027);
   expect(checkMatch(match)).toEqual([]);
   const bookingOf = (needIndex: number) => match.needs[needIndex].booking.id;
   expect(sum(pickList)).toBe(sum(match.servings));

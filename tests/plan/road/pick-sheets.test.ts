@@ -2,13 +2,13 @@ import { describe, expect, test } from "vitest";
 import { seededFarm } from "#demo/seeded-farm";
 import { isoWeekOf, toDay } from "#lib/domain/day";
 import { byPickingDay, chosenLines, pickTotals } from "#lib/plan/road/pick-sheets";
-import { plan } from "#lib/plan/road/plan";
+import { provenPlan } from "../../proven-plan";
 import { booking, crop, day, focal, snapshot, variety } from "../../small-farm";
 
 const sumOf = (lines: readonly { stems: number }[]) => lines.reduce((sum, line) => sum + line.stems, 0);
 
 describe("a part of the pick list", () => {
-  const season = plan(seededFarm(5, { bedCount: 20, bookingCount: 12 }), 2027);
+  const season = provenPlan(seededFarm(5, { bedCount: 20, bookingCount: 12 }), 2027);
   const days = byPickingDay(season.pickList);
 
   test("the days together are the whole list, the first day first", () => {
@@ -32,7 +32,7 @@ describe("a part of the pick list", () => {
 });
 
 test("20 stems and 10 stems at 50 a bucket are 2 and 1 bunches of 10 and share one bucket", () => {
-  const given = plan(
+  const given = provenPlan(
     snapshot({
       crops: [crop({ id: 1 })],
       varieties: [variety({ id: 1 })],

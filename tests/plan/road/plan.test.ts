@@ -4,8 +4,9 @@ import { seededFarm } from "#demo/seeded-farm";
 import { toDay, toDayNumber } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { checkMatch } from "#lib/plan/road/match";
-import { type Plan, plan } from "#lib/plan/road/plan";
+import type { Plan } from "#lib/plan/road/plan";
 import type { Origin } from "#lib/plan/road/supply";
+import { provenPlan } from "../../proven-plan";
 import { booking, crop, day, focal, planting, snapshot } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
 
@@ -33,15 +34,15 @@ function frozen<T>(whole: T): T {
 
 function sameTwice(given: Snapshot): void {
   const before = JSON.stringify(given);
-  const first = plan(frozen(structuredClone(given)), 2027);
+  const first = provenPlan(frozen(structuredClone(given)), 2027);
   expect(checkMatch(first.match)).toEqual([]);
-  expect(saidBy(plan(structuredClone(given), 2027))).toBe(saidBy(first));
+  expect(saidBy(provenPlan(structuredClone(given), 2027))).toBe(saidBy(first));
   expect(JSON.stringify(first.snapshot)).toBe(before);
 }
 
 describe("a plan", () => {
   test("walks the road: 70 stems, 30 in reach of Saturday, 40 asked: 30 given, 10 short in one bunch, 40 over", () => {
-    const given = plan(snapshot({ bookings: [booking({ id: 1, stemLines: focal(40) })] }), 2027);
+    const given = provenPlan(snapshot({ bookings: [booking({ id: 1, stemLines: focal(40) })] }), 2027);
     expect(checkMatch(given.match)).toEqual([]);
     expect(given.forecast.plantings[0].openedStems).toBe(70);
     expect(given.pickList.reduce((sum, { stems }) => sum + stems, 0)).toBe(30);
@@ -54,8 +55,8 @@ describe("a plan", () => {
 
   test("reckons with the farm's median frost unless it is told another", () => {
     const tender = snapshot({ crops: [crop({ id: 1, tender: true })] });
-    expect(toDay(plan(tender, 2027).frostDay)).toBe("2027-10-18");
-    const frosted = plan(tender, 2027, toDayNumber(day("2027-06-01")));
+    expect(toDay(provenPlan(tender, 2027).frostDay)).toBe("2027-10-18");
+    const frosted = provenPlan(tender, 2027, toDayNumber(day("2027-06-01")));
     expect([frosted.frostDay, frosted.forecast.plantings[0].lostToFrostStems]).toEqual([
       toDayNumber(day("2027-06-01")),
       70,
@@ -63,12 +64,15 @@ describe("a plan", () => {
   });
 
   test("[F7] says what stood in its way", () => {
-    const { problems } = plan(snapshot({ plantings: [planting({ id: 1, treatment: "tunnel" })] }), 2027);
+    const { problems } = provenPlan(snapshot({ plantings: [planting({ id: 1, treatment: "tunnel" })] }), 2027);
     expect(problems.map(({ planting: { id } }) => id)).toEqual([1]);
   });
 
   test("of an empty farm is an empty plan", () => {
-    const bare = plan(snapshot({ plantings: [], beds: [], crops: [], varieties: [], curves: [], recipes: [] }), 2027);
+    const bare = provenPlan(
+      snapshot({ plantings: [], beds: [], crops: [], varieties: [], curves: [], recipes: [] }),
+      2027,
+    );
     expect([bare.gaps, bare.weeks, bare.pickList, bare.buying, bare.surplus, bare.problems]).toEqual([
       [],
       [],
@@ -101,9 +105,9 @@ describe("the same plan", () => {
           bookings: given.bookings.toReversed(),
           coolerStock: given.coolerStock.toReversed(),
         };
-        const { match } = plan(turned, 2027);
+        const { match } = provenPlan(turned, 2027);
         expect(checkMatch(match)).toEqual([]);
-        expect(match.solution.totalCost).toBe(plan(given, 2027).match.solution.totalCost);
+        expect(match.solution.totalCost).toBe(provenPlan(given, 2027).match.solution.totalCost);
       }),
       anySeed,
     );

@@ -4,8 +4,9 @@ import type { Booking } from "#lib/domain/booking";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { oneOf, type RandomSource, seededRandom, wholeBetween } from "#lib/maths/random";
 import { checkMatch } from "#lib/plan/road/match";
-import { type Plan, plan } from "#lib/plan/road/plan";
+import type { Plan } from "#lib/plan/road/plan";
 import { winterBeds, withKeptBeds } from "#lib/plan/winter/beds";
+import { provenPlan } from "../../proven-plan";
 
 const SEASON = 2027;
 
@@ -66,10 +67,10 @@ function answersOf({ match, gaps, weeks, pickList, buying, surplus, problems }: 
 function walk(seed: number, count: number, look: (before: Plan, replanned: Plan) => void): void {
   const random = seededRandom(seed);
   let farm = seededFarm(seed, { bedCount: 24, bookingCount: 18 }, SEASON);
-  let planned = plan(farm, SEASON);
+  let planned = provenPlan(farm, SEASON);
   for (let change = 0; change < count; change++) {
     farm = oneOf(random, CHANGES)(farm, random);
-    const replanned = plan(farm, SEASON, undefined, planned);
+    const replanned = provenPlan(farm, SEASON, undefined, planned);
     look(planned, replanned);
     planned = replanned;
   }
@@ -79,16 +80,16 @@ describe("a plan made from the one before a change", () => {
   test("[L3] is the plan made afresh, with its proof: 300 changes of 6 farms", () => {
     for (let seed = 1; seed <= 6; seed++)
       walk(seed, 50, (_, replanned) => {
-        expect(answersOf(replanned), `seed ${seed}`).toBe(answersOf(plan(replanned.snapshot, SEASON)));
+        expect(answersOf(replanned), `seed ${seed}`).toBe(answersOf(provenPlan(replanned.snapshot, SEASON)));
         expect(checkMatch(replanned.match)).toEqual([]);
       });
   });
 
   test("[L3] forecasts again only the plantings whose rows have changed, and counts again only the bookings that have", () => {
     const farm = seededFarm(1, TYPICAL, SEASON);
-    const before = plan(farm, SEASON);
+    const before = provenPlan(farm, SEASON);
     const [planting, booking] = [farm.plantings[3], farm.bookings[5]];
-    const after = plan(
+    const after = provenPlan(
       {
         ...farm,
         plantings: farm.plantings.with(3, { ...planting, plantCount: planting.plantCount + 1 }),
@@ -107,9 +108,9 @@ describe("a plan made from the one before a change", () => {
 
   test("[L3] after a change of the farm's own settings every planting is forecast again", () => {
     const farm = seededFarm(1, TYPICAL, SEASON);
-    const before = plan(farm, SEASON);
+    const before = provenPlan(farm, SEASON);
     const settings = { ...farm.farm, winter: { ...farm.farm.winter, winterSurvivalShare: 0.1 } };
-    const after = plan({ ...farm, farm: settings }, SEASON, undefined, before);
+    const after = provenPlan({ ...farm, farm: settings }, SEASON, undefined, before);
     const known = new Set<unknown>(before.forecast.plantings);
     expect(after.forecast.plantings.some((row) => known.has(row))).toBe(false);
   });

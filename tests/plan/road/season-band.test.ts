@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { seededFarm } from "#demo/seeded-farm";
 import { ROLES } from "#lib/domain/words";
-import { plan } from "#lib/plan/road/plan";
 import { seasonBand } from "#lib/plan/road/season-band";
+import { provenPlan } from "../../proven-plan";
 import { booking, curve, farm, focal, monthDay, snapshot } from "../../small-farm";
 
 const oneFrost = {
@@ -14,7 +14,7 @@ const oneFrost = {
 
 describe("the band of a week", () => {
   test("[G4] without spreads and with one frost date it is the reach of the plan", () => {
-    const given = plan(
+    const given = provenPlan(
       snapshot({
         farm: farm({ frost: oneFrost }),
         curves: [curve({ firstCutSpreadDays: 0, yieldSpread: 0 })],
@@ -27,7 +27,7 @@ describe("the band of a week", () => {
   });
 
   test("[G4] a yield that varies by half takes 45 % off a poor year and adds 45 % to a rich one: of 30 in reach 16 to 44, give or take a stem", () => {
-    const given = plan(
+    const given = provenPlan(
       snapshot({
         farm: farm({ frost: oneFrost }),
         curves: [curve({ firstCutSpreadDays: 0, yieldSpread: 0.5 })],
@@ -42,7 +42,7 @@ describe("the band of a week", () => {
 
   test("[G4] on 30 seeded farms every band holds the reach of the plan, week by week and role by role", () => {
     for (let seed = 1; seed <= 30; seed++) {
-      const given = plan(seededFarm(seed, { bedCount: 16, bookingCount: 10 }), 2027);
+      const given = provenPlan(seededFarm(seed, { bedCount: 16, bookingCount: 10 }), 2027);
       const bands = seasonBand(given);
       expect(bands.length).toBe(given.weeks.length);
       given.weeks.forEach(({ roles }, week) => {

@@ -4,7 +4,7 @@ import { seededFarm } from "#demo/seeded-farm";
 import { toDay, toDayNumber, yearOf } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { checkMatch } from "#lib/plan/road/match";
-import { plan } from "#lib/plan/road/plan";
+import { provenPlan } from "../../proven-plan";
 import { booking, crop, day, farm, focal, snapshot } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
 
@@ -12,7 +12,7 @@ const sum = (stems: Iterable<number>) => [...stems].reduce((total, count) => tot
 
 describe("what is over", () => {
   test("[S1] of 70 stems 25 serve Saturday the 12th: 45 are over, each of use for the 4 days it can be held", () => {
-    const { surplus } = plan(snapshot({ bookings: [booking({ id: 1, stemLines: focal(25) })] }), 2027);
+    const { surplus } = provenPlan(snapshot({ bookings: [booking({ id: 1, stemLines: focal(25) })] }), 2027);
     expect(surplus.map(({ cutDay, stems, lastUsefulDay }) => [toDay(cutDay), stems, toDay(lastUsefulDay)])).toEqual([
       ["2027-06-07", 10, "2027-06-11"],
       ["2027-06-09", 5, "2027-06-13"],
@@ -24,7 +24,7 @@ describe("what is over", () => {
   test("a hold of 4 and a half days ends on the fourth", () => {
     const crops = [crop({ id: 1, holdDays: { count: 4.5, mark: "own", source: null } })];
     const coolerStock = [{ id: 1, varietyId: 1, cutOn: day("2027-06-01"), stemCount: 3 }];
-    const { surplus } = plan(snapshot({ crops, plantings: [], coolerStock }), 2027);
+    const { surplus } = provenPlan(snapshot({ crops, plantings: [], coolerStock }), 2027);
     expect(surplus.map(({ stems, lastUsefulDay }) => [stems, toDay(lastUsefulDay)])).toEqual([[3, "2027-06-05"]]);
   });
 
@@ -32,7 +32,7 @@ describe("what is over", () => {
     const crops = [crop({ id: 1, holdDays: { count: 3, mark: "own", source: null } })];
     const coolerStock = [{ id: 1, varietyId: 1, cutOn: day("2027-06-01"), stemCount: 3 }];
     const farmOf = (eventOn: string) =>
-      plan(
+      provenPlan(
         snapshot({
           ...{ crops, coolerStock, plantings: [], farm: farm({ leadDays: 5 }) },
           bookings: [booking({ id: 1, eventOn: day(eventOn), stemLines: focal(2) })],
@@ -46,7 +46,7 @@ describe("what is over", () => {
 });
 
 function surplusHolds(given: Snapshot): void {
-  const { forecast, match, surplus } = plan(given, 2027);
+  const { forecast, match, surplus } = provenPlan(given, 2027);
   expect(checkMatch(match)).toEqual([]);
   const cut = sum(forecast.plantings.flatMap(({ cutStems }) => cutStems));
   const stored = sum(given.coolerStock.filter(({ cutOn }) => yearOf(cutOn) === 2027).map(({ stemCount }) => stemCount));

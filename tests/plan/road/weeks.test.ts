@@ -5,12 +5,12 @@ import { addDays, isoWeekOf, mondayOf, toDay } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { ROLES } from "#lib/domain/words";
 import { checkMatch } from "#lib/plan/road/match";
-import { plan } from "#lib/plan/road/plan";
+import { provenPlan } from "../../proven-plan";
 import { booking, day, focal, snapshot } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
 import { directMatch } from "./match-by-arcs";
 
-const weeksOf = (given: Partial<Snapshot>) => plan(snapshot(given), 2027).weeks;
+const weeksOf = (given: Partial<Snapshot>) => provenPlan(snapshot(given), 2027).weeks;
 const focalOf = (roles: ReturnType<typeof weeksOf>[number]["roles"]) => roles.filter(({ role }) => role === "focal")[0];
 
 describe("a season by weeks", () => {
@@ -58,7 +58,7 @@ describe("a season by weeks", () => {
 });
 
 function weeksHold(given: Snapshot): void {
-  const { weeks, match, gaps } = plan(given, 2027);
+  const { weeks, match, gaps } = provenPlan(given, 2027);
   expect(checkMatch(match)).toEqual([]);
   weeks.forEach(({ week, monday, roles }, index) => {
     expect(mondayOf(monday)).toBe(monday);
@@ -90,7 +90,7 @@ describe("the weeks of many farms", () => {
   test("in 200 farms stems in reach of a week's role are the lots that reach any event of the week, each once", () => {
     fc.assert(
       fc.property(anyFarm, (given) => {
-        const { weeks, match, forecast } = plan(given, 2027);
+        const { weeks, match, forecast } = provenPlan(given, 2027);
         const { lots } = directMatch(given, forecast.plantings, match.needs);
         for (const { monday, bookingIds, roles } of weeks) {
           const events = match.needs

@@ -1,10 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { seededFarm } from "#demo/seeded-farm";
 import { checkMatch } from "#lib/plan/road/match";
-import { type Plan, plan } from "#lib/plan/road/plan";
+import type { Plan } from "#lib/plan/road/plan";
 import { comparison } from "#lib/plan/what-if/comparison";
 import { applyChanges } from "#lib/plan/what-if/what-if";
 import { winterTotals } from "#lib/plan/what-if/winter";
+import { provenPlan } from "../../proven-plan";
 import { booking, crop, curve, day, focal, planting, snapshot } from "../../small-farm";
 
 /**
@@ -17,7 +18,8 @@ const before = snapshot({
     booking({ id: 2, status: "held", eventOn: day("2027-06-13"), stemLines: focal(50) }),
   ],
 });
-const planned = (plantCount: number): Plan => plan({ ...before, plantings: [planting({ id: 1, plantCount })] }, 2027);
+const planned = (plantCount: number): Plan =>
+  provenPlan({ ...before, plantings: [planting({ id: 1, plantCount })] }, 2027);
 
 describe("plans side by side", () => {
   test("[W6] with four times the plants nothing is short: 80 stems fewer, 240.00 less to buy in, both bookings covered", () => {
@@ -45,7 +47,7 @@ describe("plans side by side", () => {
       { kind: "booking-moved", bookingId: 2, eventOn: day("2027-07-10") },
       { kind: "booking-dropped", bookingId: 1 },
     ]);
-    const { bookings, weeks } = comparison([plan(before, 2027), plan(without, 2027)]);
+    const { bookings, weeks } = comparison([provenPlan(before, 2027), provenPlan(without, 2027)]);
     expect(bookings.map(({ bookingId, shortStems }) => [bookingId, shortStems[1]])).toEqual([
       [1, null],
       [2, 50],
@@ -58,7 +60,7 @@ describe("plans side by side", () => {
     for (const seed of [1, 2, 3]) {
       const farm = seededFarm(seed, { bedCount: 30, bookingCount: 25 });
       const shifted = applyChanges(farm, 2027, [{ kind: "season-shifted", days: 14, cropId: null }]).snapshot;
-      const plans = [plan(farm, 2027), plan(shifted, 2027)];
+      const plans = [provenPlan(farm, 2027), provenPlan(shifted, 2027)];
       const { totals, weeks, bookings } = comparison(plans, ({ frostDay }) => ({
         labourCents: frostDay,
         materialCents: 7,
@@ -87,7 +89,7 @@ describe("plans side by side", () => {
       plantings: [planting({ id: 1, treatment: "spring-planted" })],
     });
     const kept = applyChanges(dahlias, 2027, [{ kind: "bed-kept", bedId: 1 }]).snapshot;
-    const { totals, differences } = comparison([plan(dahlias, 2027), plan(kept, 2027)], winterTotals);
+    const { totals, differences } = comparison([provenPlan(dahlias, 2027), provenPlan(kept, 2027)], winterTotals);
     /** 70 clumps: 70/30 h lifted, 70/14 h divided, 70/90 h replanted, at 20.00; 40 cents each to store. 18 m²: 0.08 h and 50 cents each. */
     const dug = { labourCents: Math.round((70 / 30 + 70 / 14 + 70 / 90) * 2000), materialCents: 2800 };
     expect(totals.map(({ winter }) => winter)).toEqual([dug, { labourCents: 2880, materialCents: 900 }]);
@@ -95,7 +97,7 @@ describe("plans side by side", () => {
   });
 
   test("takes one plan to four", () => {
-    const one = plan(before, 2027);
+    const one = provenPlan(before, 2027);
     expect(() => comparison([])).toThrow(RangeError);
     expect(() => comparison([one, one, one, one, one])).toThrow(RangeError);
     expect(comparison([one, one, one, one]).totals).toHaveLength(4);

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Change } from "#lib/domain/what-if";
-import { plan } from "#lib/plan/road/plan";
 import { applyChanges } from "#lib/plan/what-if/what-if";
+import { provenPlan } from "../../proven-plan";
 import { curve, day, monthDay, planting, snapshot } from "../../small-farm";
 import { dahliaFarm, FITTING, GONE, newBooking } from "./farm";
 
@@ -84,7 +84,7 @@ describe("applying changes", () => {
   test("[W4] kept, the dahlias of bed West are first cut from 24 June, not from 13 August", () => {
     const firstCuts = (changes: Change[]) => {
       const { snapshot: farmNow } = applyChanges(dahliaFarm(), 2027, changes);
-      return plan(farmNow, 2027).forecast.plantings[2].firstCut;
+      return provenPlan(farmNow, 2027).forecast.plantings[2].firstCut;
     };
     expect(firstCuts([]) - firstCuts([{ kind: "bed-kept", bedId: 2 }])).toBe(50);
   });
@@ -126,8 +126,8 @@ describe("applying changes", () => {
     const { snapshot: farmNow, frostDay } = farmAfter({ kind: "frost-moved", firstFrost: monthDay("10-08") });
     const { firstAutumnP10, firstAutumnP50, firstAutumnP90 } = farmNow.farm.frost;
     expect([firstAutumnP10, firstAutumnP50, firstAutumnP90]).toEqual(["09-24", "10-08", "10-23"]);
-    expect(frostDay).toBe(plan(dahliaFarm(), 2027).frostDay - 10);
-    expect(plan(farmNow, 2027).frostDay).toBe(frostDay);
+    expect(frostDay).toBe(provenPlan(dahliaFarm(), 2027).frostDay - 10);
+    expect(provenPlan(farmNow, 2027).frostDay).toBe(frostDay);
   });
 
   test("[W5] a first cut that would leave the year is held there, and said so", () => {

@@ -4,12 +4,12 @@ import { checkFlow } from "#lib/maths/check-flow";
 import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
 import { loadMixedIntegerSolver } from "#lib/maths/mixed-integer";
 import { checkMatch } from "#lib/plan/road/match";
-import { plan } from "#lib/plan/road/plan";
 import { withKeptBeds } from "#lib/plan/winter/beds";
 import { checkChoice } from "#lib/plan/winter/check-choice";
 import { chooseBeds, provenChoice, type WinterChoice } from "#lib/plan/winter/choose-beds";
 import { type WinterFutures, winterFutures } from "#lib/plan/winter/futures";
 import { winterSeason } from "#lib/plan/winter/season";
+import { provenPlan } from "../../proven-plan";
 import { chosen } from "./chosen";
 import { allowedChoices, costOf, SEASON, winterFarm, withinLimits } from "./farm";
 import { wholeProgrammeCents } from "./programme";
@@ -89,7 +89,7 @@ describe("the choice", () => {
       const futures = winterFutures(snapshot, SEASON);
       const { keptBedIds } = proven(chosen(snapshot, solver));
       const reckoned = futures.match(futures.beds.map(({ bed }) => keptBedIds.includes(bed.id)));
-      const planned = plan(withKeptBeds(snapshot, SEASON, keptBedIds), SEASON);
+      const planned = provenPlan(withKeptBeds(snapshot, SEASON, keptBedIds), SEASON);
       const cuts = ({ supplies }: typeof reckoned) =>
         supplies.flatMap(({ variety, days, stems }) =>
           days.flatMap((cutDay, index) => (stems[index] > 0 ? [`${variety.id}/${cutDay}/${stems[index]}`] : [])),
@@ -104,7 +104,7 @@ describe("the choice", () => {
     const choice = proven(chosen(snapshot, solver));
     expect(choice.keptBedIds).toEqual([]);
     expect(choice.winterCents).toBe(0);
-    expect(choice.totalCents).toBe(plan(snapshot, SEASON).match.solution.totalCost);
+    expect(choice.totalCents).toBe(provenPlan(snapshot, SEASON).match.solution.totalCost);
     const flagged = { ...winterFarm(1, 14, 8, false) };
     const beds = flagged.beds.map((bed) => ({ ...bed, flags: ["wanted for something else" as const] }));
     expect(proven(chosen({ ...flagged, beds }, solver)).keptBedIds).toEqual([]);

@@ -2,10 +2,10 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { demoSnapshot } from "#demo/demo-snapshot";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { loadMixedIntegerSolver, type MixedIntegerSolver } from "#lib/maths/mixed-integer";
-import { plan } from "#lib/plan/road/plan";
 import { winterBeds, withKeptBeds } from "#lib/plan/winter/beds";
 import { limitMet, mostBedsKept, runsShort, winterLimits } from "#lib/plan/winter/limits";
 import { keepBoard } from "#lib/plan/words/keep-board";
+import { provenPlan } from "../../proven-plan";
 import { chosen } from "./chosen";
 import { SEASON, winterFarm } from "./farm";
 
@@ -114,7 +114,7 @@ test("[K3] the screen goes by the rule of the choice: what it chose runs short o
     const snapshot = winterFarm(seed, 16, 10);
     const choice = chosen(snapshot, solver);
     if (choice.status !== "optimal") continue;
-    const [dug, tried] = [[], choice.keptBedIds].map((ids) => plan(withKeptBeds(snapshot, SEASON, ids), SEASON));
+    const [dug, tried] = [[], choice.keptBedIds].map((ids) => provenPlan(withKeptBeds(snapshot, SEASON, ids), SEASON));
     const { winters } = keepBoard(dug, dug, tried, choice.keptBedIds);
     expect(winters[2].runsShort, `seed ${seed}`).toEqual([]);
     if (winterLimits(snapshot.farm, winterBeds(snapshot, SEASON)).length > 0) limitedCount++;

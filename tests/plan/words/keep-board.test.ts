@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { plan } from "#lib/plan/road/plan";
 import { withKeptBeds } from "#lib/plan/winter/beds";
 import { chosenBeds } from "#lib/plan/winter/choose-beds";
 import { keptIds, settingOf, winterSeason } from "#lib/plan/winter/season";
 import { bedsKeptNow, keepBoard, plantingsToChange } from "#lib/plan/words/keep-board";
+import { provenPlan } from "../../proven-plan";
 import { bed, booking, crop, curve, day, focal, planting, snapshot } from "../../small-farm";
 import { SEASON, winterFarm } from "../winter/farm";
 
@@ -22,9 +22,9 @@ const june = () =>
 
 const boardOf = (farm: ReturnType<typeof june>, kept: readonly number[], year = 2027) =>
   keepBoard(
-    plan(withKeptBeds(farm, year, []), year),
-    plan(farm, year),
-    plan(withKeptBeds(farm, year, kept), year),
+    provenPlan(withKeptBeds(farm, year, []), year),
+    provenPlan(farm, year),
+    provenPlan(withKeptBeds(farm, year, kept), year),
     kept,
   );
 

@@ -1,0 +1,172 @@
+import type { Bed, Planting } from "#lib/domain/bed";
+import type { Booking } from "#lib/domain/booking";
+import type { Crop } from "#lib/domain/crop";
+import { dayInYear, toDay, toDayNumber, weekdayOfDayNumber } from "#lib/domain/day";
+import type { Variety } from "#lib/domain/records/variety";
+import type { Snapshot } from "#lib/domain/snapshot";
+import { type Colour, ROLES, type Role } from "#lib/domain/words";
+
+/**
+ * The first half of the road by a slow second method, written from lib/plan/SPEC.md alone and with nothing of lib/plan: what each planting gives,
+ * day by day, and what each booking asks. Sums that must be exact are made with fractions of whole numbers. The second half is match-by-arcs.
+ */
+
+export type SpecPlanting = {
+  readonly planting: Planting;
+  readonly variety: Variety;
+  readonly crop: Crop;
+  readonly cutDays: number[];
+  readonly cutStems: number[];
+  lostInFieldStems: number;
+  lostToFrostStems: number;
+};
+
+/** What every planting of every season gives [F1] to [F7]. */
+export const bloomBySpec = (snapshot: Snapshot): SpecPlanting[] =>
+  [...snapshot.plantings].sort((a, b) => a.id - b.id).map((planting) => bloomOf(snapshot, planting));
+
+function bloomOf(snapshot: Snapshot, planting: Planting): SpecPlanting {
+  const variety = theOne(snapshot.varieties, planting.varietyId);
+  const crop = theOne(snapshot.crops, variety.cropId);
+  const bed = theOne(snapshot.beds, planting.bedId);
+  const given: SpecPlanting = {
+    ...{ planting, variety, crop, cutDays: [], cutStems: [] },
+    ...{ lostInFieldStems: 0, lostToFrostStems: 0 },
+  };
+  const forTreatment = snapshot.curves.filter(
+    ({ cropId, treatment }) => cropId === crop.id && treatment === planting.treatment,
+  );
+  const curve =
+    forTreatment.find(({ varietyId }) => varietyId === variety.id) ??
+    forTreatment.find(({ varietyId }) => varietyId === null);
+  if (!curve) return given;
+  const first =
+    curve.anchor.kind === "day-of-year"
+      ? toDayNumber(dayInYear(curve.anchor.firstCut, planting.seasonYear))
+      : toDayNumber(planting.plantedOn) + curve.anchor.days;
+  if (Math.abs(Number(toDay(first).slice(0, 4)) - planting.seasonYear) > 1) return given;
+  const isKept = planting.treatment === "kept-in-ground";
+  const survival = isKept ? (planting.winterSurvivalShare ?? snapshot.farm.winter.winterSurvivalShare) : 1;
+  const alive = planting.plantCount * planting.aliveShare * survival;
+  const perPlant = curve.stemsPerPlantByWeek.reduce((sum, stems) => sum + stems, 0);
+  const season = Math.round(alive * (1 - planting.gradeOutShare) * perPlant);
+  const frost = crop.tender
+    ? toDayNumber(dayInYear(snapshot.farm.frost.firstAutumnP50, planting.seasonYear))
+    : Number.POSITIVE_INFINITY;
+  shared(season, curve.stemsPerPlantByWeek).forEach((ofWeek, week) => {
+    for (let weekday = 0; weekday < 7; weekday++) {
+      const stems = Math.floor(((weekday + 1) * ofWeek) / 7) - Math.floor((weekday * ofWeek) / 7);
+      if (stems > 0) pick(given, snapshot, bed, first + week * 7 + weekday, stems, frost);
+    }
+  });
+  return given;
+}
+
+/** Where the stems that open on a day go [F4] [F5] [F6]. */
+function pick(given: SpecPlanting, { farm }: Snapshot, bed: Bed, day: number, stems: number, frost: number): void {
+  const isOpen = (other: number) =>
+    bed.noEntryFrom === null ||
+    bed.noEntryUntil === null ||
+    other < toDayNumber(bed.noEntryFrom) ||
+    other >= toDayNumber(bed.noEntryUntil);
+  let cutOn = day;
+  while (!farm.pickingWeekdays.includes(weekdayOfDayNumber(cutOn)) || !isOpen(cutOn)) cutOn++;
+  const lasts = given.crop.fieldDays.count;
+  const standsAtFrost = cutOn >= frost && day + lasts >= frost;
+  if (day >= frost || standsAtFrost) given.lostToFrostStems += stems;
+  else if (cutOn > day + lasts) given.lostInFieldStems += stems;
+  else if (given.cutDays.includes(cutOn)) given.cutStems[given.cutDays.indexOf(cutOn)] += stems;
+  else {
+    given.cutDays.push(cutOn);
+    given.cutStems.push(stems);
+  }
+}
+
+/** A whole number shared by weights: each its share rounded down, then one more to the greatest remainders, the earlier first. */
+function shared(total: number, weights: readonly number[]): number[] {
+  const places = Math.max(0, ...weights.map((weight) => decimals(weight).length));
+  const tops = weights.map((weight) => scaled(weight, places));
+  const all = tops.reduce((sum, top) => sum + top, 0n);
+  if (all === 0n) return weights.map(() => 0);
+  const parts = tops.map((top) => (BigInt(total) * top) / all);
+  const remainders = tops.map((top) => (BigInt(total) * top) % all);
+  let left = BigInt(total) - parts.reduce((sum, part) => sum + part, 0n);
+  while (left-- > 0n) {
+    let most = 0;
+    remainders.forEach((remainder, index) => {
+      if (remainder > remainders[most]) most = index;
+    });
+    parts[most] += 1n;
+    remainders[most] = -1n;
+  }
+  return parts.map(Number);
+}
+
+export type SpecNeed = {
+  readonly booking: Booking;
+  readonly eventDay: number;
+  readonly role: Role;
+  readonly cropId: number | null;
+  readonly cropOnly: boolean;
+  readonly colours: readonly Colour[];
+  readonly stems: number;
+};
+
+/** What all bookings ask for, in the order in which equal claims are served [N1] [N2] [N3] [M7]. */
+export function needsBySpec(snapshot: Snapshot): SpecNeed[] {
+  return snapshot.bookings
+    .filter(({ status }) => status !== "cancelled")
+    .sort((a, b) => toDayNumber(a.eventOn) - toDayNumber(b.eventOn) || a.id - b.id)
+    .flatMap((booking) => asked(snapshot, booking));
+}
+
+function asked(snapshot: Snapshot, booking: Booking): SpecNeed[] {
+  const lines = [
+    ...booking.pieces.flatMap(({ recipeId, pieceCount, colours }) =>
+      theOne(snapshot.recipes, recipeId).lines.map((line) => ({
+        ...{ role: line.role, cropId: null, cropOnly: false },
+        colours: line.colours === "any" ? [] : colours.length > 0 ? colours : booking.palette,
+        times: [pieceCount, line.stemsPerPiece] as const,
+      })),
+    ),
+    ...booking.stemLines.map(({ stemCount, ...line }) => ({ ...line, times: [1, stemCount] as const })),
+  ];
+  const keyOf = (line: (typeof lines)[number]) =>
+    JSON.stringify([ROLES.indexOf(line.role), line.colours, line.cropId, line.cropOnly]);
+  const kinds = [...new Set(lines.map(keyOf))].map((key) => lines.filter((line) => keyOf(line) === key));
+  return kinds
+    .map((alike) => {
+      const { role, cropId, cropOnly, colours } = alike[0];
+      // Fractions to 40 places: a product of three numbers of floating point has no more.
+      const stems = alike.reduce((sum, { times: [count, each] }) => sum + scaled(count, 20) * scaled(each, 20), 0n);
+      const top = stems * (scaled(1, 20) + scaled(booking.spareShare, 20));
+      const whole = (top + 10n ** 60n - 1n) / 10n ** 60n;
+      return { booking, eventDay: toDayNumber(booking.eventOn), role, cropId, cropOnly, colours, stems: Number(whole) };
+    })
+    .sort(
+      (a, b) =>
+        ROLES.indexOf(a.role) - ROLES.indexOf(b.role) ||
+        compared(a.colours.join(), b.colours.join()) ||
+        (a.cropId ?? 0) - (b.cropId ?? 0) ||
+        Number(a.cropOnly) - Number(b.cropOnly),
+    );
+}
+
+const compared = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
+/** The digits after the point of a number as it is written. */
+const decimals = (number: number): string => /\.(\d+)$/.exec(written(number))?.[1] ?? "";
+
+const written = (number: number): string => (String(number).includes("e") ? number.toFixed(20) : String(number));
+
+/** A number as written, times a power of ten: whole. */
+function scaled(number: number, places: number): bigint {
+  const [whole] = written(number).split(".");
+  return BigInt(whole + decimals(number).padEnd(places, "0").slice(0, places));
+}
+
+function theOne<T extends { readonly id: number }>(rows: readonly T[], id: number): T {
+  const found = rows.filter((row) => row.id === id);
+  if (found.length !== 1) throw new Error(`${found.length} rows with id ${id}`);
+  return found[0];
+}
