@@ -21,13 +21,18 @@ function arePlain(rows: ReadonlyMap<string, string>): boolean {
   return [...rows].every(([name, row]) => {
     const call = name.replace(/\d+$/, "");
     try {
-      return isPlain(JSON.parse(row), (id) => rows.has(`${call}${Number.parseInt(id, 16)}`));
+      const value: unknown = JSON.parse(row);
+      // A form that the browser sends by itself carries the state before it, in a list.
+      if (BOUND.test(name) && !(Array.isArray(value) && value.length > 0)) return false;
+      return isPlain(value, (id) => rows.has(`${call}${Number.parseInt(id, 16)}`));
     } catch {
       // No JSON, or nested so deep that no form of ours can be meant.
       return false;
     }
   });
 }
+
+const BOUND = /^\$ACTION_\d+:1$/;
 
 /** Values that are written as a word: those that JSON has no letters for. */
 const WORDS = /^\$(undefined|NaN|Infinity|-Infinity|-0)$/;

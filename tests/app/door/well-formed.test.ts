@@ -128,6 +128,18 @@ describe("a form's call (ASVS 5.5.1 and 5.5.3, from memory)", () => {
     ).toBe(false);
   });
 
+  test.each(["null", "[]", "{}", '"x"'])(
+    "that the browser sends by itself is refused when its state before is %s",
+    (state) => {
+      const bound = [
+        ["$ACTION_REF_1", ""],
+        ["$ACTION_1:0", '{"id":"ab","bound":"$@1"}'],
+        ["$ACTION_1:1", state],
+      ] as const;
+      expect(isWellFormed(KIND, false, form(bound))).toBe(false);
+    },
+  );
+
   test("is refused without its first row, and as text without an action", () => {
     expect(isWellFormed(KIND, true, form([["1_client", "x"]]))).toBe(false);
     expect(isWellFormed("text/plain", false, Buffer.from("[]"))).toBe(false);
