@@ -64,7 +64,8 @@ const MOST_TRIES = 10;
 
 /** A file from elsewhere may come with the side file of an older version. */
 function copyWithSideFile(copy: string, checked: string): void {
-  if (!existsSync(copy)) throw new FarmFileRefused("missing", copy);
+  if (!existsSync(copy))
+    throw new FarmFileRefused("missing", copy, "It is the copy that was named; the farm itself was left as it is.");
   copyFileSync(copy, checked);
   if (existsSync(`${copy}-wal`)) copyFileSync(`${copy}-wal`, `${checked}-wal`);
 }
