@@ -1,11 +1,13 @@
-import type { Bed, Planting } from "#lib/domain/bed";
-import type { BloomCurve } from "#lib/domain/bloom-curve";
-import type { Booking, Recipe } from "#lib/domain/booking";
 import { CATALOGUE } from "#lib/domain/catalogue/crops";
 import { DEFAULT_RECIPES } from "#lib/domain/catalogue/recipes";
-import type { Crop } from "#lib/domain/crop";
 import { addDays, dayInYear, type MonthDay } from "#lib/domain/day";
 import { newFarm } from "#lib/domain/new-farm";
+import type { Bed } from "#lib/domain/records/bed";
+import type { Booking } from "#lib/domain/records/booking";
+import type { Crop } from "#lib/domain/records/crop";
+import type { BloomCurve } from "#lib/domain/records/curve";
+import type { Planting } from "#lib/domain/records/planting";
+import type { Recipe } from "#lib/domain/records/recipe";
 import type { Variety } from "#lib/domain/records/variety";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { COLOURS, type Colour, type Status } from "#lib/domain/words";

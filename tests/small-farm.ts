@@ -1,9 +1,11 @@
-import type { Bed, Planting } from "#lib/domain/bed";
-import type { BloomCurve } from "#lib/domain/bloom-curve";
-import type { Booking, Recipe } from "#lib/domain/booking";
-import type { Crop } from "#lib/domain/crop";
 import { type Day, type MonthDay, parseDay } from "#lib/domain/day";
-import type { Farm } from "#lib/domain/farm";
+import type { Bed } from "#lib/domain/records/bed";
+import type { Booking } from "#lib/domain/records/booking";
+import type { Crop } from "#lib/domain/records/crop";
+import type { BloomCurve } from "#lib/domain/records/curve";
+import type { Farm } from "#lib/domain/records/farm-settings";
+import type { Planting } from "#lib/domain/records/planting";
+import type { Recipe } from "#lib/domain/records/recipe";
 import type { Variety } from "#lib/domain/records/variety";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { FROM_MEMORY, OWN } from "#lib/domain/sourced";

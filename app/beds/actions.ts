@@ -2,14 +2,15 @@
 
 import { addBed, removeBed, updateBed } from "#db/write/beds";
 import { carryPlantings } from "#db/write/plantings";
+import { BED, bedDraftSchema } from "#lib/domain/records/bed";
 import { carriedPlantings } from "#lib/plan/winter/carried-plantings";
 import { action, idIn, readEntry, refusal } from "../action";
-import { readBed } from "./bed-values";
 import { readCarryOver } from "./carry-over-values";
 
 /** Adds a bed and opens it, or changes one. */
 export const saveBed = action(
-  (values, { farm, beds }) => readEntry(values, "bedId", beds, (before) => readBed(values, farm.units, before)),
+  (values, { farm, beds }) =>
+    readEntry(values, "bedId", beds, (before) => values.record(BED, farm, { before, schema: bedDraftSchema })),
   (database, { id, draft }) => (id === null ? addBed(database, draft) : updateBed(database, id, draft)),
   (bedId, { id }) => (id === null ? `/beds/${bedId}` : null),
 );

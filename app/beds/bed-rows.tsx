@@ -1,6 +1,6 @@
 import type { ReactNode } from "react";
-import type { Bed } from "#lib/domain/bed";
 import { type Day, inShort, toDay } from "#lib/domain/day";
+import type { Bed } from "#lib/domain/records/bed";
 import { TREATMENT_WORDS, type Units } from "#lib/domain/words";
 import type { PlantingForecast } from "#lib/plan/road/forecast";
 import { inWholes } from "#lib/plan/words/numbers";

@@ -1,6 +1,6 @@
-import { areaSquareMetres, type Bed } from "#lib/domain/bed";
 import { type Day, inShort } from "#lib/domain/day";
 import { MEASURES, shown } from "#lib/domain/measures";
+import { areaSquareMetres, type Bed } from "#lib/domain/records/bed";
 import type { Units } from "#lib/domain/words";
 
 /** "49.2 × 3.9 feet" */

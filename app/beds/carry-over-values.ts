@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { plantingSchema } from "#lib/domain/bed";
+import { plantingSchema } from "#lib/domain/records/planting";
 import type { FormValues } from "../ui/form-values";
 
 const { seasonYear } = plantingSchema.shape;

@@ -1,4 +1,4 @@
-import type { Crop } from "#lib/domain/crop";
+import type { Crop } from "#lib/domain/records/crop";
 import type { PlantingForecast } from "#lib/plan/road/forecast";
 
 type Props = { crops: readonly Crop[]; plantings: readonly PlantingForecast[]; cropId: number | null };

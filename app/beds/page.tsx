@@ -59,7 +59,7 @@ export default async function BedsPage({ searchParams }: { searchParams: Promise
       )}
       <section aria-labelledby="add">
         <h2 id="add">Add a bed</h2>
-        <BedForm units={units} />
+        <BedForm farm={snapshot.farm} />
       </section>
     </>
   );

@@ -8,7 +8,8 @@ import { parseBookingForm } from "./editor/parse-form";
 
 /** Writes a booking, new or changed, and opens it. */
 export const saveBooking = action(
-  (values, { bookings }) => readEntry(values, "bookingId", bookings, () => parseBookingForm(values.json("booking"))),
+  (values, { farm, bookings }) =>
+    readEntry(values, "bookingId", bookings, () => parseBookingForm(values.json("booking"), farm)),
   (database, { id, draft }) => (id === null ? addBooking(database, draft) : updateBooking(database, id, draft)),
   (bookingId) => `/bookings/${bookingId}`,
 );

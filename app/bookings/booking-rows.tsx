@@ -1,5 +1,5 @@
-import type { Booking } from "#lib/domain/booking";
 import { withWeekday } from "#lib/domain/day";
+import type { Booking } from "#lib/domain/records/booking";
 import { type Coverage, coverageByBooking } from "#lib/plan/road/coverage";
 import type { Plan } from "#lib/plan/road/plan";
 import { inWholes } from "#lib/plan/words/numbers";

@@ -1,5 +1,5 @@
-import type { Booking } from "#lib/domain/booking";
 import { type Day, withWeekday } from "#lib/domain/day";
+import type { Booking } from "#lib/domain/records/booking";
 import type { OpenDate } from "#lib/plan/chance/open-dates";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { ColourWord } from "../ui/colour-words";

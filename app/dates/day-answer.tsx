@@ -1,6 +1,6 @@
 import { Fragment } from "react";
-import type { Booking } from "#lib/domain/booking";
 import { addDays, type Day, inFull, isoWeekOf, mondayOf, weekInWords, withWeekday } from "#lib/domain/day";
+import type { Booking } from "#lib/domain/records/booking";
 import type { OpenDate } from "#lib/plan/chance/open-dates";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { ColourWord } from "../ui/colour-words";

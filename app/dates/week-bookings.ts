@@ -1,5 +1,5 @@
-import type { Booking } from "#lib/domain/booking";
 import { type Day, mondayOf } from "#lib/domain/day";
+import type { Booking } from "#lib/domain/records/booking";
 import type { Snapshot } from "#lib/domain/snapshot";
 
 /** The bookings of the week that a day lies in, in order of their day. Cancelled ones take nothing and are left out. */

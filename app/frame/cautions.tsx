@@ -1,4 +1,4 @@
-import type { Crop } from "#lib/domain/crop";
+import type { Crop } from "#lib/domain/records/crop";
 
 /** The usual cautions for the crops at hand, and whose word counts. Nothing when no crop has any. */
 export function Cautions({ crops, open = false }: { crops: readonly Crop[]; open?: boolean }) {

@@ -1,5 +1,5 @@
 import { monthDayInShort } from "#lib/domain/day";
-import type { FrostDates } from "#lib/domain/farm";
+import type { FrostDates } from "#lib/domain/records/farm-settings";
 
 /** What the marks of the week chart mean, in words. */
 export const WeekKey = ({ frost, frostDay }: { frost: FrostDates; frostDay: string }) => (

@@ -3,7 +3,7 @@ import { type Measure, PLAIN, shown, toStored } from "#lib/domain/measures";
 import { type Parsed, type Problem, problemsOf } from "#lib/domain/problem";
 import { readNumber } from "#lib/domain/read-number";
 import type { Fields, RecordOf } from "#lib/domain/records/field";
-import { type Reading, readForm } from "#lib/domain/records/form";
+import { type Manner, type Reading, readForm } from "#lib/domain/records/form";
 import { sentForm } from "../door/sent-form";
 import type { FormState } from "./form-state";
 
@@ -23,9 +23,9 @@ export class FormValues {
   }
 
   /** The record that the form says, its fields read by their definitions; every problem is noted here too. */
-  record<F extends Fields>(fields: F, reading: Reading<F>, schema?: z.ZodType<RecordOf<F>>): Parsed<RecordOf<F>> {
-    const read = readForm(fields, this.#form, reading, schema);
-    if (!read.ok) for (const { place, message } of read.problems) this.refuse(place.replace(/\.count$/, ""), message);
+  record<F extends Fields>(fields: F, manner: Manner, reading?: Reading<F>): Parsed<RecordOf<F>> {
+    const read = readForm(fields, this.#form, manner, reading);
+    if (!read.ok) for (const { place, message } of read.problems) this.refuse(place, message);
     return read.ok && this.#problems.size === 0 ? read : this.refusal();
   }
 

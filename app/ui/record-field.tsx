@@ -28,6 +28,7 @@ export function RecordField({ values, options, input, also, choices, ...field }:
     case "day":
       return <DayField {...frame} />;
     case "area":
+    case "lines":
       return <AreaField {...frame} />;
     case "choice":
       return <SelectField {...frame} options={options} />;

@@ -1,6 +1,6 @@
-import type { BloomCurve } from "#lib/domain/bloom-curve";
-import type { Crop } from "#lib/domain/crop";
-import type { Farm } from "#lib/domain/farm";
+import type { Crop } from "#lib/domain/records/crop";
+import { anchorColumns, type BloomCurve } from "#lib/domain/records/curve";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Mark, Sourced } from "#lib/domain/sourced";
 import type { bloomCurve, crop } from "./crops";
 import type { farm } from "./farm";
@@ -40,8 +40,7 @@ export const cropOfRow = (row: typeof crop.$inferSelect) => ({
 export const curveRow = ({ anchor, timingOrigin, yieldOrigin, ...curve }: Omit<BloomCurve, "id">) => ({
   ...curve,
   anchorKind: anchor.kind,
-  firstCut: anchor.kind === "day-of-year" ? anchor.firstCut : null,
-  daysAfterPlanting: anchor.kind === "days-after-planting" ? anchor.days : null,
+  ...anchorColumns(anchor),
   timingMark: timingOrigin.mark,
   timingSource: timingOrigin.source,
   yieldMark: yieldOrigin.mark,

@@ -1,7 +1,7 @@
 import { eq } from "drizzle-orm";
 import type { FarmDatabase } from "#db/client";
 import { bed, coolerStock } from "#db/schema/beds";
-import type { Bed } from "#lib/domain/bed";
+import type { Bed } from "#lib/domain/records/bed";
 import type { CoolerStock } from "#lib/domain/records/cooler-lot";
 import { known } from "./known";
 import { insertBed, insertCoolerStock, replaceBed } from "./put-beds";

@@ -1,9 +1,9 @@
 import { eq } from "drizzle-orm";
 import type { FarmDatabase } from "#db/client";
 import { booking } from "#db/schema/bookings";
-import type { BookingDraft } from "#lib/domain/booking";
 import { inFull } from "#lib/domain/day";
 import type { Problem } from "#lib/domain/problem";
+import type { BookingDraft } from "#lib/domain/records/booking";
 import type { Status } from "#lib/domain/words";
 import { called, type KnownTable, known, notOnFarm } from "./known";
 import { insertBooking, replaceBooking } from "./put-bookings";

@@ -1,8 +1,8 @@
 import { eq } from "drizzle-orm";
 import type { FarmDatabase } from "#db/client";
 import { bloomCurve, crop, variety } from "#db/schema/crops";
-import type { BloomCurve } from "#lib/domain/bloom-curve";
-import type { Crop } from "#lib/domain/crop";
+import type { Crop } from "#lib/domain/records/crop";
+import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Variety } from "#lib/domain/records/variety";
 import { called, known, refuseWhileNamed } from "./known";
 import { insertCrop, insertVariety, putCurveRow, replaceCrop, replaceVariety } from "./put-crops";

@@ -8,7 +8,7 @@ import { farm } from "#db/schema/farm";
 import { farmRow } from "#db/schema/nested";
 import { whatIf } from "#db/schema/what-ifs";
 import type { CatalogueCrop, CatalogueRecipe } from "#lib/domain/catalogue-types";
-import type { Farm } from "#lib/domain/farm";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import { insertCrop, putCurveRow } from "./put-crops";
 import { putRecipeByName } from "./put-recipes";
 import { Refusals, refuse } from "./refusal";

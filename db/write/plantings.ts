@@ -1,8 +1,8 @@
 import { eq } from "drizzle-orm";
 import type { FarmDatabase } from "#db/client";
 import { planting } from "#db/schema/beds";
+import type { PlantingDraft } from "#lib/domain/records/planting";
 import type { Variety } from "#lib/domain/records/variety";
-import type { PlantingDraft } from "#lib/domain/what-if";
 import { TREATMENT_WORDS, type Treatment } from "#lib/domain/words";
 import { called, counted, known, notOnFarm } from "./known";
 import { insertPlanting, replacePlanting } from "./put-beds";

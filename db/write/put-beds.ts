@@ -1,8 +1,8 @@
 import type { FarmDatabase } from "#db/client";
 import { bed, coolerStock, planting } from "#db/schema/beds";
-import type { Bed } from "#lib/domain/bed";
+import type { Bed } from "#lib/domain/records/bed";
 import type { CoolerStock } from "#lib/domain/records/cooler-lot";
-import type { PlantingDraft } from "#lib/domain/what-if";
+import type { PlantingDraft } from "#lib/domain/records/planting";
 import { addRow, changeRow } from "./put-row";
 import { refuseTwice } from "./refusal";
 

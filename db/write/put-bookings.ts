@@ -1,8 +1,8 @@
 import { asc, eq } from "drizzle-orm";
 import type { FarmDatabase } from "#db/client";
 import { booking, bookingPiece, bookingStemLine, bookingUnacceptableCrop } from "#db/schema/bookings";
-import type { BookingDraft } from "#lib/domain/booking";
 import { inFull } from "#lib/domain/day";
+import type { BookingDraft } from "#lib/domain/records/booking";
 import { putLines } from "./put-lines";
 import { addRow, changeRow } from "./put-row";
 import { refuseTwice } from "./refusal";

@@ -1,7 +1,7 @@
 import { asc, eq } from "drizzle-orm";
 import type { FarmDatabase } from "#db/client";
 import { recipe, recipeLine } from "#db/schema/bookings";
-import type { Recipe } from "#lib/domain/booking";
+import type { Recipe } from "#lib/domain/records/recipe";
 import { putLines } from "./put-lines";
 import { addRow, changeRow } from "./put-row";
 import { refuseTwice } from "./refusal";

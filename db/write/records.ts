@@ -1,6 +1,6 @@
 import type { FarmDatabase } from "#db/client";
-import type { BookingDraft } from "#lib/domain/booking";
 import type { BookingRecord, FarmRecords } from "#lib/domain/farm-records";
+import type { BookingDraft } from "#lib/domain/records/booking";
 import { putFarm } from "./farm";
 import { counted } from "./known";
 import { Names, VarietyNames } from "./names";

@@ -1,6 +1,6 @@
-import type { BloomCurve } from "./bloom-curve";
-import type { Recipe } from "./booking";
-import type { Crop } from "./crop";
+import type { Crop } from "./records/crop";
+import type { BloomCurve } from "./records/curve";
+import type { Recipe } from "./records/recipe";
 
 /** A built-in crop with its bloom curves: what a new farm starts from, each number with its origin. */
 export type CatalogueCrop = Omit<Crop, "id"> & { readonly curves: readonly CatalogueCurve[] };

@@ -1,9 +1,13 @@
-import type { Bed, Planting } from "./bed";
-import type { BloomCurve } from "./bloom-curve";
-import type { BookingDraft, Piece, Recipe, StemLine } from "./booking";
-import type { Crop } from "./crop";
-import type { Farm } from "./farm";
+import type { Bed } from "./records/bed";
+import type { BookingDraft } from "./records/booking";
 import type { CoolerStock } from "./records/cooler-lot";
+import type { Crop } from "./records/crop";
+import type { BloomCurve } from "./records/curve";
+import type { Farm } from "./records/farm-settings";
+import type { Piece } from "./records/piece";
+import type { Planting } from "./records/planting";
+import type { Recipe } from "./records/recipe";
+import type { StemLine } from "./records/stem-line";
 import type { Colour } from "./words";
 
 /**

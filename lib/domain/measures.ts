@@ -18,7 +18,7 @@ const METRES_PER_YARD = 0.9144;
 
 export const PLAIN: Measure = { word: "", shownPerStored: 1, decimals: 4 };
 export const PERCENT: Measure = { word: "%", shownPerStored: 100, decimals: 2 };
-export const DOLLARS: Measure = dollarsPer("", 1);
+const DOLLARS: Measure = dollarsPer("", 1);
 
 function dollarsPer(what: string, unitsStoredPerShown: number): Measure {
   return {

@@ -1,5 +1,5 @@
 import type { MonthDay } from "./day";
-import type { Farm } from "./farm";
+import type { Farm } from "./records/farm-settings";
 
 /**
  * The settings a new farm starts from, each to be overruled on the Farm screen. Frost dates, picking and lead days: common practice for

@@ -1,10 +1,12 @@
-import type { Bed, Planting } from "./bed";
-import type { BloomCurve } from "./bloom-curve";
-import type { Booking, Recipe } from "./booking";
-import type { Crop } from "./crop";
-import type { Farm } from "./farm";
 import type { Parsed, Problem } from "./problem";
+import type { Bed } from "./records/bed";
+import type { Booking } from "./records/booking";
 import type { CoolerStock } from "./records/cooler-lot";
+import type { Crop } from "./records/crop";
+import type { BloomCurve } from "./records/curve";
+import type { Farm } from "./records/farm-settings";
+import type { Planting } from "./records/planting";
+import type { Recipe } from "./records/recipe";
 import type { Variety } from "./records/variety";
 
 /** Everything a plan may know of the farm, each row parsed, every reference checked. Lists are in order of id. */

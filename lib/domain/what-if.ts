@@ -1,17 +1,13 @@
 import { z } from "zod";
-import { plantingSchema } from "./bed";
-import { bookingDraftSchema } from "./booking";
 import { daySchema, monthDaySchema } from "./day";
+import { bookingDraftSchema } from "./records/booking";
+import { plantingDraftSchema } from "./records/planting";
 import { FIRST_SEASON, LAST_SEASON } from "./season-years";
 import { STATUSES } from "./words";
 
 /** What a winter uses up, of which a farm has so much at hand. */
 export const RESOURCES = ["leaves", "tarp", "hours"] as const;
 export type Resource = (typeof RESOURCES)[number];
-
-/** A planting before it has an id. */
-const plantingDraftSchema = plantingSchema.omit({ id: true });
-export type PlantingDraft = z.infer<typeof plantingDraftSchema>;
 
 const id = z.int();
 const crop = z.int().nullable();

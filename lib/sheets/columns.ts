@@ -1,67 +1,7 @@
-import type { z } from "zod";
 import { inQuotes } from "#lib/domain/in-quotes";
-import type { TextReading } from "#lib/domain/read-number";
-import { type Field, type Fields, headingOf, type RecordOf } from "#lib/domain/records/field";
-import type { Kind } from "#lib/domain/records/kinds";
-import type { ColumnOf, SheetName } from "#lib/domain/sheet-columns";
-
-/**
- * A column of a sheet: how its cells are read, the schema of lib/domain that holds their limits, and what an empty cell or an absent
- * column means (an empty cell of free text is an empty text). `absent` null: the column must be there and filled.
- */
-export type Column<T> = {
-  readonly hint: string;
-  readonly absent: { readonly value: T } | null;
-  readonly isEmpty: (text: string) => boolean;
-  readonly read: (text: string) => TextReading<T>;
-};
-
-/** The columns of a sheet: exactly those that {@link SHEET_COLUMNS} names. */
-export type ColumnsOf<Name extends SheetName> = { readonly [Key in ColumnOf<Name>]: Column<unknown> };
-
-/** What a row says, column by column. */
-export type RowOf<Columns> = {
-  readonly [Key in keyof Columns]: Columns[Key] extends Column<infer T> ? T : never;
-};
-
-/** A column that must be there and filled. */
-export const needed = <T>(cell: Kind<never>, schema: z.ZodType<T>): Column<T> => ({
-  ...reader(cell, schema),
-  absent: null,
-});
-
-/** A column that may be absent or empty, which then means `absent`. */
-export const maybe = <T, Absent>(cell: Kind<never>, schema: z.ZodType<T>, absent: Absent): Column<T | Absent> => ({
-  ...reader(cell, schema),
-  absent: { value: absent },
-});
-
-function reader<T>(cell: Kind<never>, schema: z.ZodType<T>) {
-  return {
-    hint: cell.hint,
-    isEmpty: (text: string) => !cell.keepsSpaces && text.trim() === "",
-    read: (text: string): TextReading<T> => {
-      const written = cell.keepsSpaces ? text : text.trim();
-      if (written.length > MOST_CELL_LETTERS)
-        return {
-          ok: false,
-          message: `${inQuotes(written)} has ${written.length} letters: write at most ${MOST_CELL_LETTERS}`,
-        };
-      if (written.includes("\uFFFD"))
-        return {
-          ok: false,
-          message: `letters were lost in ${inQuotes(written)}: save the sheet as CSV in UTF-8 and bring it again`,
-        };
-      const reading = cell.read(written);
-      if (!reading.ok) return reading;
-      const checked = schema.safeParse(reading.value);
-      if (checked.success) return { ok: true, value: checked.data };
-      const rules = [...new Set(checked.error.issues.map((issue) => issue.message))].join("; ");
-      const mend = /\bwrite\b/.test(rules) ? "" : "; change it to fit";
-      return { ok: false, message: `${inQuotes(written)} will not do here: ${rules}${mend}` };
-    },
-  };
-}
+import type { DecimalMark, TextReading } from "#lib/domain/read-number";
+import type { Field, Fields, RecordOf } from "#lib/domain/records/field";
+import { type Column, columnsOf } from "#lib/domain/records/sheets";
 
 /** More than any cell of a farm holds: a note has at most 4,000 letters. Longer ones are refused before they are looked into. */
 export const MOST_CELL_LETTERS = 20_000;
@@ -69,57 +9,81 @@ export const MOST_CELL_LETTERS = 20_000;
 export type ColumnProblem = { readonly column: string | null; readonly message: string };
 
 /** The row, or null when a cell of it is wrong or a needed column is absent; `problems` names each wrong cell. */
-export type RowReading<Columns> = { readonly row: RowOf<Columns> | null; readonly problems: readonly ColumnProblem[] };
+export type RowReading<Row> = { readonly row: Row | null; readonly problems: readonly ColumnProblem[] };
+
+/** The columns that a sheet of these fields cannot do without. */
+export const neededHeadings = (fields: Fields): string[] =>
+  columnsOf(fields)
+    .filter(({ field }) => field.absent === undefined)
+    .map(({ heading }) => heading);
+
+/** A cell that says nothing; an empty cell of free text says an empty text. */
+const isEmpty = ({ kind }: Field<unknown>, text: string): boolean => !kind.keepsSpaces && text.trim() === "";
 
 /**
  * Reads one row. `textIn` gives the text in a column, or undefined when the sheet has no such column: that is a problem of the header
  * and said there, once.
  */
-export function readRow<Columns extends Record<string, Column<unknown>>>(
-  columns: Columns,
-  textIn: (column: string) => string | undefined,
-): RowReading<Columns> {
+export function readRow<F extends Fields>(
+  fields: F,
+  textIn: (heading: string) => string | undefined,
+  mark?: DecimalMark,
+): RowReading<RecordOf<F>> {
   const problems: ColumnProblem[] = [];
-  const row: Record<string, unknown> = {};
+  const record: Record<string, unknown> = {};
   let isWhole = true;
-  for (const [name, column] of Object.entries(columns)) {
-    const text = textIn(name);
-    if (text === undefined || column.isEmpty(text)) {
-      if (column.absent) row[name] = column.absent.value;
+  for (const column of columnsOf(fields)) {
+    const { heading, field } = column;
+    const text = textIn(heading);
+    if (text === undefined || isEmpty(field, text)) {
+      if (field.absent !== undefined) put(record, column, field.absent);
       else isWhole = false;
-      if (!column.absent && text !== undefined)
-        problems.push({ column: name, message: `${name} is empty: write ${column.hint}` });
+      if (field.absent === undefined && text !== undefined)
+        problems.push({ column: heading, message: `${heading} is empty: write ${field.kind.hint}` });
       continue;
     }
-    const reading = column.read(text);
-    if (reading.ok) row[name] = reading.value;
-    else problems.push({ column: name, message: reading.message });
+    const reading = readCell(field, text, mark);
+    if (reading.ok) put(record, column, reading.value);
+    else problems.push({ column: heading, message: reading.message });
   }
-  return { row: isWhole && problems.length === 0 ? (row as RowOf<Columns>) : null, problems };
+  return { row: isWhole && problems.length === 0 ? (record as RecordOf<F>) : null, problems };
 }
 
-/** The columns of a sheet whose rows have these fields, by heading. */
-export const columnsOf = (fields: Fields): Readonly<Record<string, Column<unknown>>> =>
-  Object.fromEntries(Object.entries(fields).map(([name, field]) => [headingOf(name, field), columnOf(field)]));
+function put(record: Record<string, unknown>, { name, part }: Column, value: unknown): void {
+  if (part === null) record[name] = value;
+  else if (part === "count") record[name] = { count: value };
+  else record[name] = Object.assign({}, record[name], value);
+}
 
-const columnOf = ({ kind, schema, absent }: Field<unknown>): Column<unknown> => ({
-  ...reader(kind, schema),
-  absent: absent === undefined ? null : { value: absent },
-});
+/** What a cell says, within the limits of its field. */
+export function readCell<T>({ kind, schema }: Field<T>, text: string, mark?: DecimalMark): TextReading<T> {
+  const written = kind.keepsSpaces ? text : text.trim();
+  if (written.length > MOST_CELL_LETTERS)
+    return {
+      ok: false,
+      message: `${inQuotes(written)} has ${written.length} letters: write at most ${MOST_CELL_LETTERS}`,
+    };
+  if (written.includes("\uFFFD"))
+    return {
+      ok: false,
+      message: `letters were lost in ${inQuotes(written)}: save the sheet as CSV in UTF-8 and bring it again`,
+    };
+  const reading = kind.read(written, mark);
+  if (!reading.ok) return reading;
+  const checked = schema.safeParse(reading.value);
+  if (checked.success) return { ok: true, value: checked.data };
+  const rules = [...new Set(checked.error.issues.map((issue) => issue.message))].join("; ");
+  const mend = /\bwrite\b/.test(rules) ? "" : "; change it to fit";
+  return { ok: false, message: `${inQuotes(written)} will not do here: ${rules}${mend}` };
+}
 
-/** A row, known by its headings, as the record that its fields make. */
-export const recordOf =
-  <F extends Fields>(fields: F) =>
-  (row: Readonly<Record<string, unknown>>): RecordOf<F> =>
-    Object.fromEntries(
-      Object.entries(fields).map(([name, field]) => [name, row[headingOf(name, field)]]),
-    ) as RecordOf<F>;
+/** What a record says in each column of its sheet, in their order. */
+export const cellsOf = <F extends Fields>(fields: F, record: RecordOf<F>, mark?: DecimalMark): string[] =>
+  columnsOf(fields).map(({ name, part, field }) => {
+    const value = record[name];
+    return writeCell(field, part === "count" ? (value as { count: number }).count : value, mark);
+  });
 
-/** What a record says in each column of its sheet, as text. */
-export const cellsOf = <F extends Fields>(fields: F, record: RecordOf<F>): Record<string, string> =>
-  Object.fromEntries(
-    Object.entries(fields).map(([name, field]) => [headingOf(name, field), cellOf(field, record[name])]),
-  );
-
-const cellOf = (field: Field<unknown>, value: unknown): string =>
-  value === null || value === undefined ? "" : field.kind.write(value);
+/** A value as its cell says it, so that it reads back to the same; nothing for null. */
+export const writeCell = ({ kind }: Field<unknown>, value: unknown, mark?: DecimalMark): string =>
+  value === null || value === undefined ? "" : kind.write(value, mark);

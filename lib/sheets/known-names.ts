@@ -1,6 +1,6 @@
 import type { Day } from "#lib/domain/day";
-import type { Farm } from "#lib/domain/farm";
 import type { CoolerStockRecord, PlantingRecord, VarietyRecord } from "#lib/domain/farm-records";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 
 /** What is on the farm before sheets are read: the names they may refer to, and what must not be recorded twice. */

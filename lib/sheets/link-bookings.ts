@@ -1,15 +1,15 @@
 import type { BookingRecord, PieceRecord, StemLineRecord } from "#lib/domain/farm-records";
 import { Guesses, nameKey } from "#lib/domain/nearest-name";
-import type { BookingDraftRow, LineOf } from "./booking-sheets";
 import type { KnownNames } from "./known-names";
 import type { NameBook } from "./name-book";
 import { type Place, placeInWords } from "./sheet-problem";
 import { linkRows, type Say, type SheetRow, type SheetRows } from "./sheet-rows";
+import type { RowOf } from "./to-records";
 
 export type BookingSheets = {
-  readonly bookings: SheetRows<BookingDraftRow>;
-  readonly pieces: SheetRows<LineOf<PieceRecord>>;
-  readonly stems: SheetRows<LineOf<StemLineRecord>>;
+  readonly bookings: SheetRows<RowOf<"bookings">>;
+  readonly pieces: SheetRows<RowOf<"pieces">>;
+  readonly stems: SheetRows<RowOf<"stems">>;
 };
 
 /** `records` are the clean bookings with their lines; the rows tell which line of which sheet is clean. */
@@ -47,16 +47,22 @@ export function linkBookings(sheets: BookingSheets, { crops, recipes, known }: N
       );
     else seen.set(key, row.place);
     const unacceptableCrops = draft.unacceptableCrops.map((name) => cropName(name, "not_wanted", crops, say) ?? name);
-    return { ...draft, spareShare: draft.spareShare ?? known.farm.spareShare, unacceptableCrops };
+    return {
+      ...draft,
+      spareShare: draft.spareShare ?? known.farm.spareShare,
+      unacceptableCrops,
+      pieces: [],
+      stemLines: [],
+    };
   });
   const owner = ownerOf(bookings.rows, onFarm);
-  const pieces = linkRows(sheets.pieces, ({ line }, say, row) => {
+  const pieces = linkRows(sheets.pieces, ({ client: _, eventOn: __, ...line }, say, row) => {
     owner(row, say);
     const recipe = recipes.find(line.recipe);
     if (!recipe.ok) say("recipe", recipe.message);
     return recipe.ok ? { ...line, recipe: recipe.name } : null;
   });
-  const stems = linkRows(sheets.stems, ({ line }, say, row) => {
+  const stems = linkRows(sheets.stems, ({ client: _, eventOn: __, ...line }, say, row) => {
     owner(row, say);
     const crop = line.crop === null ? null : cropName(line.crop, "crop", crops, say);
     return { ...line, crop };

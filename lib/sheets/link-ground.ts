@@ -1,10 +1,10 @@
 import type { BedRecord, CoolerStockRecord, PlantingRecord } from "#lib/domain/farm-records";
-import type { CoolerDraft, PlantingDraft } from "./ground-sheets";
 import type { KnownNames, KnownPlanting } from "./known-names";
 import { enterNames } from "./link-crops";
 import type { NameBook } from "./name-book";
 import { placeInWords } from "./sheet-problem";
 import { linkRows, type Say, type SheetRows } from "./sheet-rows";
+import type { RowOf } from "./to-records";
 import type { VarietyBook } from "./variety-book";
 
 /** Beds, each name once and none that the farm has. */
@@ -16,7 +16,7 @@ export function linkBeds(sheet: SheetRows<BedRecord>, beds: NameBook): SheetRows
   });
 }
 
-type VarietyDraft = Pick<PlantingDraft, "crop" | "variety" | "colour">;
+type VarietyDraft = Pick<RowOf<"plantings">, "crop" | "variety" | "colour">;
 
 /** The variety of a row, or null after saying what is wrong. It may be new, if the row gives its colour. */
 function varietyOf(draft: VarietyDraft, crops: NameBook, varieties: VarietyBook, say: Say) {
@@ -35,7 +35,7 @@ function varietyOf(draft: VarietyDraft, crops: NameBook, varieties: VarietyBook,
  * and so is a row that repeats another of the upload cell by cell. A second row that differs in anything is a planting of its own.
  */
 export function linkPlantings(
-  sheet: SheetRows<PlantingDraft>,
+  sheet: SheetRows<RowOf<"plantings">>,
   beds: NameBook,
   crops: NameBook,
   varieties: VarietyBook,
@@ -77,7 +77,7 @@ const plantingKey = (row: KnownPlanting): string =>
 
 /** Stems in the cooler. Two like batches in one upload are two batches; a batch that the farm has already is refused. */
 export function linkCooler(
-  sheet: SheetRows<CoolerDraft>,
+  sheet: SheetRows<RowOf<"cooler">>,
   crops: NameBook,
   varieties: VarietyBook,
   known: KnownNames,

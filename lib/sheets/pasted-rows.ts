@@ -1,12 +1,14 @@
 import Papa from "papaparse";
-import { z } from "zod";
-import { pieceSchema, stemLineSchema } from "#lib/domain/booking";
 import type { PieceRecord, StemLineRecord } from "#lib/domain/farm-records";
 import { nameKey } from "#lib/domain/nearest-name";
 import { MOST_PROBLEMS } from "#lib/domain/problem";
-import { choice, decimal, type Kind, listOf, word } from "#lib/domain/records/kinds";
-import { COLOURS, ROLES, type Role } from "#lib/domain/words";
-import { type Column, type ColumnProblem, maybe, needed, readRow } from "./columns";
+import type { Fields } from "#lib/domain/records/field";
+import { nameOf } from "#lib/domain/records/names";
+import { PIECE_SHEET } from "#lib/domain/records/piece";
+import { columnsOf } from "#lib/domain/records/sheets";
+import { STEM_SHEET } from "#lib/domain/records/stem-line";
+import { ROLES, type Role } from "#lib/domain/words";
+import { type ColumnProblem, readRow } from "./columns";
 import { asMeant } from "./csv-text";
 import type { KnownNames } from "./known-names";
 import { NameBook } from "./name-book";
@@ -28,20 +30,13 @@ export type PastedRows = {
   readonly unread: string;
 };
 
-/** In pasted rows people part colours by commas too. */
-const colourList: Kind<readonly string[]> = {
-  ...listOf<string>(choice(COLOURS)),
-  read: (text) => listOf(choice(COLOURS)).read(text.replaceAll(",", "/")),
-};
-const colours = maybe(colourList, pieceSchema.shape.colours, []);
-const name = z.string().trim();
-
-const PIECE = { piece: needed(word, name), count: needed(decimal, pieceSchema.shape.pieceCount), colours };
+/** What a row may say, cell by cell; what stands last may be left out. */
+const PIECE = { piece: nameOf("Piece"), pieceCount: PIECE_SHEET.pieceCount, colours: PIECE_SHEET.colours };
 const STEMS = {
-  role: needed(choice(ROLES), stemLineSchema.shape.role),
-  stems: needed(decimal, stemLineSchema.shape.stemCount),
-  colours,
-  crop: maybe(word, name, null),
+  role: STEM_SHEET.role,
+  stemCount: STEM_SHEET.stemCount,
+  colours: STEM_SHEET.colours,
+  crop: STEM_SHEET.crop,
 };
 
 const HEADER_WORDS = ["piece", "pieces", "recipe", "role", "item"];
@@ -102,7 +97,7 @@ function readPiece(row: SplitRow, recipes: NameBook): PieceRecord | Refused {
     ? problems
     : [{ column: "piece", message: `${recipe.message} (or start with a role: ${ROLES.join(", ")})` }, ...problems];
   if (!read || !recipe.ok || all.length) return { problems: all };
-  return { recipe: recipe.name, pieceCount: read.count, colours: read.colours };
+  return { recipe: recipe.name, pieceCount: read.pieceCount, colours: read.colours };
 }
 
 function readStems(role: Role, row: SplitRow, crops: NameBook): StemLineRecord | Refused {
@@ -111,13 +106,13 @@ function readStems(role: Role, row: SplitRow, crops: NameBook): StemLineRecord |
   const crop = cropText === "" ? null : crops.find(cropText);
   const all = crop && !crop.ok ? [...problems, { column: "crop", message: crop.message }] : problems;
   if (!read || all.length) return { problems: all };
-  return { role, crop: crop?.ok ? crop.name : null, cropOnly: false, colours: read.colours, stemCount: read.stems };
+  return { role, crop: crop?.ok ? crop.name : null, cropOnly: false, colours: read.colours, stemCount: read.stemCount };
 }
 
-/** Reads the cells of a row in the order of `columns`; cells left out at the end are empty. */
-function readCells<Columns extends Record<string, Column<unknown>>>(columns: Columns, { cells }: SplitRow) {
-  const names = Object.keys(columns);
-  const reading = readRow(columns, (column) => cells[names.indexOf(column)] ?? "");
+/** Reads the cells of a row in the order of `fields`; cells left out at the end are empty. */
+function readCells<F extends Fields>(fields: F, { cells }: SplitRow) {
+  const names = columnsOf(fields).map(({ heading }) => heading);
+  const reading = readRow(fields, (column) => cells[names.indexOf(column)] ?? "");
   const extra = cells.slice(names.length).filter((cell) => cell.trim() !== "");
   if (extra.length === 0) return reading;
   const message = `"${extra.join('", "')}" is more than a row takes: write ${names.join(", ")}, with several colours in one cell, parted by "/"`;

@@ -1,21 +1,18 @@
 import type { FarmRecords } from "#lib/domain/farm-records";
 import { MOST_PROBLEMS } from "#lib/domain/problem";
-import { SHEET_NAMES, type SheetName } from "#lib/domain/sheet-columns";
-import { toBookingDraft, toPieceLine, toRecipeLine, toStemLine } from "./booking-sheets";
-import type { Column, RowOf } from "./columns";
-import { toCropRecord, toCurveRecord, toVarietyRecord } from "./crop-sheets";
+import { SHEET_NAMES, SHEETS, type SheetName } from "#lib/domain/records/sheets";
 import { readFarmSettings } from "./farm-sheet";
-import { toBedRecord, toCoolerDraft, toPlantingDraft } from "./ground-sheets";
 import type { KnownNames } from "./known-names";
 import { linkBookings } from "./link-bookings";
 import { gatherRecipes, linkCrops, linkCurves, linkRecipes, linkVarieties } from "./link-crops";
 import { linkBeds, linkCooler, linkPlantings } from "./link-ground";
 import { NameBook } from "./name-book";
-import { SHEETS, sheetOfFile } from "./sheet-of-file";
+import { sheetOfFile } from "./sheet-of-file";
 import type { SheetProblem } from "./sheet-problem";
 import { cleanRecords, joinRows, linkRows, readRows, type Say, type SheetRows } from "./sheet-rows";
 import { MOST_LINES } from "./split-rows";
 import { readTable, type Table } from "./table";
+import { type RowOf, toBedRecord, toCropRecord, toCurveRecord, toRecipeLine, toStemLine } from "./to-records";
 import { VarietyBook } from "./variety-book";
 
 /** A file as it was uploaded, decoded. */
@@ -46,15 +43,10 @@ type OpenedFile = { readonly file: string; readonly table: Table };
  */
 export function readFarmSheets(files: readonly SheetFile[], known: KnownNames): Reading {
   const { opened, problems: unknownFiles } = openFiles(files);
-  const read = <Columns extends Record<string, Column<unknown>>, T>(
-    sheet: SheetName,
-    columns: Columns,
-    toRecord: (row: RowOf<Columns>, say: Say) => T | null,
-  ): SheetRows<T> =>
-    linkRows(
-      joinRows((opened.get(sheet) ?? []).map(({ file, table }) => readRows(sheet, columns, table, file))),
-      toRecord,
-    );
+  const rowsOf = <Name extends SheetName>(sheet: Name): SheetRows<RowOf<Name>> =>
+    joinRows((opened.get(sheet) ?? []).map(({ file, table }) => readRows(sheet, SHEETS[sheet], table, file)));
+  const read = <Name extends SheetName, T>(sheet: Name, toRecord: (row: RowOf<Name>, say: Say) => T | null) =>
+    linkRows(rowsOf(sheet), toRecord);
 
   const names = {
     crops: new NameBook("crop", "the crops sheet", known.crops),
@@ -62,28 +54,19 @@ export function readFarmSheets(files: readonly SheetFile[], known: KnownNames): 
     beds: new NameBook("bed", "the beds sheet", known.beds),
     varieties: new VarietyBook(known.varieties),
   };
-  const { rows: farmRows, farm } = readFarmSettings(
-    read("farm", SHEETS.farm, (row) => row),
-    known.farm,
-  );
-  const crops = linkCrops(read("crops", SHEETS.crops, toCropRecord), names.crops);
-  const recipes = linkRecipes(read("recipes", SHEETS.recipes, toRecipeLine), names.recipes);
-  const varieties = linkVarieties(read("varieties", SHEETS.varieties, toVarietyRecord), names.crops, names.varieties);
-  const beds = linkBeds(read("beds", SHEETS.beds, toBedRecord), names.beds);
-  const plantings = linkPlantings(
-    read("plantings", SHEETS.plantings, toPlantingDraft),
-    names.beds,
-    names.crops,
-    names.varieties,
-    known,
-  );
-  const cooler = linkCooler(read("cooler", SHEETS.cooler, toCoolerDraft), names.crops, names.varieties, known);
-  const curves = linkCurves(read("curves", SHEETS.curves, toCurveRecord), names.crops, names.varieties);
+  const { rows: farmRows, farm } = readFarmSettings(rowsOf("farm"), known.farm);
+  const crops = linkCrops(read("crops", toCropRecord), names.crops);
+  const recipes = linkRecipes(read("recipes", toRecipeLine), names.recipes);
+  const varieties = linkVarieties(rowsOf("varieties"), names.crops, names.varieties);
+  const beds = linkBeds(read("beds", toBedRecord), names.beds);
+  const plantings = linkPlantings(rowsOf("plantings"), names.beds, names.crops, names.varieties, known);
+  const cooler = linkCooler(rowsOf("cooler"), names.crops, names.varieties, known);
+  const curves = linkCurves(read("curves", toCurveRecord), names.crops, names.varieties);
   const { records: bookingRecords, ...booked } = linkBookings(
     {
-      bookings: read("bookings", SHEETS.bookings, toBookingDraft),
-      pieces: read("pieces", SHEETS.pieces, toPieceLine),
-      stems: read("stems", SHEETS.stems, toStemLine),
+      bookings: rowsOf("bookings"),
+      pieces: rowsOf("pieces"),
+      stems: read("stems", toStemLine),
     },
     { crops: names.crops, recipes: names.recipes, known: farm ? { ...known, farm } : known },
   );

@@ -1,25 +1,6 @@
-import { SHEET_COLUMNS, SHEET_NAMES, type SheetName } from "#lib/domain/sheet-columns";
-import { BOOKING_COLUMNS, PIECE_COLUMNS, RECIPE_COLUMNS, STEM_COLUMNS } from "./booking-sheets";
-import type { Column } from "./columns";
-import { CROP_COLUMNS, CURVE_COLUMNS, VARIETY_COLUMNS } from "./crop-sheets";
-import { FARM_COLUMNS } from "./farm-sheet";
-import { BED_COLUMNS, COOLER_COLUMNS, PLANTING_COLUMNS } from "./ground-sheets";
-import { columnKey, neededColumns } from "./sheet-rows";
-
-/** Every sheet with how its columns are read. */
-export const SHEETS = {
-  farm: FARM_COLUMNS,
-  crops: CROP_COLUMNS,
-  curves: CURVE_COLUMNS,
-  recipes: RECIPE_COLUMNS,
-  varieties: VARIETY_COLUMNS,
-  beds: BED_COLUMNS,
-  plantings: PLANTING_COLUMNS,
-  bookings: BOOKING_COLUMNS,
-  pieces: PIECE_COLUMNS,
-  stems: STEM_COLUMNS,
-  cooler: COOLER_COLUMNS,
-} satisfies { readonly [Name in SheetName]: Readonly<Record<string, Column<unknown>>> };
+import { headingsOf, SHEET_NAMES, SHEETS, type SheetName } from "#lib/domain/records/sheets";
+import { neededHeadings } from "./columns";
+import { columnKey } from "./sheet-rows";
 
 /**
  * Which sheet a file is: the one whose needed columns all stand in the header and that knows most of its columns; of equals, the one
@@ -29,10 +10,10 @@ export const SHEETS = {
 export function sheetOfFile(fileName: string, header: readonly string[]): SheetName | null {
   const keys = new Set(header.map(columnKey).filter((key) => key !== ""));
   const named = sheetNamed(fileName);
-  const knownCount = (sheet: SheetName) => SHEET_COLUMNS[sheet].filter((column) => keys.has(column)).length;
+  const knownCount = (sheet: SheetName) => headingsOf(sheet).filter((column) => keys.has(column)).length;
   const best = (sheets: readonly SheetName[]) =>
     [...sheets].sort((a, b) => knownCount(b) - knownCount(a) || Number(b === named) - Number(a === named))[0] ?? null;
-  const fitting = SHEET_NAMES.filter((sheet) => neededColumns(SHEETS[sheet]).every((column) => keys.has(column)));
+  const fitting = SHEET_NAMES.filter((sheet) => neededHeadings(SHEETS[sheet]).every((column) => keys.has(column)));
   const nearest = best(SHEET_NAMES.filter((sheet) => knownCount(sheet) * 2 > keys.size));
   return best(fitting) ?? named ?? nearest;
 }

@@ -1,8 +1,9 @@
 import { inQuotes } from "#lib/domain/in-quotes";
 import { didYouMean } from "#lib/domain/nearest-name";
 import { MOST_PROBLEMS } from "#lib/domain/problem";
-import type { SheetName } from "#lib/domain/sheet-columns";
-import { type Column, type RowOf, readRow } from "./columns";
+import type { Fields, RecordOf } from "#lib/domain/records/field";
+import { columnsOf, type SheetName } from "#lib/domain/records/sheets";
+import { neededHeadings, readRow } from "./columns";
 import type { Place, SheetProblem } from "./sheet-problem";
 import type { Table } from "./table";
 
@@ -25,31 +26,27 @@ export const columnKey = (header: string): string =>
     .toLowerCase()
     .replace(/[\s_-]+/g, "_");
 
-/** The columns that a sheet cannot do without. */
-export const neededColumns = (columns: Record<string, Column<unknown>>): string[] =>
-  Object.keys(columns).filter((name) => columns[name]?.absent === null);
-
 /** Reads every row of a table by the columns of its sheet; every wrong cell is a problem with its place, up to {@link MOST_PROBLEMS}. */
-export function readRows<Columns extends Record<string, Column<unknown>>>(
+export function readRows<F extends Fields>(
   sheet: SheetName,
-  columns: Columns,
+  fields: F,
   table: Table,
   file: string,
-): SheetRows<RowOf<Columns>> {
+): SheetRows<RecordOf<F>> {
   const keys = table.header.map(columnKey);
   const indexOf = new Map(keys.map((key, index) => [key, index] as const).reverse());
-  const problems: SheetProblem[] = headerProblems(sheet, columns, table.header).map((problem) => ({
+  const problems: SheetProblem[] = headerProblems(sheet, fields, table.header).map((problem) => ({
     file,
     line: table.headerLine,
     ...problem,
   }));
   for (const problem of table.problems.slice(0, MOST_PROBLEMS)) problems.push({ file, column: null, ...problem });
-  const rows = table.rows.map(({ line, cells }): SheetRow<RowOf<Columns>> => {
+  const rows = table.rows.map(({ line, cells }): SheetRow<RecordOf<F>> => {
     const textIn = (column: string) => {
       const index = indexOf.get(column);
       return index === undefined ? undefined : cells[index];
     };
-    const reading = readRow(columns, textIn);
+    const reading = readRow(fields, textIn);
     if (problems.length < MOST_PROBLEMS)
       for (const problem of reading.problems) problems.push({ file, line, ...problem });
     return { place: { file, line }, textIn: (column) => textIn(column) ?? "", record: reading.row };
@@ -57,15 +54,16 @@ export function readRows<Columns extends Record<string, Column<unknown>>>(
   return { rows, problems };
 }
 
-function headerProblems(sheet: SheetName, columns: Record<string, Column<unknown>>, header: readonly string[]) {
-  const known = Object.keys(columns);
+function headerProblems(sheet: SheetName, fields: Fields, header: readonly string[]) {
+  const columns = columnsOf(fields);
+  const known = columns.map(({ heading }) => heading);
   const keys = header.map(columnKey);
   const problems: { column: string | null; message: string }[] = [];
-  const needed = neededColumns(columns).filter((name) => !keys.includes(name));
+  const needed = neededHeadings(fields).filter((name) => !keys.includes(name));
   for (const name of needed)
     problems.push({
       column: name,
-      message: `the ${sheet} sheet needs a column "${name}": add it, with ${columns[name]?.hint}`,
+      message: `the ${sheet} sheet needs a column "${name}": add it, with ${columns.find(({ heading }) => heading === name)?.field.kind.hint}`,
     });
   const free = known.filter((name) => !keys.includes(name));
   const firstAt = new Map(keys.map((key, index) => [key, index] as const).reverse());

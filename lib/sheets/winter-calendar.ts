@@ -1,6 +1,6 @@
 import ical from "ical-generator";
 import type { Day } from "#lib/domain/day";
-import type { Farm } from "#lib/domain/farm";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import { cubicYards, squareFeet } from "#lib/plan/winter/leaves";
 import type { WinterTask, WinterWorksheet } from "#lib/plan/winter/worksheet";
 

@@ -2,12 +2,13 @@ import { describe, expect, test } from "vitest";
 import type { BookingForm } from "../../app/bookings/editor/draft";
 import { parseBookingForm } from "../../app/bookings/editor/parse-form";
 
+const METRIC = { units: "metric" } as const;
 const form = (given: Partial<BookingForm> = {}): BookingForm => ({
   client: "Test client",
   status: "held",
   eventOn: "2027-06-12",
   palette: "blush, cream",
-  sparePercent: "10",
+  spareShare: "10",
   unacceptableCropIds: [],
   pieces: [],
   stemLines: [],
@@ -17,13 +18,13 @@ const form = (given: Partial<BookingForm> = {}): BookingForm => ({
 const stems = (stemCount: string) =>
   form({ stemLines: [{ role: "focal", cropId: null, cropOnly: false, colours: "", stemCount }] });
 const problemsOf = (given: BookingForm) => {
-  const parsed = parseBookingForm(given);
+  const parsed = parseBookingForm(given, METRIC);
   return parsed.ok ? [] : parsed.problems.map(({ place, message }) => `${place}: ${message}`);
 };
 
 describe("the booking form", () => {
   test("what is typed well comes out as a draft: colours in order, spare as a share, counts as numbers", () => {
-    expect(parseBookingForm(stems("12.5"))).toMatchObject({
+    expect(parseBookingForm(stems("12.5"), METRIC)).toMatchObject({
       ok: true,
       parsed: { palette: ["blush", "cream"], spareShare: 0.1, stemLines: [{ stemCount: 12.5 }] },
     });
@@ -36,7 +37,7 @@ describe("the booking form", () => {
   });
 
   test("a count is read as in a file: 1,200 is twelve hundred, and a comma that parts nothing is refused with its mend", () => {
-    expect(parseBookingForm(stems("1,200"))).toMatchObject({ parsed: { stemLines: [{ stemCount: 1200 }] } });
+    expect(parseBookingForm(stems("1,200"), METRIC)).toMatchObject({ parsed: { stemLines: [{ stemCount: 1200 }] } });
     expect(problemsOf(stems("1,5"))).toEqual([
       'stemLines[0].stemCount: "1,5" has a comma: write 1.5 for a decimal or 15 for a whole',
     ]);
@@ -47,21 +48,21 @@ describe("the booking form", () => {
       client: " ",
       eventOn: "2027-02-30",
       palette: "blush, mauve",
-      sparePercent: "lots",
+      spareShare: "lots",
       pieces: [{ recipeId: 1, pieceCount: "", colours: "" }],
     });
     expect(problemsOf(bad).map((problem) => problem.split(":")[0])).toEqual([
       "client",
       "eventOn",
       "palette",
-      "sparePercent",
+      "spareShare",
       "pieces[0].pieceCount",
     ]);
   });
 });
 
 describe("a form that no hand typed costs work by its size alone", () => {
-  const lengthOf = (given: BookingForm) => JSON.stringify(parseBookingForm(given)).length;
+  const lengthOf = (given: BookingForm) => JSON.stringify(parseBookingForm(given, METRIC)).length;
 
   test("20,000 bad colours give one short problem", () => {
     expect(problemsOf(form({ palette: "x,".repeat(20_000) }))).toEqual([

@@ -1,7 +1,8 @@
 import fc from "fast-check";
-import { BED_FLAGS, PLANTING_FLAGS } from "#lib/domain/bed";
 import type { Day, MonthDay } from "#lib/domain/day";
 import { addDays, parseDay, toDay } from "#lib/domain/day";
+import { BED_FLAGS } from "#lib/domain/records/bed";
+import { PLANTING_FLAGS } from "#lib/domain/records/planting";
 import { MARKS } from "#lib/domain/sourced";
 import { COLOURS, ROLES, SHAPES, STATUSES, TREATMENTS } from "#lib/domain/words";
 import { farm } from "../small-farm";

@@ -2,12 +2,14 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { startFarm } from "#db/write/farm";
 import { importRecords } from "#db/write/records";
-import { bedSchema, plantingSchema } from "#lib/domain/bed";
-import { bloomCurveSchema } from "#lib/domain/bloom-curve";
-import { bookingDraftSchema, recipeSchema } from "#lib/domain/booking";
-import { cropSchema } from "#lib/domain/crop";
-import { farmSchema } from "#lib/domain/farm";
+import { bedSchema } from "#lib/domain/records/bed";
+import { bookingDraftSchema } from "#lib/domain/records/booking";
 import { coolerStockSchema } from "#lib/domain/records/cooler-lot";
+import { cropSchema } from "#lib/domain/records/crop";
+import { bloomCurveSchema } from "#lib/domain/records/curve";
+import { farmSchema } from "#lib/domain/records/farm-settings";
+import { plantingSchema } from "#lib/domain/records/planting";
+import { recipeSchema } from "#lib/domain/records/recipe";
 import { COLOURS } from "#lib/domain/words";
 import {
   bedDraft,

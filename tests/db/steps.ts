@@ -18,7 +18,7 @@ import { putRecipe, removeRecipe } from "#db/write/recipes";
 import { importRecords } from "#db/write/records";
 import { adoptWhatIf } from "#db/write/what-ifs";
 import type { Written } from "#db/write/write";
-import type { BookingDraft } from "#lib/domain/booking";
+import type { BookingDraft } from "#lib/domain/records/booking";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { COLOURS, STATUSES, TREATMENTS } from "#lib/domain/words";
 import {

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { addBooking, removeBooking, setBookingStatus, updateBooking } from "#db/write/bookings";
-import type { BookingDraft } from "#lib/domain/booking";
+import type { BookingDraft } from "#lib/domain/records/booking";
 import { booking, day, focal } from "../small-farm";
 import { changeOf, done, kept, refused, withFarm } from "./kept-farm";
 

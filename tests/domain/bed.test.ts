@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
-import { areaSquareMetres, bedSchema, plantingSchema } from "#lib/domain/bed";
 import { problemsOf } from "#lib/domain/problem";
+import { areaSquareMetres, bedSchema } from "#lib/domain/records/bed";
 import { coolerStockSchema } from "#lib/domain/records/cooler-lot";
+import { plantingSchema } from "#lib/domain/records/planting";
 import { bed, day, planting } from "../small-farm";
 
 const problemsWith = (schema: typeof bedSchema | typeof plantingSchema | typeof coolerStockSchema, given: object) => {

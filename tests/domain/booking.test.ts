@@ -1,6 +1,8 @@
 import { expect, test } from "vitest";
-import { bookingDraftSchema, bookingSchema, recipeSchema, stemLineSchema } from "#lib/domain/booking";
 import { problemsOf } from "#lib/domain/problem";
+import { bookingDraftSchema, bookingSchema } from "#lib/domain/records/booking";
+import { recipeSchema } from "#lib/domain/records/recipe";
+import { stemLineSchema } from "#lib/domain/records/stem-line";
 import { booking, focal, recipe } from "../small-farm";
 
 const problemsOfBooking = (given: object) => {

@@ -1,14 +1,14 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { bloomCurveSchema } from "#lib/domain/bloom-curve";
-import { recipeSchema } from "#lib/domain/booking";
 import { CATALOGUE } from "#lib/domain/catalogue/crops";
 import { FROST_STATIONS } from "#lib/domain/catalogue/frost-stations";
 import { DEFAULT_RECIPES } from "#lib/domain/catalogue/recipes";
 import { SOURCES } from "#lib/domain/catalogue/sources";
 import { HARDINESS_ZONES } from "#lib/domain/catalogue/zones";
-import { cropSchema } from "#lib/domain/crop";
+import { cropSchema } from "#lib/domain/records/crop";
+import { bloomCurveSchema } from "#lib/domain/records/curve";
+import { recipeSchema } from "#lib/domain/records/recipe";
 import type { Origin } from "#lib/domain/sourced";
 import { ROLES } from "#lib/domain/words";
 

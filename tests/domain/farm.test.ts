@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { farmSchema, frostDatesSchema, statusWeightsSchema } from "#lib/domain/farm";
 import { newFarm } from "#lib/domain/new-farm";
 import { problemsOf } from "#lib/domain/problem";
+import { farmSchema, frostDatesSchema, statusWeightsSchema } from "#lib/domain/records/farm-settings";
 import { farm } from "../small-farm";
 
 describe("a farm", () => {

@@ -1,10 +1,11 @@
 import fc from "fast-check";
-import { BED_FLAGS, type Bed, PLANTING_FLAGS } from "#lib/domain/bed";
-import type { Anchor } from "#lib/domain/bloom-curve";
-import type { Recipe } from "#lib/domain/booking";
-import type { Crop } from "#lib/domain/crop";
 import { toDay, toDayNumber } from "#lib/domain/day";
-import type { Farm } from "#lib/domain/farm";
+import { BED_FLAGS, type Bed } from "#lib/domain/records/bed";
+import type { Crop } from "#lib/domain/records/crop";
+import type { Anchor } from "#lib/domain/records/curve";
+import type { Farm } from "#lib/domain/records/farm-settings";
+import { PLANTING_FLAGS } from "#lib/domain/records/planting";
+import type { Recipe } from "#lib/domain/records/recipe";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { MARKS } from "#lib/domain/sourced";
 import { COLOURS, ROLES, SHAPES, STATUSES, TREATMENTS } from "#lib/domain/words";
@@ -26,6 +27,9 @@ const colours = fc.array(fc.constantFrom(...COLOURS), { maxLength: 4 });
 const origin = fc.record({ mark: fc.constantFrom(...MARKS), source: fc.option(text.map((words) => words.trim())) });
 const sourced = (min: number, max: number) =>
   fc.tuple(between(min, max), origin).map(([count, from]) => ({ count, ...from }));
+
+const sourcedWhole = (min: number, max: number) =>
+  fc.tuple(fc.integer({ min, max }), origin).map(([count, from]) => ({ count, ...from }));
 
 const farm: fc.Arbitrary<Farm> = fc
   .record({
@@ -59,9 +63,9 @@ const crop: fc.Arbitrary<Omit<Crop, "id">> = fc.record({
   overwinters: fc.boolean(),
   holdDays: sourced(0, 120),
   fieldDays: sourced(0, 60),
-  bunchStems: sourced(1, 100),
-  bucketStems: sourced(1, 500),
-  buyInCents: sourced(1, 100_000),
+  bunchStems: sourcedWhole(1, 100),
+  bucketStems: sourcedWhole(1, 500),
+  buyInCents: sourcedWhole(1, 100_000),
   cutStage: text,
   cautions: fc.array(name, { maxLength: 3 }),
 });

@@ -1,8 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { z } from "zod";
 import { MOST_PROBLEMS, problemsOf } from "#lib/domain/problem";
+import { field } from "#lib/domain/records/field";
 import { decimal, listOf, word } from "#lib/domain/records/kinds";
-import { MOST_CELL_LETTERS, needed } from "#lib/sheets/columns";
+import { MOST_CELL_LETTERS, readCell } from "#lib/sheets/columns";
 import { readPastedRows } from "#lib/sheets/pasted-rows";
 import { readFarmSheets } from "#lib/sheets/read-farm-sheets";
 import { MOST_LINES } from "#lib/sheets/split-rows";
@@ -19,20 +20,18 @@ const lettersOf = (answer: unknown) => JSON.stringify(answer).length;
 describe("a cell", () => {
   test("longer than any of a farm is refused before it is looked into, and repeated only in part", () => {
     let readCount = 0;
-    const column = needed(
-      {
-        ...word,
-        read: (text) => {
-          readCount += 1;
-          return { ok: true, value: text };
-        },
+    const counting = {
+      ...word,
+      read: (text: string) => {
+        readCount += 1;
+        return { ok: true, value: text } as const;
       },
-      z.string(),
-    );
-    const reading = column.read("1".repeat(MOST_CELL_LETTERS + 1));
+    };
+    const column = field(counting, z.string(), { label: "Counted" });
+    const reading = readCell(column, "1".repeat(MOST_CELL_LETTERS + 1));
     expect(readCount).toBe(0);
     expect(reading.ok ? "" : reading.message).toMatch(/^"1{80}…" has 20001 letters: write at most 20000$/);
-    column.read("1".repeat(MOST_CELL_LETTERS));
+    readCell(column, "1".repeat(MOST_CELL_LETTERS));
     expect(readCount).toBe(1);
   });
 

@@ -1,12 +1,12 @@
 import { expect, test } from "vitest";
-import { FARM_SETTINGS } from "#lib/domain/farm-settings";
-import { SHEET_COLUMNS, SHEET_NAMES } from "#lib/domain/sheet-columns";
+import { FARM_SETTINGS } from "#lib/domain/records/farm-settings";
+import { headingsOf, SHEET_NAMES } from "#lib/domain/records/sheets";
 import { farmSheets } from "#lib/sheets/farm-sheets";
 import { sheetOfFile } from "#lib/sheets/sheet-of-file";
 import { FARM, KNOWN, problemLines, read } from "./known-farm";
 
 test("every sheet is known by its header, whatever the file is called", () => {
-  for (const sheet of SHEET_NAMES) expect(sheetOfFile("export (3).csv", SHEET_COLUMNS[sheet])).toBe(sheet);
+  for (const sheet of SHEET_NAMES) expect(sheetOfFile("export (3).csv", headingsOf(sheet))).toBe(sheet);
   expect(sheetOfFile("beds.csv", ["Client", "Event on", "Recipe", "Count"])).toBe("pieces");
 });
 
@@ -89,8 +89,8 @@ test("wrong settings are problems of their rows; the clean ones still count", ()
 
 test("the farm sheet has a row for every setting of the farm, each name once", () => {
   const rows = farmSheets(FARM)[0]?.text.split("\r\n").slice(1, -1) ?? [];
-  expect(rows.map((row) => row.split(",")[0])).toEqual(FARM_SETTINGS.map(({ name }) => name));
-  expect(new Set(FARM_SETTINGS.map(({ name }) => name)).size).toBe(FARM_SETTINGS.length);
+  expect(rows.map((row) => row.split(",")[0])).toEqual(FARM_SETTINGS.map(({ heading }) => heading));
+  expect(new Set(FARM_SETTINGS.map(({ heading }) => heading)).size).toBe(FARM_SETTINGS.length);
   const settingCount = Object.values(KNOWN.farm)
     .map((field) => (typeof field === "object" && !Array.isArray(field) ? Object.keys(field).length : 1))
     .reduce((sum, count) => sum + count, 0);

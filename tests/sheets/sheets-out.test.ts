@@ -4,7 +4,7 @@ import { CATALOGUE } from "#lib/domain/catalogue/crops";
 import { DEFAULT_RECIPES } from "#lib/domain/catalogue/recipes";
 import type { FarmRecords } from "#lib/domain/farm-records";
 import { newFarm } from "#lib/domain/new-farm";
-import { SHEET_COLUMNS } from "#lib/domain/sheet-columns";
+import { headingsOf, SHEETS, type SheetName } from "#lib/domain/records/sheets";
 import { farmRecordsOf } from "#lib/sheets/farm-records-of";
 import { farmSheets, sheetsOfRecords } from "#lib/sheets/farm-sheets";
 import type { KnownNames } from "#lib/sheets/known-names";
@@ -68,9 +68,9 @@ test("the built-in crops, curves and recipes pass through their sheets unchanged
 
 test("one file for each sheet, in the order of the columns' list, the header its columns", () => {
   const sheets = farmSheets(snapshot());
-  expect(sheets.map(({ name }) => name)).toEqual(Object.keys(SHEET_COLUMNS).map((name) => `${name}.csv`));
+  expect(sheets.map(({ name }) => name)).toEqual(Object.keys(SHEETS).map((name) => `${name}.csv`));
   expect(sheets.map(({ text }) => text.split("\r\n")[0])).toEqual(
-    Object.values(SHEET_COLUMNS).map((columns) => columns.join(",")),
+    Object.keys(SHEETS).map((name) => headingsOf(name as SheetName).join(",")),
   );
 });
 

@@ -57,7 +57,7 @@ export function oddReads(farm: Snapshot): Readonly<Record<string, OddRead>> {
       return unzipSheets(bytes);
     },
     "pasted rows": (random) => readPastedRows(mangled(random, "focal\t40\tblush, cream\nBridal bouquet\t1"), known),
-    "booking forms": (random) => parseBookingForm(oddlyFilled(random, BOOKING)),
+    "booking forms": (random) => parseBookingForm(oddlyFilled(random, BOOKING), { units: "us" }),
     queries: (random) => [choiceOf(query(random)), askedDay(query(random))],
     "form calls": (random) =>
       isWellFormed("multipart/form-data; boundary=x", random() < 0.5, Buffer.from(mangled(random, PARTS))),

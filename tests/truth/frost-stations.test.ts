@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { FROST_STATIONS } from "#lib/domain/catalogue/frost-stations";
 import { SOURCES } from "#lib/domain/catalogue/sources";
 import { dayInYear, daysBetween, type MonthDay, monthDaySchema } from "#lib/domain/day";
-import { frostDatesSchema } from "#lib/domain/farm";
+import { frostDatesSchema } from "#lib/domain/records/farm-settings";
 
 const station = (place: string) => {
   const found = FROST_STATIONS.find((row) => row.place.startsWith(place));

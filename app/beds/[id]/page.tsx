@@ -74,7 +74,7 @@ export default async function BedPage(props: Props) {
         <h2 id="bed">The bed</h2>
         <details>
           <summary>Change its name, size, flags or spray, or remove it</summary>
-          <BedForm bed={bed} units={farm.units} />
+          <BedForm bed={bed} farm={farm} />
           <Form
             action={deleteBed}
             submit={`Remove bed ${bed.name}`}

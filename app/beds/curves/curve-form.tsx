@@ -1,7 +1,7 @@
-import type { BloomCurve } from "#lib/domain/bloom-curve";
 import { CATALOGUE } from "#lib/domain/catalogue/crops";
-import type { Crop } from "#lib/domain/crop";
 import { PERCENT, PLAIN, shown } from "#lib/domain/measures";
+import type { Crop } from "#lib/domain/records/crop";
+import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Variety } from "#lib/domain/records/variety";
 import { TREATMENT_WORDS, type Treatment } from "#lib/domain/words";
 import { Form } from "../../ui/form.client";

@@ -1,6 +1,6 @@
-import { type BloomCurve, bloomCurveSchema } from "#lib/domain/bloom-curve";
 import { PERCENT } from "#lib/domain/measures";
 import type { Parsed } from "#lib/domain/problem";
+import { type BloomCurve, bloomCurveSchema } from "#lib/domain/records/curve";
 import { OWN } from "#lib/domain/sourced";
 import type { FormValues } from "../../ui/form-values";
 

@@ -1,5 +1,5 @@
-import type { BloomCurve } from "#lib/domain/bloom-curve";
 import { inShort, toDay } from "#lib/domain/day";
+import type { BloomCurve } from "#lib/domain/records/curve";
 import { forecastPlanting, type PlantingForecast } from "#lib/plan/road/forecast";
 import { curveFinder } from "#lib/plan/road/grown";
 import type { Plan } from "#lib/plan/road/plan";

@@ -9,7 +9,8 @@ import { readPlanting } from "./planting-values";
 
 /** Adds a planting, or changes one; a new variety is added to its crop with it, as one change. */
 export const savePlanting = action(
-  (values, { plantings }) => readEntry(values, "plantingId", plantings, (before) => readPlanting(values, before)),
+  (values, { farm, plantings }) =>
+    readEntry(values, "plantingId", plantings, (before) => readPlanting(values, farm, before)),
   (database, { id, draft: { planting, newVariety } }) =>
     id === null ? addPlanting(database, planting, newVariety) : updatePlanting(database, id, planting, newVariety),
 );

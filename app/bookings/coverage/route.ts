@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { jsonAsked } from "../../door/json-asked";
+import { loadFarm } from "../../load";
 import { draftCoverage } from "../editor/draft-coverage";
 import { parseBookingForm } from "../editor/parse-form";
 import { unknownChoices } from "../editor/unknown-choices";
@@ -10,7 +11,7 @@ const draftSchema = z.object({ bookingId: z.int().nullable(), form: z.unknown() 
 export async function POST(request: Request): Promise<Response> {
   const { asked, refusal } = await jsonAsked(request, draftSchema, "not a booking form");
   if (refusal) return refusal;
-  const parsed = parseBookingForm(asked.form);
+  const parsed = parseBookingForm(asked.form, loadFarm().farm);
   if (!parsed.ok) return Response.json({ problems: parsed.problems });
   const unknown = unknownChoices(parsed.parsed);
   if (unknown.length) return Response.json({ problems: unknown });

@@ -54,11 +54,11 @@ export function BookingEditor({ bookingId, form: initial, choices }: Props) {
           onChange={(status) => set({ status: status as Status })}
         />
         <NumberField
-          name="sparePercent"
+          name="spareShare"
           label="Spare"
           unit="%"
-          value={form.sparePercent}
-          onChange={(sparePercent) => set({ sparePercent })}
+          value={form.spareShare}
+          onChange={(spareShare) => set({ spareShare })}
         />
         <ColourField
           name="palette"

@@ -1,5 +1,5 @@
-import type { BookingDraft } from "#lib/domain/booking";
 import { yearOf } from "#lib/domain/day";
+import type { BookingDraft } from "#lib/domain/records/booking";
 import type { Colour, Role } from "#lib/domain/words";
 import { coverageByBooking } from "#lib/plan/road/coverage";
 import { withDraft } from "#lib/plan/road/draft";

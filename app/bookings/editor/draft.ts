@@ -1,4 +1,5 @@
-import type { Booking, BookingDraft } from "#lib/domain/booking";
+import { PERCENT, shown } from "#lib/domain/measures";
+import type { Booking, BookingDraft } from "#lib/domain/records/booking";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Colour, Role, Status } from "#lib/domain/words";
 
@@ -11,7 +12,7 @@ export type BookingForm = {
   status: Status;
   eventOn: string;
   palette: string;
-  sparePercent: string;
+  spareShare: string;
   unacceptableCropIds: number[];
   pieces: { recipeId: number; pieceCount: string; colours: string }[];
   stemLines: { role: Role; cropId: number | null; cropOnly: boolean; colours: string; stemCount: string }[];
@@ -42,7 +43,7 @@ export const formOf = (booking: Booking | BookingDraft): BookingForm => ({
   status: booking.status,
   eventOn: booking.eventOn,
   palette: listed(booking.palette),
-  sparePercent: String(Math.round(booking.spareShare * 1000) / 10),
+  spareShare: shown(PERCENT, booking.spareShare),
   unacceptableCropIds: booking.unacceptableCropIds,
   pieces: booking.pieces.map((piece) => ({
     recipeId: piece.recipeId,

@@ -1,8 +1,9 @@
 import { z } from "zod";
-import { type BookingDraft, bookingDraftSchema } from "#lib/domain/booking";
-import { type Parsed, type Problem, problemsOf } from "#lib/domain/problem";
-import { readNumber } from "#lib/domain/read-number";
-import { COLOURS, ROLES, STATUSES } from "#lib/domain/words";
+import { type Parsed, problemsOf } from "#lib/domain/problem";
+import { BOOKING, type BookingDraft } from "#lib/domain/records/booking";
+import { type Manner, readForm, type Typed } from "#lib/domain/records/form";
+import { PIECE } from "#lib/domain/records/piece";
+import { STEM_LINE, stemLineSchema } from "#lib/domain/records/stem-line";
 
 /** More lines than any booking has, and more letters than it takes to name every colour; the answer stays quick whatever is sent. */
 const MOST_LINES = 500;
@@ -13,99 +14,49 @@ const colours = text.max(MOST_COLOUR_LETTERS, `name each colour once: at most ${
 const linesOf = <T extends z.ZodType>(line: T) => z.array(line).max(MOST_LINES, `at most ${MOST_LINES} lines`);
 const formSchema = z.object({
   client: text,
-  status: z.enum(STATUSES),
+  status: text,
   eventOn: text,
   palette: colours,
-  sparePercent: text,
+  spareShare: text,
   unacceptableCropIds: linesOf(z.int()),
   pieces: linesOf(z.object({ recipeId: z.int(), pieceCount: text, colours })),
   stemLines: linesOf(
-    z.object({
-      role: z.enum(ROLES),
-      cropId: z.int().nullable(),
-      cropOnly: z.boolean(),
-      colours,
-      stemCount: text,
-    }),
+    z.object({ role: text, cropId: z.int().nullable(), cropOnly: z.boolean(), colours, stemCount: text }),
   ),
   note: text,
 });
 
-/** A number as typed; text that is none, and nothing, are passed on for the schema to refuse. */
-function numberIn(typed: string): number | string {
-  const reading = readNumber(typed.trim());
-  return reading.ok ? reading.value : typed;
-}
-
-const coloursIn = (typed: string): string[] =>
-  typed
-    .split(/[,/;]+/)
-    .map((word) => word.trim().toLowerCase())
-    .filter((word) => word !== "");
-
-const isColour = (word: string): boolean => COLOURS.some((colour) => colour === word);
-
-/** The colours typed, or the first that is none: one problem a field, however many words are wrong. */
-function knownColours(typed: string): string[] {
-  const words = coloursIn(typed);
-  const unknown = words.find((word) => !isColour(word));
-  return unknown === undefined ? words : [unknown];
-}
-
-/** "no colour called “mauve”: choose from white, cream, …" in place of zod's own words. */
-const colourMessage = (typed: string): string => {
-  const unknown = coloursIn(typed).filter((word) => !isColour(word));
-  return `no colour called ${unknown.map((word) => `“${word}”`).join(", ")}: choose from ${COLOURS.join(", ")}`;
-};
-
 /**
  * Parses what the booking form holds. Every problem at once; its place is the path of the field in the form
- * ("pieces[2].pieceCount", "sparePercent"), so that it can stand beside it. A field has one problem at most.
+ * ("pieces[2].pieceCount", "spareShare"), so that it can stand beside it.
  */
-export function parseBookingForm(unknownForm: unknown): Parsed<BookingDraft> {
+export function parseBookingForm(unknownForm: unknown, manner: Manner): Parsed<BookingDraft> {
   const form = formSchema.safeParse(unknownForm);
   if (!form.success) return { ok: false, problems: problemsOf(form.error) };
-  const { sparePercent, ...typed } = form.data;
-  const spare = numberIn(sparePercent);
-  const draft = bookingDraftSchema.safeParse({
-    ...typed,
-    palette: knownColours(typed.palette),
-    spareShare: typeof spare === "number" ? spare / 100 : spare,
-    pieces: typed.pieces.map((piece) => ({
-      ...piece,
-      pieceCount: numberIn(piece.pieceCount),
-      colours: knownColours(piece.colours),
-    })),
-    stemLines: typed.stemLines.map((line) => ({
-      ...line,
-      stemCount: numberIn(line.stemCount),
-      colours: knownColours(line.colours),
-    })),
+  const { unacceptableCropIds, ...typed } = form.data;
+  const booking = readForm(BOOKING, typedIn(typed), manner);
+  const pieces = typed.pieces.map((line, index) =>
+    readForm(PIECE, typedIn(line, `pieces[${index}].`), manner, { root: `pieces[${index}].` }),
+  );
+  const stemLines = typed.stemLines.map((line, index) => {
+    const root = `stemLines[${index}].`;
+    return readForm(STEM_LINE, typedIn(line, root), manner, { root, schema: stemLineSchema });
   });
-  if (draft.success) return { ok: true, parsed: draft.data };
-  const problems = new Map<string, Problem>();
-  for (const problem of problemsOf(draft.error)) {
-    const told = inWordsOfForm(typed, problem);
-    if (!problems.has(told.place)) problems.set(told.place, told);
-  }
-  return { ok: false, problems: [...problems.values()] };
+  const problems = [booking, ...pieces, ...stemLines].flatMap((read) => (read.ok ? [] : read.problems));
+  if (!booking.ok || problems.length) return { ok: false, problems };
+  return {
+    ok: true,
+    parsed: { ...booking.parsed, unacceptableCropIds, pieces: read(pieces), stemLines: read(stemLines) },
+  };
 }
 
-/** A problem of the draft with its place in the form, and words for what was typed there. */
-function inWordsOfForm(typed: unknown, { place, message }: Problem): Problem {
-  if (place.startsWith("spareShare"))
-    return { place: "sparePercent", message: "write spare as a percentage from 0 to 100" };
-  const typedCount = /Count$/.test(place) ? String(at(typed, place)).trim() : "";
-  const reading = readNumber(typedCount);
-  if (typedCount !== "" && !reading.ok) return { place, message: reading.message };
-  const [, field] = /^(.*(?:palette|colours))\[\d+\]$/.exec(place) ?? [];
-  return field === undefined ? { place, message } : { place: field, message: colourMessage(String(at(typed, field))) };
-}
+const read = <T>(lines: readonly Parsed<T>[]): T[] => lines.flatMap((line) => (line.ok ? [line.parsed] : []));
 
-/** What stands at a path such as "pieces[1].colours". */
-function at(form: unknown, path: string): unknown {
-  return path
-    .split(/[.[\]]+/)
-    .filter((step) => step !== "")
-    .reduce<unknown>((inside, step) => (inside as Record<string, unknown> | undefined)?.[step], form);
-}
+/** What stands in the form, by the names of its fields. */
+const typedIn = (form: Readonly<Record<string, unknown>>, root = ""): Typed => ({
+  getAll: (name) => {
+    const value = form[name.slice(root.length)];
+    if (typeof value === "boolean") return value ? ["yes"] : [];
+    return value === null || value === undefined ? [] : [String(value)];
+  },
+});

@@ -1,5 +1,5 @@
-import type { BookingDraft } from "#lib/domain/booking";
 import type { Problem } from "#lib/domain/problem";
+import type { BookingDraft } from "#lib/domain/records/booking";
 import { loadFarm } from "../../load";
 
 /** Recipes and crops that a draft names and the farm does not have (any more). */

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { z } from "zod";
 import { addDays, isoWeekday } from "#lib/domain/day";
+import { PERCENT, shown } from "#lib/domain/measures";
 import { today } from "../../clock";
 import { seasonYear } from "../../frame/season-year";
 import { loadFarm } from "../../load";
@@ -24,7 +25,7 @@ export default async function NewBookingPage({ searchParams }: { searchParams: P
     status: "enquiry",
     eventOn: on ?? (await firstSaturday()),
     palette: "",
-    sparePercent: String(Math.round(farm.farm.spareShare * 1000) / 10),
+    spareShare: shown(PERCENT, farm.farm.spareShare),
     unacceptableCropIds: [],
     pieces: [],
     stemLines: [],

@@ -1,6 +1,6 @@
 import type { Day } from "#lib/domain/day";
-import type { Farm } from "#lib/domain/farm";
 import { COOLER_LOT, type CoolerStock } from "#lib/domain/records/cooler-lot";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import { formFields } from "#lib/domain/records/form";
 import { Form } from "../../ui/form.client";
 import type { Option } from "../../ui/form-fields.client";

@@ -2,12 +2,14 @@
 
 import { addCrop, addVariety, removeCrop, removeVariety, updateCrop, updateVariety } from "#db/write/crops";
 import { CATALOGUE } from "#lib/domain/catalogue/crops";
+import { CROP, cropFormSchema } from "#lib/domain/records/crop";
+import { VARIETY } from "#lib/domain/records/variety";
 import { action, idIn, readEntry, refusal } from "../../action";
-import { readCrop, readVariety } from "./crop-values";
 
 /** Adds a crop and opens it, or changes one. */
 export const saveCrop = action(
-  (values, { crops }) => readEntry(values, "cropId", crops, (before) => readCrop(values, before)),
+  (values, { farm, crops }) =>
+    readEntry(values, "cropId", crops, (before) => values.record(CROP, farm, { before, schema: cropFormSchema })),
   (database, { id, draft }) => (id === null ? addCrop(database, draft) : updateCrop(database, id, draft)),
   (cropId, { id }) => (id === null ? `/farm/crops/${cropId}` : null),
 );
@@ -27,7 +29,7 @@ export const deleteCrop = action(idIn("cropId"), removeCrop, () => "/farm/crops"
 
 /** Adds a variety to a crop, or changes one. */
 export const saveVariety = action(
-  (values, { varieties }) => readEntry(values, "varietyId", varieties, () => readVariety(values)),
+  (values, { farm, varieties }) => readEntry(values, "varietyId", varieties, () => values.record(VARIETY, farm)),
   (database, { id, draft }) => (id === null ? addVariety(database, draft) : updateVariety(database, id, draft)),
 );
 

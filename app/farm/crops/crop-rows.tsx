@@ -1,4 +1,4 @@
-import type { Crop } from "#lib/domain/crop";
+import type { Crop } from "#lib/domain/records/crop";
 import { inMoney, inTenths } from "#lib/plan/words/numbers";
 import { type Column, Table } from "../../ui/table";
 

@@ -1,6 +1,6 @@
-import { type BloomCurve, stemsPerPlant } from "#lib/domain/bloom-curve";
-import type { Crop } from "#lib/domain/crop";
 import { monthDayInShort } from "#lib/domain/day";
+import type { Crop } from "#lib/domain/records/crop";
+import { type BloomCurve, stemsPerPlant } from "#lib/domain/records/curve";
 import type { Variety } from "#lib/domain/records/variety";
 import { TREATMENT_WORDS, TREATMENTS } from "#lib/domain/words";
 import { inTenths } from "#lib/plan/words/numbers";

@@ -1,4 +1,4 @@
-import type { Crop } from "#lib/domain/crop";
+import type { Crop } from "#lib/domain/records/crop";
 import type { Variety } from "#lib/domain/records/variety";
 import { COLOURS } from "#lib/domain/words";
 import { ColourWord } from "../../ui/colour-words";

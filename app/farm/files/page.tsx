@@ -1,5 +1,5 @@
 import type { Metadata } from "next";
-import { SHEET_COLUMNS, SHEET_NAMES } from "#lib/domain/sheet-columns";
+import { headingsOf, SHEET_NAMES } from "#lib/domain/records/sheets";
 import { Table } from "../../ui/table";
 import { FarmTabs } from "../farm-tabs";
 import { FileChoice } from "./file-choice.client";
@@ -46,7 +46,7 @@ export default function FilesPage() {
                 </a>
               ),
             },
-            { head: "Columns", className: "small", cell: (name) => SHEET_COLUMNS[name].join(", ") },
+            { head: "Columns", className: "small", cell: (name) => headingsOf(name).join(", ") },
           ]}
           rows={SHEET_NAMES}
           keyOf={(name) => name}

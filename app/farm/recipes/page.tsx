@@ -1,5 +1,5 @@
 import type { Metadata } from "next";
-import type { Recipe } from "#lib/domain/booking";
+import type { Recipe } from "#lib/domain/records/recipe";
 import { ROLES } from "#lib/domain/words";
 import { inTenths } from "#lib/plan/words/numbers";
 import { loadFarm } from "../../load";

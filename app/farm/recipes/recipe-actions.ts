@@ -6,7 +6,7 @@ import { readRecipe } from "./recipe-values";
 
 /** Adds a recipe, or changes one. A new one may not have the name of another: it would replace it. */
 export const saveRecipe = action(
-  (values, { recipes }) => readEntry(values, "recipeId", recipes, (before) => readRecipe(values, before)),
+  (values, { farm, recipes }) => readEntry(values, "recipeId", recipes, (before) => readRecipe(values, farm, before)),
   (database, { id, draft }, { recipes }) => {
     if (id !== null) return putRecipe(database, { ...draft, id });
     return recipes.some(({ name }) => name === draft.name)

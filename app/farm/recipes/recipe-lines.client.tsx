@@ -1,7 +1,7 @@
 "use client";
 
 import { useState } from "react";
-import type { RecipeLine } from "#lib/domain/booking";
+import type { RecipeLine } from "#lib/domain/records/recipe";
 import { ROLES } from "#lib/domain/words";
 import { FieldProblem } from "../../ui/field-problem";
 import { useField } from "../../ui/form-context.client";

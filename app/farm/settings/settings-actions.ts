@@ -2,22 +2,23 @@
 
 import { emptyFarm, updateFarm } from "#db/write/farm";
 import { FROST_STATIONS } from "#lib/domain/catalogue/frost-stations";
-import { farmSchema } from "#lib/domain/farm";
+import { farmSchema } from "#lib/domain/records/farm-settings";
+import { WINTER_COSTS } from "#lib/domain/records/winter-costs";
 import { action, refusal } from "../../action";
-import { FROST_FIELDS, readOwnFarm, readSettings, readWinter } from "./farm-values";
+import { readOwnFarm, readSettings } from "./farm-values";
 
 export const saveSettings = action((values, { farm }) => readSettings(values, farm), updateFarm);
 
 export const saveWinter = action(
-  (values, { farm }) => readWinter(values, farm),
-  (database, winter, { farm }) => updateFarm(database, { ...farm, ...winter }),
+  (values, { farm }) => values.record(WINTER_COSTS, farm, { before: farm.winter, root: "winter." }),
+  (database, winter, { farm }) => updateFarm(database, { ...farm, winter }),
 );
 
 /** Takes the frost dates of a weather station; those that it does not publish stay as they are. */
 export const takeStationFrost = action((values, { farm }) => {
   const station = FROST_STATIONS.find(({ place }) => place === values.text("place"));
   if (!station) return refusal("place", "choose one of the stations");
-  const frost = Object.fromEntries(FROST_FIELDS.map((field) => [field, station.frost[field] ?? farm.frost[field]]));
+  const frost = { ...farm.frost, ...station.frost };
   const changed = values.parse(farmSchema, { ...farm, frost });
   if (changed.ok) return changed;
   const message = `${station.place} publishes only some of the dates, and they do not fit between yours: change the dates by hand`;

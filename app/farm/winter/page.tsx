@@ -1,17 +1,47 @@
 import type { Metadata } from "next";
-import { PERCENT, shown, shownOrEmpty } from "#lib/domain/measures";
+import { formFields } from "#lib/domain/records/form";
+import { WINTER_COSTS, type WinterCosts } from "#lib/domain/records/winter-costs";
 import { loadFarm } from "../../load";
 import { Form } from "../../ui/form.client";
-import { NumberField } from "../../ui/form-fields.client";
+import { RecordField } from "../../ui/record-field";
 import { FarmTabs } from "../farm-tabs";
-import { winterFields } from "../settings/farm-values";
 import { saveWinter } from "../settings/settings-actions";
 
 export const metadata: Metadata = { title: "Winter costs" };
 
+type Group = { readonly title: string; readonly hint?: string; readonly names: readonly (keyof WinterCosts)[] };
+
+/** The numbers of the winter in groups as they are thought of. */
+const GROUPS: readonly Group[] = [
+  {
+    title: "Work",
+    names: [
+      "wageCentsPerHour",
+      "digClumpsPerHour",
+      "divideClumpsPerHour",
+      "replantTubersPerHour",
+      "coverHoursPerSquareMetre",
+    ],
+  },
+  {
+    title: "Tubers and storage",
+    names: ["storageCentsPerClump", "storageLossShare", "divisionsPerClump", "tuberCents", "tubersWantedShare"],
+  },
+  {
+    title: "Keeping in the ground",
+    names: ["leafDepthMetres", "leafCentsPerCubicMetre", "tarpCentsPerSquareMetre", "freeBedCentsPerSquareMetre"],
+  },
+  {
+    title: "What is at hand",
+    hint: "Leave a field empty for as much as is wanted.",
+    names: ["leafCubicMetresAtHand", "tarpSquareMetresAtHand", "hoursAtHand", "keepShareAtMost"],
+  },
+];
+
 /** What keeping and digging cost, and what is at hand for it. */
 export default function WinterPage() {
   const { farm } = loadFarm();
+  const fields = formFields(WINTER_COSTS, farm.winter, { ...farm, root: "winter." });
   return (
     <>
       <h1>Farm: winter costs</h1>
@@ -24,32 +54,16 @@ export default function WinterPage() {
         <fieldset>
           <legend>Survival in the ground</legend>
           <div className="fields">
-            <NumberField
-              name="winter.winterSurvivalShare"
-              label="Of a hundred clumps kept, alive in spring"
-              unit="%"
-              value={shown(PERCENT, farm.winter.winterSurvivalShare)}
-              hint="No published figure was found. What do you expect of your ground and your winters? The answer moves with this number more than with any other; Keep or dig shows how."
-              isWide
-            />
+            <RecordField {...fields.winterSurvivalShare} isWide />
           </div>
         </fieldset>
-        {winterFields(farm.units).map(({ title, fields }) => (
+        {GROUPS.map(({ title, hint, names }) => (
           <fieldset key={title}>
             <legend>{title}</legend>
-            {fields.every(({ isOpen }) => isOpen) && (
-              <p className="hint">Leave a field empty for as much as is wanted.</p>
-            )}
+            {hint && <p className="hint">{hint}</p>}
             <div className="fields">
-              {fields.map(({ name, label, measure, hint }) => (
-                <NumberField
-                  key={name}
-                  name={`winter.${name}`}
-                  label={label}
-                  unit={measure.word}
-                  hint={hint}
-                  value={shownOrEmpty(measure, farm.winter[name])}
-                />
+              {names.map((name) => (
+                <RecordField key={name} {...fields[name]} />
               ))}
             </div>
           </fieldset>

@@ -1,6 +1,6 @@
 import { z } from "zod";
-import type { Planting } from "#lib/domain/bed";
 import type { Parsed } from "#lib/domain/problem";
+import type { Planting } from "#lib/domain/records/planting";
 import type { FormValues } from "../../ui/form-values";
 
 /** Live clumps that were counted in spring: whole, and no more than were left in. */

@@ -1,4 +1,4 @@
-import type { BloomCurve } from "#lib/domain/bloom-curve";
+import type { BloomCurve } from "#lib/domain/records/curve";
 import { OWN } from "#lib/domain/sourced";
 
 /** A bloom curve as it is adopted: timing or yield that a what-if has moved is no longer its source's number but the farm's own. */

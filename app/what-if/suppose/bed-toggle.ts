@@ -1,4 +1,4 @@
-import type { Bed } from "#lib/domain/bed";
+import type { Bed } from "#lib/domain/records/bed";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Change, WhatIf } from "#lib/domain/what-if";
 import { KEPT, winterBeds } from "#lib/plan/winter/beds";

@@ -1,5 +1,5 @@
-import type { BookingDraft } from "#lib/domain/booking";
 import { PERCENT, shown } from "#lib/domain/measures";
+import type { BookingDraft } from "#lib/domain/records/booking";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { parseBookingForm } from "../../bookings/editor/parse-form";
 import type { FormValues } from "../../ui/form-values";
@@ -22,22 +22,26 @@ export function readBookingDraft(values: FormValues, { farm, recipes }: Snapshot
   })).filter(({ recipe, pieceCount }) => recipe !== "" || pieceCount !== "");
   if (stemCount === "" && pieces.length === 0)
     values.refuse("focalStems", "write how many focal stems, or choose a piece below");
-  const parsed = parseBookingForm({
-    client: values.text("booking.client"),
-    status: values.text("booking.status"),
-    eventOn: values.text("booking.eventOn"),
-    palette,
-    sparePercent: shown(PERCENT, farm.spareShare),
-    unacceptableCropIds: [],
-    pieces: pieces.map(({ index, pieceCount }) => ({
-      // No recipe has the id 0: what was not chosen is refused already, and the other fields are still to be read.
-      recipeId: chosen(values, `pieceRecipe[${index}]`, recipes, "a piece") || 0,
-      pieceCount,
-      colours: "",
-    })),
-    stemLines: stemCount === "" ? [] : [{ role: "focal", cropId: null, cropOnly: false, colours: palette, stemCount }],
-    note: "",
-  });
+  const parsed = parseBookingForm(
+    {
+      client: values.text("booking.client"),
+      status: values.text("booking.status"),
+      eventOn: values.text("booking.eventOn"),
+      palette,
+      spareShare: shown(PERCENT, farm.spareShare),
+      unacceptableCropIds: [],
+      pieces: pieces.map(({ index, pieceCount }) => ({
+        // No recipe has the id 0: what was not chosen is refused already, and the other fields are still to be read.
+        recipeId: chosen(values, `pieceRecipe[${index}]`, recipes, "a piece") || 0,
+        pieceCount,
+        colours: "",
+      })),
+      stemLines:
+        stemCount === "" ? [] : [{ role: "focal", cropId: null, cropOnly: false, colours: palette, stemCount }],
+      note: "",
+    },
+    farm,
+  );
   if (parsed.ok) return values.refusal().problems.length === 0 ? parsed.parsed : null;
   for (const { place, message } of parsed.problems) {
     const piece = /^pieces\[(\d+)\]\.(recipeId|pieceCount)/.exec(place);

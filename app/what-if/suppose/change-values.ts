@@ -39,8 +39,10 @@ function candidateOf(values: FormValues, farm: Snapshot, seasonYear: number): un
       return { kind, bookingId: booking(values, farm) };
     case "status-set":
       return { kind, bookingId: booking(values, farm), status: values.text("status") };
-    case "planting-added":
-      return { kind, planting: readPlantingDraft(values, farm, seasonYear) };
+    case "planting-added": {
+      const planting = readPlantingDraft(values, farm, seasonYear);
+      return planting && { kind, planting };
+    }
     case "planting-moved": {
       const bedId = values.text("bedId") === "" ? null : chosen(values, "bedId", farm.beds, "a bed");
       const plantedOn = values.textOrNull("plantedOn");

@@ -1,22 +1,21 @@
-import { PERCENT } from "#lib/domain/measures";
+import { PLANTING, type PlantingDraft } from "#lib/domain/records/planting";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { FormValues } from "../../ui/form-values";
 import { chosen } from "./chosen";
 
-/** A planting that might be, as its form says; not checked yet. What the form does not ask stays as a new planting has it. */
-export function readPlantingDraft(values: FormValues, { beds, varieties }: Snapshot, seasonYear: number): unknown {
-  const share = (name: "aliveShare" | "gradeOutShare") =>
-    values.number(`planting.${name}`, { measure: PERCENT, range: "a percentage from 0 to 100" });
-  return {
+/** A planting that might be, as its form says, or null when it was refused. What the form does not ask stays as a new planting has it. */
+export function readPlantingDraft(
+  values: FormValues,
+  { farm, beds, varieties }: Snapshot,
+  seasonYear: number,
+): PlantingDraft | null {
+  const given = {
     bedId: chosen(values, "planting.bedId", beds, "a bed"),
     varietyId: chosen(values, "planting.varietyId", varieties, "a variety"),
     seasonYear,
-    treatment: values.text("planting.treatment"),
-    plantedOn: values.text("planting.plantedOn"),
-    plantCount: values.number("planting.plantCount"),
-    aliveShare: share("aliveShare"),
-    gradeOutShare: share("gradeOutShare"),
     winterSurvivalShare: null,
     flags: [],
   };
+  const read = values.record(PLANTING, farm, { root: "planting.", given });
+  return read.ok ? read.parsed : null;
 }

@@ -1,6 +1,6 @@
-import type { Anchor } from "#lib/domain/bloom-curve";
 import type { CatalogueCurve } from "#lib/domain/catalogue-types";
 import { monthDaySchema } from "#lib/domain/day";
+import type { Anchor } from "#lib/domain/records/curve";
 import { FROM_MEMORY } from "#lib/domain/sourced";
 import type { Treatment } from "#lib/domain/words";
 

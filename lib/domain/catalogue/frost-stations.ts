@@ -1,5 +1,5 @@
 import { type MonthDay, monthDaySchema } from "#lib/domain/day";
-import type { FrostDates } from "#lib/domain/farm";
+import type { FrostDates } from "#lib/domain/records/farm-settings";
 import type { Origin } from "#lib/domain/sourced";
 import { publishedIn, publishedSecondHandIn } from "./marked";
 

@@ -1,5 +1,5 @@
-import type { RecipeLine } from "#lib/domain/booking";
 import type { CatalogueRecipe } from "#lib/domain/catalogue-types";
+import type { RecipeLine } from "#lib/domain/records/recipe";
 import { ROLES } from "#lib/domain/words";
 
 /** Stems of one piece, in the order of {@link ROLES}: focal, secondary, line, filler, foliage, accent. */

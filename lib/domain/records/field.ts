@@ -1,6 +1,7 @@
 import { z } from "zod";
 import type { MeasureName } from "../measures";
-import { decimal, type Kind, reference, whole } from "./kinds";
+import { type Origin, OWN, originSchema } from "../sourced";
+import { decimal, type Kind, origin, reference, whole } from "./kinds";
 
 /**
  * A field of a record, said once. From it are made: its place in the record's schema and type, its column on a sheet (read and written),
@@ -24,6 +25,8 @@ export type Field<T> = {
   readonly unit?: string;
   /** The least, most and excluded least of a number, in the stored unit. */
   readonly limits?: Limits;
+  /** The two columns of a number that carries its origin. */
+  readonly parts?: { readonly count: Field<number>; readonly origin: Field<Origin> };
   /** What its words mean, where they are shown as a sentence. */
   readonly meanings?: Readonly<Record<string, string>>;
 };
@@ -41,9 +44,13 @@ export function recordSchema<F extends Fields>(fields: F) {
 }
 
 /** What a field says of itself beside its kind and schema. */
-export type About<T> = Omit<Field<T>, "schema" | "kind" | "limits">;
+export type About<T> = Omit<Field<T>, "schema" | "kind" | "limits" | "parts">;
 
-export const field = <T>(kind: Kind<NonNullable<T>>, schema: z.ZodType<T>, about: About<T>): Field<T> => ({
+export const field = <T>(
+  kind: Kind<NonNullable<NoInfer<T>>>,
+  schema: z.ZodType<T>,
+  about: About<NoInfer<T>>,
+): Field<T> => ({
   kind,
   schema,
   ...about,
@@ -60,7 +67,7 @@ export const open = <T>(of: Field<T>, about: Partial<About<T | null>> = {}): Fie
 export type Limits = { readonly least?: number; readonly above?: number; readonly most?: number };
 
 /** A number within limits, in stored units. `of` names what is counted: "stems", "days". */
-type NumberAbout = About<number> & Limits & { readonly of?: string };
+type NumberAbout = About<number> & Limits & { readonly of?: string; readonly isWhole?: boolean };
 
 export const number = (about: NumberAbout): Field<number> => limited(decimal, z.number("write a number"), about);
 
@@ -79,13 +86,34 @@ export function share(about: About<number>): Field<number> {
 export const cents = (about: About<number> & Limits): Field<number> =>
   count({ of: "cents", measure: "dollars", least: 0, most: 100_000_000, ...about });
 
+/** The origin of a number, "own" where a sheet does not name another. */
+export const originField = (about: About<Origin>): Field<Origin> =>
+  field(origin, originSchema, { absent: OWN, ...about });
+
+/** A number with its origin: two columns of a sheet, one control of a form, where a changed number becomes the farm's own. */
+export function sourced({
+  originHeading,
+  ...about
+}: NumberAbout & { readonly originHeading: string }): Field<SourcedNumber> {
+  const counted = about.isWhole ? count(about) : number(about);
+  const { schema } = counted;
+  return {
+    ...counted,
+    kind: { ...counted.kind, write: ({ count: one }: SourcedNumber, mark) => counted.kind.write(one, mark) },
+    schema: z.object({ count: schema, ...originSchema.shape }),
+    absent: undefined,
+    parts: { count: counted, origin: originField({ label: `Origin of ${about.label}`, heading: originHeading }) },
+  };
+}
+type SourcedNumber = { count: number } & Origin;
+
 /** The id of another row; sheets name that row in columns of their own. */
 export const rowId = (label: string): Field<number> => ({ kind: reference, schema: z.int(), label });
 
 function limited(
   kind: Kind<number>,
   plain: z.ZodNumber,
-  { least, above, most, of, ...about }: NumberAbout,
+  { least, above, most, of, isWhole: _, ...about }: NumberAbout,
 ): Field<number> {
   const unit = of ? ` ${of}` : "";
   let schema = plain;

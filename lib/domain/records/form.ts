@@ -1,10 +1,11 @@
 import type { z } from "zod";
 import { type Measure, measureIn, shown, toStored } from "../measures";
 import { type Parsed, type Problem, problemsOf } from "../problem";
-import type { DecimalMark } from "../read-number";
+import { type DecimalMark, readNumber, type TextReading } from "../read-number";
+import { OWN, type Sourced } from "../sourced";
 import type { Units } from "../words";
-import type { Field, Fields, Limits, RecordOf } from "./field";
-import { decimal, type Input } from "./kinds";
+import type { Field, Fields, RecordOf } from "./field";
+import type { Input } from "./kinds";
 
 /** How the farm shows and types its numbers. */
 export type Manner = { readonly units: Units; readonly decimalMark?: DecimalMark };
@@ -42,56 +43,51 @@ export function formFields<F extends Fields>(
 }
 
 /** The word of the unit that a field is shown in; empty when it has none. */
-export const unitOf = (field: Field<unknown>, units: Units): string =>
-  field.unit ?? measureIn(units, field.measure).word;
+const unitOf = (field: Field<unknown>, units: Units): string => field.unit ?? measureIn(units, field.measure).word;
 
-function written(field: Field<unknown>, value: NonNullable<unknown>, measure: Measure): string[] {
-  if (field.kind.input === "several" && Array.isArray(value)) return value.map((one) => field.kind.write([one]));
-  if (field.kind.input === "number" && typeof value === "number") return [shown(measure, value)];
-  return [field.kind.write(value)];
+function written({ kind, parts }: Field<unknown>, value: NonNullable<unknown>, measure: Measure): string[] {
+  if (parts) return [shown(measure, (value as Sourced).count)];
+  if (kind.input === "lines" && Array.isArray(value)) return [value.join("\n")];
+  if (kind.input === "several" && Array.isArray(value)) return value.map((one) => kind.write([one]));
+  if (kind.input === "number" && typeof value === "number") return [shown(measure, value)];
+  return [kind.write(value)];
 }
 
 /** What was typed into a form, by the name of the control; a FormData is one. */
 export type Typed = { getAll(name: string): unknown[] };
 
-/** `before` is the record as it stands: a number whose text still reads as it is shown keeps its value to the last digit. */
-export type Reading<F extends Fields> = Manner & {
+/**
+ * `before` is the record as it stands: a number whose text still reads as it is shown keeps its value to the last digit. `given` holds
+ * fields that the form does not ask for, `root` begins the names of the controls, `schema` holds the rules over several fields.
+ */
+export type Reading<F extends Fields> = {
   readonly before?: Partial<RecordOf<F>>;
-  readonly root?: string;
   readonly given?: Partial<RecordOf<F>>;
+  readonly root?: string;
+  readonly schema?: z.ZodType<RecordOf<F>>;
 };
 
-/**
- * The record that a form says, or every problem at once, each at the name of its control. `given` holds the fields that the form does
- * not ask for. `schema` holds the rules over several fields.
- */
+/** The record that a form says, or every problem at once, each at the name of its control. */
 export function readForm<F extends Fields>(
   fields: F,
   typed: Typed,
-  { units, decimalMark, before = {}, root = "", given = {} }: Reading<F>,
-  schema?: z.ZodType<RecordOf<F>>,
+  { units, decimalMark }: Manner,
+  { before = {}, given = {}, root = "", schema }: Reading<F> = {},
 ): Parsed<RecordOf<F>> {
   const problems: Problem[] = [];
-  const record: Record<string, unknown> = {};
+  const record: Record<string, unknown> = { ...given };
   for (const [name, field] of Object.entries(fields)) {
-    if (Object.hasOwn(given, name)) {
-      record[name] = given[name];
-      continue;
-    }
+    if (Object.hasOwn(given, name)) continue;
     const texts = typed.getAll(root + name).filter((value) => typeof value === "string");
     const read = readField(field, texts, before[name], measureIn(units, field.measure), decimalMark);
     if (read.ok) record[name] = read.value;
-    else problems.push({ place: root + name + read.place, message: read.message });
+    else problems.push({ place: root + name, message: read.message });
   }
-  if (problems.length === 0 && schema) {
-    const checked = schema.safeParse(record);
-    if (checked.success) return { ok: true, parsed: checked.data };
-    return { ok: false, problems: problemsOf(checked.error, root.replace(/\.$/, "")) };
-  }
-  return problems.length ? { ok: false, problems } : { ok: true, parsed: record as RecordOf<F> };
+  if (problems.length) return { ok: false, problems };
+  const checked = schema?.safeParse(record);
+  if (checked && !checked.success) return { ok: false, problems: problemsOf(checked.error, root.replace(/\.$/, "")) };
+  return { ok: true, parsed: checked ? checked.data : (record as RecordOf<F>) };
 }
-
-type FieldReading = { ok: true; value: unknown } | { ok: false; place: string; message: string };
 
 function readField(
   field: Field<unknown>,
@@ -99,31 +95,62 @@ function readField(
   before: unknown,
   measure: Measure,
   mark: DecimalMark | undefined,
-): FieldReading {
-  const { kind, schema, limits } = field;
-  const text = kind.input === "several" ? texts.join(" / ") : (texts[0]?.trim() ?? "");
+): TextReading<unknown> {
+  const { kind, schema, parts } = field;
+  if (parts) return readSourced(parts.count, texts, before as Sourced | undefined, measure, mark);
+  const text = textOf(kind.input, texts);
   if (text === "" && schema.safeParse(null).success) return { ok: true, value: null };
-  if (kind.input === "yes-no") return { ok: true, value: text === "yes" };
-  const isNumber = kind.input === "number" || kind.input === "hidden";
-  if (isNumber && text === "") return { ok: false, place: "", message: "write a number" };
   if (typeof before === "number" && text === shown(measure, before)) return { ok: true, value: before };
-  const reading = measure.shownPerStored === 1 ? kind.read(text, mark) : decimal.read(text, mark);
-  if (!reading.ok) return { ok: false, place: "", message: reading.message };
-  const value = typeof reading.value === "number" ? toStored(measure, reading.value) : reading.value;
-  const checked = schema.safeParse(value);
-  if (checked.success) return { ok: true, value: checked.data };
-  const [problem] = problemsOf(checked.error);
-  const message = limits && measure.shownPerStored !== 1 ? rangeInWords(limits, measure) : problem.message;
-  return { ok: false, place: problem.place, message };
+  const reading = readTyped(field, text, measure, mark);
+  if (!reading.ok) return reading;
+  const checked = schema.safeParse(reading.value);
+  return checked.success
+    ? { ok: true, value: checked.data }
+    : { ok: false, message: refusalOf(field, measure, checked.error) };
 }
 
-/** "a percentage from 0 to 100", "more than 0, and at most 3,280 feet": limits in the unit that is typed. */
-function rangeInWords({ least, above, most }: Limits, measure: Measure): string {
+/** A number that is not touched keeps its origin; any other is the farm's own. */
+function readSourced(
+  count: Field<number>,
+  texts: readonly string[],
+  before: Sourced | undefined,
+  measure: Measure,
+  mark: DecimalMark | undefined,
+): TextReading<unknown> {
+  const read = readField(count, texts, before?.count, measure, mark);
+  if (!read.ok) return read;
+  return { ok: true, value: before && read.value === before.count ? before : { count: read.value, ...OWN } };
+}
+
+/** Words chosen or typed one beside another as one list; what is typed last may still be open. */
+const textOf = (input: Input, texts: readonly string[]): string =>
+  input === "several" ? texts.join(" / ").replace(/^[\s,;/]+|[\s,;/]+$/g, "") : (texts[0]?.trim() ?? "");
+
+function readTyped(
+  { kind }: Field<unknown>,
+  text: string,
+  measure: Measure,
+  mark: DecimalMark | undefined,
+): TextReading<unknown> {
+  if (kind.input === "yes-no") return { ok: true, value: text === "yes" };
+  if (kind.input === "lines") return { ok: true, value: text.split(/\s*\n\s*/).filter((line) => line !== "") };
+  const isNumber = kind.input === "number" || kind.input === "hidden";
+  if (isNumber && text === "") return { ok: false, message: "write a number" };
+  if (measure.shownPerStored === 1) return kind.read(text, mark);
+  const reading = readNumber(text, mark);
+  return reading.ok ? { ok: true, value: toStored(measure, reading.value) } : reading;
+}
+
+/** The schema's own words, or the limits in the unit that is typed: "a percentage from 0 to 100", "more than 0, and at most 3,280 feet". */
+function refusalOf({ limits }: Field<unknown>, measure: Measure, error: z.ZodError): string {
+  if (!limits || measure.shownPerStored === 1)
+    return [...new Set(error.issues.map(({ message }) => message))].join("; ");
+  const { least, above, most } = limits;
   const inUnit = (stored: number) => (Math.floor(stored * measure.shownPerStored * 100) / 100).toLocaleString("en-US");
   if (measure.word === "%" && least !== undefined && most !== undefined)
     return `a percentage from ${inUnit(least)} to ${inUnit(most)}`;
-  const from =
-    above !== undefined ? `more than ${inUnit(above)}` : least !== undefined ? `at least ${inUnit(least)}` : "";
-  const to = most !== undefined ? `at most ${inUnit(most)}${measure.word === "$" ? "" : ` ${measure.word}`}` : "";
-  return [from, to].filter((part) => part !== "").join(", and ");
+  const from = above !== undefined ? `more than ${inUnit(above)}` : `at least ${inUnit(least ?? 0)}`;
+  return most === undefined
+    ? from
+    : `${from}, and at most ${inUnit(most)}${measure.word === "$" ? "" : ` ${measure.word}`}`;
 }

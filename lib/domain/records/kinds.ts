@@ -5,7 +5,7 @@ import { type DecimalMark, readNumber, type TextReading, writeNumber } from "../
 import { MARKS, type Origin } from "../sourced";
 
 /** The control of a form that a value is typed or chosen in. */
-export type Input = "text" | "area" | "number" | "day" | "yes-no" | "choice" | "several" | "hidden";
+export type Input = "text" | "area" | "number" | "day" | "yes-no" | "choice" | "several" | "lines" | "hidden";
 
 /**
  * How a value is written as text, in a cell and in a form. `hint` says what to write; `read` gets the text without spaces around it, or
@@ -107,12 +107,14 @@ export function listOf<T>(kind: Kind<T>): Kind<readonly T[]> {
     read: (text, mark) => {
       const found: unknown[] = [];
       const problems: string[] = [];
-      for (const part of splitList(text)) {
+      // The words of a fixed list have no commas, so people may part them by one.
+      for (const part of splitList(kind.options ? text.replace(/[,;]/g, "/") : text)) {
         const reading = part
           ? kind.read(part, mark)
           : wrong(`an empty place in ${inQuotes(text)}: write ${kind.hint} between the slashes, or take one slash out`);
         if (reading.ok) found.push(reading.value);
-        else problems.push(reading.message);
+        // The first word that is not on a fixed list is told with the whole list, the others by themselves.
+        else problems.push(kind.options && problems.length > 0 ? `${inQuotes(part)} neither` : reading.message);
       }
       if (problems.length === 0) return right(found);
       const more = problems.length > MOST_TOLD ? `; and ${problems.length - MOST_TOLD} more like these` : "";
@@ -133,6 +135,9 @@ function splitList(text: string): string[] {
   }
   return text === "" ? [] : parts.map((part) => part.trim());
 }
+
+/** Several words, one a line on a form. */
+export const linesOf: Kind<readonly string[]> = { ...listOf(word), input: "lines" };
 
 /** Weekdays by name, short or in full; Monday is 1 and Sunday 7. */
 export const weekday: Kind<number> = {

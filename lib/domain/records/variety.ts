@@ -2,12 +2,10 @@ import { z } from "zod";
 import { COLOURS } from "../words";
 import { field, open, recordSchema, rowId } from "./field";
 import { choice, word } from "./kinds";
+import { nameOf } from "./names";
 
 const name = field(word, z.string().min(1, "a variety needs a name"), { label: "Variety", heading: "variety" });
 const colour = field(choice(COLOURS), z.enum(COLOURS), { label: "Colour" });
-
-/** The name of another thing, on a sheet: the reader of the sheets finds out which one it is. */
-export const nameOf = (label: string) => field(word, z.string().trim(), { label });
 
 export const VARIETY = { cropId: rowId("Crop"), name, colour };
 

@@ -1,5 +1,5 @@
 import { dayInYear, toDayNumber } from "#lib/domain/day";
-import type { Farm } from "#lib/domain/farm";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { betaQuantile } from "#lib/maths/beta";
 import { binomialQuantile } from "#lib/maths/binomial";

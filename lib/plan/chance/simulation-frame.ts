@@ -1,5 +1,5 @@
 import { type Day, mondayNumber, toDay, toDayNumber } from "#lib/domain/day";
-import type { Farm } from "#lib/domain/farm";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import { COLOURS, type Colour, ROLES, type Role } from "#lib/domain/words";
 import { holdWindow } from "#lib/plan/road/hold-window";
 import type { Need } from "#lib/plan/road/needs";

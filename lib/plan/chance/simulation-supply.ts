@@ -1,4 +1,4 @@
-import { stemsPerPlant } from "#lib/domain/bloom-curve";
+import { stemsPerPlant } from "#lib/domain/records/curve";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 import { apportion, evenPart } from "#lib/maths/apportion";
 import { curveInUse, firstCutDay, type Grown, grown } from "#lib/plan/road/grown";

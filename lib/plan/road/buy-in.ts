@@ -1,4 +1,4 @@
-import type { Crop } from "#lib/domain/crop";
+import type { Crop } from "#lib/domain/records/crop";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { ROLES, type Role } from "#lib/domain/words";
 import type { Asked } from "./fit";

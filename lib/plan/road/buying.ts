@@ -1,5 +1,5 @@
-import type { Crop } from "#lib/domain/crop";
-import type { Farm } from "#lib/domain/farm";
+import type { Crop } from "#lib/domain/records/crop";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Gap } from "./gaps";
 import type { Need } from "./needs";
 

@@ -1,4 +1,4 @@
-import type { Booking } from "#lib/domain/booking";
+import type { Booking } from "#lib/domain/records/booking";
 import type { Gap } from "./gaps";
 import type { Match } from "./match";
 import type { Need } from "./needs";

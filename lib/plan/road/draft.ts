@@ -1,4 +1,4 @@
-import type { BookingDraft } from "#lib/domain/booking";
+import type { BookingDraft } from "#lib/domain/records/booking";
 import { ById } from "#lib/domain/snapshot";
 import { buyInFinder } from "./buy-in";
 import { forecast } from "./forecast";

@@ -1,4 +1,4 @@
-import type { Crop } from "#lib/domain/crop";
+import type { Crop } from "#lib/domain/records/crop";
 import { COLOURS, type Colour } from "#lib/domain/words";
 import type { Need } from "./needs";
 

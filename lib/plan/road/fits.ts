@@ -1,4 +1,4 @@
-import type { Crop } from "#lib/domain/crop";
+import type { Crop } from "#lib/domain/records/crop";
 import { colourFitCents, cropFitCents } from "./fit";
 import type { Need } from "./needs";
 import type { VarietySupply } from "./supply";

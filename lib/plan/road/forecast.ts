@@ -1,6 +1,6 @@
-import type { BloomCurve } from "#lib/domain/bloom-curve";
 import { dayInYear, toDayNumber } from "#lib/domain/day";
-import type { Farm } from "#lib/domain/farm";
+import type { BloomCurve } from "#lib/domain/records/curve";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { apportion, evenPart } from "#lib/maths/apportion";
 import { alivePlants, curveInUse, firstCutDay, type Grown, grown } from "./grown";

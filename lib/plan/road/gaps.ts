@@ -1,4 +1,4 @@
-import type { Farm } from "#lib/domain/farm";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import { holdWindow } from "./hold-window";
 import type { Match } from "./match";
 import type { Need } from "./needs";

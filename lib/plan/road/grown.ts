@@ -1,8 +1,9 @@
-import type { Bed, Planting } from "#lib/domain/bed";
-import type { BloomCurve } from "#lib/domain/bloom-curve";
-import type { Crop } from "#lib/domain/crop";
 import { dayInYear, toDay, toDayNumber, yearOf } from "#lib/domain/day";
-import type { Farm } from "#lib/domain/farm";
+import type { Bed } from "#lib/domain/records/bed";
+import type { Crop } from "#lib/domain/records/crop";
+import type { BloomCurve } from "#lib/domain/records/curve";
+import type { Farm } from "#lib/domain/records/farm-settings";
+import type { Planting } from "#lib/domain/records/planting";
 import type { Variety } from "#lib/domain/records/variety";
 import { ById, inOrderOfId, type Snapshot } from "#lib/domain/snapshot";
 

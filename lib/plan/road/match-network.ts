@@ -1,4 +1,4 @@
-import type { Farm } from "#lib/domain/farm";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import { ArcList } from "#lib/maths/arc-list";
 import { ageCents, WORST_FIT_CENTS } from "./fit";
 import { Fits } from "./fits";

@@ -1,4 +1,4 @@
-import type { Farm } from "#lib/domain/farm";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import type { FlowSolution } from "#lib/maths/flow-network";
 import { type MatchNetwork, matchNetwork } from "./match-network";
 import { MatchRuns } from "./match-runs";

@@ -1,4 +1,4 @@
-import type { Farm } from "#lib/domain/farm";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import { buckets } from "#lib/maths/buckets";
 import { checkFlow } from "#lib/maths/check-flow";
 import type { FlowSolution } from "#lib/maths/flow-network";

@@ -1,5 +1,6 @@
-import type { Booking, BookingDraft, Recipe } from "#lib/domain/booking";
 import { toDayNumber, yearOf } from "#lib/domain/day";
+import type { Booking, BookingDraft } from "#lib/domain/records/booking";
+import type { Recipe } from "#lib/domain/records/recipe";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 import { type Colour, ROLES, type Role } from "#lib/domain/words";
 

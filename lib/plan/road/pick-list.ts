@@ -1,5 +1,5 @@
-import type { Booking } from "#lib/domain/booking";
-import type { Crop } from "#lib/domain/crop";
+import type { Booking } from "#lib/domain/records/booking";
+import type { Crop } from "#lib/domain/records/crop";
 import type { Variety } from "#lib/domain/records/variety";
 import type { Role } from "#lib/domain/words";
 import { sortedByKey } from "#lib/maths/counting-sort";

@@ -1,5 +1,5 @@
-import type { Bed } from "#lib/domain/bed";
 import { toDayNumber, weekdayOfDayNumber } from "#lib/domain/day";
+import type { Bed } from "#lib/domain/records/bed";
 
 /** The first picking day on or after a day, in a bed; day numbers count from 1970-01-01. */
 export type NextPickingDay = (dayNumber: number, bed: Pick<Bed, "noEntryFrom" | "noEntryUntil">) => number;

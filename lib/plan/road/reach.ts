@@ -1,4 +1,4 @@
-import type { Farm } from "#lib/domain/farm";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import { ROLES } from "#lib/domain/words";
 import { holdWindow } from "./hold-window";
 import type { VarietySupply } from "./supply";

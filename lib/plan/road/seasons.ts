@@ -1,5 +1,5 @@
-import type { Booking } from "#lib/domain/booking";
-import type { Crop } from "#lib/domain/crop";
+import type { Booking } from "#lib/domain/records/booking";
+import type { Crop } from "#lib/domain/records/crop";
 import { toDayNumber, yearOf } from "#lib/domain/day";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 import { curveFinder, curveInUse, firstCutDay } from "./grown";

@@ -1,6 +1,6 @@
-import type { Crop } from "#lib/domain/crop";
 import { toDayNumber, yearOf } from "#lib/domain/day";
 import type { CoolerStock } from "#lib/domain/records/cooler-lot";
+import type { Crop } from "#lib/domain/records/crop";
 import type { Variety } from "#lib/domain/records/variety";
 import { ById, inOrderOfId, type Snapshot } from "#lib/domain/snapshot";
 import type { PlantingForecast } from "./forecast";

@@ -1,5 +1,5 @@
-import type { Crop } from "#lib/domain/crop";
 import { mondayNumber } from "#lib/domain/day";
+import type { Crop } from "#lib/domain/records/crop";
 import type { Variety } from "#lib/domain/records/variety";
 import type { Surplus } from "./surplus";
 

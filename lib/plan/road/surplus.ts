@@ -1,5 +1,5 @@
-import type { Crop } from "#lib/domain/crop";
-import type { Farm } from "#lib/domain/farm";
+import type { Crop } from "#lib/domain/records/crop";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Variety } from "#lib/domain/records/variety";
 import { lastEventDay } from "./hold-window";
 import type { Match } from "./match";

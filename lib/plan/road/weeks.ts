@@ -1,5 +1,5 @@
 import { type Day, type IsoWeek, isoWeekOf, mondayNumber, toDay } from "#lib/domain/day";
-import type { Farm } from "#lib/domain/farm";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import { ROLES, type Role } from "#lib/domain/words";
 import type { Gap } from "./gaps";
 import type { Match } from "./match";

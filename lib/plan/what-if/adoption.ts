@@ -1,10 +1,10 @@
-import type { Planting } from "#lib/domain/bed";
-import type { BloomCurve } from "#lib/domain/bloom-curve";
-import type { Booking, BookingDraft } from "#lib/domain/booking";
-import type { Farm } from "#lib/domain/farm";
 import type { Problem } from "#lib/domain/problem";
+import type { Booking, BookingDraft } from "#lib/domain/records/booking";
+import type { BloomCurve } from "#lib/domain/records/curve";
+import type { Farm } from "#lib/domain/records/farm-settings";
+import type { Planting, PlantingDraft } from "#lib/domain/records/planting";
 import type { Snapshot } from "#lib/domain/snapshot";
-import type { Change, PlantingDraft } from "#lib/domain/what-if";
+import type { Change } from "#lib/domain/what-if";
 import { applyChanges } from "./what-if";
 
 /** What to write for one table: rows to replace by id, ids to remove, and rows to add, which have no id yet. */

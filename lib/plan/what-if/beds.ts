@@ -1,4 +1,4 @@
-import type { Planting } from "#lib/domain/bed";
+import type { Planting } from "#lib/domain/records/planting";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 import { DUG, KEPT, replantedOn } from "#lib/plan/winter/beds";
 import { type Applied, unchanged } from "./applied";

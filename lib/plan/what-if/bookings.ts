@@ -1,4 +1,4 @@
-import type { Booking, BookingDraft } from "#lib/domain/booking";
+import type { Booking, BookingDraft } from "#lib/domain/records/booking";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { type Applied, newId, unchanged, withoutRow, withRow } from "./applied";
 

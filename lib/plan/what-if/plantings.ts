@@ -1,6 +1,6 @@
-import type { Planting } from "#lib/domain/bed";
+import type { Planting, PlantingDraft } from "#lib/domain/records/planting";
 import type { Snapshot } from "#lib/domain/snapshot";
-import type { ChangeOf, PlantingDraft } from "#lib/domain/what-if";
+import type { ChangeOf } from "#lib/domain/what-if";
 import { type Applied, newId, unchanged, withoutRow, withRow } from "./applied";
 
 const GONE = "this planting is no longer on the farm";

@@ -1,5 +1,5 @@
-import type { Anchor, BloomCurve } from "#lib/domain/bloom-curve";
 import { dayInYear, type MonthDay, monthDayOf, parseDay, toDay, toDayNumber } from "#lib/domain/day";
+import type { Anchor, BloomCurve } from "#lib/domain/records/curve";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { ChangeOf } from "#lib/domain/what-if";
 import { type Applied, unchanged } from "./applied";

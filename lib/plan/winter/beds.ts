@@ -1,5 +1,6 @@
-import type { Bed, BedFlag, Planting, PlantingFlag } from "#lib/domain/bed";
 import { type Day, sameDayIn, yearOf } from "#lib/domain/day";
+import type { Bed, BedFlag } from "#lib/domain/records/bed";
+import type { Planting, PlantingFlag } from "#lib/domain/records/planting";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Treatment } from "#lib/domain/words";
 import { curveFinder, type Grown, grown } from "#lib/plan/road/grown";

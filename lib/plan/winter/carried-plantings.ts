@@ -1,6 +1,6 @@
 import { sameDayIn, yearOf } from "#lib/domain/day";
+import type { PlantingDraft } from "#lib/domain/records/planting";
 import type { Snapshot } from "#lib/domain/snapshot";
-import type { PlantingDraft } from "#lib/domain/what-if";
 import { alivePlants, type Grown, grown } from "#lib/plan/road/grown";
 
 /** The latest season before a year that has plantings; null when there is none. */

@@ -1,5 +1,6 @@
-import { areaSquareMetres, type Bed, type Planting } from "#lib/domain/bed";
-import type { Farm } from "#lib/domain/farm";
+import { areaSquareMetres, type Bed } from "#lib/domain/records/bed";
+import type { Farm } from "#lib/domain/records/farm-settings";
+import type { Planting } from "#lib/domain/records/planting";
 
 /**
  * What a bed of tender perennials costs in its two futures, one named rule each. A clump stands for each plant of the planting; the

@@ -1,5 +1,5 @@
-import type { Bed } from "#lib/domain/bed";
-import type { Farm } from "#lib/domain/farm";
+import type { Bed } from "#lib/domain/records/bed";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import {
   asMeant,
   difference,

@@ -1,10 +1,9 @@
-import type { Planting } from "#lib/domain/bed";
-import type { Booking } from "#lib/domain/booking";
 import { inFull, inShort, monthDayInShort } from "#lib/domain/day";
-import type { Farm } from "#lib/domain/farm";
 import { MEASURES, type Measure, shown } from "#lib/domain/measures";
+import type { Booking } from "#lib/domain/records/booking";
+import type { Farm } from "#lib/domain/records/farm-settings";
+import type { Planting, PlantingDraft } from "#lib/domain/records/planting";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
-import type { PlantingDraft } from "#lib/domain/what-if";
 import { TREATMENT_WORDS } from "#lib/domain/words";
 import type { Adoption } from "#lib/plan/what-if/adoption";
 import { countOf } from "./numbers";

@@ -1,4 +1,5 @@
-import type { BedFlag, PlantingFlag } from "#lib/domain/bed";
+import type { BedFlag } from "#lib/domain/records/bed";
+import type { PlantingFlag } from "#lib/domain/records/planting";
 
 /** Why a flag forbids keeping. The reasons are common practice. */
 export const FLAG_WORDS: Record<BedFlag | PlantingFlag, string> = {

@@ -1,4 +1,4 @@
-import type { Planting } from "#lib/domain/bed";
+import type { Planting } from "#lib/domain/records/planting";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Plan } from "#lib/plan/road/plan";
 import { type Comparison, comparison } from "#lib/plan/what-if/comparison";

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Planting } from "#lib/domain/bed";
+import type { Planting } from "#lib/domain/records/planting";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { normalQuantile } from "#lib/maths/normal";
 import { RunningMean } from "#lib/maths/running-mean";

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { LARGE, seededFarm } from "#demo/seeded-farm";
-import type { BloomCurve } from "#lib/domain/bloom-curve";
 import { toDayNumber } from "#lib/domain/day";
+import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { ROLES } from "#lib/domain/words";
 import { checkFlow } from "#lib/maths/check-flow";

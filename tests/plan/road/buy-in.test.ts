@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Crop } from "#lib/domain/crop";
+import type { Crop } from "#lib/domain/records/crop";
 import { OWN } from "#lib/domain/sourced";
 import { type BuyInPrices, buyInFinder } from "#lib/plan/road/buy-in";
 import { provenPlan } from "../../proven-plan";

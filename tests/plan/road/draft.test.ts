@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { demoSnapshot } from "#demo/demo-snapshot";
 import { seededFarm } from "#demo/seeded-farm";
-import type { Booking, BookingDraft } from "#lib/domain/booking";
+import type { Booking, BookingDraft } from "#lib/domain/records/booking";
 import { coverageByBooking } from "#lib/plan/road/coverage";
 import { withDraft } from "#lib/plan/road/draft";
 import { checkMatch, type Match } from "#lib/plan/road/match";

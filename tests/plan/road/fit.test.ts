@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Crop } from "#lib/domain/crop";
+import type { Crop } from "#lib/domain/records/crop";
 import type { Variety } from "#lib/domain/records/variety";
 import { AGE_CENTS, ageCents, NEXT_COLOUR_CENTS, OTHER_CROP_CENTS, OTHER_ROLE_CENTS } from "#lib/plan/road/fit";
 import { Fits } from "#lib/plan/road/fits";

@@ -1,7 +1,7 @@
 import type { Highs } from "highs";
-import type { Crop } from "#lib/domain/crop";
 import { toDayNumber } from "#lib/domain/day";
 import type { CoolerStock } from "#lib/domain/records/cooler-lot";
+import type { Crop } from "#lib/domain/records/crop";
 import type { Variety } from "#lib/domain/records/variety";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { LinearProgramme } from "../../least-cost";

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { seededFarm, TYPICAL } from "#demo/seeded-farm";
-import type { Booking } from "#lib/domain/booking";
+import type { Booking } from "#lib/domain/records/booking";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { oneOf, type RandomSource, seededRandom, wholeBetween } from "#lib/maths/random";
 import { checkMatch } from "#lib/plan/road/match";

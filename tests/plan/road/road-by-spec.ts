@@ -1,6 +1,7 @@
-import type { Bed, Planting } from "#lib/domain/bed";
-import type { Booking } from "#lib/domain/booking";
-import type { Crop } from "#lib/domain/crop";
+import type { Planting } from "#lib/domain/records/planting";
+import type { Bed } from "#lib/domain/records/bed";
+import type { Booking } from "#lib/domain/records/booking";
+import type { Crop } from "#lib/domain/records/crop";
 import { dayInYear, toDay, toDayNumber, weekdayOfDayNumber } from "#lib/domain/day";
 import type { Variety } from "#lib/domain/records/variety";
 import type { Snapshot } from "#lib/domain/snapshot";

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Planting } from "#lib/domain/bed";
+import type { Planting } from "#lib/domain/records/planting";
 import { winterBeds, withKeptBeds } from "#lib/plan/winter/beds";
 import { bed, crop, curve, day, monthDay, planting, snapshot, variety } from "../../small-farm";
 

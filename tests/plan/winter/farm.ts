@@ -1,5 +1,5 @@
 import { seededFarm } from "#demo/seeded-farm";
-import type { Farm } from "#lib/domain/farm";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { minCostFlow } from "#lib/maths/min-cost-flow";
 import { oneOf, seededRandom, wholeBetween } from "#lib/maths/random";

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { BED_FLAGS, PLANTING_FLAGS } from "#lib/domain/bed";
+import { BED_FLAGS } from "#lib/domain/records/bed";
+import { PLANTING_FLAGS } from "#lib/domain/records/planting";
 import { FLAG_WORDS } from "#lib/plan/words/flag-words";
 
 test("[K2] every flag says in its own words why the bed is dug", () => {

@@ -1,12 +1,12 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { CATALOGUE } from "#lib/domain/catalogue/crops";
+import { CROP_NUMBERS } from "#lib/domain/records/crop";
 import { Cautions } from "../../../frame/cautions";
 import { loadFarm } from "../../../load";
 import { Form } from "../../../ui/form.client";
 import { deleteCrop, restoreCrop } from "../crop-actions";
 import { CropForm } from "../crop-form";
-import { CROP_NUMBERS } from "../crop-numbers";
 import { CurveList } from "../curve-list";
 import { VarietyRows } from "../variety-rows";
 
@@ -25,10 +25,10 @@ export async function generateMetadata(props: Props): Promise<Metadata> {
 export default async function CropPage(props: Props) {
   const crop = await findCrop(props);
   if (!crop) notFound();
-  const { varieties, curves } = loadFarm();
+  const { farm, varieties, curves } = loadFarm();
   const ofCrop = varieties.filter(({ cropId }) => cropId === crop.id);
   const isBuiltIn = CATALOGUE.some(({ name }) => name === crop.name);
-  const isChanged = CROP_NUMBERS.some(({ name }) => crop[name].mark === "own");
+  const isChanged = Object.keys(CROP_NUMBERS).some((name) => crop[name as keyof typeof CROP_NUMBERS].mark === "own");
   return (
     <>
       <p className="crumb">
@@ -41,7 +41,7 @@ export default async function CropPage(props: Props) {
         </p>
       )}
       <Cautions crops={[crop]} />
-      <CropForm crop={crop} />
+      <CropForm crop={crop} farm={farm} />
       {isBuiltIn && isChanged && (
         <Form
           action={restoreCrop}

@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import { loadFarm } from "../../../load";
 import { CropForm } from "../crop-form";
 
 export const metadata: Metadata = { title: "New crop" };
@@ -12,7 +13,7 @@ export default function NewCropPage() {
       </p>
       <h1>New crop</h1>
       <p>Add its varieties and a bloom curve on the page that opens when it is saved.</p>
-      <CropForm />
+      <CropForm farm={loadFarm().farm} />
     </>
   );
 }

@@ -27,7 +27,7 @@ export default async function RecipePage(props: Props) {
       </p>
       <h1>{recipe.name}</h1>
       <p className="soft">{recipe.origin === "own" ? "Your own recipe." : `Origin: ${recipe.origin}.`}</p>
-      <RecipeForm recipe={recipe} />
+      <RecipeForm recipe={recipe} farm={loadFarm().farm} />
       <h2>Remove</h2>
       <Form
         action={deleteRecipe}

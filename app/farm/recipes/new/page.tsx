@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import { loadFarm } from "../../../load";
 import { RecipeForm } from "../recipe-form";
 
 export const metadata: Metadata = { title: "New recipe" };
@@ -11,7 +12,7 @@ export default function NewRecipePage() {
         <a href="/farm/recipes">Recipes</a>
       </p>
       <h1>New recipe</h1>
-      <RecipeForm />
+      <RecipeForm farm={loadFarm().farm} />
     </>
   );
 }

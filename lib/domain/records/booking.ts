@@ -1,0 +1,49 @@
+import { z } from "zod";
+import { daySchema } from "../day";
+import { COLOURS, STATUSES } from "../words";
+import { field, open, recordSchema, rowId, share } from "./field";
+import { choice, listOf, note, word } from "./kinds";
+import { BOOKING_NAMES } from "./names";
+import { pieceSchema } from "./piece";
+import { stemLineSchema } from "./stem-line";
+
+/** A booking as its form and its row write it, its lines aside. Colours stand in order of preference. `spareShare` is added for breakage. */
+export const BOOKING = {
+  ...BOOKING_NAMES,
+  status: field(choice(STATUSES), z.enum(STATUSES), { absent: "enquiry", label: "Status" }),
+  palette: field(listOf(choice(COLOURS)), z.array(z.enum(COLOURS)), {
+    absent: [],
+    label: "Palette, best colour first",
+    hint: "For example: blush, cream, white. Leave it empty if any colour will do.",
+  }),
+  spareShare: share({ label: "Spare" }),
+  note: field(note, z.string().max(4000, "a note has at most 4,000 letters"), { absent: "", label: "Note" }),
+};
+
+/** A booking a row. Absent or empty: `status` enquiry, no palette, `spare_share` the farm's, nothing unwanted, and no note. */
+export const BOOKING_SHEET = {
+  ...BOOKING_NAMES,
+  status: BOOKING.status,
+  palette: BOOKING.palette,
+  spareShare: open(BOOKING.spareShare),
+  unacceptableCrops: field(listOf(word), z.array(z.string().trim()), {
+    absent: [],
+    label: "Not wanted",
+    heading: "not_wanted",
+  }),
+  note: BOOKING.note,
+};
+
+const lines = {
+  unacceptableCropIds: z.array(z.int()),
+  pieces: z.array(pieceSchema),
+  stemLines: z.array(stemLineSchema),
+};
+
+/** What a form or a sheet may bring. */
+export const bookingDraftSchema = recordSchema(BOOKING).extend(lines);
+export type BookingDraft = z.infer<typeof bookingDraftSchema>;
+
+/** A booking that is kept already may be of any day. */
+export const bookingSchema = recordSchema({ id: rowId("Id"), ...BOOKING }).extend({ ...lines, eventOn: daySchema });
+export type Booking = z.infer<typeof bookingSchema>;

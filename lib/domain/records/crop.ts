@@ -1,0 +1,98 @@
+import { z } from "zod";
+import { ROLES, SHAPES } from "../words";
+import { field, open, recordSchema, rowId, sourced } from "./field";
+import { choice, linesOf, listOf, prose, word, yesNo } from "./kinds";
+
+/** The numbers of a crop that carry their origin, so that a screen can show how sure we are. */
+export const CROP_NUMBERS = {
+  holdDays: sourced({
+    least: 0,
+    most: 120,
+    of: "days",
+    unit: "days",
+    label: "Hold",
+    hint: "The most days between cut and event that are planned for.",
+    originHeading: "hold_origin",
+  }),
+  fieldDays: sourced({
+    least: 0,
+    most: 60,
+    of: "days",
+    unit: "days",
+    label: "Waits in the field",
+    hint: "Once open, before it is lost.",
+    originHeading: "field_origin",
+  }),
+  bunchStems: sourced({
+    isWhole: true,
+    least: 1,
+    most: 100,
+    of: "stems",
+    unit: "stems",
+    label: "A bunch",
+    hint: "As it is bought in and bunched.",
+    originHeading: "bunch_origin",
+  }),
+  bucketStems: sourced({
+    isWhole: true,
+    least: 1,
+    most: 500,
+    of: "stems",
+    unit: "stems",
+    label: "A bucket",
+    hint: "Full buckets are heavy.",
+    originHeading: "bucket_origin",
+  }),
+  buyInCents: sourced({
+    isWhole: true,
+    least: 1,
+    most: 100_000,
+    of: "cents",
+    measure: "dollars",
+    label: "Buy-in price of a stem",
+    originHeading: "buy_in_origin",
+  }),
+};
+
+/** A crop as its form and its rows write it. */
+export const CROP = {
+  name: field(word, z.string().min(1, "a crop needs a name"), { label: "Name", heading: "crop" }),
+  scientific: field(prose, z.string(), { absent: "", label: "Scientific name" }),
+  shape: field(choice(SHAPES), z.enum(SHAPES), { label: "Shape of the flower" }),
+  roles: field(listOf(choice(ROLES)), z.array(z.enum(ROLES)).min(1, "a crop needs at least one role"), {
+    label: "Roles it can take",
+    hint: "A need for a role takes every variety whose crop has it.",
+  }),
+  usualRole: field(choice(ROLES), z.enum(ROLES), { label: "Usual role" }),
+  tender: field(yesNo, z.boolean(), { absent: false, label: "Tender: the first frost ends it" }),
+  overwinters: field(yesNo, z.boolean(), {
+    absent: false,
+    label: "Can stay in the ground or be dug over winter",
+  }),
+  ...CROP_NUMBERS,
+  cutStage: field(prose, z.string(), { absent: "", label: "Stage to cut at" }),
+  cautions: field(linesOf, z.array(z.string()), {
+    absent: [],
+    label: "Cautions, one a line",
+    hint: "Shown wherever its stems go into personals or near food. A plant without a caution is not proved safe.",
+  }),
+};
+
+/**
+ * A crop a row. Absent or empty: `scientific`, `cut_stage` and `cautions` say nothing, `usual_role` is the first of `roles`, `tender`
+ * and `overwinters` are no, and each origin is "own".
+ */
+export const CROP_SHEET = { ...CROP, usualRole: open(CROP.usualRole) };
+
+/**
+ * A crop (species): what the match must know of it. `holdDays`: the most days between cut and event that the tool will plan for.
+ * `fieldDays`: how long an open bloom waits in the field for the next picking day before it is lost.
+ */
+export const cropSchema = recordSchema({ id: rowId("Id"), ...CROP });
+export type Crop = z.infer<typeof cropSchema>;
+
+/** A crop as its form says it: the usual role is one of its roles. */
+export const cropFormSchema = recordSchema(CROP).refine(({ roles, usualRole }) => roles.includes(usualRole), {
+  path: ["usualRole"],
+  message: "the usual role must be one of the crop’s roles",
+});

@@ -1,0 +1,102 @@
+import { z } from "zod";
+import { type MonthDay, monthDaySchema } from "../day";
+import { originSchema } from "../sourced";
+import { TREATMENT_WORDS, TREATMENTS } from "../words";
+import { count, field, number, open, originField, recordSchema, rowId } from "./field";
+import { choice, decimal, listOf, monthDay, note } from "./kinds";
+import { nameOf } from "./names";
+
+const firstCut = field(monthDay, monthDaySchema, {
+  label: "First cut",
+  unit: "month-day",
+  hint: "Written 06-05 for the 5th of June. Only for a day of the year.",
+});
+const days = count({
+  of: "days",
+  unit: "days",
+  least: 0,
+  most: 1000,
+  label: "From planting to first cut",
+  heading: "days_after_planting",
+  hint: "Only for days after planting.",
+});
+
+/** When the first stem can be cut: on a day of the year (what stays in the ground), or so many days after planting. */
+const anchorSchema = z.discriminatedUnion("kind", [
+  z.object({ kind: z.literal("day-of-year"), firstCut: firstCut.schema }),
+  z.object({ kind: z.literal("days-after-planting"), days: days.schema }),
+]);
+export type Anchor = z.infer<typeof anchorSchema>;
+
+/** The anchor as two values, of which one is null: the columns of its sheet and of its table. */
+export const anchorColumns = (anchor: Anchor): { firstCut: MonthDay | null; daysAfterPlanting: number | null } => ({
+  firstCut: anchor.kind === "day-of-year" ? anchor.firstCut : null,
+  daysAfterPlanting: anchor.kind === "days-after-planting" ? anchor.days : null,
+});
+
+const treatment = field(choice(TREATMENTS), z.enum(TREATMENTS), {
+  label: "How it is grown",
+  meanings: TREATMENT_WORDS,
+});
+
+const curve = {
+  stemsPerPlantByWeek: field(
+    listOf(decimal),
+    z
+      .array(
+        z.number().min(0, "stems per plant cannot be negative").max(1000, "at most 1,000 stems per plant and week"),
+      )
+      .min(1, "a bloom curve needs at least one week")
+      .max(52, "a bloom curve has at most 52 weeks"),
+    { label: "Stems per plant by week" },
+  ),
+  firstCutSpreadDays: number({
+    of: "days",
+    unit: "days",
+    least: 0,
+    most: 60,
+    label: "Spread of the first cut",
+    hint: "Standard deviation: two seasons in three fall within it.",
+  }),
+  yieldSpread: number({
+    least: 0,
+    most: 2,
+    measure: "percent",
+    label: "Spread of yield",
+    hint: "How far a season’s stems vary around the expected: 25 % is a quarter.",
+  }),
+  timingOrigin: originField({ label: "Origin of the timing" }),
+  yieldOrigin: originField({ label: "Origin of the yield" }),
+  note: field(note, z.string(), { absent: "", label: "Note" }),
+};
+
+/**
+ * A bloom curve a row. `variety` empty: the curve of the whole crop. Exactly one of `first_cut` and `days_after_planting` is filled.
+ * Absent or empty: `note` says nothing, and each origin is "own". The two spreads are asked for: there is no honest default.
+ */
+export const CURVE_SHEET = {
+  crop: nameOf("Crop"),
+  variety: open(nameOf("Variety")),
+  treatment,
+  firstCut: open(firstCut),
+  daysAfterPlanting: open(days),
+  ...curve,
+};
+
+/**
+ * How a crop (or one variety of it, which overrules) blooms under a treatment: the first cut, then saleable-or-not stems per plant for
+ * each week from it. Ends with its last week, or on the frost day if the crop is tender. Spreads are for low / likely / high:
+ * `firstCutSpreadDays` is a standard deviation, `yieldSpread` a coefficient of variation (0.25 = a quarter).
+ */
+export const bloomCurveSchema = recordSchema({
+  id: rowId("Id"),
+  cropId: rowId("Crop"),
+  varietyId: open(rowId("Variety")),
+  treatment,
+  ...curve,
+}).extend({ anchor: anchorSchema, timingOrigin: originSchema, yieldOrigin: originSchema });
+export type BloomCurve = z.infer<typeof bloomCurveSchema>;
+
+/** Stems a plant gives in a full season, frost and picking losses aside. */
+export const stemsPerPlant = (curve: BloomCurve): number =>
+  curve.stemsPerPlantByWeek.reduce((sum, stems) => sum + stems, 0);

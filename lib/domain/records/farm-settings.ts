@@ -1,0 +1,113 @@
+import { z } from "zod";
+import { monthDaySchema, WEEKDAYS } from "../day";
+import { UNITS } from "../words";
+import { count, type Field, field, headingOf, recordSchema, share } from "./field";
+import { choice, decimal, listOf, monthDay, weekday, word, yesNo } from "./kinds";
+import { WINTER_COSTS, winterCostsSchema } from "./winter-costs";
+
+/** The settings that stand alone. */
+export const FARM = {
+  name: field(word, z.string().trim().min(1, "the farm needs a name").max(120, "a name has at most 120 letters"), {
+    label: "Name of the farm",
+  }),
+  isInvented: field(yesNo, z.boolean(), { label: "Invented" }),
+  zone: field(word, z.string().trim().max(10, "a zone such as 7a"), { label: "Hardiness zone" }),
+  units: field(choice(UNITS), z.enum(UNITS), {
+    label: "Units shown",
+    meanings: { us: "feet, inches, °F, cubic yards", metric: "metres, °C, cubic metres" },
+  }),
+  pickingWeekdays: field(
+    listOf(weekday),
+    z.array(z.int().min(1).max(WEEKDAYS.length)).min(1, "choose at least one picking day"),
+    {
+      label: "Picking days",
+      hint: "A bloom that opens between them waits in the field for the next, as long as its crop allows.",
+    },
+  ),
+  leadDays: count({
+    of: "days",
+    unit: "days",
+    least: 0,
+    most: 14,
+    label: "Lead",
+    hint: "From the last cut to the event, for conditioning and design.",
+  }),
+  orderDaysAhead: count({ of: "days", unit: "days", least: 0, most: 365, label: "Order buy-ins ahead" }),
+  spareShare: share({ label: "Spare of a new booking", hint: "Added for breakage." }),
+};
+
+const frostDay = (heading: string, label: string) => field(monthDay, monthDaySchema, { heading, label });
+
+export const FROST = {
+  firstAutumnP10: frostDay("frost_first_autumn_p10", "10 %, early"),
+  firstAutumnP50: frostDay("frost_first_autumn_p50", "50 %, reckoned with"),
+  firstAutumnP90: frostDay("frost_first_autumn_p90", "90 %, late"),
+  lastSpringP10: frostDay("frost_last_spring_p10", "10 %, late"),
+  lastSpringP50: frostDay("frost_last_spring_p50", "50 %"),
+  lastSpringP90: frostDay("frost_last_spring_p90", "90 %, early"),
+};
+
+/**
+ * The first frost of autumn and the last of spring, as dates that 10, 50 and 90 of 100 years have reached.
+ * Autumn: p10 is early (one year in ten has had frost by then), p90 late. Spring: p10 is late (one year in ten has frost
+ * after it), p90 early. The sense is that of the US climate normals (NCEI); tables with spring reversed exist.
+ */
+export const frostDatesSchema = recordSchema(FROST).superRefine((frost, context) => {
+  const say = (path: string, message: string) => context.addIssue({ code: "custom", path: [path], message });
+  if (!(frost.firstAutumnP10 <= frost.firstAutumnP50 && frost.firstAutumnP50 <= frost.firstAutumnP90))
+    say("firstAutumnP50", "autumn frost dates must come in order: 10 % first, 90 % last");
+  if (!(frost.lastSpringP90 <= frost.lastSpringP50 && frost.lastSpringP50 <= frost.lastSpringP10))
+    say("lastSpringP50", "spring frost dates must come in order: 90 % first, 10 % last");
+});
+export type FrostDates = z.infer<typeof frostDatesSchema>;
+
+const weight = (heading: string, label: string): Field<number> => ({
+  ...field(decimal, z.number("write a share from 0 to 1").gt(0, "more than 0").max(1, "at most 1"), {
+    heading,
+    label,
+    measure: "percent",
+  }),
+  limits: { above: 0, most: 1 },
+});
+
+export const STATUS_WEIGHTS = {
+  confirmed: weight("weight_confirmed", "Confirmed"),
+  held: weight("weight_held", "Held"),
+  enquiry: weight("weight_enquiry", "Enquiry"),
+};
+
+/**
+ * How likely the stems of a booking will be wanted, by its status: an uncovered stem costs its buy-in price times this, which is the money it is
+ * expected to cost, and so the weight of its claim. The built-in shares are our own guess.
+ */
+export const statusWeightsSchema = recordSchema(STATUS_WEIGHTS).refine(
+  (weight) => weight.confirmed > weight.held && weight.held > weight.enquiry,
+  { path: ["confirmed"], message: "confirmed must weigh more than held, and held more than an enquiry" },
+);
+
+/** The farm's own settings. `pickingWeekdays`: Monday 1 … Sunday 7. `leadDays`: days from last cut to event for conditioning and design. */
+export const farmSchema = recordSchema(FARM).extend({
+  frost: frostDatesSchema,
+  statusWeights: statusWeightsSchema,
+  winter: winterCostsSchema,
+});
+export type Farm = z.infer<typeof farmSchema>;
+
+/** A setting as the farm sheet writes it, a row each. `group` is where its field lies in a Farm; null means at the top. */
+export type FarmSetting = {
+  readonly heading: string;
+  readonly group: "frost" | "statusWeights" | "winter" | null;
+  readonly name: string;
+  readonly field: Field<unknown>;
+};
+
+const settingsOf = (fields: Readonly<Record<string, Field<unknown>>>, group: FarmSetting["group"]): FarmSetting[] =>
+  Object.entries(fields).map(([name, field]) => ({ heading: headingOf(name, field), group, name, field }));
+
+/** Every setting of a farm, in the order of the farm sheet. */
+export const FARM_SETTINGS: readonly FarmSetting[] = [
+  ...settingsOf(FARM, null),
+  ...settingsOf(FROST, "frost"),
+  ...settingsOf(STATUS_WEIGHTS, "statusWeights"),
+  ...settingsOf(WINTER_COSTS, "winter"),
+];

@@ -1,0 +1,61 @@
+import { z } from "zod";
+import { daySchema } from "../day";
+import { FIRST_SEASON, LAST_SEASON } from "../season-years";
+import { TREATMENT_WORDS, TREATMENTS } from "../words";
+import { count, field, open, recordSchema, rowId, share } from "./field";
+import { choice, day, listOf, whole } from "./kinds";
+import { nameOf } from "./names";
+import { VARIETY_NAMES } from "./variety";
+
+/** Reasons of the plants to lift them whatever the sum says. */
+export const PLANTING_FLAGS = ["virus or gall", "old crowded clumps", "too precious to risk"] as const;
+export type PlantingFlag = (typeof PLANTING_FLAGS)[number];
+
+const planting = {
+  seasonYear: field(
+    whole,
+    z.int("write a year").min(FIRST_SEASON, "a year from 1990").max(LAST_SEASON, "a year up to 2200"),
+    {
+      label: "Season",
+      heading: "season",
+    },
+  ),
+  treatment: field(choice(TREATMENTS), z.enum(TREATMENTS), { label: "How it is grown", meanings: TREATMENT_WORDS }),
+  plantedOn: field(day, daySchema, { label: "Planted or sown on" }),
+  plantCount: count({
+    of: "plants",
+    least: 0,
+    most: 1_000_000,
+    label: "Plants",
+    heading: "plants",
+    hint: "Set out, or left in.",
+  }),
+  aliveShare: share({ absent: 1, label: "Alive at first cut" }),
+  gradeOutShare: share({ absent: 0, label: "Graded out", hint: "Cut stems that are not fit to use." }),
+  winterSurvivalShare: open(share({ label: "Survival in the ground" })),
+  flags: field(listOf(choice(PLANTING_FLAGS)), z.array(z.enum(PLANTING_FLAGS)), {
+    absent: [],
+    label: "Reasons of the plants to dig over winter",
+  }),
+};
+
+/** A planting as its form writes it. */
+export const PLANTING = { bedId: rowId("Bed"), varietyId: rowId("Variety"), ...planting };
+
+/**
+ * A planting a row. Absent or empty: `colour` is that of the variety (on the farm, in the varieties sheet or in a row above),
+ * `alive_share` 1, `grade_out_share` 0, `winter_survival_share` the farm's, and no flags.
+ */
+export const PLANTING_SHEET = { bed: nameOf("Bed"), ...VARIETY_NAMES, ...planting };
+
+/** A planting before it has an id. */
+export const plantingDraftSchema = recordSchema(PLANTING);
+export type PlantingDraft = z.infer<typeof plantingDraftSchema>;
+
+/**
+ * A variety in a bed for one season. `plantCount` are plants set out or left in; `aliveShare` the share expected to stand at the first
+ * cut; `gradeOutShare` the share of cut stems that are not saleable (apart from a booking's spare: the two multiply).
+ * `winterSurvivalShare` is the grower's own expectation for a bed kept in the ground; null takes the farm's.
+ */
+export const plantingSchema = recordSchema({ id: rowId("Id"), ...PLANTING });
+export type Planting = z.infer<typeof plantingSchema>;

@@ -1,0 +1,30 @@
+import { z } from "zod";
+import { COLOURS, ROLES } from "../words";
+import { field, number, open, recordSchema, rowId } from "./field";
+import { choice, listOf, yesNo } from "./kinds";
+import { BOOKING_NAMES, nameOf } from "./names";
+
+const role = field(choice(ROLES), z.enum(ROLES), { label: "Role" });
+const line = {
+  cropOnly: field(yesNo, z.boolean(), { absent: false, label: "No other in its place" }),
+  colours: field(listOf(choice(COLOURS)), z.array(z.enum(COLOURS)), { absent: [], label: "Colours" }),
+  stemCount: number({ above: 0, most: 10_000, of: "stems", label: "Stems", heading: "stems" }),
+};
+
+export const STEM_LINE = { role, cropId: open(rowId("Crop")), ...line };
+
+/**
+ * Stems asked for directly, a row. Absent or empty: `crop` any that has the role, `crop_only` no (others of the role may stand in),
+ * `colours` every colour.
+ */
+export const STEM_SHEET = { ...BOOKING_NAMES, role, crop: open(nameOf("Crop")), ...line };
+
+/**
+ * Stems asked for directly. A named crop is preferred and others of the role may stand in for it, unless `cropOnly`.
+ * An empty list of colours accepts every colour.
+ */
+export const stemLineSchema = recordSchema(STEM_LINE).refine((line) => !line.cropOnly || line.cropId !== null, {
+  path: ["cropId"],
+  message: "name the crop, or allow others in its place",
+});
+export type StemLine = z.infer<typeof stemLineSchema>;

@@ -1,0 +1,48 @@
+import type { BedRecord, CropRecord, CurveRecord, RecipeRecord } from "#lib/domain/farm-records";
+import { bedDraftSchema } from "#lib/domain/records/bed";
+import type { RecordOf } from "#lib/domain/records/field";
+import type { SHEETS, SheetName } from "#lib/domain/records/sheets";
+import { stemLineSchema } from "#lib/domain/records/stem-line";
+import type { Say } from "./sheet-rows";
+
+/** A row of a sheet, read cell by cell. Most are a record as they stand; here are those that are not, or that have rules over several cells. */
+export type RowOf<Name extends SheetName> = RecordOf<(typeof SHEETS)[Name]>;
+
+export function toBedRecord(bed: RowOf<"beds">, say: Say): BedRecord {
+  for (const { message } of bedDraftSchema.safeParse(bed).error?.issues ?? [])
+    say(
+      "no_entry_until",
+      `no_entry_from and no_entry_until do not go together: ${message}; write both days in order, or neither`,
+    );
+  return bed;
+}
+
+export function toCropRecord(crop: RowOf<"crops">): CropRecord | null {
+  const usualRole = crop.usualRole ?? crop.roles[0];
+  return usualRole ? { ...crop, usualRole } : null;
+}
+
+export function toCurveRecord({ firstCut, daysAfterPlanting, ...curve }: RowOf<"curves">, say: Say): CurveRecord {
+  if ((firstCut === null) === (daysAfterPlanting === null)) {
+    const count = firstCut === null ? "neither is filled" : "both are filled";
+    say("first_cut", `first_cut and days_after_planting: ${count}, fill exactly one and leave the other empty`);
+  }
+  const anchor =
+    firstCut === null
+      ? ({ kind: "days-after-planting", days: daysAfterPlanting ?? 0 } as const)
+      : ({ kind: "day-of-year", firstCut } as const);
+  return { ...curve, anchor };
+}
+
+/** A recipe with one of its lines: rows of one name become one recipe. */
+export const toRecipeLine = ({ role, stemsPerPiece, colours, ...recipe }: RowOf<"recipes">): RecipeRecord => ({
+  ...recipe,
+  lines: [{ role, stemsPerPiece, colours }],
+});
+
+export function toStemLine(row: RowOf<"stems">, say: Say): RowOf<"stems"> {
+  const checked = stemLineSchema.safeParse({ ...row, cropId: row.crop === null ? null : 0 });
+  for (const { message } of checked.error?.issues ?? [])
+    say("crop", `crop_only is yes, and the crop is empty: ${message}`);
+  return row;
+}
