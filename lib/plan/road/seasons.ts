@@ -1,6 +1,6 @@
+import { toDayNumber, yearOf } from "#lib/domain/day";
 import type { Booking } from "#lib/domain/records/booking";
 import type { Crop } from "#lib/domain/records/crop";
-import { toDayNumber, yearOf } from "#lib/domain/day";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 import { curveFinder, curveInUse, firstCutDay } from "./grown";
 import { lastEventDay } from "./hold-window";

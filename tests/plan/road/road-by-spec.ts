@@ -1,8 +1,8 @@
-import type { Planting } from "#lib/domain/records/planting";
+import { dayInYear, toDay, toDayNumber, weekdayOfDayNumber } from "#lib/domain/day";
 import type { Bed } from "#lib/domain/records/bed";
 import type { Booking } from "#lib/domain/records/booking";
 import type { Crop } from "#lib/domain/records/crop";
-import { dayInYear, toDay, toDayNumber, weekdayOfDayNumber } from "#lib/domain/day";
+import type { Planting } from "#lib/domain/records/planting";
 import type { Variety } from "#lib/domain/records/variety";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { type Colour, ROLES, type Role } from "#lib/domain/words";
