@@ -36,8 +36,11 @@ test("db knows the words of the farm and nothing of the plan or the screens", ()
   expect(pathsWhere("db", ({ text }) => importsOf(text).some((name) => forbidden.test(name)))).toEqual([]);
 });
 
-test("only app/clock.ts reads the clock of the screens", () => {
-  expect(pathsWhere("app", ({ text }) => /\bnew Date\(\)|\bDate\.now\b/.test(text))).toEqual(["app/clock.ts"]);
+test("of all else, only the screens' clock and the loading of the demo ask what day it is: no other file can know a time zone", () => {
+  const touches =
+    /\bnew Date\b|\bDate\.(now|parse|UTC)\b|\bDateTimeFormat\b|\btoLocale(Date|Time)String\b|from "date-fns/;
+  const found = ["app", "db", "demo"].flatMap((folder) => pathsWhere(folder, ({ text }) => touches.test(text)));
+  expect(found).toEqual(["app/clock.ts", "demo/load-demo.ts"]);
 });
 
 test("a test that plans proves the match: it plans through tests/proven-plan.ts", () => {
@@ -63,6 +66,31 @@ test("the house has the rooms it was built with, and no others", () => {
     .map(({ name }) => name);
   expect(folders.sort()).toEqual(["app", "db", "demo", "lib", "tests"]);
   expect(readdirSync("lib").sort()).toEqual(["domain", "maths", "plan", "sheets"]);
+});
+
+/** For each room of lib/plan, the rooms that biome.json lets it import. */
+const arrows = (): Map<string, string[]> => {
+  const { overrides } = JSON.parse(readFileSync("biome.json", "utf8"));
+  return new Map(
+    readdirSync("lib/plan", { withFileTypes: true })
+      .filter((entry) => entry.isDirectory())
+      .map(({ name }) => {
+        const own = overrides.filter(({ includes }: { includes: string[] }) =>
+          includes.includes(`lib/plan/${name}/**`),
+        );
+        const named = [...JSON.stringify(own).matchAll(/!#lib\/plan\/([a-z-]+)\//g)].map(([, room]) => room);
+        return [name, own.length === 1 ? named.sort() : ["no rule of its own"]];
+      }),
+  );
+};
+
+test("each room of lib/plan has its own arrows in biome.json, and they lead down: to rooms before it, never in a circle", () => {
+  const below = new Set<string>();
+  for (const room of ["road", "learning", "winter", "what-if", "chance", "words"]) {
+    for (const other of arrows().get(room) ?? []) expect(below.has(other), `${room} imports ${other}`).toBe(true);
+    below.add(room);
+  }
+  expect([...arrows().keys()].sort()).toEqual([...below].sort());
 });
 
 test("no file is a drawer for odds and ends", () => {

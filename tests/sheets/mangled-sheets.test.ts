@@ -35,18 +35,18 @@ const mangled = fc
 
 const MENDS = /\b(write|mend|take|keep|add|name|fill|put|save|close|double|change|choose)\b/;
 
+const NOT_OURS = /Invalid (input|option)|undefined|NaN|\[object/;
+
 test("every problem has a file, a line of it, what is wrong and how to mend it, in our own words", () => {
   let problemCount = 0;
   fc.assert(
     fc.property(mangled, (files) => {
-      for (const { file, line, message } of readFarmSheets(files, KNOWN).problems) {
-        const text = files.find(({ name }) => name === file)?.text ?? "";
-        expect(line).toBeGreaterThanOrEqual(1);
-        expect(line).toBeLessThanOrEqual(text.split(/\r\n|\n|\r/).length);
-        expect(message).toMatch(MENDS);
-        expect(message).not.toMatch(/Invalid (input|option)|undefined|NaN|\[object/);
-        problemCount += 1;
-      }
+      const lineCounts = new Map(files.map(({ name, text }) => [name, text.split(/\r\n|\n|\r/).length]));
+      const { problems } = readFarmSheets(files, KNOWN);
+      const isHelpful = ({ file, line, message }: (typeof problems)[number]) =>
+        line >= 1 && line <= (lineCounts.get(file ?? "") ?? 0) && MENDS.test(message) && !NOT_OURS.test(message);
+      expect(problems.filter((problem) => !isHelpful(problem))).toEqual([]);
+      problemCount += problems.length;
     }),
     { seed: SEED, numRuns: 150 },
   );
