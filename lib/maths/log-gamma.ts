@@ -7,7 +7,7 @@ const COEFFICIENTS = [
 /**
  * The natural logarithm of the gamma function, for arguments above 0; relative error about 1e-14.
  * Source: C. Lanczos, "A precision approximation of the gamma function", SIAM J. Numer. Anal. 1, 1964; coefficients for g = 7, n = 9
- * from memory, held to the factorials in tests/maths/gamma.test.ts.
+ * from memory, held to the factorials in tests/maths/chance.test.ts.
  */
 export function logGamma(argument: number): number {
   if (argument < 0.5) return Math.log(Math.PI / Math.sin(Math.PI * argument)) - logGamma(1 - argument);
