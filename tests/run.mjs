@@ -7,7 +7,7 @@ import { build, install, run } from "../app/once.mjs";
 const CHROMIUM = "/usr/bin/chromium";
 
 /**
- * Only lib/domain/day.ts, app/clock.ts and demo/load-demo.ts touch `Date`, and tests/architecture.test.ts holds them to it. A time zone can
+ * Only lib/domain/day.ts, app/clock.ts, demo/load-demo.ts and db/copies touch `Date`, and tests/architecture.test.ts holds them to it. A time zone can
  * show only where days are read or written out, so the tests of those run west and east of Greenwich too; all others know none.
  */
 const FAR_ZONES = ["America/New_York", "Pacific/Auckland"];

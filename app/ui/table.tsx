@@ -17,7 +17,7 @@ export type Column<Row> = {
 };
 
 /** Rows under a heading of their own. */
-export type RowGroup<Row> = { readonly title: ReactNode; readonly rows: readonly Row[] };
+type RowGroup<Row> = { readonly title: ReactNode; readonly rows: readonly Row[] };
 
 type Props<Row> = {
   readonly caption: ReactNode;

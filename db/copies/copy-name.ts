@@ -2,7 +2,7 @@ import { existsSync, readdirSync, statSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 
 /** Why a copy was taken. */
-export const COPY_REASONS = ["daily", "by-hand", "before-migration", "before-import", "before-restore"] as const;
+const COPY_REASONS = ["daily", "by-hand", "before-migration", "before-import", "before-restore"] as const;
 export type CopyReason = (typeof COPY_REASONS)[number];
 
 /** A copy of the farm as it lies in the folder of copies. `takenAt` is UTC, "YYYY-MM-DDThh:mm:ssZ". */

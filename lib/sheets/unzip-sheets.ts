@@ -10,7 +10,7 @@ export type Unzipped = { readonly files: readonly SheetFile[]; readonly problems
 export const MOST_UNPACKED_BYTES = 24 * 1024 * 1024;
 
 /** The most files of a zip: a farm has eleven sheets. */
-export const MOST_ZIPPED_FILES = 1000;
+const MOST_ZIPPED_FILES = 1000;
 
 /**
  * Takes the files of separated values (".csv", ".tsv", ".txt") out of a zip, in the order of their names; anything else is passed over. Never throws: a zip that is

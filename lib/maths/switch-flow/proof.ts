@@ -19,7 +19,7 @@ export type Weights = {
 export type Barred = { readonly kind: "barred"; readonly limits: readonly bigint[] };
 
 /** A case split in two: a switch off, and on. */
-export type Cases = { readonly kind: "cases"; readonly index: number; readonly off: Case; readonly on: Case };
+type Cases = { readonly kind: "cases"; readonly index: number; readonly off: Case; readonly on: Case };
 
 /** Some switches are bound: why no such setting is better. The case in which none is bound proves a search. */
 export type Case = { proof: Weights | Barred | Cases };
