@@ -1,14 +1,20 @@
 import type { Metadata, Viewport } from "next";
 import type { ReactNode } from "react";
 import "./look/tokens.css";
+import "./look/flower-colours.css";
 import "./look/base.css";
+import "./look/flower-marks.css";
+import "./look/flowers.css";
 import "./look/parts.css";
-import "./look/hues.css";
+import "./look/marks.css";
 import "./look/forms.css";
 import "./look/tables.css";
 import "./look/charts.css";
 import "./frame/frame.css";
 import "./season/season.css";
+import "./season/ribbon/ribbon.css";
+import "./season/ribbon/ribbon-board.css";
+import "./season/ribbon/ribbon-rows.css";
 import "./season/bloom-rows.css";
 import "./beds/beds.css";
 import "./what-if/what-if.css";
@@ -21,10 +27,14 @@ import "./farm/farm.css";
 import "./look/print.css";
 import { FileRefused } from "./frame/file-refused";
 import { LastChange } from "./frame/last-change";
+import { Nav, ThumbBar } from "./frame/nav.client";
+import { chosenTheme } from "./frame/theme";
+import { ThemeSwitch } from "./frame/theme-switch";
 import { Unreadable } from "./frame/unreadable";
-import { farmProblems, farmRevision, fileRefused, isFarmHeld } from "./load";
+import { farmProblems, farmRevision, fileRefused, isFarmHeld, loadFarm } from "./load";
+import { display, text } from "./look/fonts";
+import { Symbols } from "./look/symbols";
 import { OfRevision } from "./ui/farm-revision.client";
-import { Nav } from "./ui/nav.client";
 
 export const metadata: Metadata = {
   title: { default: "Stems & Saturdays", template: "%s · Stems & Saturdays" },
@@ -36,21 +46,31 @@ export const viewport: Viewport = { width: "device-width", initialScale: 1 };
 /** Every page reads the farm as it stands: nothing is rendered ahead of time. */
 export const dynamic = "force-dynamic";
 
-export default function Layout({ children }: { children: ReactNode }) {
+export default async function Layout({ children }: { children: ReactNode }) {
   const refused = fileRefused();
+  const theme = await chosenTheme();
   return (
-    <html lang="en">
+    <html
+      lang="en"
+      className={`${display.variable} ${text.variable}`}
+      data-theme={theme === "system" ? undefined : theme}
+    >
       <body>
+        <Symbols />
         <a className="skip" href="#main">
           Skip to the page
         </a>
-        <header className="masthead">
-          <div className="masthead-inner">
-            <a className="brand" href="/">
-              Stems &amp; Saturdays
-            </a>
-            <Nav />
-          </div>
+        <header className="mast">
+          <a className="farm-name" href="/">
+            <svg className="gl f-coral" width="30" height="30" aria-hidden="true">
+              <use href="#r-focal" />
+            </svg>
+            <span>
+              <b>{refused || farmProblems().length > 0 ? "Stems & Saturdays" : loadFarm().farm.name}</b>
+              <small>Stems &amp; Saturdays</small>
+            </span>
+          </a>
+          <Nav />
         </header>
         <main id="main">{refused ? <FileRefused refused={refused} /> : <Readable>{children}</Readable>}</main>
         <footer className="foot">
@@ -58,7 +78,9 @@ export default function Layout({ children }: { children: ReactNode }) {
             A forecast is a forecast: walk the beds before you promise. Built-in figures carry their source or the words{" "}
             <em>common practice</em> or <em>from memory</em>; your own numbers overrule them.
           </p>
+          <ThemeSwitch />
         </footer>
+        <ThumbBar />
       </body>
     </html>
   );

@@ -1,19 +1,16 @@
 import type { Metadata } from "next";
 import { z } from "zod";
-import { inFull, isoWeekOf, toDay } from "#lib/domain/day";
 import { ROLES } from "#lib/domain/words";
 import { shortWeeks } from "#lib/plan/road/short-weeks";
 import { barrenInWords } from "#lib/plan/words/barren-words";
-import { today } from "./clock";
 import { SeasonHead } from "./frame/season-head";
 import { seasonYear } from "./frame/season-year";
 import { loadBand, loadPlan } from "./load";
 import { BloomRows } from "./season/bloom-rows";
+import { SeasonRibbon } from "./season/ribbon/season-ribbon";
 import { SeasonFigures } from "./season/season-figures";
 import { SeasonStart } from "./season/season-start";
 import { ShortWeekList } from "./season/short-week-list";
-import { WeekChart } from "./season/week-chart";
-import { WeekKey } from "./season/week-key";
 import { WeekTable } from "./season/week-table";
 import { ProblemList } from "./ui/problem-list";
 
@@ -27,7 +24,6 @@ export default async function SeasonPage({ searchParams }: { searchParams: Promi
   const year = await seasonYear();
   const plan = loadPlan(year);
   const { farm } = plan.snapshot;
-  const frostDay = toDay(plan.frostDay);
   const shorts = shortWeeks(plan);
   const band = loadBand(year).map((roles) => roles[ROLES.indexOf(role)]);
   return (
@@ -45,29 +41,31 @@ export default async function SeasonPage({ searchParams }: { searchParams: Promi
         <>
           <ShortWeekList shorts={shorts} role={role} />
           <SeasonFigures plan={plan} />
-          <section aria-labelledby="weeks">
-            <h2 id="weeks">Week by week</h2>
-            <ul className="tabs" aria-label="Role shown">
-              {ROLES.map((name) => (
-                <li key={name}>
-                  <a
-                    href={name === "focal" ? "/#weeks" : `/?role=${name}#weeks`}
-                    aria-current={name === role ? "true" : undefined}
-                  >
-                    {name}
-                  </a>
-                </li>
-              ))}
-            </ul>
-            <WeekChart
-              weeks={plan.weeks}
-              band={band}
+          <section className="plate" aria-labelledby="weeks">
+            <SeasonRibbon
               role={role}
-              frostWeek={isoWeekOf(frostDay)}
-              currentWeek={isoWeekOf(today())}
-            />
-            <WeekKey frost={farm.frost} frostDay={inFull(frostDay)} />
-            <WeekTable weeks={plan.weeks} band={band} role={role} />
+              winters={[{ key: "stands", words: "As it stands", plan }]}
+              shown="stands"
+              band={band}
+            >
+              <h2 id="weeks">{`${role[0].toUpperCase()}${role.slice(1)} stems, week by week`}</h2>
+              <ul className="tabs" aria-label="Role shown">
+                {ROLES.map((name) => (
+                  <li key={name}>
+                    <a
+                      href={name === "focal" ? "/#weeks" : `/?role=${name}#weeks`}
+                      aria-current={name === role ? "true" : undefined}
+                    >
+                      {name}
+                    </a>
+                  </li>
+                ))}
+              </ul>
+            </SeasonRibbon>
+            <details>
+              <summary>The same numbers as a table</summary>
+              <WeekTable weeks={plan.weeks} band={band} role={role} />
+            </details>
           </section>
           <BloomRows plan={plan} role={role} showAll={all !== undefined} />
         </>

@@ -1,9 +1,9 @@
 import type { Colour } from "#lib/domain/words";
 
-/** One colour: its swatch, in the hue of app/look/hues.css, and its word. */
+/** One colour: its swatch, in the hue of app/look/tokens.css, and its word. */
 export const ColourWord = ({ colour }: { colour: Colour }) => (
   <span>
-    <span className={`swatch hue-${colour}`} aria-hidden="true" />
+    <span className={`swatch f-${colour}`} aria-hidden="true" />
     {colour}
   </span>
 );

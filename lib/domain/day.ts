@@ -135,6 +135,8 @@ export const withWeekday = (day: Day): string => format(toLocalDate(day), "EEE d
 export const inFull = (day: Day): string => format(toLocalDate(day), "EEEE d MMMM yyyy");
 /** "Jun" */
 export const monthInShort = (day: Day): string => format(toLocalDate(day), "MMM");
+/** "June" */
+export const monthInWords = (day: Day): string => format(toLocalDate(day), "MMMM");
 /** "June 2027" */
 export const monthAndYear = (day: Day): string => format(toLocalDate(day), "MMMM yyyy");
 /** "Week of 7 June" */

@@ -1,0 +1,21 @@
+import localFont from "next/font/local";
+
+/** Headings and great numbers: Besley, a Clarendon (SIL OFL 1.1). */
+export const display = localFont({
+  variable: "--font-display",
+  display: "swap",
+  src: [
+    { path: "../../node_modules/@fontsource/besley/files/besley-latin-600-normal.woff2", weight: "600" },
+    { path: "../../node_modules/@fontsource/besley/files/besley-latin-800-normal.woff2", weight: "800" },
+  ],
+  adjustFontFallback: "Times New Roman",
+});
+
+/** Everything else: Asap, with tabular figures and a width axis (SIL OFL 1.1). */
+export const text = localFont({
+  variable: "--font-text",
+  display: "swap",
+  src: "../../node_modules/@fontsource-variable/asap/files/asap-latin-wdth-normal.woff2",
+  weight: "100 900",
+  declarations: [{ prop: "font-stretch", value: "75% 125%" }],
+});
