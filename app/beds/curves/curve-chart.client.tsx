@@ -28,16 +28,16 @@ const Drawing = ({ weeks }: { weeks: readonly Week[] }) => (
     margin={{ top: 8, right: 8, bottom: 0, left: 0 }}
     accessibilityLayer={false}
   >
-    <CartesianGrid vertical={false} stroke="var(--rule)" />
+    <CartesianGrid vertical={false} stroke="var(--line)" />
     <XAxis
       dataKey="from"
-      tick={{ fontSize: 11, fill: "var(--ink-soft)" }}
+      tick={{ fontSize: 11, fill: "var(--ink-2)" }}
       interval="equidistantPreserveStart"
       tickLine={false}
     />
     <YAxis
       width={44}
-      tick={{ fontSize: 11, fill: "var(--ink-soft)" }}
+      tick={{ fontSize: 11, fill: "var(--ink-2)" }}
       tickLine={false}
       axisLine={false}
       allowDecimals={false}

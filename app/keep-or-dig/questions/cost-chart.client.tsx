@@ -3,7 +3,7 @@
 import { CartesianGrid, Line, LineChart, ResponsiveContainer, XAxis, YAxis } from "recharts";
 import { inRoundMoney } from "#lib/plan/words/numbers";
 
-const TICK = { fontSize: 12, fill: "var(--ink-soft)" };
+const TICK = { fontSize: 12, fill: "var(--ink-2)" };
 
 /** Cost against the number of beds kept at most. A picture of the table under it. */
 export function CostChart({ points }: { points: readonly { readonly atMostCount: number; readonly cents: number }[] }) {
@@ -15,7 +15,7 @@ export function CostChart({ points }: { points: readonly { readonly atMostCount:
     >
       <ResponsiveContainer width="100%" height={260}>
         <LineChart data={[...points]} margin={{ top: 10, right: 16, bottom: 24, left: 8 }} accessibilityLayer={false}>
-          <CartesianGrid vertical={false} stroke="var(--rule)" />
+          <CartesianGrid vertical={false} stroke="var(--line)" />
           <XAxis
             dataKey="atMostCount"
             tick={TICK}
