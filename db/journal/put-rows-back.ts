@@ -1,4 +1,5 @@
 import type { Database, Statement } from "better-sqlite3";
+import { overfullBookings } from "#db/read/overfull-bookings";
 import { columnsOf, rowImage } from "./journal-triggers";
 
 /** An undo that cannot be done; the message is for the grower. */
@@ -33,6 +34,7 @@ export function putRowsBack(sqlite: Database, changeId: number, undoId: number):
   refuseChangedSince(rows, writer);
   for (const row of rows) writer(row.table_name).putBack(row);
   refuseSpread(sqlite, changeId, undoId);
+  refuseOverfull(sqlite);
 }
 
 function refuseChangedSince(rows: readonly ChangedRow[], writer: (table: string) => TableWriter): void {
@@ -46,6 +48,12 @@ function refuseChangedSince(rows: readonly ChangedRow[], writer: (table: string)
         `Cannot undo this: ${inWords(table_name)} that it wrote has been changed since. Undo that first.`,
       );
   }
+}
+
+/** A booking may come back to recipes that take more than they did. */
+function refuseOverfull(sqlite: Database): void {
+  const [overfull] = overfullBookings(sqlite);
+  if (overfull) throw new UndoRefused(`Cannot undo this: ${overfull}.`);
 }
 
 /** A parent that is taken back takes its children along. Those it did not come with were added since, and must not be lost unseen. */

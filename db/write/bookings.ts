@@ -7,14 +7,15 @@ import type { BookingDraft } from "#lib/domain/records/booking";
 import type { Status } from "#lib/domain/words";
 import { called, type KnownTable, known, notOnFarm } from "./known";
 import { insertBooking, replaceBooking } from "./put-bookings";
-import { Refusal } from "./refusal";
+import { Refusal, refuseOverfull } from "./refusal";
 import { type Written, write } from "./write";
 
-/** Adds a booking and gives its id. Refused: a second one of the same client and day, or a recipe or crop that is not on the farm. */
+/** Adds a booking and gives its id. Refused: a second one of the same client and day, a recipe or crop that is not on the farm, or more stems than a plan can reckon with. */
 export const addBooking = (database: FarmDatabase, draft: BookingDraft): Written =>
   write(database, () => {
     refuseUnknownChoices(database, draft);
     const result = insertBooking(database, draft);
+    refuseOverfull(database);
     return { title: `added the booking of ${draft.client}, ${inFull(draft.eventOn)}`, result };
   });
 
@@ -24,6 +25,7 @@ export const updateBooking = (database: FarmDatabase, id: number, draft: Booking
     known(database, "booking", id);
     refuseUnknownChoices(database, draft);
     replaceBooking(database, id, draft);
+    refuseOverfull(database);
     return { title: `changed the booking of ${draft.client}, ${inFull(draft.eventOn)}`, result: id };
   });
 

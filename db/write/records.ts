@@ -8,7 +8,7 @@ import { insertBed, insertCoolerStock, insertPlanting } from "./put-beds";
 import { insertBooking } from "./put-bookings";
 import { insertCrop, putCurveRow, replaceCrop } from "./put-crops";
 import { putRecipeByName } from "./put-recipes";
-import { Refusals } from "./refusal";
+import { Refusals, refuseOverfull } from "./refusal";
 import { type Written, write } from "./write";
 
 /**
@@ -32,6 +32,7 @@ export const importRecords = (database: FarmDatabase, records: FarmRecords): Wri
       );
     });
     refusals.end();
+    refuseOverfull(database);
     return summary(records);
   });
 

@@ -1,3 +1,5 @@
+import type { FarmDatabase } from "#db/client";
+import { overfullBookings } from "#db/read/overfull-bookings";
 import { isTwice } from "#db/schema/constraint";
 import type { Problem } from "#lib/domain/problem";
 
@@ -23,6 +25,12 @@ export function refuseTwice<T>(place: string, message: string, work: () => T): T
     if (isTwice(error)) refuse(place, message);
     throw error;
   }
+}
+
+/** Ends a change, by a booking or by a recipe, that leaves a booking with more stems than a plan can reckon with. */
+export function refuseOverfull(database: FarmDatabase): void {
+  const overfull = overfullBookings(database.$client);
+  if (overfull.length) throw new Refusal(overfull.map((message) => ({ place: "", message })));
 }
 
 /** Gathers the refusals of many rows, so that all of them are told at once. */

@@ -17,7 +17,7 @@ import { insertPlantings, refuseUnknownGround } from "./plantings";
 import { replacePlanting } from "./put-beds";
 import { insertBooking, replaceBooking } from "./put-bookings";
 import { addRow, changeRow } from "./put-row";
-import { Refusals, refuseTwice } from "./refusal";
+import { Refusals, refuseOverfull, refuseTwice } from "./refusal";
 import { type Written, write } from "./write";
 
 /** Rows of one table to replace by id, ids to remove, and rows to add. */
@@ -106,6 +106,7 @@ export const adoptWhatIf = (
       return id ?? [];
     });
     refusals.end();
+    refuseOverfull(database);
     return {
       title,
       result: { plantingIds: insertPlantings(database, plantings.added), bookingIds },

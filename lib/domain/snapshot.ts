@@ -1,3 +1,4 @@
+import { stemsAskedFor, tooManyStems } from "./booking-stems";
 import type { Parsed, Problem } from "./problem";
 import type { Bed } from "./records/bed";
 import type { Booking } from "./records/booking";
@@ -47,7 +48,7 @@ export class ById<T extends { readonly id: number }> {
   }
 }
 
-/** Checks what one row alone cannot say: that every id named by a row exists. Every problem is listed. */
+/** Checks what one row alone cannot say: that every id named by a row exists, and then that no booking asks for more stems than a plan can reckon with. */
 export function checkSnapshot(snapshot: Snapshot): Parsed<Snapshot> {
   const crops = new ById("crop", snapshot.crops);
   const varieties = new ById("variety", snapshot.varieties);
@@ -82,5 +83,10 @@ export function checkSnapshot(snapshot: Snapshot): Parsed<Snapshot> {
       need(crops, id, `bookings[${row.id}].unacceptableCropIds[${index}]`, "crop");
     });
   });
-  return problems.length ? { ok: false, problems } : { ok: true, parsed: snapshot };
+  if (problems.length) return { ok: false, problems };
+  const overfull = snapshot.bookings.flatMap((row) => {
+    const message = tooManyStems(stemsAskedFor(row, (id) => recipes.get(id).lines));
+    return message ? [{ place: `bookings[${row.id}]`, message }] : [];
+  });
+  return overfull.length ? { ok: false, problems: overfull } : { ok: true, parsed: snapshot };
 }

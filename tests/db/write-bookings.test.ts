@@ -1,7 +1,9 @@
 import { expect, test } from "vitest";
+import { undoChange } from "#db/journal/journal";
 import { addBooking, removeBooking, setBookingStatus, updateBooking } from "#db/write/bookings";
+import { putRecipe } from "#db/write/recipes";
 import type { BookingDraft } from "#lib/domain/records/booking";
-import { booking, day, focal } from "../small-farm";
+import { booking, day, focal, recipe } from "../small-farm";
 import { changeOf, done, kept, refused, withFarm } from "./kept-farm";
 
 const RICH: BookingDraft = {
@@ -28,6 +30,29 @@ test("an added booking comes back as it was given, every line in its order", () 
     const { result: id, title } = done(addBooking(database, RICH));
     expect(kept(database).bookings.at(-1)).toEqual({ id, ...RICH });
     expect(title).toBe('added the booking of O\'Hara & "Ben" 🌸, Tuesday 29 February 2028');
+  });
+});
+
+test("more stems than a plan can reckon with are refused: in a booking, by a recipe of bookings that stand, and by an undo", () => {
+  withFarm((database) => {
+    const pieces = [{ recipeId: 2, pieceCount: 100_000, colours: [] }];
+    const { result: id } = done(addBooking(database, { ...RICH, pieces, stemLines: [] }));
+    const arch = (stemsPerPiece: number) =>
+      putRecipe(database, {
+        ...recipe({ id: 2, lines: [{ role: "foliage", stemsPerPiece, colours: "any" }] }),
+        name: "Arch",
+      });
+    const before = kept(database);
+    expect(refused(arch(10_000))[0]).toMatch(/asks for 1,125,000,000 stems, and a booking has at most 1,000,000/);
+    expect(
+      refused(updateBooking(database, id, { ...RICH, pieces: [...pieces, ...pieces], spareShare: 1 })),
+    ).toHaveLength(1);
+    expect(kept(database)).toEqual(before);
+    const removal = removeBooking(database, id);
+    done(arch(10_000));
+    const undone = undoChange(database, changeOf(removal));
+    expect(undone).toMatchObject({ ok: false, message: expect.stringMatching(/1,000,000/) });
+    expect(kept(database).bookings.some((kept) => kept.id === id)).toBe(false);
   });
 });
 

@@ -1,13 +1,15 @@
+import { stemsAskedFor, tooManyStems } from "#lib/domain/booking-stems";
 import type { Problem } from "#lib/domain/problem";
 import type { BookingDraft } from "#lib/domain/records/booking";
+import { ById } from "#lib/domain/snapshot";
 import { loadFarm } from "../../load";
 
-/** Recipes and crops that a draft names and the farm does not have (any more). */
+/** What keeps a draft from being planned: recipes and crops that the farm does not have (any more), or more stems than a plan can reckon with. */
 export function unknownChoices(draft: BookingDraft): Problem[] {
   const farm = loadFarm();
-  const recipes = new Set(farm.recipes.map(({ id }) => id));
+  const recipes = new ById("recipe", farm.recipes);
   const crops = new Set(farm.crops.map(({ id }) => id));
-  return [
+  const unknown = [
     ...draft.pieces.flatMap(({ recipeId }, index) =>
       recipes.has(recipeId)
         ? []
@@ -19,4 +21,7 @@ export function unknownChoices(draft: BookingDraft): Problem[] {
         : [{ place: `stemLines[${index}].cropId`, message: "this crop is gone: choose another" }],
     ),
   ];
+  if (unknown.length) return unknown;
+  const message = tooManyStems(stemsAskedFor(draft, (id) => recipes.get(id).lines));
+  return message ? [{ place: "", message: `this booking ${message}` }] : [];
 }

@@ -1,3 +1,4 @@
+import { stemsAskedFor, tooManyStems } from "#lib/domain/booking-stems";
 import { toDayNumber, yearOf } from "#lib/domain/day";
 import type { Booking, BookingDraft } from "#lib/domain/records/booking";
 import type { Recipe } from "#lib/domain/records/recipe";
@@ -47,8 +48,11 @@ export function needs(
 /**
  * The needs of one booking: lines alike in role, crop and colours are added up, spare is added, and the sum is rounded up
  * once per need, never per piece [N1] [N2].
+ * @throws RangeError if they are more stems than a booking may have
  */
 export function needsOf(booking: Booking, recipes: Pick<ById<Recipe>, "get">): Need[] {
+  const refused = tooManyStems(stemsAskedFor(booking, (id) => recipes.get(id).lines));
+  if (refused) throw new RangeError(`booking ${booking.id} ${refused}`);
   const sums: { line: AskedLine; stems: number }[] = [];
   for (const line of askedLines(booking, recipes)) {
     const sum = sums.find((known) => isAlike(known.line, line));

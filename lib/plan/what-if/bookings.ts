@@ -1,18 +1,21 @@
+import { stemsAskedFor, tooManyStems } from "#lib/domain/booking-stems";
 import type { Booking, BookingDraft } from "#lib/domain/records/booking";
-import type { Snapshot } from "#lib/domain/snapshot";
+import { ById, type Snapshot } from "#lib/domain/snapshot";
 import { type Applied, newId, unchanged, withoutRow, withRow } from "./applied";
 
 const GONE = "this booking is no longer on the farm";
 
-/** The farm with one booking more. Refused when it names a recipe or a crop that the farm does not have. */
+/** The farm with one booking more. Refused when it names a recipe or a crop that the farm does not have, or asks for too many stems. */
 export function addedBooking(now: Snapshot, before: Snapshot, draft: BookingDraft): Applied {
-  const recipeIds = new Set(now.recipes.map(({ id }) => id));
-  if (draft.pieces.some(({ recipeId }) => !recipeIds.has(recipeId)))
+  const recipes = new ById("recipe", now.recipes);
+  if (draft.pieces.some(({ recipeId }) => !recipes.has(recipeId)))
     return unchanged(now, `the booking of ${draft.client} names a recipe that is no longer on the farm`);
   const cropIds = new Set(now.crops.map(({ id }) => id));
   const named = [...draft.unacceptableCropIds, ...draft.stemLines.flatMap(({ cropId }) => cropId ?? [])];
   if (named.some((id) => !cropIds.has(id)))
     return unchanged(now, `the booking of ${draft.client} names a crop that is no longer on the farm`);
+  const refused = tooManyStems(stemsAskedFor(draft, (id) => recipes.get(id).lines));
+  if (refused) return unchanged(now, `the booking of ${draft.client} ${refused}`);
   const booking: Booking = { id: newId(now.bookings, before.bookings), ...draft };
   return { snapshot: { ...now, bookings: [...now.bookings, booking] } };
 }

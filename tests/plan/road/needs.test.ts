@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { Snapshot } from "#lib/domain/snapshot";
+import { checkSnapshot, type Snapshot } from "#lib/domain/snapshot";
 import { type Need, needs } from "#lib/plan/road/needs";
 import { booking, day, focal, recipe, snapshot } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
@@ -27,6 +27,19 @@ describe("how many stems a need is", () => {
     expect(stemsOf(asked({ bookings: [booking({ id: 1, spareShare: 0.1, stemLines: focal(100) })] }))).toEqual([
       ["focal", 110],
     ]);
+  });
+});
+
+test("100,000 pieces of 10,000 stems, four times over, are refused in words: 4,000,000,000 stems do not fit in 32 bits", () => {
+  const recipes = [recipe({ id: 1, lines: [{ role: "foliage", stemsPerPiece: 10_000, colours: "any" }] })];
+  const bookings = [booking({ id: 1, spareShare: 0, pieces: Array.from({ length: 4 }, () => pieces(1, 100_000)) })];
+  expect(() => asked({ recipes, bookings })).toThrow(RangeError);
+  const words =
+    "asks for 4,000,000,000 stems, and a booking has at most 1,000,000: ask for fewer pieces, or part the booking";
+  expect(() => asked({ recipes, bookings })).toThrow(words);
+  expect(checkSnapshot(snapshot({ recipes, bookings }))).toEqual({
+    ok: false,
+    problems: [{ place: "bookings[1]", message: words }],
   });
 });
 
