@@ -17,7 +17,7 @@ import { SpanningTree } from "./spanning-tree";
 export function minCostFlow(network: FlowNetwork): FlowSolution {
   checkNetwork(network);
   const arcs = layOut(network);
-  const tree = new SpanningTree(network.nodeCount, network.supply, network.unmetCost, arcs);
+  const tree = new SpanningTree(network, arcs);
   const pivotCount = pivotToOptimum(tree, arcs);
   return solutionOf(network, arcs, tree, pivotCount);
 }
@@ -29,13 +29,13 @@ export function minCostFlow(network: FlowNetwork): FlowSolution {
  */
 export function flowSolver(network: FlowNetwork, giverCount: number): (supply: Int32Array) => FlowSolution {
   checkNetwork(network, giverCount);
-  const arcs = layOut(network, giverCount);
+  const arcs = layOut(network, giverCount, network.nodeCount);
   let tree: SpanningTree | null = null;
   return (supply) => {
     checkSupply(network.nodeCount, supply);
     const given = { ...network, supply };
     if (tree) tree.resupply(supply, arcs);
-    else tree = new SpanningTree(network.nodeCount, supply, network.unmetCost, arcs);
+    else tree = new SpanningTree(given, arcs);
     return solutionOf(given, arcs, tree, pivotToOptimum(tree, arcs));
   };
 }
@@ -68,7 +68,7 @@ function pivotToOptimum(tree: SpanningTree, { count, from, to, cost }: LaidOutAr
       next = end === count ? 0 : end;
     }
     if (entering < 0) return pivotCount;
-    tree.pivot(entering);
+    tree.pivot(entering, best);
     pivotCount++;
   }
 }
@@ -81,8 +81,9 @@ function solutionOf(network: FlowNetwork, arcs: LaidOutArcs, tree: SpanningTree,
   for (let node = 0; node < nodeCount; node++) {
     const units = tree.flow[node];
     if (units === 0) continue;
-    const arc = arcs.original[tree.arc[node]];
-    totalCost += units * arcs.cost[tree.arc[node]];
+    const place = tree.arc[node];
+    const arc = arcs.arcAt(place);
+    totalCost += units * arcs.cost[place];
     if (arc < arcCount) flow[arc] = units;
     else if (network.supply[arc - arcCount] < 0) unmet[arc - arcCount] = units;
   }

@@ -1,8 +1,10 @@
 import type { LaidOutArcs } from "./arc-layout";
+import type { FlowNetwork } from "./flow-network";
 
 const ROOTLESS = -1;
 const UP = 1;
 const DOWN = -1;
+const MOST_UNITS = 0x7fffffff;
 
 /**
  * The basis of the network simplex: a tree that spans all nodes and the root, kept as linked lists of children on typed arrays.
@@ -25,9 +27,12 @@ export class SpanningTree {
   readonly #previousSibling: Int32Array;
   readonly #arcs: LaidOutArcs;
 
-  constructor(nodeCount: number, supply: Int32Array, unmetCost: Int32Array, arcs: LaidOutArcs) {
+  /**
+   * The first tree, feasible for nothing: every giving node keeps its units and every wanting node goes without. A node that only passes on hangs with
+   * nothing to pass from the wanting node where a unit saves the most, where a pivot would only take it.
+   */
+  constructor({ nodeCount, arcCount, supply, unmetCost, from, to, cost }: FlowNetwork, arcs: LaidOutArcs) {
     const root = nodeCount;
-    const arcCount = arcs.count - nodeCount;
     const size = nodeCount + 1;
     this.price = new Int32Array(size);
     this.flow = new Int32Array(size);
@@ -41,52 +46,84 @@ export class SpanningTree {
     this.#arcs = arcs;
     this.#parent[root] = ROOTLESS;
     this.#depth[root] = 0;
-    this.#firstChild[root] = nodeCount > 0 ? 0 : ROOTLESS;
     for (let node = 0; node < nodeCount; node++) {
       const wants = supply[node] < 0;
       this.flow[node] = wants ? -supply[node] : supply[node];
-      this.arc[node] = arcs.position[arcCount + node];
-      this.price[node] = wants ? unmetCost[node] : -arcs.cost[this.arc[node]];
+      this.arc[node] = arcCount + node;
+      this.price[node] = wants ? unmetCost[node] : 0;
       this.#direction[node] = wants ? DOWN : UP;
-      this.#nextSibling[node] = node + 1 < nodeCount ? node + 1 : ROOTLESS;
-      this.#previousSibling[node] = node - 1;
+    }
+    for (let arc = 0; arc < arcCount; arc++) {
+      const node = from[arc];
+      const other = to[arc];
+      if (supply[node] !== 0 || supply[other] >= 0) continue;
+      const saves = unmetCost[other] - cost[arc];
+      if (saves <= this.price[node]) continue;
+      this.price[node] = saves;
+      this.arc[node] = arc;
+      this.#parent[node] = other;
+      this.#depth[node] = 2;
+    }
+    for (let node = nodeCount - 1; node >= 0; node--) {
+      const place = arcs.placeOf(this.arc[node]);
+      this.arc[node] = place;
+      if (this.#parent[node] === root && supply[node] === 0) this.price[node] = -arcs.cost[place];
+      this.#link(node, this.#parent[node]);
     }
   }
 
-  /** Lets units flow along `entering` round the cycle it closes, until an arc of the cycle is empty and leaves the tree. */
-  pivot(entering: number): void {
+  /**
+   * Lets units flow along `entering` round the cycle it closes, until an arc of the cycle is empty and leaves the tree.
+   * @param reducedCost  of the entering arc, below 0
+   */
+  pivot(entering: number, reducedCost: number): void {
     const from = this.#arcs.from[entering];
     const to = this.#arcs.to[entering];
-    const join = this.#join(from, to);
     const parent = this.#parent;
+    const depth = this.#depth;
     const flow = this.flow;
     const direction = this.#direction;
 
-    let leaving = ROOTLESS;
-    let leavesOnFromSide = true;
-    let units = 0x7fffffff;
-    for (let node = from; node !== join; node = parent[node])
-      if (direction[node] === UP && flow[node] < units) {
-        units = flow[node];
-        leaving = node;
+    // Both ends climb to where their ways meet, each noting the arc that is empty first: of those that tie, the last along the cycle.
+    let a = from;
+    let b = to;
+    let leavingA = ROOTLESS;
+    let leavingB = ROOTLESS;
+    let unitsA = MOST_UNITS;
+    let unitsB = MOST_UNITS;
+    while (a !== b) {
+      const lead = depth[a] - depth[b];
+      if (lead >= 0) {
+        if (direction[a] === UP && flow[a] < unitsA) {
+          unitsA = flow[a];
+          leavingA = a;
+        }
+        a = parent[a];
       }
-    for (let node = to; node !== join; node = parent[node])
-      if (direction[node] === DOWN && flow[node] <= units) {
-        units = flow[node];
-        leaving = node;
-        leavesOnFromSide = false;
+      if (lead <= 0) {
+        if (direction[b] === DOWN && flow[b] <= unitsB) {
+          unitsB = flow[b];
+          leavingB = b;
+        }
+        b = parent[b];
       }
+    }
+    const join = a;
+    const leavesOnFromSide = leavingB === ROOTLESS || unitsA < unitsB;
+    const leaving = leavesOnFromSide ? leavingA : leavingB;
+    const units = leavesOnFromSide ? unitsA : unitsB;
     if (leaving === ROOTLESS) throw new RangeError("a cycle of negative cost: costs must not be negative");
     if (units > 0) {
       for (let node = from; node !== join; node = parent[node]) flow[node] -= direction[node] * units;
       for (let node = to; node !== join; node = parent[node]) flow[node] += direction[node] * units;
     }
-    const inside = leavesOnFromSide ? from : to;
-    const outside = leavesOnFromSide ? to : from;
-    const arcPointsUp = leavesOnFromSide ? UP : DOWN;
-    this.#rehang(inside, outside, leaving, entering, arcPointsUp, units);
-    const reducedCost = this.#arcs.cost[entering] + this.price[from] - this.price[to];
-    this.#updateBelow(inside, leavesOnFromSide ? -reducedCost : reducedCost);
+    if (leavesOnFromSide) {
+      this.#rehang(from, to, leaving, entering, UP, units);
+      this.#updateBelow(from, -reducedCost);
+    } else {
+      this.#rehang(to, from, leaving, entering, DOWN, units);
+      this.#updateBelow(to, reducedCost);
+    }
   }
 
   /**
@@ -106,7 +143,7 @@ export class SpanningTree {
         if (parent !== root) gives[parent] += gives[node];
         continue;
       }
-      const own = arcs.position[arcs.count - root + node];
+      const own = arcs.placeOf(arcs.count - root + node);
       const spare = arcs.count + node;
       arcs.from[spare] = isUp ? node : root;
       arcs.to[spare] = isUp ? root : node;
@@ -130,21 +167,6 @@ export class SpanningTree {
       for (let child = this.#firstChild[order[place]]; child !== ROOTLESS; child = this.#nextSibling[child])
         order[count++] = child;
     return order;
-  }
-
-  /** The lowest node that stands above both. */
-  #join(first: number, second: number): number {
-    const depth = this.#depth;
-    const parent = this.#parent;
-    let a = first;
-    let b = second;
-    while (depth[a] > depth[b]) a = parent[a];
-    while (depth[b] > depth[a]) b = parent[b];
-    while (a !== b) {
-      a = parent[a];
-      b = parent[b];
-    }
-    return a;
   }
 
   /** Cuts the branch off above `top` and hangs it by `inside` under `outside`: the parents from `inside` up to `top` turn round. */
