@@ -1,0 +1,109 @@
+import Database from "better-sqlite3";
+import { describe, expect, test } from "vitest";
+import { closeFarm, type FarmDatabase, openFarm } from "#db/client";
+import { recordChange, undoChange } from "#db/journal/journal";
+import { addBed, removeBed, updateBed } from "#db/write/beds";
+import { bed } from "../small-farm";
+import { makeFile, withFolder } from "./farm-in-file";
+import { changeOf, kept } from "./kept-farm";
+
+/** As a newer version's migration would: every bed gets a shade, and those that stand already are told apart from the default. */
+const ADDS_A_COLUMN =
+  "ALTER TABLE bed ADD COLUMN shade TEXT NOT NULL DEFAULT 'unknown'; UPDATE bed SET shade = 'none as far as told'";
+
+/** Makes a change with one version of the tables, brings them to the next, and goes on with the file there. */
+const acrossVersions = (
+  migration: string,
+  change: (database: FarmDatabase) => number,
+  then: (database: FarmDatabase, changeId: number) => void,
+): Promise<void> =>
+  withFolder((file) => {
+    makeFile(file);
+    const older = openFarm(file);
+    const changeId = change(older);
+    closeFarm(older);
+    const tables = new Database(file);
+    tables.exec(migration);
+    tables.close();
+    const newer = openFarm(file);
+    try {
+      then(newer, changeId);
+    } finally {
+      closeFarm(newer);
+    }
+  });
+
+const shades = (database: FarmDatabase): string[] =>
+  database.$client.prepare<[], string>("SELECT name || ': ' || shade FROM bed ORDER BY id").pluck().all();
+
+const setShade = (database: FarmDatabase, shade: string): number | null =>
+  recordChange(database, "told the shade", () =>
+    database.$client.prepare("UPDATE bed SET shade = ? WHERE name = 'East'").run(shade),
+  ).changeId;
+
+const renamed = (database: FarmDatabase) => changeOf(updateBed(database, 1, bed({ id: 1, name: "East" })));
+
+describe("a change made before its table had a column", () => {
+  test("is taken back, and the row keeps what the newer version put there; and that can be undone too", () =>
+    acrossVersions(ADDS_A_COLUMN, renamed, (database, changeId) => {
+      const undone = undoChange(database, changeId);
+      expect(undone.ok).toBe(true);
+      expect(shades(database)).toEqual(["D1: none as far as told", "D2: none as far as told"]);
+      expect(undone.ok && undone.changeId && undoChange(database, undone.changeId).ok).toBe(true);
+      expect(shades(database)).toEqual(["East: none as far as told", "D2: none as far as told"]);
+    }));
+
+  test("that took a bed out brings it back whole, with the column's default", () =>
+    acrossVersions(
+      ADDS_A_COLUMN,
+      (database) => changeOf(removeBed(database, 1)),
+      (database, changeId) => {
+        expect(undoChange(database, changeId).ok).toBe(true);
+        expect(shades(database)).toEqual(["D1: unknown", "D2: none as far as told"]);
+        expect(kept(database).plantings.map(({ bedId }) => bedId)).toEqual([1, 2]);
+      },
+    ));
+
+  test("that added a bed takes it out again", () =>
+    acrossVersions(
+      ADDS_A_COLUMN,
+      (database) => changeOf(addBed(database, bed({ id: 0, name: "East" }))),
+      (database, changeId) => {
+        expect(undoChange(database, changeId).ok).toBe(true);
+        expect(shades(database)).toEqual(["D1: none as far as told", "D2: none as far as told"]);
+      },
+    ));
+
+  test("is not taken back over what was written into the new column since, until that is undone", () =>
+    acrossVersions(
+      ADDS_A_COLUMN,
+      (database) => changeOf(addBed(database, bed({ id: 0, name: "East" }))),
+      (database, changeId) => {
+        const told = setShade(database, "half a day");
+        const refusal = { ok: false, message: expect.stringContaining("has been changed since. Undo that first.") };
+        expect(undoChange(database, changeId)).toEqual(refusal);
+        expect(shades(database)).toContain("East: half a day");
+        expect(told && undoChange(database, told).ok).toBe(true);
+        expect(undoChange(database, changeId).ok).toBe(true);
+        expect(shades(database)).toHaveLength(2);
+      },
+    ));
+});
+
+test("a change to a column that is no longer there is refused in words, and nothing is touched", () =>
+  acrossVersions(
+    // What a column was called is part of what was written: under another name nobody can say whose it is.
+    "ALTER TABLE what_if RENAME COLUMN name TO title",
+    (database) =>
+      recordChange(database, "kept a what-if", () =>
+        database.$client.exec("INSERT INTO what_if (name, season_year, changes) VALUES ('Keep D1', 2027, '[]')"),
+      ).changeId ?? 0,
+    (database, changeId) => {
+      expect(undoChange(database, changeId)).toEqual({
+        ok: false,
+        message:
+          "Cannot undo this: an older version of the tool wrote a what if in a way that this one no longer keeps. A copy from before it still has it.",
+      });
+      expect(database.$client.prepare("SELECT title FROM what_if").pluck().all()).toEqual(["Keep D1"]);
+    },
+  ));
