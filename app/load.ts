@@ -7,8 +7,9 @@ import { loadSnapshot } from "#db/read/read";
 import { RowMemory } from "#db/read/row-memory";
 import type { Problem } from "#lib/domain/problem";
 import type { Snapshot } from "#lib/domain/snapshot";
+import type { Match } from "#lib/plan/road/match";
 import type { Plan } from "#lib/plan/road/plan";
-import type { Band } from "#lib/plan/road/season-band";
+import type { ReachBand } from "#lib/plan/road/season-band";
 import { today } from "./clock";
 import { keepDailyCopies } from "./daily-copies";
 import { KeptPlans } from "./kept-plans";
@@ -126,4 +127,7 @@ export function farmProblems(): readonly Problem[] {
 export const loadPlan = (seasonYear: number): Plan => kept.plans.plan(loadFarm(), seasonYear);
 
 /** The low and high of each week of a season's plan, made again only after a write. */
-export const loadBand = (seasonYear: number): Band[][] => kept.plans.band(loadFarm(), seasonYear);
+export const loadBand = (seasonYear: number): ReachBand[][] => kept.plans.band(loadFarm(), seasonYear);
+
+/** The matches of a season's poor years, made again only after a write. */
+export const loadPoorYears = (seasonYear: number): Match[] => kept.plans.poor(loadFarm(), seasonYear);

@@ -1,6 +1,6 @@
 import type { Colour } from "#lib/domain/words";
 import { apportion } from "#lib/maths/apportion";
-import type { OpenDate } from "#lib/plan/chance/open-dates";
+import type { OpenDate } from "#lib/plan/road/open-dates";
 
 /** Stems rounded for saying aloud; the colours sum to the whole. */
 export type AboutStems = {

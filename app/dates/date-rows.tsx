@@ -1,20 +1,12 @@
 import { type Day, withWeekday } from "#lib/domain/day";
 import type { Booking } from "#lib/domain/records/booking";
-import type { OpenDate } from "#lib/plan/chance/open-dates";
+import type { OpenDate } from "#lib/plan/road/open-dates";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { ColourWord } from "../ui/colour-words";
 import { type Column, Table } from "../ui/table";
-import { bandInShort } from "./band-words";
 import { monthsOf } from "./months";
 
 type Props = { dates: readonly OpenDate[]; bookingsOf: (day: Day) => readonly Booking[]; asked: Day | null };
-
-const BAND: Column<OpenDate> = {
-  head: "Poor to good season",
-  unit: "stems",
-  kind: "number",
-  cell: ({ band }) => band && bandInShort(band),
-};
 
 /** The numbers of the strip: each Saturday with its stems left, their colours, and who has booked its week; a list on a phone. */
 export function DateRows({ dates, bookingsOf, asked }: Props) {
@@ -29,18 +21,28 @@ export function DateRows({ dates, bookingsOf, asked }: Props) {
       ),
     },
     {
-      head: "Left",
+      head: "Can promise",
       unit: "stems",
       kind: "number",
       phone: "first",
-      cell: ({ focalStems }) => (
+      cell: ({ poorYearStems }) => (
         <>
-          {focalStems > 0 ? <strong>{inWholes(focalStems)}</strong> : <span className="short-word">none</span>}
-          <span className="on-phone"> left</span>
+          {poorYearStems > 0 ? <strong>{inWholes(poorYearStems)}</strong> : <span className="short-word">none</span>}
+          <span className="on-phone"> can be promised</span>
         </>
       ),
     },
-    ...(dates.some(({ band }) => band !== null) ? [BAND] : []),
+    {
+      head: "Likely",
+      unit: "stems",
+      kind: "number",
+      cell: ({ focalStems }) => (
+        <>
+          {inWholes(focalStems)}
+          <span className="on-phone"> likely</span>
+        </>
+      ),
+    },
     { head: "By colour", className: "colours", cell: ({ byColour }) => <StemsByColour byColour={byColour} /> },
     {
       head: "Bookings",

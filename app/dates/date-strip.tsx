@@ -1,5 +1,5 @@
 import { type Day, monthInShort, yearOf } from "#lib/domain/day";
-import type { OpenDate } from "#lib/plan/chance/open-dates";
+import type { OpenDate } from "#lib/plan/road/open-dates";
 import { AXIS_WIDTH, AxisLines, axisTo } from "../ui/axis";
 
 type Props = { dates: readonly OpenDate[]; bookingCountOf: (day: Day) => number; asked: Day | null };
@@ -15,7 +15,7 @@ const WIDE: Size = { width: 1120, height: 240, className: "chart chart-wide" };
 const NARROW: Size = { width: 390, height: 220, className: "chart chart-narrow" };
 
 /**
- * The season's Saturdays as bars of focal stems left, low to high as a line on them, with a square under a bar for each booking of its week.
+ * The season's Saturdays as bars of focal stems left, what a poor year leaves as the full part of each, with a square under a bar for each booking of its week.
  * A picture only: the table below holds the same numbers.
  */
 export const DateStrip = (props: Props) => (
@@ -23,9 +23,8 @@ export const DateStrip = (props: Props) => (
     <Strip {...props} size={WIDE} />
     <Strip {...props} size={NARROW} />
     <p className="small soft">
-      A bar: focal stems left for that Saturday. A square under it: a booking in that week, up to {DOT_DEPTHS.length}{" "}
-      drawn.
-      {props.dates.some(({ band }) => band) && " A line on a bar: from a poor season to a good one."}
+      A bar: focal stems likely to be left for that Saturday; its full part can be promised, a poor year leaves as many.
+      A square under it: a booking in that week, up to {DOT_DEPTHS.length} drawn.
       {props.asked && " The outlined bar is nearest the day asked for."}
     </p>
   </>
@@ -35,7 +34,7 @@ function Strip({ dates, bookingCountOf, asked, size }: Props & { size: Size }) {
   const step = (size.width - AXIS_WIDTH - 6) / Math.max(1, dates.length);
   const wide = Math.max(2, step * 0.7);
   const floor = size.height - DOTS;
-  const most = Math.max(0, ...dates.map(({ focalStems, band }) => Math.max(focalStems, band?.high ?? 0)));
+  const most = Math.max(0, ...dates.map(({ focalStems }) => focalStems));
   const axis = axisTo(most, { topAt: TOP, floorAt: floor, tickCount: 4 });
   const { y } = axis;
   return (
@@ -46,7 +45,7 @@ function Strip({ dates, bookingCountOf, asked, size }: Props & { size: Size }) {
       aria-label={`Focal stems left on each Saturday of ${dates.length > 0 ? yearOf(dates[0].day) : "the season"}`}
     >
       <AxisLines axis={axis} width={size.width} />
-      {dates.map(({ day, focalStems, band }, index) => {
+      {dates.map(({ day, focalStems, poorYearStems }, index) => {
         const x = AXIS_WIDTH + index * step + (step - wide) / 2;
         const isFirstOfMonth = index === 0 || dates[index - 1].day.slice(5, 7) !== day.slice(5, 7);
         return (
@@ -58,9 +57,7 @@ function Strip({ dates, bookingCountOf, asked, size }: Props & { size: Size }) {
               y={y(focalStems)}
               height={floor - y(focalStems)}
             />
-            {band && (
-              <line className="open-band" x1={x + wide / 2} x2={x + wide / 2} y1={y(band.low)} y2={y(band.high)} />
-            )}
+            <rect className="sure-bar" x={x} width={wide} y={y(poorYearStems)} height={floor - y(poorYearStems)} />
             {DOT_DEPTHS.slice(0, bookingCountOf(day)).map((depth) => (
               <rect key={depth} className="booked-dot" x={x + wide / 2 - 2.5} y={floor + depth} width="5" height="5" />
             ))}

@@ -1,6 +1,6 @@
 import { addDays, type Day, inFull, isoWeekday } from "#lib/domain/day";
-import { openDates } from "#lib/plan/chance/open-dates";
-import type { OpenDayBand } from "#lib/plan/chance/simulation-summary";
+import type { Match } from "#lib/plan/road/match";
+import { openDates } from "#lib/plan/road/open-dates";
 import type { Plan } from "#lib/plan/road/plan";
 import { countOf } from "#lib/plan/words/numbers";
 import { aboutStems } from "./about-stems";
@@ -11,14 +11,14 @@ import { weekBookings } from "./week-bookings";
 
 const SATURDAY = 6;
 
-/** `bands`: low, likely and high of each day over sampled seasons, where those were worked out; the view stands without them. */
-type Props = { plan: Plan; asked: Day | null; today: Day; bands?: readonly OpenDayBand[] };
+/** `poor`: the matches of the season's poor years. */
+type Props = { plan: Plan; asked: Day | null; today: Day; poor: readonly Match[] };
 
 /** The day asked for in words, then every Saturday of the season as a picture and as a table. */
-export function DatesView({ plan, asked, today, bands }: Props) {
+export function DatesView({ plan, asked, today, poor }: Props) {
   const bookingsOf = weekBookings(plan.snapshot);
-  const saturdays = openDates(plan, { bands });
-  const [askedDate] = asked === null ? [] : openDates(plan, { days: [asked], bands });
+  const saturdays = openDates(plan, poor);
+  const [askedDate] = asked === null ? [] : openDates(plan, poor, [asked]);
   const nearest = asked && addDays(asked, SATURDAY - isoWeekday(asked));
   const ahead = saturdays.filter(({ day }) => day >= today);
   const full = ahead.filter(({ focalStems }) => focalStems === 0);
@@ -33,14 +33,15 @@ export function DatesView({ plan, asked, today, bands }: Props) {
         <h2 id="saturdays">Every Saturday of {plan.seasonYear}</h2>
         {best && best.focalStems > 0 && (
           <p>
-            Most is left on <a href={`/dates?on=${best.day}`}>{inFull(best.day)}</a>: about{" "}
+            Most is likely left on <a href={`/dates?on=${best.day}`}>{inFull(best.day)}</a>: about{" "}
             {countOf(aboutStems(best).stems, "focal stem")}.{" "}
             {full.length > 0 && `Nothing is left on ${countOf(full.length, "Saturday")} still to come.`}
           </p>
         )}
         <p className="hint">
-          Left is what blooms within the days it can be held and nobody has claimed. Neighbouring days share stems: what
-          one takes, the other loses.
+          Left is what blooms within the days it can be held and nobody has claimed: likely in an ordinary year, sure
+          enough to promise where an early and a late poor year leave it too. Neighbouring days share stems: what one
+          takes, the other loses.
         </p>
         <DateStrip dates={saturdays} bookingCountOf={(day) => bookingsOf(day).length} asked={nearest} />
         <DateRows dates={saturdays} bookingsOf={bookingsOf} asked={asked} />

@@ -1,25 +1,33 @@
 import { Fragment } from "react";
 import { addDays, type Day, inFull, isoWeekOf, mondayOf, weekInWords, withWeekday } from "#lib/domain/day";
 import type { Booking } from "#lib/domain/records/booking";
-import type { OpenDate } from "#lib/plan/chance/open-dates";
+import type { OpenDate } from "#lib/plan/road/open-dates";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { ColourWord } from "../ui/colour-words";
 import { aboutStems } from "./about-stems";
-import { bandInWords } from "./band-words";
 
 type Props = { date: OpenDate; bookings: readonly Booking[]; today: Day };
 
 /** The answer to somebody on the phone: what is left that day, in which colours, and who has booked that week. */
 export function DayAnswer({ date, bookings, today }: Props) {
-  const { day, band, promisedFocalStems, shortFocalStems } = date;
+  const { day, poorYearStems, promisedFocalStems, shortFocalStems } = date;
   const about = aboutStems(date);
+  const sureStems = aboutStems({ focalStems: poorYearStems, byColour: [] }).stems;
   return (
     <section className={about.stems > 0 ? "notice good" : "notice bad"} aria-labelledby="answer">
       <h2 id="answer">{inFull(day)}</h2>
       <p className="answer">
         {about.stems > 0 ? (
           <>
-            <strong className="good-word">About {countOf(about.stems, "focal stem")} left:</strong>{" "}
+            {sureStems > 0 ? (
+              <>
+                <strong className="good-word">You can promise about {countOf(sureStems, "focal stem")}</strong>: a poor
+                year, one in ten, leaves as many.
+              </>
+            ) : (
+              <strong className="short-word">Promise none: a poor year, one in ten, leaves nothing.</strong>
+            )}{" "}
+            Likely about {inWholes(about.stems)}:{" "}
             {about.byColour.map(({ colour, stems }, index) => (
               <Fragment key={colour}>
                 {index > 0 && ", "}
@@ -37,7 +45,6 @@ export function DayAnswer({ date, bookings, today }: Props) {
           ? "Nothing is booked that week."
           : `${countOf(bookings.length, "booking")} that week already.`}
       </p>
-      {band && <p>{bandInWords(band)}</p>}
       {shortFocalStems > 0 && (
         <p className="short-word">
           That week is short already: {inWholes(shortFocalStems)} of the {countOf(promisedFocalStems, "focal stem")}{" "}

@@ -1,5 +1,5 @@
 import { monthAndYear } from "#lib/domain/day";
-import type { OpenDate } from "#lib/plan/chance/open-dates";
+import type { OpenDate } from "#lib/plan/road/open-dates";
 
 /** Days under the month and year they lie in ("June 2027"), in order. */
 export function monthsOf(dates: readonly OpenDate[]): { month: string; dates: OpenDate[] }[] {

@@ -4,7 +4,7 @@ import { barrenInWords } from "#lib/plan/words/barren-words";
 import { today } from "../clock";
 import { SeasonHead } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
-import { loadPlan } from "../load";
+import { loadPlan, loadPoorYears } from "../load";
 import { Empty } from "../ui/empty";
 import { ProblemList } from "../ui/problem-list";
 import { askedDay } from "./asked-day";
@@ -42,7 +42,7 @@ export default async function DatesPage({ searchParams }: { searchParams: Promis
           </p>
         </Empty>
       ) : (
-        <DatesView plan={plan} asked={day} today={today()} />
+        <DatesView plan={plan} asked={day} today={today()} poor={loadPoorYears(plan.seasonYear)} />
       )}
     </>
   );

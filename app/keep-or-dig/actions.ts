@@ -4,7 +4,7 @@ import { adoptWhatIf, putWhatIf } from "#db/write/what-ifs";
 import type { Parsed } from "#lib/domain/problem";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { whatIfSchema } from "#lib/domain/what-if";
-import { plantingsToChange } from "#lib/plan/words/keep-board";
+import { plantingsToChange } from "#lib/plan/winter/kept-beds";
 import { action } from "../action";
 import type { FormValues } from "../ui/form-values";
 import { adoptedName, changesTo } from "./adopted-name";

@@ -1,7 +1,7 @@
 import { allOf } from "#lib/domain/listed";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Change } from "#lib/domain/what-if";
-import { plantingsToChange } from "#lib/plan/words/keep-board";
+import { plantingsToChange } from "#lib/plan/winter/kept-beds";
 import type { AskedBeds } from "./asked-beds";
 
 /** How many beds the name of the change names before it says how many more there are. */

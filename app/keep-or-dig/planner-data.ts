@@ -2,9 +2,10 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import { type Colour, TREATMENT_WORDS, type Units } from "#lib/domain/words";
 import { DUG, KEPT, type WinterBed, winterBeds } from "#lib/plan/winter/beds";
 import { clumpCount, clumpsLost, type WinterCost } from "#lib/plan/winter/costs";
+import { bedsKeptNow } from "#lib/plan/winter/kept-beds";
 import { mostBedsKept } from "#lib/plan/winter/limits";
 import { FLAG_WORDS } from "#lib/plan/words/flag-words";
-import { bedsKeptNow, type KeepBoard } from "#lib/plan/words/keep-board";
+import type { BoardInWords } from "./tried-plan";
 
 /** A candidate bed as the table shows it. */
 export type BedRow = {
@@ -41,7 +42,7 @@ export type PlannerData = {
   readonly atHand: AtHand;
   /** The beds that are kept as the farm stands and may be. */
   readonly keptNowIds: readonly number[];
-  readonly board: KeepBoard;
+  readonly board: BoardInWords;
 };
 
 export function bedRows(snapshot: Snapshot, seasonYear: number): BedRow[] {

@@ -1,7 +1,6 @@
 "use client";
 
 import { useState } from "react";
-import type { KeepBoard } from "#lib/plan/words/keep-board";
 import type { BedWorth } from "../threads/jobs";
 import { AdoptBeds } from "./board/adopt-beds.client";
 import { BedTable } from "./board/bed-table.client";
@@ -14,6 +13,7 @@ import { FindBeds } from "./questions/find-beds.client";
 import { HowSure } from "./questions/how-sure.client";
 import { KeepCurve } from "./questions/keep-curve.client";
 import { SurvivalSweep } from "./questions/survival-sweep.client";
+import type { BoardInWords } from "./tried-plan";
 
 /** Questions that follow so soon are asked as one: ticks are answered at once, the worth of beds takes longer to work out. */
 const TRY_SETTLE_MS = 0;
@@ -24,7 +24,7 @@ export function Planner({ data }: { data: PlannerData }) {
   const { seasonYear, revision, rows, units, atHand, keptNowIds } = data;
   const [keptBedIds, setKeptBedIds] = useState(data.board.keptBedIds);
   const question = JSON.stringify({ seasonYear, keptBedIds, revision });
-  const board = useAnswer<KeepBoard>("/keep-or-dig/try", question, data.board, TRY_SETTLE_MS);
+  const board = useAnswer<BoardInWords>("/keep-or-dig/try", question, data.board, TRY_SETTLE_MS);
   const worths = useAnswer<readonly BedWorth[] | null>("/keep-or-dig/worths", question, null, WORTH_SETTLE_MS);
   const inOrder = (ids: ReadonlySet<number>) => rows.flatMap(({ id }) => (ids.has(id) ? [id] : []));
   const choose = (ids: readonly number[]) => setKeptBedIds(inOrder(new Set(ids)));

@@ -1,7 +1,9 @@
 import type { Snapshot } from "#lib/domain/snapshot";
 import { type Plan, plan } from "#lib/plan/road/plan";
+import { type KeepBoard, keepBoard } from "#lib/plan/what-if/keep-board";
 import { withKeptBeds } from "#lib/plan/winter/beds";
-import { type KeepBoard, keepBoard, plantingsToChange } from "#lib/plan/words/keep-board";
+import { plantingsToChange } from "#lib/plan/winter/kept-beds";
+import { keptInWords } from "#lib/plan/words/keep-or-dig-words";
 import { loadPlan } from "../load";
 
 type Tried = { readonly snapshot: Snapshot; readonly plans: Map<string, Plan> };
@@ -26,11 +28,15 @@ function triedPlan(snapshot: Snapshot, seasonYear: number, keptBedIds: readonly 
   return made;
 }
 
+/** `words`: what keeping the beds covers, in a sentence. */
+export type BoardInWords = KeepBoard & { readonly words: string };
+
 /** The season with every candidate bed dug, as the farm stands, and with these beds kept. */
-export function boardOf(seasonYear: number, keptBedIds: readonly number[]): KeepBoard {
+export function boardOf(seasonYear: number, keptBedIds: readonly number[]): BoardInWords {
   const stands = loadPlan(seasonYear);
   const { snapshot } = stands;
   const isAsItStands = plantingsToChange(snapshot, seasonYear, keptBedIds).length === 0;
   const tried = isAsItStands ? stands : triedPlan(snapshot, seasonYear, keptBedIds);
-  return keepBoard(triedPlan(snapshot, seasonYear, []), stands, tried, keptBedIds);
+  const dug = triedPlan(snapshot, seasonYear, []);
+  return { ...keepBoard(dug, stands, tried, keptBedIds), words: keptInWords(dug, tried, keptBedIds) };
 }

@@ -1,12 +1,12 @@
 import { weekInWords } from "#lib/domain/day";
 import type { Role } from "#lib/domain/words";
-import type { Band } from "#lib/plan/road/season-band";
+import type { ReachBand } from "#lib/plan/road/season-band";
 import type { Week } from "#lib/plan/road/weeks";
 import { inWholes } from "#lib/plan/words/numbers";
 import { ShortCount } from "../ui/short-count";
 import { type Column, Table } from "../ui/table";
 
-type Row = Pick<Week, "week" | "monday" | "bookingIds"> & { role: Week["roles"][number]; band: Band };
+type Row = Pick<Week, "week" | "monday" | "bookingIds"> & { role: Week["roles"][number]; band: ReachBand };
 
 const COLUMNS: readonly Column<Row>[] = [
   {
@@ -32,7 +32,7 @@ const COLUMNS: readonly Column<Row>[] = [
 ];
 
 /** The numbers of the week chart. Weeks in which nothing is asked are left out unless something blooms. */
-export function WeekTable({ weeks, band, role }: { weeks: readonly Week[]; band: readonly Band[]; role: Role }) {
+export function WeekTable({ weeks, band, role }: { weeks: readonly Week[]; band: readonly ReachBand[]; role: Role }) {
   const rows = weeks.flatMap(({ roles, ...week }, index) => {
     const found = roles.find((row) => row.role === role);
     return found && found.needStems + found.reachableStems > 0 ? [{ ...week, role: found, band: band[index] }] : [];

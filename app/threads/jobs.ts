@@ -53,5 +53,5 @@ export type PointsDone = { readonly doneCount: number; readonly ofCount: number 
 /** The part of a bed's verdict that depends on which other beds are kept. */
 export type BedWorth = Pick<
   BedVerdict,
-  "isKept" | "worthCents" | "breakEvenShare" | "expectedShare" | "weeks" | "focalStems" | "wouldBreak"
+  "isKept" | "worthCents" | "breakEvenShare" | "weeks" | "focalStems" | "wouldBreak"
 > & { readonly bedId: number };

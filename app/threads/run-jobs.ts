@@ -71,7 +71,6 @@ export const RUN: {
         isKept: verdict.isKept,
         worthCents: verdict.worthCents,
         breakEvenShare: verdict.breakEvenShare,
-        expectedShare: verdict.expectedShare,
         weeks: verdict.weeks,
         focalStems: verdict.focalStems,
         wouldBreak: verdict.wouldBreak,
@@ -84,7 +83,7 @@ export const RUN: {
     const samples: SeasonSamples[] = [];
     for (const keptBedIds of plans) {
       const farm = withKeptBeds(snapshot, seasonYear, keptBedIds);
-      const sampling = simulationSteps({ ...run, seasonYear, snapshot: farm, changes: [], openDays: [] });
+      const sampling = simulationSteps({ ...run, seasonYear, snapshot: farm, changes: [] });
       let step = sampling.next();
       while (!step.done) {
         if (yield null) return null;

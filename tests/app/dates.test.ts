@@ -8,7 +8,7 @@ import { booking, day, farm, snapshot } from "../small-farm";
 
 const open = (...stems: number[]) => ({
   focalStems: stems.reduce((sum, one) => sum + one, 0),
-  byColour: stems.map((one, index) => ({ colour: COLOURS[index], stems: one, band: null })),
+  byColour: stems.map((one, index) => ({ colour: COLOURS[index], stems: one })),
 });
 
 test("63 stems are said as about 65, the largest colour first", () => {

@@ -134,9 +134,7 @@ test("seasons sampled in parts over both threads give what one run of them gives
   const told: number[] = [];
   const ask = { seasonYear: SEASON, keptBedIds, seasonCount: 60 };
   const { answer } = startSureness(farm, ask, { told: ({ doneCount }) => told.push(doneCount) });
-  const [dug, kept] = [[], keptBedIds].map((ids) =>
-    sampleSeasons(withKeptBeds(farm, SEASON, ids), SEASON, 1, 0, 60, { openDays: [] }),
-  );
+  const [dug, kept] = [[], keptBedIds].map((ids) => sampleSeasons(withKeptBeds(farm, SEASON, ids), SEASON, 1, 0, 60));
   expect(await answer).toEqual(keepSureness(farm, SEASON, keptBedIds, dug, kept));
   expect(told.at(-1)).toBe(60);
 });

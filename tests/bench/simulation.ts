@@ -1,8 +1,9 @@
 import { LARGE, seededFarm, TYPICAL } from "#demo/seeded-farm";
-import { openDates } from "#lib/plan/chance/open-dates";
 import { Simulation, sampleSeasons } from "#lib/plan/chance/simulation";
-import { summary } from "#lib/plan/chance/simulation-summary";
+import { coveredChances } from "#lib/plan/chance/simulation-summary";
+import { openDates } from "#lib/plan/road/open-dates";
 import { plan } from "#lib/plan/road/plan";
+import { poorMatches } from "#lib/plan/road/unusual-years";
 import { comparison } from "#lib/plan/what-if/comparison";
 import { applyChanges } from "#lib/plan/what-if/what-if";
 
@@ -21,7 +22,9 @@ export function simulationRows(): BenchRow[] {
     row("what-if, typical farm", 15, "applied, planned and compared", () => {
       comparison([plan(typical, 2027), plan(applyChanges(typical, 2027, late).snapshot, 2027)]);
     }),
-    row("open dates, large farm", 15, "every Saturday of the season", () => openDates(largePlan)),
+    row("open dates, large farm", 15, "every Saturday of the season, with its poor years", () =>
+      openDates(largePlan, poorMatches(largePlan)),
+    ),
     row(
       "simulation made ready, typical farm",
       9,
@@ -32,7 +35,7 @@ export function simulationRows(): BenchRow[] {
       sampleSeasons(typical, 2027, 1, 0, 100),
     ),
     row("1,000 seasons, typical farm", 3, "sampled and matched", () => sampleSeasons(typical, 2027, 1, 0, 1000)),
-    row("1,000 seasons summed up", 5, "low, likely, high, chances", () => summary(thousand)),
+    row("1,000 seasons summed up", 5, "the chance of each booking", () => coveredChances(thousand)),
     row("20 seasons, large farm", 3, "sampled and matched", () => sampleSeasons(large, 2027, 1, 0, 20)),
   ];
 }

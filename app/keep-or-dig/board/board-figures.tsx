@@ -1,5 +1,5 @@
 import type { Units } from "#lib/domain/words";
-import type { KeepBoard } from "#lib/plan/words/keep-board";
+import type { KeepBoard } from "#lib/plan/what-if/keep-board";
 import { countOf } from "#lib/plan/words/numbers";
 import { ComparedTotals } from "../../what-if/compared/compared-totals";
 import { ComparedWeeks } from "../../what-if/compared/compared-weeks";

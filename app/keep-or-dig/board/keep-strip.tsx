@@ -1,4 +1,4 @@
-import type { KeepBoard } from "#lib/plan/words/keep-board";
+import type { KeepBoard } from "#lib/plan/what-if/keep-board";
 import { countOf, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
 import type { Answered } from "./use-answer.client";
 

@@ -1,7 +1,7 @@
 import { MEASURES } from "#lib/domain/measures";
 import type { Units } from "#lib/domain/words";
+import type { WinterSum } from "#lib/plan/what-if/keep-board";
 import type { WinterResource } from "#lib/plan/winter/limits";
-import type { WinterSum } from "#lib/plan/words/keep-board";
 import { inRoundMoney, inTenths, inWholes } from "#lib/plan/words/numbers";
 import { type Column, Table } from "../../ui/table";
 import type { AtHand } from "../planner-data";

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import { z } from "zod";
 import { daySchema, inFull, withWeekday } from "#lib/domain/day";
-import { bedsKeptNow } from "#lib/plan/words/keep-board";
+import { bedsKeptNow } from "#lib/plan/winter/kept-beds";
 import { countOf } from "#lib/plan/words/numbers";
 import { SeasonHead } from "../../frame/season-head";
 import { seasonYear } from "../../frame/season-year";

@@ -1,7 +1,7 @@
 import { toDay, weekInWords } from "#lib/domain/day";
 import { ROLES, type Role } from "#lib/domain/words";
 import type { Plan } from "#lib/plan/road/plan";
-import type { Band } from "#lib/plan/road/season-band";
+import type { ReachBand } from "#lib/plan/road/season-band";
 import { weekColours } from "#lib/plan/road/week-colours";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import type { RibbonWeek } from "./cells";
@@ -18,7 +18,7 @@ type Props = {
   readonly role: Role;
   readonly winters: readonly Winter[];
   readonly shown: string;
-  readonly band: readonly Band[];
+  readonly band: readonly ReachBand[];
   readonly children?: React.ReactNode;
 };
 
@@ -109,5 +109,5 @@ function figuresInWords({ needStems, shortStems, unclaimed }: RibbonWeek): strin
   return `${asked}; ${inWholes(free)} unclaimed`;
 }
 
-const reachInWords = ({ lowStems, highStems }: Band): string =>
+const reachInWords = ({ lowStems, highStems }: ReachBand): string =>
   `within reach ${inWholes(lowStems)} in a poor year, ${inWholes(highStems)} in a rich one`;

@@ -1,9 +1,9 @@
 import type { Day } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
-import { type ObservedChance, observedChance } from "#lib/maths/observed-chance";
+import type { ObservedChance } from "#lib/maths/observed-chance";
 import { comparedSeasonCents, seasonCents, winterCentsOf } from "./simulated-costs";
 import type { SeasonSamples } from "./simulation-samples";
-import { type Band, summary } from "./simulation-summary";
+import { type Band, coveredChances, shortBand } from "./simulation-summary";
 
 /** How sure a plan of beds is, beside every candidate dug, over the same sampled seasons. Pairs come as [all dug, these kept]. */
 export type KeepSureness = {
@@ -43,9 +43,8 @@ export function keepSureness(
   const centsOf = (ids: readonly number[], samples: SeasonSamples) =>
     seasonCents(samples, winterCentsOf(snapshot, seasonYear, ids));
   const { aCheaperChance, ...compared } = comparedSeasonCents(centsOf(keptBedIds, kept), centsOf([], dug));
-  const [ofDug, ofKept] = [summary(dug), summary(kept)];
-  const coveredDug = new Map(ofDug.bookings.map((booking) => [booking.bookingId, booking.coveredChance]));
-  const [focalDug, focalKept] = [focalChances(dug), focalChances(kept)];
+  const coveredDug = coveredChances(dug);
+  const [focalDug, focalKept] = [coveredChances(dug, "focal"), coveredChances(kept, "focal")];
   const bookings = new Map(snapshot.bookings.map((booking) => [booking.id, booking]));
   return {
     seasonCount: dug.seasonCount,
@@ -53,9 +52,9 @@ export function keepSureness(
     sameChance: compared.sameChance,
     differenceCents: compared.differenceCents,
     differenceStandardErrorCents: compared.differenceStandardErrorCents,
-    focalShortStems: [ofDug.focalShortStems, ofKept.focalShortStems],
-    bookings: ofKept.bookings
-      .flatMap(({ bookingId, coveredChance }) => {
+    focalShortStems: [shortBand(dug, "focal"), shortBand(kept, "focal")],
+    bookings: [...coveredChances(kept)]
+      .flatMap(([bookingId, coveredChance]) => {
         const [booking, before] = [bookings.get(bookingId), coveredDug.get(bookingId)];
         if (!booking || !before) return [];
         const { client, eventOn } = booking;
@@ -65,19 +64,4 @@ export function keepSureness(
       })
       .sort((a, b) => (a.eventOn < b.eventOn ? -1 : a.eventOn > b.eventOn ? 1 : a.bookingId - b.bookingId)),
   };
-}
-
-/** By booking, the chance that none of its focal stems is short. A booking that asks for no focal stem is left out. */
-function focalChances({ frame: { needs }, seasonCount, shortStems }: SeasonSamples): Map<number, ObservedChance> {
-  const focal = new Map<number, number[]>();
-  needs.forEach(({ bookingId, role }, index) => {
-    if (role === "focal") focal.set(bookingId, [...(focal.get(bookingId) ?? []), index]);
-  });
-  const chanceOf = (indexes: readonly number[]) => {
-    let coveredCount = 0;
-    for (let season = 0; season < seasonCount; season++)
-      if (indexes.every((index) => shortStems[season * needs.length + index] === 0)) coveredCount++;
-    return observedChance(coveredCount, seasonCount);
-  };
-  return new Map([...focal].map(([bookingId, indexes]) => [bookingId, chanceOf(indexes)]));
 }

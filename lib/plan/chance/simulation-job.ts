@@ -1,4 +1,3 @@
-import type { Day } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Change } from "#lib/domain/what-if";
 import { applyChanges } from "#lib/plan/what-if/what-if";
@@ -15,7 +14,6 @@ export type SimulationJob = {
   readonly firstSeason: number;
   readonly seasonCount: number;
   readonly spreads?: Spreads;
-  readonly openDays?: readonly Day[];
 };
 
 /**
@@ -33,8 +31,8 @@ export function runSimulationJob(job: SimulationJob): SeasonSamples {
 /** The same a season a step, for whoever must stay able to stop. */
 export function* simulationSteps(job: SimulationJob): Generator<void, SeasonSamples, void> {
   const { snapshot } = applyChanges(job.snapshot, job.seasonYear, job.changes);
-  const { seasonYear, seed, firstSeason, seasonCount, spreads, openDays } = job;
-  return yield* sampleSteps(snapshot, seasonYear, seed, firstSeason, seasonCount, { spreads, openDays });
+  const { seasonYear, seed, firstSeason, seasonCount, spreads } = job;
+  return yield* sampleSteps(snapshot, seasonYear, seed, firstSeason, seasonCount, spreads);
 }
 
 /**

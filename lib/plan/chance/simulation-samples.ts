@@ -1,19 +1,20 @@
-import type { SampleFrame } from "./simulation-frame";
+import type { Role } from "#lib/domain/words";
+
+/** What the columns of sampled seasons stand for: the needs, as a match has them. */
+export type SampleFrame = {
+  readonly seasonYear: number;
+  readonly needs: readonly { readonly bookingId: number; readonly role: Role; readonly stems: number }[];
+};
 
 /**
- * Sampled seasons, a row each, on typed arrays that threads can hand over. Columns are those of the frame: needs; weeks × roles;
- * open days × colours. `buyInCents` is what whole bunches for all that is short would cost; `claimCents` is stems short times their price,
- * each weighed by how likely its booking is to want it, as the match does.
+ * Sampled seasons, a row each, on typed arrays that threads can hand over. Columns of `shortStems` are the needs of the frame.
+ * `claimCents` is stems short times their price, each weighed by how likely its booking is to want it, as the match does.
  */
 export type SeasonSamples = {
   readonly frame: SampleFrame;
   readonly firstSeason: number;
   readonly seasonCount: number;
   readonly shortStems: Int32Array<ArrayBuffer>;
-  readonly reachableStems: Int32Array<ArrayBuffer>;
-  /** Focal stems in reach of an open day that nobody has claimed. */
-  readonly openStems: Int32Array<ArrayBuffer>;
-  readonly buyInCents: Float64Array<ArrayBuffer>;
   readonly claimCents: Float64Array<ArrayBuffer>;
 };
 
@@ -36,28 +37,23 @@ export function merge(samples: readonly SeasonSamples[]): SeasonSamples {
     frame: parts[0].frame,
     firstSeason: parts[0].firstSeason,
     seasonCount: next - parts[0].firstSeason,
-    shortStems: wholeRows(parts.map(({ shortStems }) => shortStems)),
-    reachableStems: wholeRows(parts.map(({ reachableStems }) => reachableStems)),
-    openStems: wholeRows(parts.map(({ openStems }) => openStems)),
-    buyInCents: centRows(parts.map(({ buyInCents }) => buyInCents)),
-    claimCents: centRows(parts.map(({ claimCents }) => claimCents)),
+    shortStems: joined(
+      Int32Array,
+      parts.map(({ shortStems }) => shortStems),
+    ),
+    claimCents: joined(
+      Float64Array,
+      parts.map(({ claimCents }) => claimCents),
+    ),
   };
 }
 
-const lengthOf = (parts: readonly ArrayLike<number>[]): number => parts.reduce((sum, { length }) => sum + length, 0);
-
-function wholeRows(parts: readonly Int32Array[]): Int32Array<ArrayBuffer> {
-  const all = new Int32Array(lengthOf(parts));
-  let at = 0;
-  for (const part of parts) {
-    all.set(part, at);
-    at += part.length;
-  }
-  return all;
-}
-
-function centRows(parts: readonly Float64Array[]): Float64Array<ArrayBuffer> {
-  const all = new Float64Array(lengthOf(parts));
+/** The rows of the parts, one after the other, in a new array. */
+function joined<Rows extends Int32Array<ArrayBuffer> | Float64Array<ArrayBuffer>>(
+  make: new (length: number) => Rows,
+  parts: readonly Rows[],
+): Rows {
+  const all = new make(parts.reduce((sum, { length }) => sum + length, 0));
   let at = 0;
   for (const part of parts) {
     all.set(part, at);

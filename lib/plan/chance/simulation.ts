@@ -1,26 +1,13 @@
-import { type Day, mondayOf, toDay } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
-import { ROLES } from "#lib/domain/words";
 import type { FlowSolution } from "#lib/maths/flow-network";
 import { buyInFinder } from "#lib/plan/road/buy-in";
-import { MatchOfStems, type ThinnedNetwork } from "#lib/plan/road/match-of-stems";
+import { MatchOfStems } from "#lib/plan/road/match-of-stems";
+import type { MatchRuns } from "#lib/plan/road/match-runs";
 import { type Need, needs } from "#lib/plan/road/needs";
 import { type SampledSeason, seasonSampler } from "./sample-season";
-import { DEFAULT_SPREADS, type Spreads } from "./sample-spreads";
-import {
-  focalColours,
-  mondaysOf,
-  openReach,
-  type Reach,
-  type SampleFrame,
-  saturdaysOf,
-  weekReach,
-} from "./simulation-frame";
-import type { SeasonSamples } from "./simulation-samples";
+import { DEFAULT_SPREADS } from "./sample-spreads";
+import type { SampleFrame, SeasonSamples } from "./simulation-samples";
 import { SimulationSupply } from "./simulation-supply";
-
-/** `openDays` are the days for which free focal stems are noted; left out, every Saturday of the season. */
-export type SimulationOptions = { readonly spreads?: Spreads; readonly openDays?: readonly Day[] };
 
 /**
  * Samples seasons and matches each at least cost. Season i of a seed is the same whichever call it falls in, so the work can be shared
@@ -34,9 +21,9 @@ export function sampleSeasons(
   seed: number,
   firstSeason: number,
   seasonCount: number,
-  options: SimulationOptions = {},
+  spreads = DEFAULT_SPREADS,
 ): SeasonSamples {
-  const sampling = sampleSteps(snapshot, seasonYear, seed, firstSeason, seasonCount, options);
+  const sampling = sampleSteps(snapshot, seasonYear, seed, firstSeason, seasonCount, spreads);
   for (;;) {
     const step = sampling.next();
     if (step.done) return step.value;
@@ -50,18 +37,15 @@ export function* sampleSteps(
   seed: number,
   firstSeason: number,
   seasonCount: number,
-  options: SimulationOptions = {},
+  spreads = DEFAULT_SPREADS,
 ): Generator<void, SeasonSamples, void> {
-  const simulation = new Simulation(snapshot, seasonYear, seed, options);
+  const simulation = new Simulation(snapshot, seasonYear, seed, spreads);
   const { frame } = simulation;
   const samples = {
     frame,
     firstSeason,
     seasonCount,
     shortStems: new Int32Array(seasonCount * frame.needs.length),
-    reachableStems: new Int32Array(seasonCount * frame.mondays.length * ROLES.length),
-    openStems: new Int32Array(seasonCount * frame.openDays.length * frame.openColours.length),
-    buyInCents: new Float64Array(seasonCount),
     claimCents: new Float64Array(seasonCount),
   };
   for (let index = 0; index < seasonCount; index++) {
@@ -72,7 +56,7 @@ export function* sampleSteps(
 }
 
 /** One season matched: its network with the cheapest flow, which `checkFlow` can prove. Good until the next season is matched. */
-export type MatchedSeason = { readonly network: ThinnedNetwork; readonly solution: FlowSolution };
+export type MatchedSeason = { readonly network: MatchRuns; readonly solution: FlowSolution };
 
 /** Everything about a farm's season that chance does not touch, made once; then season after season. */
 export class Simulation {
@@ -81,39 +65,21 @@ export class Simulation {
   readonly #needs: readonly Need[];
   readonly #supply: SimulationSupply;
   readonly #network: MatchOfStems;
-  readonly #weekReach: Reach;
-  readonly #openReach: Reach;
-  readonly #bunchStems: readonly number[];
-  readonly #stemCents: readonly number[];
-  /** Stems of each supply node in the season at hand; `matched` takes from it what the match gives away. */
+  /** Stems of each supply node in the season at hand. */
   readonly #stems: Int32Array;
 
-  constructor(snapshot: Snapshot, seasonYear: number, seed: number, { spreads, openDays }: SimulationOptions = {}) {
+  constructor(snapshot: Snapshot, seasonYear: number, seed: number, spreads = DEFAULT_SPREADS) {
     const { farm } = snapshot;
-    const { cropOf, centsOf } = buyInFinder(snapshot.crops);
     this.#needs = needs(snapshot, seasonYear);
-    this.season = seasonSampler(snapshot, seasonYear, seed, spreads ?? DEFAULT_SPREADS);
+    this.season = seasonSampler(snapshot, seasonYear, seed, spreads);
     this.#supply = new SimulationSupply(snapshot, seasonYear);
     const { possible, nodeCount } = this.#supply;
-    this.#network = new MatchOfStems(farm, possible, this.#needs, centsOf);
+    this.#network = new MatchOfStems(farm, possible, this.#needs, buyInFinder(snapshot.crops).centsOf);
     this.#stems = new Int32Array(nodeCount);
-    const mondays = mondaysOf(possible, this.#needs);
     this.frame = {
       seasonYear,
-      needs: this.#needs.map(({ booking, role, stems }) => ({
-        bookingId: booking.id,
-        role,
-        stems,
-        monday: mondayOf(booking.eventOn),
-      })),
-      mondays: mondays.map(toDay),
-      openDays: openDays ?? saturdaysOf(mondays),
-      openColours: focalColours(possible),
+      needs: this.#needs.map(({ booking, role, stems }) => ({ bookingId: booking.id, role, stems })),
     };
-    this.#weekReach = weekReach(farm, possible, this.#needs, mondays);
-    this.#openReach = openReach(farm, possible, this.frame.openDays, this.frame.openColours);
-    this.#bunchStems = this.#needs.map((need) => cropOf(need)?.bunchStems.count ?? 1);
-    this.#stemCents = this.#needs.map((need) => cropOf(need)?.buyInCents.count ?? 0);
   }
 
   /** The cheapest match of a season. */
@@ -126,23 +92,12 @@ export class Simulation {
   /** Matches a season and notes it in row `index` of the samples. */
   walk(season: number, index: number, samples: SeasonSamples): void {
     const { network, solution } = this.matched(season);
-    add(this.#weekReach, this.#stems, samples.reachableStems, index * this.frame.mondays.length * ROLES.length);
-    network.takeGiven(this.#stems, solution);
-    const { openDays, openColours } = this.frame;
-    add(this.#openReach, this.#stems, samples.openStems, index * openDays.length * openColours.length);
     const row = index * this.#needs.length;
     for (let need = 0; need < this.#needs.length; need++) {
       const short = network.unmetOf(need, solution);
       if (short === 0) continue;
-      const bought = Math.ceil(short / this.#bunchStems[need]) * this.#bunchStems[need];
       samples.shortStems[row + need] = short;
-      samples.buyInCents[index] += Math.round(bought * this.#stemCents[need]);
       samples.claimCents[index] += short * this.#network.shortCentsOf(need);
     }
   }
-}
-
-/** Adds the stems of each node to the columns it counts towards, from `first` on. */
-function add({ node, column }: Reach, stems: Int32Array, into: Int32Array, first: number): void {
-  for (let pair = 0; pair < node.length; pair++) into[first + column[pair]] += stems[node[pair]];
 }

@@ -1,26 +1,8 @@
 import type { Farm } from "#lib/domain/records/farm-settings";
-import type { FlowSolution } from "#lib/maths/flow-network";
 import { type MatchNetwork, matchNetwork } from "./match-network";
 import { MatchRuns } from "./match-runs";
 import type { Need } from "./needs";
 import type { VarietySupply } from "./supply";
-
-/** A match's network cut down to the supplies that have stems. */
-export class ThinnedNetwork extends MatchRuns {
-  /** The place of each of its supply nodes in the full network. */
-  readonly #nodeOfSupply: Int32Array;
-
-  constructor(runs: MatchRuns, nodeOfSupply: Int32Array) {
-    super(runs.flow, runs.firstPassage, runs.firstNeed, runs.firstServingArc);
-    this.#nodeOfSupply = nodeOfSupply;
-  }
-
-  /** Takes what a flow gives away from the stems of the full network's supply nodes: what nobody has claimed is left. */
-  takeGiven(stems: Int32Array, { flow }: FlowSolution): void {
-    for (let arc = 0; arc < this.firstServingArc; arc++)
-      if (flow[arc] > 0) stems[this.#nodeOfSupply[this.flow.from[arc]]] -= flow[arc];
-  }
-}
 
 /**
  * The match network of all stems that there might be, built once. The network of those that there are is its part with stems: node for node and
@@ -31,7 +13,6 @@ export class MatchOfStems {
   readonly #needCount: number;
   readonly #newSupply: Int32Array;
   readonly #newPassage: Int32Array;
-  readonly #nodeOfSupply: Int32Array;
   readonly #supply: Int32Array;
   readonly #unmetCost: Int32Array;
   readonly #from: Int32Array;
@@ -50,7 +31,6 @@ export class MatchOfStems {
     this.#needCount = needs.length;
     this.#newSupply = new Int32Array(firstPassage);
     this.#newPassage = new Int32Array(firstNeed - firstPassage);
-    this.#nodeOfSupply = new Int32Array(firstPassage);
     this.#supply = new Int32Array(flow.nodeCount);
     this.#unmetCost = new Int32Array(flow.nodeCount);
     this.#from = new Int32Array(flow.arcCount);
@@ -62,7 +42,7 @@ export class MatchOfStems {
    * The network of the stems at hand. Its arrays are used again by the next call.
    * @param stems  of each supply node of the full network
    */
-  ofStems(stems: Int32Array): ThinnedNetwork {
+  ofStems(stems: Int32Array): MatchRuns {
     const full = this.#full;
     const { from, to, cost, arcCount } = full.flow;
     let supplyCount = 0;
@@ -70,7 +50,6 @@ export class MatchOfStems {
       if (stems[node] > 0) {
         this.#supply[supplyCount] = stems[node];
         this.#unmetCost[supplyCount] = 0;
-        this.#nodeOfSupply[supplyCount] = node;
         this.#newSupply[node] = supplyCount++;
       } else this.#newSupply[node] = -1;
     }
@@ -110,7 +89,7 @@ export class MatchOfStems {
       to: this.#to,
       cost: this.#cost,
     };
-    return new ThinnedNetwork(new MatchRuns(flow, supplyCount, firstNeed, firstServingArc), this.#nodeOfSupply);
+    return new MatchRuns(flow, supplyCount, firstNeed, firstServingArc);
   }
 
   /** What a stem short costs a need, in cents [M4]. */

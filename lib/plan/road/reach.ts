@@ -4,7 +4,7 @@ import { holdWindow } from "./hold-window";
 import type { VarietySupply } from "./supply";
 
 /** A week without an event is measured as if it had one on its Saturday. */
-const SATURDAY_FROM_MONDAY = 5;
+export const SATURDAY_FROM_MONDAY = 5;
 
 /** The event days that a week is measured by: its own, or its Saturday. Day numbers, ascending. */
 export const measuredDays = (monday: number, eventDays: readonly number[]): number[] =>

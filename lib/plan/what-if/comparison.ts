@@ -4,14 +4,14 @@ import type { Plan } from "#lib/plan/road/plan";
 import type { WeekRole } from "#lib/plan/road/weeks";
 
 /** What a winter costs under a plan, in cents. */
-export type WinterTotals = { readonly labourCents: number; readonly materialCents: number };
+export type WinterMoney = { readonly labourCents: number; readonly materialCents: number };
 
 /** A plan in a few numbers. `winter` is null when no winter costs were asked for. */
 export type PlanTotals = {
   readonly shortStems: number;
   readonly focalShortStems: number;
   readonly buyInCents: number;
-  readonly winter: WinterTotals | null;
+  readonly winter: WinterMoney | null;
   /** Bookings that ask for stems, and how many of them are covered to the last stem. */
   readonly bookingCount: number;
   readonly coveredBookingCount: number;
@@ -47,7 +47,7 @@ const PLANS_AT_MOST = 4;
  * @param winterCosts  what the winter costs under a plan; left out, `winter` is null
  * @throws RangeError unless there are one to four plans
  */
-export function comparison(plans: readonly Plan[], winterCosts?: (plan: Plan) => WinterTotals): Comparison {
+export function comparison(plans: readonly Plan[], winterCosts?: (plan: Plan) => WinterMoney): Comparison {
   if (plans.length < 1 || plans.length > PLANS_AT_MOST)
     throw new RangeError(`plans must be 1 to ${PLANS_AT_MOST}, got ${plans.length}`);
   const shortByBooking = plans.map(shortOfBookings);
@@ -68,7 +68,7 @@ function shortOfBookings({ match }: Plan): Map<number, number> {
   return short;
 }
 
-function totalsOf(plan: Plan, short: Map<number, number>, winter: WinterTotals | null): PlanTotals {
+function totalsOf(plan: Plan, short: Map<number, number>, winter: WinterMoney | null): PlanTotals {
   const focal = plan.gaps.filter(({ need }) => need.role === "focal");
   return {
     shortStems: plan.gaps.reduce((sum, { shortStems }) => sum + shortStems, 0),

@@ -2,7 +2,7 @@ import { type Day, mondayNumber, toDay } from "#lib/domain/day";
 import type { FlowSolution } from "#lib/maths/flow-network";
 import { keepsTo, type Setting } from "#lib/maths/switch-flow/problem";
 import type { WinterBed } from "./beds";
-import { clumpCount, clumpsLost, keepCost } from "./costs";
+import { keepCost } from "./costs";
 import type { WinterFutures } from "./futures";
 import { type LimitMet, limitMet } from "./limits";
 import { fates, isFocalOf, settingOf, type WinterSeason } from "./season";
@@ -13,13 +13,12 @@ type WeekCovered = { readonly monday: Day; readonly focalStems: number };
 /**
  * What the plan says of one bed, the rest of the choice as it is [K8]. `worthCents`: what the plan would lose if this bed went the other way;
  * below 0 when only a flag or a limit stands against it. `breakEvenShare`: the winter survival at which keeping and digging cost the
- * same, null when one is cheaper whatever lives. `expectedShare`: the survival reckoned with, over all its clumps.
+ * same, null when one is cheaper whatever lives.
  */
 export type BedVerdict = WinterBed & {
   readonly isKept: boolean;
   readonly worthCents: number;
   readonly breakEvenShare: number | null;
-  readonly expectedShare: number;
   readonly weeks: readonly WeekCovered[];
   readonly focalStems: number;
   /** Limits that the bed would break if it went the other way, and what that choice would take. */
@@ -45,14 +44,11 @@ function verdict(season: WinterSeason, setting: Setting, isKept: Setting, bed: n
   const weeks = weeksCovered(futures, dug, kept);
   const place = season.openBeds.indexOf(bed);
   const turned = place < 0 ? setting : setting.with(place, !setting[place]);
-  const rows = winterBed.plantings.map((row) => row.kept.planting);
-  const clumps = clumpCount(rows);
   return {
     ...winterBed,
     isKept: isKept[bed],
     worthCents: isKept[bed] ? -keepLessDigCents + 0 : keepLessDigCents,
     breakEvenShare: breakEven(season, isKept, bed, dug.totalCost + winterBed.dig.cents),
-    expectedShare: clumps === 0 ? 0 : 1 - clumpsLost(rows, futures.snapshot.farm) / clumps,
     weeks,
     focalStems: weeks.reduce((sum, { focalStems }) => sum + focalStems, 0),
     wouldBreak: season.limits

@@ -1,6 +1,7 @@
 import { type Day, inFull, mondayNumber, toDay, weekInWords } from "#lib/domain/day";
 import { allOf, anyOf } from "#lib/domain/listed";
 import type { Match } from "#lib/plan/road/match";
+import type { Plan } from "#lib/plan/road/plan";
 import { isFocalOf } from "#lib/plan/winter/season";
 import { countOf, forCount, inWholes } from "./numbers";
 
@@ -70,6 +71,12 @@ function leftInWords({ leftStems, left }: FocalCovered): string {
   const named = left.slice(0, NAMED_COUNT).map((group) => `${inWholes(group.stems)} ${place(group)}`);
   const othersCount = left.length - named.length;
   return `${remain}: ${named.join("; ")}${othersCount > 0 ? `; and ${countOf(othersCount, "smaller gap")}` : ""}`;
+}
+
+/** What keeping some beds covers, in a sentence: `dug` is the plan with every candidate dug, `tried` the one with these kept. */
+export function keptInWords(dug: Plan, tried: Plan, keptBedIds: readonly number[]): string {
+  const names = tried.snapshot.beds.filter(({ id }) => keptBedIds.includes(id)).map(({ name }) => name);
+  return choiceInWords(names, focalCovered(dug.match, tried.match, dug.seasonYear));
 }
 
 /** "5 July" */

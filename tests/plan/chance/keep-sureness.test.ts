@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { keepSureness } from "#lib/plan/chance/keep-sureness";
 import { comparedSeasonCents, seasonCents, winterCentsOf } from "#lib/plan/chance/simulated-costs";
 import { sampleSeasons } from "#lib/plan/chance/simulation";
-import { summary } from "#lib/plan/chance/simulation-summary";
+import { coveredChances } from "#lib/plan/chance/simulation-summary";
 import { withKeptBeds } from "#lib/plan/winter/beds";
 import { bed, booking, crop, curve, day, focal, planting, snapshot } from "../../small-farm";
 import { SEASON, winterFarm } from "../winter/farm";
@@ -33,7 +33,7 @@ const june = () =>
   });
 
 const sample = (farm: ReturnType<typeof june>, year: number, kept: readonly number[], count: number) =>
-  sampleSeasons(withKeptBeds(farm, year, kept), year, 1, 0, count, { openDays: [] });
+  sampleSeasons(withKeptBeds(farm, year, kept), year, 1, 0, count);
 
 describe("how sure beds kept are", () => {
   test("where nothing is left to chance a kept bed covers the focal stems in every season, and the foliage in none", () => {
@@ -51,7 +51,7 @@ describe("how sure beds kept are", () => {
     expect(bookings.map(({ covered }) => covered.map(({ share }) => share))).toEqual([[0, 0]]);
   });
 
-  test("its chances are those of the comparison and of the two summaries", () => {
+  test("its chances are those of the comparison and of the samples", () => {
     const farm = winterFarm(31, 12, 10);
     const kept = farm.beds.slice(0, 4).map(({ id }) => id);
     const [dug, some] = [sample(farm, SEASON, [], 30), sample(farm, SEASON, kept, 30)];
@@ -60,7 +60,7 @@ describe("how sure beds kept are", () => {
     const compared = comparedSeasonCents(centsOf(some, kept), centsOf(dug, []));
     expect(sure.cheaperChance).toEqual(compared.aCheaperChance);
     expect(sure.differenceCents).toBeCloseTo(compared.differenceCents, 6);
-    const after = new Map(summary(some).bookings.map((row) => [row.bookingId, row.coveredChance]));
+    const after = coveredChances(some);
     expect(sure.bookings.length).toBe(after.size);
     for (const { bookingId, covered, focalCovered } of sure.bookings) {
       expect(covered[1]).toEqual(after.get(bookingId));

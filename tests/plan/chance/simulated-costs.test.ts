@@ -34,7 +34,7 @@ const kept = (count: number): number[] =>
 
 /** What these beds kept cost in each of some seasons; without `winterCents`, the winter by the farm's own rates. */
 function costs(of: Snapshot, beds: readonly number[], seed: number, seasonCount: number, winterCents?: number) {
-  const samples = sampleSeasons(withKeptBeds(of, 2027, beds), 2027, seed, 0, seasonCount, { openDays: [] });
+  const samples = sampleSeasons(withKeptBeds(of, 2027, beds), 2027, seed, 0, seasonCount);
   return seasonCents(samples, winterCents ?? winterCentsOf(of, 2027, beds));
 }
 

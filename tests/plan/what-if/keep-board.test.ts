@@ -1,8 +1,10 @@
 import { describe, expect, test } from "vitest";
+import { keepBoard } from "#lib/plan/what-if/keep-board";
 import { withKeptBeds } from "#lib/plan/winter/beds";
 import { chosenBeds } from "#lib/plan/winter/choose-beds";
+import { bedsKeptNow, plantingsToChange } from "#lib/plan/winter/kept-beds";
 import { keptIds, settingOf, winterSeason } from "#lib/plan/winter/season";
-import { bedsKeptNow, keepBoard, plantingsToChange } from "#lib/plan/words/keep-board";
+import { keptInWords } from "#lib/plan/words/keep-or-dig-words";
 import { provenPlan } from "../../proven-plan";
 import { bed, booking, crop, curve, day, focal, planting, snapshot } from "../../small-farm";
 import { SEASON, winterFarm } from "../winter/farm";
@@ -20,13 +22,10 @@ const june = () =>
     bookings: [booking({ id: 1, eventOn: day("2027-06-12"), stemLines: focal(60) })],
   });
 
-const boardOf = (farm: ReturnType<typeof june>, kept: readonly number[], year = 2027) =>
-  keepBoard(
-    provenPlan(withKeptBeds(farm, year, []), year),
-    provenPlan(farm, year),
-    provenPlan(withKeptBeds(farm, year, kept), year),
-    kept,
-  );
+function boardOf(farm: ReturnType<typeof june>, kept: readonly number[], year = 2027) {
+  const [dug, tried] = [[], kept].map((beds) => provenPlan(withKeptBeds(farm, year, beds), year));
+  return { ...keepBoard(dug, provenPlan(farm, year), tried, kept), words: keptInWords(dug, tried, kept) };
+}
 
 describe("the board of beds kept", () => {
   test("one bed of two kept covers 30 of the 60 stems short with all dug, and the sentence says so", () => {

@@ -1,0 +1,40 @@
+import { dayInYear, type MonthDay, toDayNumber } from "#lib/domain/day";
+import { buyInFinder } from "./buy-in";
+import { forecast, type YearKind } from "./forecast";
+import { type Match, match } from "./match";
+import type { Plan } from "./plan";
+import { supplyOf, type VarietySupply } from "./supply";
+
+/**
+ * One year in ten is later, or lighter, than this: 1.28 spreads (the normal distribution's 90 % point), times √½, since we take half of a planting's variance to be
+ * the year's, shared by all. Our assumption, as in the simulation.
+ */
+const ONE_YEAR_IN_TEN = 1.2816 * Math.SQRT1_2;
+
+/** What the beds and the cooler give in years that are early or late: in poor ones, light with an early frost, and in rich ones, heavy with a late frost [G4]. */
+export function unusualYears({ snapshot, seasonYear, meetingSeasons }: Plan): {
+  readonly poor: VarietySupply[][];
+  readonly rich: VarietySupply[][];
+} {
+  const { firstAutumnP10, firstAutumnP90 } = snapshot.farm.frost;
+  const others = meetingSeasons
+    .filter((season) => season !== seasonYear)
+    .flatMap((season) => forecast(snapshot, season).plantings);
+  const supplyIn = (kind: YearKind, firstFrost: MonthDay) => {
+    const own = forecast(snapshot, seasonYear, toDayNumber(dayInYear(firstFrost, seasonYear)), kind).plantings;
+    return supplyOf(snapshot, [...own, ...others], ...meetingSeasons);
+  };
+  const earlyAndLate = (heaviness: number, firstFrost: MonthDay) =>
+    [-ONE_YEAR_IN_TEN, ONE_YEAR_IN_TEN].map((lateness) => supplyIn({ lateness, heaviness }, firstFrost));
+  return {
+    poor: earlyAndLate(-ONE_YEAR_IN_TEN, firstAutumnP10),
+    rich: earlyAndLate(ONE_YEAR_IN_TEN, firstAutumnP90),
+  };
+}
+
+/** The plan's needs matched anew with what an early and a late poor year give. */
+export function poorMatches(plan: Plan): Match[] {
+  const { farm, crops } = plan.snapshot;
+  const { centsOf } = buyInFinder(crops);
+  return unusualYears(plan).poor.map((supplies) => match(farm, supplies, plan.match.needs, centsOf));
+}
