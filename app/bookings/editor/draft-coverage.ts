@@ -3,6 +3,7 @@ import type { BookingDraft } from "#lib/domain/records/booking";
 import type { Colour, Role } from "#lib/domain/words";
 import { coverageByBooking } from "#lib/plan/road/coverage";
 import { withDraft } from "#lib/plan/road/draft";
+import type { Match } from "#lib/plan/road/match";
 import { needInWords, reasonInWords } from "#lib/plan/words/gap-words";
 import { loadPlan } from "../../load";
 
@@ -24,12 +25,9 @@ export function draftCoverage(draft: BookingDraft, bookingId: number | null): Dr
   const before = loadPlan(yearOf(draft.eventOn));
   const after = withDraft(before, draft, bookingId);
   const names = new Map(before.snapshot.crops.map((crop) => [crop.id, crop.name.toLowerCase()]));
-  const covered = coverageByBooking(after.match, after.gaps);
-  const own = covered.get(after.draftId);
-  const shortOf = (stems: ArrayLike<number>) => Array.from(stems).reduce((sum, short) => sum + short, 0);
-  const ownBefore = coverageByBooking(before.match, before.gaps).get(after.draftId)?.shortStems ?? 0;
-  const othersBefore = shortOf(before.match.shortStems) - ownBefore;
-  const othersAfter = shortOf(after.match.shortStems) - (own?.shortStems ?? 0);
+  const own = coverageByBooking(after.match, after.gaps).get(after.draftId);
+  const shortElsewhere = ({ needs, shortStems }: Match) =>
+    needs.reduce((sum, { booking }, index) => (booking.id === after.draftId ? sum : sum + shortStems[index]), 0);
   return {
     lines: (own?.needs ?? []).map(({ need, shortStems, gap }) => ({
       role: need.role,
@@ -41,6 +39,6 @@ export function draftCoverage(draft: BookingDraft, bookingId: number | null): Dr
     })),
     stems: own?.needStems ?? 0,
     shortStems: own?.shortStems ?? 0,
-    shortElsewhereStems: Math.max(0, othersAfter - othersBefore),
+    shortElsewhereStems: Math.max(0, shortElsewhere(after.match) - shortElsewhere(before.match)),
   };
 }

@@ -12,12 +12,16 @@ import { StemsByDay } from "./stems-left";
 const GAP_REASONS = ["promised", "colours", "hold window", "not in bloom"] as const;
 export type GapReason = (typeof GAP_REASONS)[number];
 
-/** A need that is not covered, or not in full. The reasons' stems sum to `shortStems` [G1]. */
-export type Gap = {
+/** A need that is not covered, or not in full; `needIndex` is its place among the match's needs. */
+export type ShortNeed = {
   readonly needIndex: number;
   readonly need: Need;
-  readonly coveredStems: number;
   readonly shortStems: number;
+};
+
+/** A need that is short, with what blooms around it. The reasons' stems sum to `shortStems` [G1]. */
+export type Gap = ShortNeed & {
+  readonly coveredStems: number;
   /** Stems cut in the hold window that this need could take, whoever has them now. */
   readonly reachableStems: number;
   readonly reasons: readonly { readonly reason: GapReason; readonly stems: number }[];
@@ -34,21 +38,25 @@ type CouldCover = {
 /** "Near the day" for the reason `hold window`: cut at most so many days before or after the event. Our assumption. */
 export const NEAR_DAYS = 14;
 
-/** Every gap of a season, in the order of the match's needs. */
-export function gaps(farm: Farm, match: Match, seasonYear: number): Gap[] {
-  const stems = new StemsByDay(match);
-  const out: Gap[] = [];
-  match.needs.forEach((need, needIndex) => {
-    const shortStems = match.shortStems[needIndex];
-    if (shortStems === 0 || seasonOfBooking(need.booking) !== seasonYear) return;
-    out.push(gapOf(need, needIndex, shortStems, lookAround(farm, match, stems, need)));
+/** Every need of a season that is short, in the order of the match's needs. */
+export function shortNeeds({ needs, shortStems }: Match, seasonYear: number): ShortNeed[] {
+  const out: ShortNeed[] = [];
+  needs.forEach((need, needIndex) => {
+    if (shortStems[needIndex] > 0 && seasonOfBooking(need.booking) === seasonYear)
+      out.push({ needIndex, need, shortStems: shortStems[needIndex] });
   });
   return out;
 }
 
+/** Why each of these needs is short, in their order. */
+export function gaps(farm: Farm, match: Match, short: readonly ShortNeed[]): Gap[] {
+  const stems = new StemsByDay(match);
+  return short.map((one) => gapOf(one, lookAround(farm, match, stems, one.need)));
+}
+
 type Surroundings = { reachable: number; otherColour: number; outsideWindow: number } & CouldCover;
 
-function gapOf(need: Need, needIndex: number, shortStems: number, around: Surroundings): Gap {
+function gapOf({ needIndex, need, shortStems }: ShortNeed, around: Surroundings): Gap {
   const coveredStems = need.stems - shortStems;
   let unexplained = shortStems;
   const part = (reason: GapReason, most: number) => {

@@ -6,6 +6,7 @@ import { Fits } from "./fits";
 import { type MatchNetwork, matchNetwork } from "./match-network";
 import type { Need } from "./needs";
 import type { Origin, VarietySupply } from "./supply";
+import { whenAsked } from "./when-asked";
 
 /** Stems of one origin, cut on one day, that serve one need: the smallest part of a match. */
 export type Serving = {
@@ -27,6 +28,7 @@ export type Match = {
   readonly network: MatchNetwork;
   readonly solution: FlowSolution;
   readonly shortStems: Int32Array;
+  /** Worked out when they are first asked for: what is short and what it costs is known without. */
   readonly servings: readonly Serving[];
 };
 
@@ -41,7 +43,18 @@ export function match(
   const network = matchNetwork(farm, supplies, needs, buyInCents, fits);
   const solution = network.solve();
   const shortStems = network.unmetOfAll(solution);
-  return { needs, supplies, fits, network, solution, shortStems, servings: servings(supplies, network, solution) };
+  const served = whenAsked(() => servings(supplies, network, solution));
+  return {
+    needs,
+    supplies,
+    fits,
+    network,
+    solution,
+    shortStems,
+    get servings() {
+      return served();
+    },
+  };
 }
 
 /**

@@ -2,7 +2,7 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import { buyInFinder } from "./buy-in";
 import { type BuyIn, buying } from "./buying";
 import { type Forecast, forecast, frostDayOf, ORDINARY_YEAR } from "./forecast";
-import { type Gap, gaps } from "./gaps";
+import { type Gap, gaps, type ShortNeed, shortNeeds } from "./gaps";
 import { type Match, match } from "./match";
 import { needs } from "./needs";
 import { type PickLine, pickList } from "./pick-list";
@@ -10,6 +10,7 @@ import { meetingSeasons } from "./seasons";
 import { supplyOf } from "./supply";
 import { type Surplus, surplus } from "./surplus";
 import { type Week, weeks } from "./weeks";
+import { whenAsked } from "./when-asked";
 
 /**
  * A season, planned: each step's answer, and what stood in the way. What follows from the match (gaps, weeks, paper) is worked out when it is
@@ -26,6 +27,8 @@ export type Plan = {
   readonly match: Match;
   /** The first frost reckoned with, as a day number. */
   readonly frostDay: number;
+  /** What is short; `gaps` are the same needs in the same order, each with its reasons. */
+  readonly shortNeeds: readonly ShortNeed[];
   readonly gaps: readonly Gap[];
   readonly weeks: readonly Week[];
   readonly pickList: readonly PickLine[];
@@ -56,7 +59,8 @@ export function plan(
   const isSameDesign = before?.snapshot.recipes === snapshot.recipes;
   const asked = needs(snapshot, seasons, isSameDesign ? before.match.needs : []);
   const matched = match(farm, supplyOf(snapshot, plantings, ...seasons), asked, buyIn.centsOf);
-  const short = whenAsked(() => gaps(farm, matched, seasonYear));
+  const short = whenAsked(() => shortNeeds(matched, seasonYear));
+  const reasons = whenAsked(() => gaps(farm, matched, short()));
   const byWeek = whenAsked(() => weeks(farm, matched, short(), seasonYear));
   const picks = whenAsked(() => pickList(matched, seasonYear));
   const toBuy = whenAsked(() => buying(farm, short(), buyIn.cropOf));
@@ -68,8 +72,11 @@ export function plan(
     frostDay,
     forecast: bloom,
     match: matched,
-    get gaps() {
+    get shortNeeds() {
       return short();
+    },
+    get gaps() {
+      return reasons();
     },
     get weeks() {
       return byWeek();
@@ -84,14 +91,5 @@ export function plan(
       return over();
     },
     problems: bloom.problems,
-  };
-}
-
-/** Works something out when it is first asked for, and once. */
-function whenAsked<T>(work: () => T): () => T {
-  let known: { readonly answer: T } | null = null;
-  return () => {
-    known ??= { answer: work() };
-    return known.answer;
   };
 }

@@ -4,7 +4,6 @@ import type { WinterCost } from "#lib/plan/winter/costs";
 import { keptBedTest } from "#lib/plan/winter/kept-beds";
 import { runsShort, type WinterResource, winterLimits } from "#lib/plan/winter/limits";
 import { type Comparison, comparison } from "./comparison";
-import { winterTotals } from "./winter";
 
 /** A season under three winters, in this order: every candidate bed dug, the farm as it stands, and these beds kept. */
 export type KeepBoard = {
@@ -28,13 +27,19 @@ export type WinterSum = {
  * Three plans of the same season side by side. `tried` is the plan of `withKeptBeds` with these beds, `dug` the one with none.
  */
 export function keepBoard(dug: Plan, stands: Plan, tried: Plan, keptBedIds: readonly number[]): KeepBoard {
-  const { snapshot, seasonYear } = tried;
+  const { snapshot, seasonYear } = stands;
+  // A bed's two futures cost the same in all three plans, which differ in the one it has.
   const beds = winterBeds(snapshot, seasonYear);
-  const { totals, differences, weeks } = comparison([dug, stands, tried], winterTotals);
+  const plans = [dug, stands, tried];
+  const sums = plans.map((plan) => winterSum(plan, beds));
+  const { totals, differences, weeks } = comparison(plans, (plan) => {
+    const { labourCents, materialCents } = sums[plans.indexOf(plan)].cost;
+    return { labourCents, materialCents };
+  });
   return {
     keptBedIds,
     comparison: { totals, differences, weeks },
-    winters: [dug, stands, tried].map((plan) => winterSum(plan, beds)),
+    winters: sums,
   };
 }
 

@@ -28,11 +28,22 @@ type WinterPlanting = { readonly dug: Grown; readonly kept: Grown };
 /** A sickness of one planting is the bed's, whether that planting winters or not: gall stays in the soil (common practice). */
 const SICK: PlantingFlag = "virus or gall";
 
+/** The beds of the farms asked about last: a tick of a bed asks for those of one farm again and again. Goes with the snapshot. */
+const KNOWN = new WeakMap<Snapshot, Map<number, readonly WinterBed[]>>();
+
 /**
  * Every bed of a season with a planting that could winter in the ground, in the order of the snapshot. Which treatment a planting has
  * now does not matter here: both futures are open. A wintering crop without a curve for both is no candidate and stays as it is [K1].
  */
-export function winterBeds(snapshot: Snapshot, seasonYear: number): WinterBed[] {
+export function winterBeds(snapshot: Snapshot, seasonYear: number): readonly WinterBed[] {
+  const known = KNOWN.get(snapshot) ?? new Map<number, readonly WinterBed[]>();
+  KNOWN.set(snapshot, known);
+  const beds = known.get(seasonYear) ?? bedsOf(snapshot, seasonYear);
+  known.set(seasonYear, beds);
+  return beds;
+}
+
+function bedsOf(snapshot: Snapshot, seasonYear: number): WinterBed[] {
   const curveFor = curveFinder(snapshot.curves);
   const byBed = new Map<number, WinterPlanting[]>();
   const sickBedIds = new Set<number>();
