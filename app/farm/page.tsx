@@ -4,6 +4,7 @@ import { FarmTabs } from "./farm-tabs";
 import { FrostStations } from "./settings/frost-stations";
 import { SettingsForm } from "./settings/settings-form";
 import { StartOwn } from "./settings/start-own";
+import { WeatherFrost } from "./settings/weather-frost.client";
 
 export const metadata: Metadata = { title: "Farm" };
 
@@ -17,6 +18,7 @@ export default function FarmPage() {
       <h2>Settings</h2>
       <SettingsForm farm={snapshot.farm} />
       <FrostStations />
+      <WeatherFrost units={snapshot.farm.units} />
       <section aria-labelledby="import">
         <h2 id="import">Bring in CSV files</h2>
         <p>

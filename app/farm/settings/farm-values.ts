@@ -24,6 +24,12 @@ export function readSettings(values: FormValues, farm: Farm): Parsed<Farm> {
   };
 }
 
+/** The farm with the frost dates that a weather file gave. */
+export function readFrost(values: FormValues, farm: Farm): Parsed<Farm> {
+  const frost = values.record(FROST, farm, { root: "frost.", schema: frostDatesSchema });
+  return frost.ok ? { ok: true, parsed: { ...farm, frost: frost.parsed } } : frost;
+}
+
 /** What someone says who starts a farm of their own. */
 const ownFarmSchema = z.object({ name: farmSchema.shape.name, empties: z.boolean() });
 

@@ -5,7 +5,7 @@ import { FROST_STATIONS } from "#lib/domain/catalogue/frost-stations";
 import { farmSchema } from "#lib/domain/records/farm-settings";
 import { WINTER_COSTS } from "#lib/domain/records/winter-costs";
 import { action, refusal } from "../../action";
-import { readOwnFarm, readSettings } from "./farm-values";
+import { readFrost, readOwnFarm, readSettings } from "./farm-values";
 
 export const saveSettings = action((values, { farm }) => readSettings(values, farm), updateFarm);
 
@@ -24,6 +24,9 @@ export const takeStationFrost = action((values, { farm }) => {
   const message = `${station.place} publishes only some of the dates, and they do not fit between yours: change the dates by hand`;
   return refusal("place", message);
 }, updateFarm);
+
+/** Takes the frost dates that her own weather file gave. */
+export const takeRecordedFrost = action((values, { farm }) => readFrost(values, farm), updateFarm);
 
 /** Gives the farm the grower's own name and, if asked, empties it of all that was invented. */
 export const startOwnFarm = action(
