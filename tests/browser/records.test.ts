@@ -5,7 +5,7 @@ import { join } from "node:path";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { openBrowser } from "./open-page";
-import { TODAY } from "./serve";
+import { TODAY } from "./serve-demo";
 import { serveBuilt } from "./served";
 
 /** What becomes of the records when people, disks and other tabs get in the way, on a server and a farm of this file's own. */
