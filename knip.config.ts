@@ -19,7 +19,6 @@ const config = ({ production }: { production?: boolean }): KnipConfig => ({
     "tests/trust/victim.ts",
     // Certificates, which only tests ask for.
     "lib/**/check-*.ts!",
-    "tests/browser/take-pictures.ts",
   ],
   project: ["{app,lib,db,demo}/**!", "tests/bench/**!", "tests/**"],
   // Read from their folders: a script that a page runs, a library without types, and two faces.
