@@ -23,7 +23,7 @@ export default async function BuyingPage({ searchParams }: { searchParams: Promi
   const plan = loadPlan(year);
   const now = toDayNumber(today());
   const open = plan.buying.filter((line) => from === "start" || line.gap.need.eventDay >= now);
-  const ahead = plan.shortNeeds.filter((gap) => from === "start" || gap.need.eventDay >= now);
+  const ahead = plan.gaps.filter((gap) => from === "start" || gap.need.eventDay >= now);
   const stems = ahead.reduce((sum, gap) => sum + gap.shortStems, 0);
   const priced = new Set(open.map(({ gap }) => gap.needIndex));
   const unpriced = ahead.filter(({ needIndex }) => !priced.has(needIndex));

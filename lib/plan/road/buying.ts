@@ -1,6 +1,6 @@
 import type { Crop } from "#lib/domain/records/crop";
 import type { Farm } from "#lib/domain/records/farm-settings";
-import type { ShortNeed } from "./gaps";
+import type { Gap } from "./gaps";
 import type { Need } from "./needs";
 
 /**
@@ -8,7 +8,7 @@ import type { Need } from "./needs";
  * middling price for the role. `orderBy` is a day number, the farm's ordering days before the event.
  */
 export type BuyIn = {
-  readonly gap: ShortNeed;
+  readonly gap: Gap;
   readonly crop: Crop;
   readonly bunchCount: number;
   readonly boughtStems: number;
@@ -18,7 +18,7 @@ export type BuyIn = {
 };
 
 /** What to buy in for every gap, in order of the day to order by [B1]. A gap that no crop could fill is left out. */
-export function buying(farm: Farm, gaps: readonly ShortNeed[], buyInCrop: (need: Need) => Crop | null): BuyIn[] {
+export function buying(farm: Farm, gaps: readonly Gap[], buyInCrop: (need: Need) => Crop | null): BuyIn[] {
   return gaps
     .flatMap((gap) => {
       const crop = buyInCrop(gap.need);
@@ -27,7 +27,7 @@ export function buying(farm: Farm, gaps: readonly ShortNeed[], buyInCrop: (need:
     .sort((a, b) => a.orderBy - b.orderBy);
 }
 
-function buyIn(farm: Farm, gap: ShortNeed, crop: Crop): BuyIn {
+function buyIn(farm: Farm, gap: Gap, crop: Crop): BuyIn {
   const bunchCount = Math.ceil(gap.shortStems / crop.bunchStems.count);
   const boughtStems = bunchCount * crop.bunchStems.count;
   return {

@@ -2,14 +2,14 @@ import type { BookingDraft } from "#lib/domain/records/booking";
 import { ById } from "#lib/domain/snapshot";
 import { buyInFinder } from "./buy-in";
 import { forecast } from "./forecast";
-import { type Gap, gaps, shortNeeds } from "./gaps";
+import { type Gap, gaps } from "./gaps";
 import { type Match, match } from "./match";
 import { type Need, needs, needsOf } from "./needs";
 import type { Plan } from "./plan";
 import { meetingSeasons, seasonOfBooking } from "./seasons";
 import { supplyOf } from "./supply";
 
-/** A plan's match as it would be with a booking that is not saved yet, and that booking's own gaps; `draftId` is the id it goes by in them. */
+/** A plan's match and gaps as they would be with a booking that is not saved yet; `draftId` is the id it goes by in them. */
 export type DraftPlan = { readonly match: Match; readonly gaps: readonly Gap[]; readonly draftId: number };
 
 /** No saved booking has this id. */
@@ -38,8 +38,7 @@ export function withDraft(plan: Plan, draft: BookingDraft, bookingId: number | n
   const isAsked = draft.status !== "cancelled" && seasons.includes(seasonOfBooking(booking));
   const own = isAsked ? needsOf(booking, new ById("recipe", recipes)) : [];
   const matched = match(farm, supplies, inOrder(asked, own, draftId), buyInFinder(crops).centsOf);
-  const short = shortNeeds(matched, seasonYear).filter(({ need }) => need.booking.id === draftId);
-  return { match: matched, gaps: gaps(farm, matched, short), draftId };
+  return { match: matched, gaps: gaps(farm, matched, seasonYear), draftId };
 }
 
 const areSame = (a: readonly number[], b: readonly number[]): boolean => a.join() === b.join();

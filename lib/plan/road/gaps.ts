@@ -4,6 +4,7 @@ import type { Match } from "./match";
 import type { Need } from "./needs";
 import { seasonOfBooking } from "./seasons";
 import { StemsByDay } from "./stems-left";
+import { whenAsked } from "./when-asked";
 
 /**
  * Why a stem is short. `promised`: stems in reach serve a better claim. `colours`: the role is in bloom, but not in these colours.
@@ -12,16 +13,15 @@ import { StemsByDay } from "./stems-left";
 const GAP_REASONS = ["promised", "colours", "hold window", "not in bloom"] as const;
 export type GapReason = (typeof GAP_REASONS)[number];
 
-/** A need that is not covered, or not in full; `needIndex` is its place among the match's needs. */
-export type ShortNeed = {
+/**
+ * A need that is not covered, or not in full. The reasons' stems sum to `shortStems` [G1]. What blooms around it (all from `reachableStems` on) is
+ * looked up when it is first asked for: many ask only what is short.
+ */
+export type Gap = {
   readonly needIndex: number;
   readonly need: Need;
-  readonly shortStems: number;
-};
-
-/** A need that is short, with what blooms around it. The reasons' stems sum to `shortStems` [G1]. */
-export type Gap = ShortNeed & {
   readonly coveredStems: number;
+  readonly shortStems: number;
   /** Stems cut in the hold window that this need could take, whoever has them now. */
   readonly reachableStems: number;
   readonly reasons: readonly { readonly reason: GapReason; readonly stems: number }[];
@@ -38,25 +38,40 @@ type CouldCover = {
 /** "Near the day" for the reason `hold window`: cut at most so many days before or after the event. Our assumption. */
 export const NEAR_DAYS = 14;
 
-/** Every need of a season that is short, in the order of the match's needs. */
-export function shortNeeds({ needs, shortStems }: Match, seasonYear: number): ShortNeed[] {
-  const out: ShortNeed[] = [];
-  needs.forEach((need, needIndex) => {
-    if (shortStems[needIndex] > 0 && seasonOfBooking(need.booking) === seasonYear)
-      out.push({ needIndex, need, shortStems: shortStems[needIndex] });
+/** Every gap of a season, in the order of the match's needs. */
+export function gaps(farm: Farm, match: Match, seasonYear: number): Gap[] {
+  const stems = whenAsked(() => new StemsByDay(match));
+  const out: Gap[] = [];
+  match.needs.forEach((need, needIndex) => {
+    const shortStems = match.shortStems[needIndex];
+    if (shortStems === 0 || seasonOfBooking(need.booking) !== seasonYear) return;
+    const around = whenAsked(() => explained(need, shortStems, lookAround(farm, match, stems(), need)));
+    out.push({
+      needIndex,
+      need,
+      coveredStems: need.stems - shortStems,
+      shortStems,
+      get reachableStems() {
+        return around().reachableStems;
+      },
+      get reasons() {
+        return around().reasons;
+      },
+      get couldCover() {
+        return around().couldCover;
+      },
+    });
   });
   return out;
 }
 
-/** Why each of these needs is short, in their order. */
-export function gaps(farm: Farm, match: Match, short: readonly ShortNeed[]): Gap[] {
-  const stems = new StemsByDay(match);
-  return short.map((one) => gapOf(one, lookAround(farm, match, stems, one.need)));
-}
-
 type Surroundings = { reachable: number; otherColour: number; outsideWindow: number } & CouldCover;
 
-function gapOf({ needIndex, need, shortStems }: ShortNeed, around: Surroundings): Gap {
+function explained(
+  need: Need,
+  shortStems: number,
+  around: Surroundings,
+): Pick<Gap, "reachableStems" | "reasons" | "couldCover"> {
   const coveredStems = need.stems - shortStems;
   let unexplained = shortStems;
   const part = (reason: GapReason, most: number) => {
@@ -72,7 +87,7 @@ function gapOf({ needIndex, need, shortStems }: ShortNeed, around: Surroundings)
   ].filter(({ stems }) => stems > 0);
   const { reachable, otherColourStems, heldLongerStems, laterStems } = around;
   const couldCover = { otherColourStems, heldLongerStems, laterStems };
-  return { needIndex, need, coveredStems, shortStems, reachableStems: reachable, reasons, couldCover };
+  return { reachableStems: reachable, reasons, couldCover };
 }
 
 /** What blooms around a need: in reach, in other colours, and outside the hold window. */

@@ -2,7 +2,7 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import { buyInFinder } from "./buy-in";
 import { type BuyIn, buying } from "./buying";
 import { type Forecast, forecast, frostDayOf, ORDINARY_YEAR } from "./forecast";
-import { type Gap, gaps, type ShortNeed, shortNeeds } from "./gaps";
+import { type Gap, gaps } from "./gaps";
 import { type Match, match } from "./match";
 import { needs } from "./needs";
 import { type PickLine, pickList } from "./pick-list";
@@ -27,8 +27,6 @@ export type Plan = {
   readonly match: Match;
   /** The first frost reckoned with, as a day number. */
   readonly frostDay: number;
-  /** What is short; `gaps` are the same needs in the same order, each with its reasons. */
-  readonly shortNeeds: readonly ShortNeed[];
   readonly gaps: readonly Gap[];
   readonly weeks: readonly Week[];
   readonly pickList: readonly PickLine[];
@@ -59,8 +57,7 @@ export function plan(
   const isSameDesign = before?.snapshot.recipes === snapshot.recipes;
   const asked = needs(snapshot, seasons, isSameDesign ? before.match.needs : []);
   const matched = match(farm, supplyOf(snapshot, plantings, ...seasons), asked, buyIn.centsOf);
-  const short = whenAsked(() => shortNeeds(matched, seasonYear));
-  const reasons = whenAsked(() => gaps(farm, matched, short()));
+  const short = whenAsked(() => gaps(farm, matched, seasonYear));
   const byWeek = whenAsked(() => weeks(farm, matched, short(), seasonYear));
   const picks = whenAsked(() => pickList(matched, seasonYear));
   const toBuy = whenAsked(() => buying(farm, short(), buyIn.cropOf));
@@ -72,11 +69,8 @@ export function plan(
     frostDay,
     forecast: bloom,
     match: matched,
-    get shortNeeds() {
-      return short();
-    },
     get gaps() {
-      return reasons();
+      return short();
     },
     get weeks() {
       return byWeek();

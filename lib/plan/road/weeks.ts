@@ -1,7 +1,7 @@
 import { type Day, type IsoWeek, isoWeekOf, mondayNumber, toDay } from "#lib/domain/day";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import { ROLES, type Role } from "#lib/domain/words";
-import type { ShortNeed } from "./gaps";
+import type { Gap } from "./gaps";
 import type { Match } from "./match";
 import { measuredDays, reachByRole } from "./reach";
 import { seasonOfBooking, seasonOfStems } from "./seasons";
@@ -29,7 +29,7 @@ export type Week = {
  * The season week by week, from the first with anything to cut or to serve to the last, none left out [G2].
  * Reachable stems of a role are those of every variety that can take it, cut in the hold window of an event of the week; each counted once.
  */
-export function weeks(farm: Farm, match: Match, gaps: readonly ShortNeed[], seasonYear: number): Week[] {
+export function weeks(farm: Farm, match: Match, gaps: readonly Gap[], seasonYear: number): Week[] {
   const ownNeeds = [...match.needs.keys()].filter(
     (index) => seasonOfBooking(match.needs[index].booking) === seasonYear,
   );

@@ -69,9 +69,9 @@ function shortOfBookings({ match }: Plan): Map<number, number> {
 }
 
 function totalsOf(plan: Plan, short: Map<number, number>, winter: WinterMoney | null): PlanTotals {
-  const focal = plan.shortNeeds.filter(({ need }) => need.role === "focal");
+  const focal = plan.gaps.filter(({ need }) => need.role === "focal");
   return {
-    shortStems: plan.shortNeeds.reduce((sum, { shortStems }) => sum + shortStems, 0),
+    shortStems: plan.gaps.reduce((sum, { shortStems }) => sum + shortStems, 0),
     focalShortStems: focal.reduce((sum, { shortStems }) => sum + shortStems, 0),
     buyInCents: plan.buying.reduce((sum, { costCents }) => sum + costCents, 0),
     winter,
