@@ -22,6 +22,7 @@ import "./dates/dates.css";
 import "./keep-or-dig/keep-or-dig.css";
 import "./keep-or-dig/worksheet/worksheet.css";
 import "./bookings/bookings.css";
+import "./bookings/booking-list.css";
 import "./picking/picking.css";
 import "./farm/farm.css";
 import "./look/print.css";

@@ -1,27 +1,39 @@
 import type { Metadata } from "next";
+import { z } from "zod";
 import { yearOf } from "#lib/domain/day";
-import { countOf } from "#lib/plan/words/numbers";
+import { bookingColours } from "#lib/plan/road/booking-colours";
+import { coverageByBooking } from "#lib/plan/road/coverage";
+import { today } from "../clock";
 import { SeasonHead } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
 import { loadPlan } from "../load";
+import { CountedMarks } from "../look/counted-row";
+import { FlowerHeads } from "../look/flower-heads";
 import { Empty } from "../ui/empty";
-import { BookingRows } from "./booking-rows";
+import type { BookingLine } from "./booking-line";
+import { BookingMonths } from "./booking-months";
+import { BookingSide } from "./booking-side";
+import { NextEvent } from "./next-event";
+import { ofShow, SHOWS, ShowFilter } from "./show-filter";
 
 export const metadata: Metadata = { title: "Bookings" };
 
-/** Every booking of the season with its coverage, in order of the event. Cancelled ones stand apart, so that they can be taken back. */
-export default async function BookingsPage() {
+const query = z.object({ show: z.enum(SHOWS).catch("all") });
+
+/** The next event, then every booking of the season month by month, a line each. Months that are over and cancelled bookings are folded. */
+export default async function BookingsPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
+  const { show } = query.parse(await searchParams);
   const year = await seasonYear();
-  const plan = loadPlan(year);
-  const ofSeason = plan.snapshot.bookings
-    .filter((booking) => yearOf(booking.eventOn) === year)
-    .sort((a, b) => (a.eventOn < b.eventOn ? -1 : 1));
-  const live = ofSeason.filter((booking) => booking.status !== "cancelled");
-  const cancelled = ofSeason.filter((booking) => booking.status === "cancelled");
+  const now = today();
+  const lines = linesOf(year);
+  const live = lines.filter(({ booking }) => booking.status !== "cancelled");
+  const toCome = live.filter(({ booking }) => booking.eventOn >= now);
   return (
     <>
+      <CountedMarks />
+      <FlowerHeads />
       <SeasonHead title={`Bookings of ${year}`} seasonYear={year} back="/bookings" />
-      {ofSeason.length === 0 ? (
+      {lines.length === 0 ? (
         <Empty title="No bookings yet">
           <p>Enter the first one: pieces with their counts are enough, the recipes fill in the stems.</p>
           <p className="actions">
@@ -35,24 +47,35 @@ export default async function BookingsPage() {
         </Empty>
       ) : (
         <>
-          <p className="actions">
-            <a className="button main" href="/bookings/new">
-              Enter a booking
-            </a>
-            <a className="button" href="/dates">
-              Can I take this date?
-            </a>
-            <span className="soft">{countOf(live.length, "booking")}</span>
+          <div className="cols bookings-top">
+            <NextEvent lines={toCome} today={now} />
+            <BookingSide lines={live} />
+          </div>
+          <ShowFilter show={show} lines={toCome} />
+          <p className="note">
+            One bloom is twenty stems, one ring twenty short; then the stems asked and what is short.
           </p>
-          <BookingRows plan={plan} bookings={live} />
-          {cancelled.length > 0 && (
-            <>
-              <h2>Cancelled</h2>
-              <BookingRows plan={plan} bookings={cancelled} />
-            </>
-          )}
+          <BookingMonths lines={live.filter(({ booking }) => booking.eventOn < now)} title="done" />
+          <BookingMonths lines={toCome.filter(ofShow(show))} />
+          <BookingMonths lines={lines.filter(({ booking }) => booking.status === "cancelled")} title="cancelled" />
         </>
       )}
     </>
   );
+}
+
+/** The season's bookings with what they ask and get, in order of the event. */
+function linesOf(year: number): BookingLine[] {
+  const plan = loadPlan(year);
+  const coverage = coverageByBooking(plan.match, plan.gaps);
+  const colours = bookingColours(plan.match);
+  return plan.snapshot.bookings
+    .filter(({ eventOn }) => yearOf(eventOn) === year)
+    .sort((a, b) => (a.eventOn < b.eventOn ? -1 : 1))
+    .map((booking) => ({
+      booking,
+      needStems: coverage.get(booking.id)?.needStems ?? 0,
+      shortStems: coverage.get(booking.id)?.shortStems ?? 0,
+      colours: colours.get(booking.id) ?? [],
+    }));
 }
