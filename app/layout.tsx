@@ -17,6 +17,7 @@ import "./season/ribbon/ribbon-board.css";
 import "./season/ribbon/ribbon-rows.css";
 import "./season/bloom-rows.css";
 import "./beds/beds.css";
+import "./beds/bed-list.css";
 import "./what-if/what-if.css";
 import "./dates/dates.css";
 import "./keep-or-dig/keep-or-dig.css";

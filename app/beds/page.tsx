@@ -1,17 +1,22 @@
 import type { Metadata } from "next";
 import { z } from "zod";
+import { toDayNumber } from "#lib/domain/day";
 import { seasonBefore } from "#lib/plan/winter/carried-plantings";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { today } from "../clock";
 import { SeasonHead } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
 import { loadPlan } from "../load";
+import { Patterns } from "../look/patterns";
 import { Empty } from "../ui/empty";
+import { BedFields } from "./bed-fields";
 import { BedForm } from "./bed-form";
-import { BedRows } from "./bed-rows";
+import { bedFields, weeksShown } from "./bed-lines";
+import { BedMap } from "./bed-map.client";
 import { areaInWords, inNameOrder } from "./bed-words";
 import { CarryOver } from "./carry-over";
 import { CropFilter } from "./crop-filter";
+import { mapPlan } from "./map-beds";
 
 export const metadata: Metadata = { title: "Beds" };
 
@@ -28,8 +33,13 @@ export default async function BedsPage({ searchParams }: { searchParams: Promise
   const beds = inNameOrder(cropId ? snapshot.beds.filter(({ id }) => shown.has(id)) : snapshot.beds);
   const stems = forecasts.reduce((sum, row) => sum + row.cutStems.reduce((cut, stems) => cut + stems, 0), 0);
   const earlier = seasonBefore(snapshot, year);
+  const weeks = weeksShown(forecast.plantings, year);
+  const fields = bedFields(beds, forecasts, weeks);
+  const week = Math.floor((toDayNumber(today()) - weeks.first) / 7);
+  const firstShown = week >= 0 && week < weeks.count ? week : Math.floor(weeks.count / 2);
   return (
     <>
+      <Patterns />
       <SeasonHead title={`Beds in ${year}`} seasonYear={year} back="/beds" />
       {snapshot.beds.length === 0 ? (
         <Empty title="No beds yet">
@@ -53,7 +63,12 @@ export default async function BedsPage({ searchParams }: { searchParams: Promise
               No bed has this crop in {year}. <a href="/beds">Show all beds</a>
             </p>
           ) : (
-            <BedRows beds={beds} forecasts={forecasts} units={units} today={today()} seasonYear={year} />
+            <div className="cols beds-and-map">
+              <BedMap plan={mapPlan(fields, weeks)} weeks={weeks} firstShown={firstShown} />
+              <div>
+                <BedFields fields={fields} weeks={weeks} today={today()} />
+              </div>
+            </div>
           )}
         </>
       )}
