@@ -25,6 +25,7 @@ import "./keep-or-dig/worksheet/worksheet.css";
 import "./bookings/bookings.css";
 import "./bookings/booking-list.css";
 import "./picking/picking.css";
+import "./picking/pick-paper.css";
 import "./farm/farm.css";
 import "./look/print.css";
 import { FileRefused } from "./frame/file-refused";

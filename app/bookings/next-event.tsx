@@ -4,6 +4,7 @@ import { CountedRow } from "../look/counted-row";
 import { ColourWords } from "../ui/colour-words";
 import { ShortState } from "../ui/short-state";
 import { type BookingLine, STEMS_A_MARK } from "./booking-line";
+import { Posy } from "./posy";
 
 /** The next day with an event: its bookings with their colours, what they get, and what is short. */
 export function NextEvent({ lines, today }: { lines: readonly BookingLine[]; today: Day }) {
@@ -28,27 +29,9 @@ export function NextEvent({ lines, today }: { lines: readonly BookingLine[]; tod
   );
 }
 
-const HEADS = [
-  { size: 64, symbol: "dahlia" },
-  { size: 52, symbol: "ball" },
-  { size: 46, symbol: "dahlia" },
-];
-
 const Event = ({ line: { booking, needStems, shortStems, colours } }: { line: BookingLine }) => (
   <article className="next-line">
-    <div className="heads" aria-hidden="true">
-      {booking.palette.slice(0, HEADS.length).map((colour, index) => (
-        <svg
-          key={colour}
-          className={`gl f-${colour}`}
-          width={HEADS[index].size}
-          height={HEADS[index].size}
-          aria-hidden="true"
-        >
-          <use href={`#${HEADS[index].symbol}`} />
-        </svg>
-      ))}
-    </div>
+    <Posy colours={booking.palette} />
     <div>
       <h3>
         <a href={`/bookings/${booking.id}`}>{booking.client}</a>

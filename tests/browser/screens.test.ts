@@ -81,14 +81,14 @@ describe("a pick list on paper", () => {
     await page.close();
   });
 
-  test("of a week starts every picking day on a page of its own", async () => {
+  test("of a week runs day after day, and no day's heading is parted from its rows", async () => {
     const page = await openPage(browser, inject("address"), "/picking/print?week=2027-W36");
     await page.emulateMedia({ media: "print" });
-    const breaks = await page
-      .locator("section.page")
-      .evaluateAll((sheets) => sheets.map((sheet) => getComputedStyle(sheet).breakBefore));
-    expect(breaks.length).toBeGreaterThan(1);
-    expect(breaks.slice(1).every((kind) => kind === "page")).toBe(true);
+    expect(await page.locator(".day-paper").count()).toBe(4);
+    const kept = await page
+      .locator(".day-paper > h2, .day-paper > p")
+      .evaluateAll((heads) => heads.every((head) => getComputedStyle(head).breakAfter === "avoid"));
+    expect(kept).toBe(true);
     await page.close();
   });
 });

@@ -5,11 +5,13 @@ import { coverageByBooking } from "#lib/plan/road/coverage";
 import { countOf } from "#lib/plan/words/numbers";
 import { Cautions } from "../../frame/cautions";
 import { loadFarm, loadPlan } from "../../load";
-import { CoverBar } from "../../ui/cover-bar";
+import { FlowerHeads } from "../../look/flower-heads";
 import { Form } from "../../ui/form.client";
+import { ShortState } from "../../ui/short-state";
 import { changeStatus, deleteBooking } from "../actions";
 import { BookingEditor } from "../editor/booking-editor.client";
 import { choicesOf, formOf } from "../editor/draft";
+import { Posy } from "../posy";
 
 type Props = { params: Promise<{ id: string }> };
 
@@ -39,17 +41,22 @@ export default async function BookingPage(props: Props) {
       <p className="crumb">
         <a href="/bookings">Bookings</a>
       </p>
-      <h1>{booking.client}</h1>
-      <p>
-        {inFull(booking.eventOn)} · <span className="tag">{booking.status}</span> ·{" "}
-        <a href={`/weeks/${isoWeekOf(booking.eventOn)}`}>{weekInWords(mondayOf(booking.eventOn))}</a>
-      </p>
-      {covered && (
-        <p className="row">
-          <CoverBar needStems={covered.needStems} shortStems={covered.shortStems} /> of{" "}
-          {countOf(covered.needStems, "stem")}
-        </p>
-      )}
+      <FlowerHeads />
+      <div className="row apart">
+        <div>
+          <h1>{booking.client}</h1>
+          <p className="lead">
+            {inFull(booking.eventOn)}, <strong>{booking.status}</strong>;{" "}
+            <a href={`/weeks/${isoWeekOf(booking.eventOn)}`}>{weekInWords(mondayOf(booking.eventOn))}</a>
+          </p>
+          {covered && (
+            <p>
+              <ShortState stems={covered.shortStems} all="all covered" /> of {countOf(covered.needStems, "stem")}
+            </p>
+          )}
+        </div>
+        <Posy colours={booking.palette} />
+      </div>
       <div className="actions">
         <a className="button" href={`/picking?booking=${booking.id}`}>
           Pick list
@@ -74,13 +81,13 @@ export default async function BookingPage(props: Props) {
           />
         )}
       </div>
-      <Cautions crops={[...crops]} />
       <BookingEditor
         key={JSON.stringify(formOf(booking))}
         bookingId={booking.id}
         form={formOf(booking)}
         choices={choicesOf(plan.snapshot)}
       />
+      <Cautions crops={[...crops]} />
     </>
   );
 }

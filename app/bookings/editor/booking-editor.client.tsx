@@ -2,6 +2,7 @@
 
 import { useState } from "react";
 import { STATUSES, type Status } from "#lib/domain/words";
+import { CountedMarks } from "../../look/counted-row";
 import { Form } from "../../ui/form.client";
 import { AreaField, DayField, NumberField, SelectField, TextField } from "../../ui/form-fields.client";
 import { saveBooking } from "../actions";
@@ -38,69 +39,74 @@ export function BookingEditor({ bookingId, form: initial, choices }: Props) {
       revision={revision}
       onRefill={(typed) => setForm({ ...initial, ...JSON.parse(typed.booking[0]) })}
     >
-      <div className="fields">
-        <TextField name="client" label="Client" value={form.client} onChange={(client) => set({ client })} />
-        <DayField
-          name="eventOn"
-          label="Day of the event"
-          value={form.eventOn}
-          onChange={(eventOn) => set({ eventOn })}
-        />
-        <SelectField
-          name="status"
-          label="Status"
-          options={STATUS_OPTIONS}
-          value={form.status}
-          onChange={(status) => set({ status: status as Status })}
-        />
-        <NumberField
-          name="spareShare"
-          label="Spare"
-          unit="%"
-          value={form.spareShare}
-          onChange={(spareShare) => set({ spareShare })}
-        />
-        <ColourField
-          name="palette"
-          label="Palette, best colour first"
-          hint="For example: blush, cream, white. Leave it empty if any colour will do."
-          value={form.palette}
-          onChange={(palette) => set({ palette })}
-        />
-      </div>
-      <PieceLines pieces={form.pieces} choices={choices} onChange={(pieces) => set({ pieces })} />
-      <StemLines lines={form.stemLines} choices={choices} onChange={(stemLines) => set({ stemLines })} />
-      <PasteRows
-        onRows={({ pieces, stemLines }) =>
-          set({ pieces: [...form.pieces, ...pieces], stemLines: [...form.stemLines, ...stemLines] })
-        }
-      />
-      <details>
-        <summary>Not wanted, and a note</summary>
-        <fieldset>
-          <legend>Crops the client will not have</legend>
-          <div className="row">
-            {choices.crops.map(({ id, name }) => (
-              <label key={id} className="check">
-                <input
-                  type="checkbox"
-                  checked={form.unacceptableCropIds.includes(id)}
-                  onChange={({ target }) =>
-                    set({
-                      unacceptableCropIds: target.checked
-                        ? [...form.unacceptableCropIds, id]
-                        : form.unacceptableCropIds.filter((cropId) => cropId !== id),
-                    })
-                  }
-                />
-                {name}
-              </label>
-            ))}
+      <CountedMarks />
+      <div className="cols booking-cols">
+        <div>
+          <div className="fields">
+            <TextField name="client" label="Client" value={form.client} onChange={(client) => set({ client })} />
+            <DayField
+              name="eventOn"
+              label="Day of the event"
+              value={form.eventOn}
+              onChange={(eventOn) => set({ eventOn })}
+            />
+            <SelectField
+              name="status"
+              label="Status"
+              options={STATUS_OPTIONS}
+              value={form.status}
+              onChange={(status) => set({ status: status as Status })}
+            />
+            <NumberField
+              name="spareShare"
+              label="Spare"
+              unit="%"
+              value={form.spareShare}
+              onChange={(spareShare) => set({ spareShare })}
+            />
+            <ColourField
+              name="palette"
+              label="Palette, best colour first"
+              hint="For example: blush, cream, white. Leave it empty if any colour will do."
+              value={form.palette}
+              onChange={(palette) => set({ palette })}
+            />
           </div>
-        </fieldset>
-        <AreaField name="note" label="Note" value={form.note} onChange={(note) => set({ note })} />
-      </details>
-      <CoveragePanel answer={answer} />
+          <PieceLines pieces={form.pieces} choices={choices} onChange={(pieces) => set({ pieces })} />
+          <StemLines lines={form.stemLines} choices={choices} onChange={(stemLines) => set({ stemLines })} />
+          <PasteRows
+            onRows={({ pieces, stemLines }) =>
+              set({ pieces: [...form.pieces, ...pieces], stemLines: [...form.stemLines, ...stemLines] })
+            }
+          />
+          <details>
+            <summary>Not wanted, and a note</summary>
+            <fieldset>
+              <legend>Crops the client will not have</legend>
+              <div className="row">
+                {choices.crops.map(({ id, name }) => (
+                  <label key={id} className="check">
+                    <input
+                      type="checkbox"
+                      checked={form.unacceptableCropIds.includes(id)}
+                      onChange={({ target }) =>
+                        set({
+                          unacceptableCropIds: target.checked
+                            ? [...form.unacceptableCropIds, id]
+                            : form.unacceptableCropIds.filter((cropId) => cropId !== id),
+                        })
+                      }
+                    />
+                    {name}
+                  </label>
+                ))}
+              </div>
+            </fieldset>
+            <AreaField name="note" label="Note" value={form.note} onChange={(note) => set({ note })} />
+          </details>
+        </div>
+        <CoveragePanel answer={answer} />
+      </div>
     </Form>
   );
 }

@@ -27,7 +27,7 @@ export function ColourField(props: Props) {
   const toggle = (colour: Colour) =>
     onChange((words.includes(colour) ? words.filter((word) => word !== colour) : [...words, colour]).join(", "));
   return (
-    <div className="wide">
+    <div className="field wide">
       <TextField {...props} />
       <details>
         <summary className="small">

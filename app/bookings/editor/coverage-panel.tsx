@@ -1,12 +1,18 @@
 import { countOf, inWholes } from "#lib/plan/words/numbers";
+import { CountedRow } from "../../look/counted-row";
 import { ColourWords } from "../../ui/colour-words";
-import { CoverBar } from "../../ui/cover-bar";
+import { ShortState } from "../../ui/short-state";
+import type { DraftCoverage } from "./draft-coverage";
 import type { CoverageAnswer } from "./use-coverage.client";
+
+/** Stems that one mark of the panel stands for, and marks side by side. */
+const STEMS_A_MARK = 5;
+const MARKS_A_ROW = 24;
 
 /** How far the booking would be covered as it stands, before it is saved. */
 export function CoveragePanel({ answer: { coverage, problems, isStale, isOffline } }: { answer: CoverageAnswer }) {
   return (
-    <section className="card" aria-labelledby="coverage" data-stale={isStale ? "true" : "false"}>
+    <section className="card coverage" aria-labelledby="coverage" data-stale={isStale ? "true" : "false"}>
       <h2 id="coverage">Coverage as typed</h2>
       <div aria-live="polite">
         {isOffline && <p className="short-word">The farm’s server cannot be reached; what you typed is still here.</p>}
@@ -18,41 +24,71 @@ export function CoveragePanel({ answer: { coverage, problems, isStale, isOffline
           </p>
         )}
         {coverage && coverage.lines.length === 0 && <p className="soft">Nothing is asked for yet.</p>}
-        {coverage && coverage.lines.length > 0 && (
-          <>
-            <p>
-              <strong>{countOf(coverage.stems, "stem")}</strong> with spare:{" "}
-              {coverage.shortStems === 0 ? (
-                <span className="good-word">all covered.</span>
-              ) : (
-                <span className="short-word">{inWholes(coverage.shortStems)} short.</span>
-              )}{" "}
-              {coverage.shortElsewhereStems > 0 && (
-                <span className="short-word">
-                  It takes {countOf(coverage.shortElsewhereStems, "stem")} from other bookings.
-                </span>
-              )}
-            </p>
-            <ul className="plain-list stack">
-              {coverage.lines.map((line) => (
-                <li key={line.words}>
-                  <span className="row">
-                    <strong>{line.role}</strong> <ColourWords colours={line.colours} /> {inWholes(line.stems)} stems{" "}
-                    <CoverBar needStems={line.stems} shortStems={line.shortStems} />
-                  </span>
-                  {line.reasons.length > 0 && (
-                    <ul className="reasons small">
-                      {line.reasons.map((reason) => (
-                        <li key={reason}>{reason}</li>
-                      ))}
-                    </ul>
-                  )}
-                </li>
-              ))}
-            </ul>
-          </>
-        )}
+        {coverage && coverage.lines.length > 0 && <Covered coverage={coverage} />}
       </div>
     </section>
+  );
+}
+
+function Covered({ coverage: { lines, stems, shortStems, shortElsewhereStems } }: { coverage: DraftCoverage }) {
+  const worst = lines.reduce((most, line) => (line.shortStems > most.shortStems ? line : most));
+  return (
+    <>
+      <p className="coverage-answer">
+        {shortStems > 0 ? (
+          <>
+            <b className="great short-word">{inWholes(shortStems)}</b>{" "}
+            <span>
+              of <strong>{countOf(stems, "stem")}</strong> with spare are <span className="short-word">short.</span>
+            </span>
+          </>
+        ) : (
+          <>
+            <b className="great">{inWholes(stems)}</b>{" "}
+            <span>
+              {stems === 1 ? "stem" : "stems"} with spare: <span className="good-word">all covered.</span>
+            </span>
+          </>
+        )}
+      </p>
+      {shortElsewhereStems > 0 && (
+        <p className="short-word">It takes {countOf(shortElsewhereStems, "stem")} from other bookings.</p>
+      )}
+      <p className="note">One bloom is five stems, one ring five short.</p>
+      <ul className="coverage-lines">
+        {lines.map((line) => (
+          <li key={line.words}>
+            <p className="row apart">
+              <span>
+                <svg className="gl plain-sign" width="20" height="20" aria-hidden="true">
+                  <use href={`#r-${line.role}`} />
+                </svg>{" "}
+                <strong>{line.role}</strong> {inWholes(line.stems)}
+              </span>
+              <ShortState stems={line.shortStems} all="covered" />
+            </p>
+            <CountedRow
+              covered={line.covered}
+              shortStems={line.shortStems}
+              stemsPerMark={STEMS_A_MARK}
+              marksARow={MARKS_A_ROW}
+            />
+            <p className="note">
+              <ColourWords colours={line.colours} />
+            </p>
+            {line.reasons.length > 0 && (
+              <details open={line === worst}>
+                <summary className="small">Why</summary>
+                <ul className="reasons small">
+                  {line.reasons.map((reason) => (
+                    <li key={reason}>{reason}</li>
+                  ))}
+                </ul>
+              </details>
+            )}
+          </li>
+        ))}
+      </ul>
+    </>
   );
 }

@@ -1,9 +1,11 @@
 import { yearOf } from "#lib/domain/day";
 import type { BookingDraft } from "#lib/domain/records/booking";
 import type { Colour, Role } from "#lib/domain/words";
+import { coloursBy } from "#lib/plan/road/booking-colours";
 import { coverageByBooking } from "#lib/plan/road/coverage";
 import { withDraft } from "#lib/plan/road/draft";
 import type { Match } from "#lib/plan/road/match";
+import type { ColourStems } from "#lib/plan/road/week-colours";
 import { needInWords, reasonInWords } from "#lib/plan/words/gap-words";
 import { loadPlan } from "../../load";
 
@@ -14,6 +16,8 @@ type CoverageLine = {
   words: string;
   stems: number;
   shortStems: number;
+  /** What it gets, by colour. */
+  covered: readonly ColourStems[];
   reasons: string[];
 };
 
@@ -28,6 +32,7 @@ export function draftCoverage(draft: BookingDraft, bookingId: number | null): Dr
   const own = coverageByBooking(after.match, after.gaps).get(after.draftId);
   const shortElsewhere = ({ needs, shortStems }: Match) =>
     needs.reduce((sum, { booking }, index) => (booking.id === after.draftId ? sum : sum + shortStems[index]), 0);
+  const colours = coloursBy(after.match, (need) => (need.booking.id === after.draftId ? need : null));
   return {
     lines: (own?.needs ?? []).map(({ need, shortStems, gap }) => ({
       role: need.role,
@@ -35,6 +40,7 @@ export function draftCoverage(draft: BookingDraft, bookingId: number | null): Dr
       words: needInWords(need, (id) => names.get(id) ?? "crop"),
       stems: need.stems,
       shortStems,
+      covered: colours.get(need) ?? [],
       reasons: gap?.reasons.map(({ reason, stems }) => reasonInWords(reason, stems, need)) ?? [],
     })),
     stems: own?.needStems ?? 0,

@@ -5,11 +5,11 @@ import { PrintButton } from "../../ui/print-button.client";
 import { BucketCare } from "../bucket-care";
 import { choiceOf, queryOf } from "../choice";
 import { loadLines } from "../load-lines";
-import { PickSheets } from "../pick-sheet";
+import { PickPaper } from "../pick-paper";
 
 export const metadata: Metadata = { title: "Pick list to print" };
 
-/** The pick list as it comes out of the printer: a sheet a day. */
+/** The pick list as it comes out of the printer, day after day. */
 export default async function PrintPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
   const choice = choiceOf(await searchParams);
   const lines = (choice && loadLines(choice)) ?? [];
@@ -23,8 +23,12 @@ export default async function PrintPage({ searchParams }: { searchParams: Promis
         </a>
       </div>
       {lines.length === 0 && <p>Nothing to pick.</p>}
-      <PickSheets days={byPickingDay(lines)} forBooking={choice !== null && "bookingId" in choice} />
-      {lines.length > 0 && <BucketCare />}
+      {lines.length > 0 && (
+        <>
+          <PickPaper days={byPickingDay(lines)} forBooking={choice !== null && "bookingId" in choice} />
+          <BucketCare />
+        </>
+      )}
       <Cautions crops={[...new Set(lines.map((line) => line.crop))]} open />
     </>
   );

@@ -9,7 +9,8 @@ import type { Origin } from "./supply";
 
 /**
  * One line to cut, or to take from the cooler: stems of one variety from one bed on one day for one booking. `stems` are saleable and sum to the match
- * [P1]; `stemsToCut` adds what will be graded out. Bunches and buckets are whole, rounded up.
+ * [P1]; `stemsToCut` adds what will be graded out. Bunches are whole, rounded up. `bucketCount` are the buckets that this line is the first to fill from: what
+ * is cut on a day for one booking shares buckets, so a part of the list always adds up to the buckets it fills.
  */
 export type PickLine = {
   readonly booking: Booking;
@@ -43,12 +44,33 @@ export function pickList(match: Match, seasonYear: number): PickLine[] {
     keys.booking.ofServing[a] === keys.booking.ofServing[b] &&
     keys.origin.ofServing[a] === keys.origin.ofServing[b] &&
     keys.day.ofServing[a] === keys.day.ofServing[b];
-  const lines: PickLine[] = [];
+  const lines: OpenLine[] = [];
   for (let first = 0, end = 0; first < order.length; first = end) {
     while (end < order.length && isSameLine(order[first], order[end])) end++;
     lines.push(lineOf(match, order.subarray(first, end)));
   }
+  countBuckets(lines);
   return lines;
+}
+
+/** A line before its buckets are counted. */
+type OpenLine = PickLine & { bucketCount: number };
+
+/** A last digit of floating point is no further bucket. */
+const NOT_A_BUCKET = 1e-9;
+
+/** Counts buckets: the lines of one day and booking fill them one after the other, and each has those that it is the first to need. */
+function countBuckets(lines: readonly OpenLine[]): void {
+  const filled = new Map<number, number>();
+  let day = Number.NaN;
+  for (const line of lines) {
+    if (line.cutDay !== day) filled.clear();
+    day = line.cutDay;
+    const before = filled.get(line.booking.id) ?? 0;
+    const after = before + line.stems / line.crop.bucketStems.count;
+    filled.set(line.booking.id, after);
+    line.bucketCount = Math.ceil(after - NOT_A_BUCKET) - Math.ceil(before - NOT_A_BUCKET);
+  }
 }
 
 /** What the servings are sorted by, as small whole numbers: day, origin in the order of names, booking in the order of ids. */
@@ -90,7 +112,7 @@ function originRanks(servings: Match["servings"]): Map<Origin, number> {
 }
 
 /** The line that some servings of one origin, day, variety and booking make; `indexes` are their places among the servings. */
-function lineOf({ needs, supplies, servings }: Match, indexes: Int32Array): PickLine {
+function lineOf({ needs, supplies, servings }: Match, indexes: Int32Array): OpenLine {
   const { origin, cutDay, needIndex, supplyIndex } = servings[indexes[0]];
   const { variety, crop } = supplies[supplyIndex];
   const need = needs[needIndex];
@@ -112,7 +134,7 @@ function lineOf({ needs, supplies, servings }: Match, indexes: Int32Array): Pick
     stems,
     stemsToCut: stemsToCut(stems, gradeOutShare),
     bunchCount: Math.ceil(stems / crop.bunchStems.count),
-    bucketCount: Math.ceil(stems / crop.bucketStems.count),
+    bucketCount: 0,
     heldDays: need.eventDay - cutDay,
   };
 }

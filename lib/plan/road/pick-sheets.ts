@@ -25,9 +25,9 @@ export function byPickingDay(lines: readonly PickLine[]): PickDay[] {
   return [...days].sort(([a], [b]) => a - b).map(([cutDay, ofDay]) => ({ cutDay, lines: ofDay }));
 }
 
-/** Saleable stems and bunches of some lines added up, and the buckets they fill together: varieties may share one, so it is rounded up once. */
+/** Saleable stems, bunches and buckets of some lines added up, as the lines have them. */
 export const pickTotals = (lines: readonly PickLine[]) => ({
   stems: lines.reduce((sum, line) => sum + line.stems, 0),
   bunchCount: lines.reduce((sum, line) => sum + line.bunchCount, 0),
-  bucketCount: Math.ceil(lines.reduce((sum, line) => sum + line.stems / line.crop.bucketStems.count, 0) - 1e-9),
+  bucketCount: lines.reduce((sum, line) => sum + line.bucketCount, 0),
 });

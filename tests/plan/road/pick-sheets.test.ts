@@ -31,7 +31,7 @@ describe("a part of the pick list", () => {
   });
 });
 
-test("20 stems and 10 stems at 50 a bucket are 2 and 1 bunches of 10 and share one bucket", () => {
+test("20 stems and 10 stems, cut on two days, are 2 and 1 bunches of 10 and fill a bucket each day", () => {
   const given = provenPlan(
     snapshot({
       crops: [crop({ id: 1 })],
@@ -42,6 +42,22 @@ test("20 stems and 10 stems at 50 a bucket are 2 and 1 bunches of 10 and share o
   );
   const lines = given.pickList;
   expect(lines.map(({ stems }) => stems)).toEqual([20, 10]);
-  expect(pickTotals(lines)).toEqual({ stems: 30, bunchCount: 3, bucketCount: 1 });
+  expect(pickTotals(lines)).toEqual({ stems: 30, bunchCount: 3, bucketCount: 2 });
   expect(toDay(lines[0].cutDay)).toBe(day("2027-06-09"));
 });
+
+test.each([5, 9, 14])(
+  "[P1] a day's or a booking's buckets are those of each booking on each day, added up (farm %i)",
+  (seed) => {
+    const { pickList } = provenPlan(seededFarm(seed, { bedCount: 20, bookingCount: 12 }), 2027);
+    const filled = new Map<string, number>();
+    for (const { cutDay, booking: of, stems, crop: grown } of pickList) {
+      const key = `${cutDay} ${of.id}`;
+      filled.set(key, (filled.get(key) ?? 0) + stems / grown.bucketStems.count);
+    }
+    const all = [...filled.values()].reduce((sum, full) => sum + Math.ceil(full - 1e-9), 0);
+    expect(pickTotals(pickList).bucketCount).toBe(all);
+    const ofDays = byPickingDay(pickList).map(({ lines }) => pickTotals(lines).bucketCount);
+    expect(ofDays.reduce((sum, count) => sum + count, 0)).toBe(all);
+  },
+);

@@ -1,0 +1,128 @@
+import { inFull, inShort, toDay } from "#lib/domain/day";
+import type { Booking } from "#lib/domain/records/booking";
+import type { Crop } from "#lib/domain/records/crop";
+import { placeOf } from "#lib/plan/road/pick-list";
+import { bookingsOfLines, type PickRow, pickRows } from "#lib/plan/road/pick-rows";
+import type { PickDay } from "#lib/plan/road/pick-sheets";
+import { bunchesInWords } from "#lib/plan/words/bunch-words";
+import { inWholes } from "#lib/plan/words/numbers";
+import { type Column, Table } from "../ui/table";
+import { TickBox } from "../ui/to-write";
+import { totalsInWords } from "./pick-table";
+
+/**
+ * Picking days on paper, one after the other: a row for each place and variety, ruled for a pencil, with a box to tick and room for what was really cut. Who gets
+ * the stems stands in lettered columns, the stage to cut at in lettered notes at the foot.
+ */
+export function PickPaper({ days, forBooking }: { days: readonly PickDay[]; forBooking: boolean }) {
+  const crops = [...new Set(days.flatMap(({ lines }) => lines.map(({ crop }) => crop)))];
+  const noteOf = new Map(crops.map((crop, index) => [crop.id, letter(index)]));
+  return (
+    <div className="paper-sheets">
+      {days.map((day) => (
+        <DayPaper key={day.cutDay} day={day} noteOf={noteOf} forBooking={forBooking} />
+      ))}
+      <Stages crops={crops} noteOf={noteOf} />
+    </div>
+  );
+}
+
+type DayProps = {
+  readonly day: PickDay;
+  readonly noteOf: ReadonlyMap<number, string>;
+  readonly forBooking: boolean;
+};
+
+function DayPaper({ day: { cutDay, lines }, noteOf, forBooking }: DayProps) {
+  const bookings = bookingsOfLines(lines);
+  const rows = pickRows(lines).map((row, index, all) => ({
+    row,
+    isFirst: index === 0 || placeOf(all[index - 1].origin) !== placeOf(row.origin),
+  }));
+  return (
+    <section className="day-paper" aria-labelledby={`paper-${cutDay}`}>
+      <h2 id={`paper-${cutDay}`}>{inFull(toDay(cutDay))}</h2>
+      <p>
+        {totalsInWords(lines)}
+        {forBooking ? `, for ${bookings[0].client}` : ""}
+      </p>
+      {!forBooking && (
+        <ul className="ties">
+          {bookings.map((booking, index) => (
+            <li key={booking.id}>
+              <b>{tie(index)}</b> {booking.client}, {inShort(booking.eventOn)}
+            </li>
+          ))}
+        </ul>
+      )}
+      <Table
+        caption={`What to cut on ${inFull(toDay(cutDay))}`}
+        isCaptionHidden
+        className="paper-rows"
+        columns={columnsOf(forBooking ? [] : bookings, noteOf)}
+        rows={rows}
+        keyOf={({ row }) => `${placeOf(row.origin)} ${row.variety.id}`}
+        rowClass={() => "pick-line"}
+        isNarrow
+      />
+    </section>
+  );
+}
+
+type Row = { readonly row: PickRow; readonly isFirst: boolean };
+
+const columnsOf = (bookings: readonly Booking[], noteOf: ReadonlyMap<number, string>): readonly Column<Row>[] => [
+  { head: "Done", kind: "tool", className: "paper-box", cell: () => <TickBox /> },
+  {
+    head: "Bed",
+    kind: "name",
+    cell: ({ row, isFirst }) =>
+      isFirst ? placeOf(row.origin) : <span className="visually-hidden">{placeOf(row.origin)}</span>,
+  },
+  {
+    head: "Variety, colour",
+    className: "paper-what",
+    cell: ({ row: { crop, variety } }) => (
+      <>
+        <b>{crop.name}</b> {variety.name}, {variety.colour} <sup>{noteOf.get(crop.id)}</sup>
+      </>
+    ),
+  },
+  { head: "Cut", kind: "number", className: "paper-cut", cell: ({ row }) => inWholes(row.stemsToCut) },
+  ...bookings.map(
+    (booking, index): Column<Row> => ({
+      head: tie(index),
+      kind: "number",
+      cell: ({ row }) => {
+        const stems = row.stemsOfBooking.get(booking.id);
+        return stems ? inWholes(stems) : "";
+      },
+    }),
+  ),
+  { head: "Keep", kind: "number", cell: ({ row }) => inWholes(row.stems) },
+  {
+    head: "Bunches",
+    kind: "number",
+    cell: ({ row }) => bunchesInWords(row.stems, row.crop.bunchStems.count),
+  },
+  { head: "Really cut", className: "paper-write", cell: () => <span className="write-line" /> },
+];
+
+const Stages = ({ crops, noteOf }: { crops: readonly Crop[]; noteOf: ReadonlyMap<number, string> }) => (
+  <p className="paper-notes">
+    {crops.map((crop) => (
+      <span key={crop.id}>
+        <sup>{noteOf.get(crop.id)}</sup> {crop.cutStage};{" "}
+      </span>
+    ))}
+    cut is with what will be graded out, keep is what the bookings get.
+  </p>
+);
+
+const LETTERS = "abcdefghijklmnopqrstuvwxyz";
+
+/** "a" to "z", then "a2" and on. */
+const letter = (index: number): string =>
+  LETTERS[index % LETTERS.length] + (index < LETTERS.length ? "" : Math.floor(index / LETTERS.length) + 1);
+
+const tie = (index: number): string => letter(index).toUpperCase();

@@ -1,0 +1,45 @@
+import type { Booking } from "#lib/domain/records/booking";
+import type { Crop } from "#lib/domain/records/crop";
+import type { Variety } from "#lib/domain/records/variety";
+import type { PickLine } from "./pick-list";
+import type { Origin } from "./supply";
+
+/** What is cut of one variety in one place on one day, for all bookings together. `stems` are saleable, `stemsToCut` with what will be graded out; both are sums over the lines. */
+export type PickRow = {
+  readonly origin: Origin;
+  readonly variety: Variety;
+  readonly crop: Crop;
+  readonly stems: number;
+  readonly stemsToCut: number;
+  /** Saleable stems by booking id. */
+  readonly stemsOfBooking: ReadonlyMap<number, number>;
+};
+
+/** The lines of a day as rows to walk: one for each place and variety, in the order of the lines. */
+export function pickRows(lines: readonly PickLine[]): PickRow[] {
+  const rows = new Map<Origin, Map<number, PickLine[]>>();
+  for (const line of lines) {
+    const varieties = rows.get(line.origin) ?? new Map<number, PickLine[]>();
+    varieties.set(line.variety.id, [...(varieties.get(line.variety.id) ?? []), line]);
+    rows.set(line.origin, varieties);
+  }
+  return [...rows.values()].flatMap((varieties) => [...varieties.values()].map(rowOf));
+}
+
+/** The bookings of some lines, each once, by the day of the event. */
+export const bookingsOfLines = (lines: readonly PickLine[]): Booking[] =>
+  [...new Map(lines.map(({ booking }) => [booking.id, booking])).values()].sort(
+    (a, b) => a.eventOn.localeCompare(b.eventOn) || a.id - b.id,
+  );
+
+const rowOf = (lines: readonly PickLine[]): PickRow => {
+  const [{ origin, variety, crop }] = lines;
+  return {
+    origin,
+    variety,
+    crop,
+    stems: lines.reduce((sum, { stems }) => sum + stems, 0),
+    stemsToCut: lines.reduce((sum, { stemsToCut }) => sum + stemsToCut, 0),
+    stemsOfBooking: new Map(lines.map(({ booking, stems }) => [booking.id, stems])),
+  };
+};
