@@ -2,7 +2,7 @@ import type { Colour } from "#lib/domain/words";
 import type { BedField, BedLine, WeekSpan } from "./bed-lines";
 
 /** A run of weeks in which a colour is cut, and its share of the bed's plants. */
-export type MapPlanting = {
+type MapPlanting = {
   readonly colour: Colour;
   readonly firstWeek: number;
   readonly lastWeek: number;

@@ -50,6 +50,6 @@ function Month({ title, id, lines }: { title: string; id: string; lines: readonl
   );
 }
 
-/** @internal */
+/** Stems of some lines added up. */
 export const sumOf = (lines: readonly BookingLine[], what: "needStems" | "shortStems"): number =>
   lines.reduce((sum, line) => sum + line[what], 0);

@@ -14,13 +14,13 @@ import { totalsInWords } from "./pick-table";
  * Picking days on paper, one after the other: a row for each place and variety, ruled for a pencil, with a box to tick and room for what was really cut. Who gets
  * the stems stands in lettered columns, the stage to cut at in lettered notes at the foot.
  */
-export function PickPaper({ days, forBooking }: { days: readonly PickDay[]; forBooking: boolean }) {
+export function PickPaper({ days }: { days: readonly PickDay[] }) {
   const crops = [...new Set(days.flatMap(({ lines }) => lines.map(({ crop }) => crop)))];
   const noteOf = new Map(crops.map((crop, index) => [crop.id, letter(index)]));
   return (
     <div className="paper-sheets">
       {days.map((day) => (
-        <DayPaper key={day.cutDay} day={day} noteOf={noteOf} forBooking={forBooking} />
+        <DayPaper key={day.cutDay} day={day} noteOf={noteOf} />
       ))}
       <Stages crops={crops} noteOf={noteOf} />
     </div>
@@ -30,11 +30,11 @@ export function PickPaper({ days, forBooking }: { days: readonly PickDay[]; forB
 type DayProps = {
   readonly day: PickDay;
   readonly noteOf: ReadonlyMap<number, string>;
-  readonly forBooking: boolean;
 };
 
-function DayPaper({ day: { cutDay, lines }, noteOf, forBooking }: DayProps) {
+function DayPaper({ day: { cutDay, lines }, noteOf }: DayProps) {
   const bookings = bookingsOfLines(lines);
+  const isForOne = bookings.length === 1;
   const rows = pickRows(lines).map((row, index, all) => ({
     row,
     isFirst: index === 0 || placeOf(all[index - 1].origin) !== placeOf(row.origin),
@@ -44,9 +44,9 @@ function DayPaper({ day: { cutDay, lines }, noteOf, forBooking }: DayProps) {
       <h2 id={`paper-${cutDay}`}>{inFull(toDay(cutDay))}</h2>
       <p>
         {totalsInWords(lines)}
-        {forBooking ? `, for ${bookings[0].client}` : ""}
+        {isForOne && `, all for ${bookings[0].client}, ${inShort(bookings[0].eventOn)}`}
       </p>
-      {!forBooking && (
+      {!isForOne && (
         <ul className="ties">
           {bookings.map((booking, index) => (
             <li key={booking.id}>
@@ -59,7 +59,7 @@ function DayPaper({ day: { cutDay, lines }, noteOf, forBooking }: DayProps) {
         caption={`What to cut on ${inFull(toDay(cutDay))}`}
         isCaptionHidden
         className="paper-rows"
-        columns={columnsOf(forBooking ? [] : bookings, noteOf)}
+        columns={columnsOf(isForOne ? [] : bookings, noteOf)}
         rows={rows}
         keyOf={({ row }) => `${placeOf(row.origin)} ${row.variety.id}`}
         rowClass={() => "pick-line"}

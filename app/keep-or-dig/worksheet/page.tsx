@@ -18,7 +18,7 @@ export const metadata: Metadata = { title: "Winter worksheet" };
 
 const query = z.object({ day: daySchema.optional().catch(undefined) });
 
-/** The winter's work from frost to spring, a page a day, as the farm has its beds now. */
+/** The winter's work from frost to spring, day after day, as the farm has its beds now. */
 export default async function WorksheetPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
   const { day: chosen } = query.parse(await searchParams);
   const year = await seasonYear();
@@ -82,15 +82,17 @@ export default async function WorksheetPage({ searchParams }: { searchParams: Pr
           <WinterCautionList cautions={sheet.cautions} />
         </details>
       </section>
-      {shown.map((day) => (
-        <WorkDay
-          key={day}
-          title={inFull(day)}
-          day={day}
-          tasks={sheet.tasks.filter((task) => task.day === day)}
-          units={farm.units}
-        />
-      ))}
+      <div className="work-days">
+        {shown.map((day) => (
+          <WorkDay
+            key={day}
+            title={inFull(day)}
+            day={day}
+            tasks={sheet.tasks.filter((task) => task.day === day)}
+            units={farm.units}
+          />
+        ))}
+      </div>
       <CameThrough beds={bedsKeptNow(snapshot, year)} snapshot={snapshot} seasonYear={year} />
     </>
   );

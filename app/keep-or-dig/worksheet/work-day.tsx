@@ -7,10 +7,7 @@ import { TaskTable } from "./task-table";
 
 type Props = { title: string; day: Day; tasks: readonly WinterTask[]; units: Units };
 
-/** A sheet of more tasks than this is set smaller on paper, so that the day stays on one page. */
-const DENSE_ABOVE = 20;
-
-/** One day of the winter's work on one sheet: what several beds share under its own heading, then what each has for itself. */
+/** One day of the winter's work: what several beds share under its own heading, then what each has for itself. */
 export function WorkDay({ title, day, tasks, units }: Props) {
   const hours = tasks.reduce((sum, task) => sum + task.hours, 0);
   const takes = takesInWords(sumOfTakes(tasks), units);
@@ -22,10 +19,7 @@ export function WorkDay({ title, day, tasks, units }: Props) {
   );
   const notes = [...new Set(single.flatMap(({ how }) => how))];
   return (
-    <section
-      className={tasks.length > DENSE_ABOVE ? "page work-sheet dense" : "page work-sheet"}
-      aria-labelledby={`day-${day}`}
-    >
+    <section className="work-sheet" aria-labelledby={`day-${day}`}>
       <h2 id={`day-${day}`}>{title}</h2>
       <p>
         {countOf(new Set(tasks.map(({ bedId }) => bedId)).size, "bed")}

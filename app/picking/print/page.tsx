@@ -25,7 +25,7 @@ export default async function PrintPage({ searchParams }: { searchParams: Promis
       {lines.length === 0 && <p>Nothing to pick.</p>}
       {lines.length > 0 && (
         <>
-          <PickPaper days={byPickingDay(lines)} forBooking={choice !== null && "bookingId" in choice} />
+          <PickPaper days={byPickingDay(lines)} />
           <BucketCare />
         </>
       )}
