@@ -66,6 +66,7 @@ export function BookingEditor({ bookingId, form: initial, choices }: Props) {
             />
             <ColourField
               name="palette"
+              isWide
               label="Palette, best colour first"
               hint="For example: blush, cream, white. Leave it empty if any colour will do."
               value={form.palette}

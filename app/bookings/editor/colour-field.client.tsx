@@ -9,6 +9,7 @@ type Props = {
   label: string;
   listedAs?: string;
   hint?: string;
+  isWide?: boolean;
   value: string;
   onChange: (value: string) => void;
 };
@@ -27,7 +28,7 @@ export function ColourField(props: Props) {
   const toggle = (colour: Colour) =>
     onChange((words.includes(colour) ? words.filter((word) => word !== colour) : [...words, colour]).join(", "));
   return (
-    <div className="field wide">
+    <div className={props.isWide ? "field wide" : undefined}>
       <TextField {...props} />
       <details>
         <summary className="small">
