@@ -12,6 +12,7 @@ import "./look/tables.css";
 import "./look/charts.css";
 import "./frame/frame.css";
 import "./season/season.css";
+import "./season/gaps.css";
 import "./season/ribbon/ribbon.css";
 import "./season/ribbon/ribbon-board.css";
 import "./season/ribbon/ribbon-rows.css";

@@ -13,6 +13,7 @@ import type { ReachBand } from "#lib/plan/road/season-band";
 import { today } from "./clock";
 import { keepDailyCopies } from "./daily-copies";
 import { KeptPlans } from "./kept-plans";
+import { answeredCount } from "./threads/asked-once";
 
 /** The farm's records cannot be read as they stand. The layout shows every bad row by name before any page asks for the farm. */
 export class FarmUnreadable extends Error {
@@ -76,11 +77,12 @@ export const farmRevision = (): number => whileHeld(() => revision(farmDatabase(
 const stampNow = (): string => `${revision(farmDatabase())} ${farmFile().turn}`;
 
 /**
- * What all that is shown of the farm depends on, beside the address: moves with every write and every day. While another program holds the file it
- * stays what it was.
+ * What all that is shown of the farm depends on, beside the address: moves with every write, every day, and when the beds to keep are known. While
+ * another program holds the file it stays what it was.
  */
 export function farmStamp(): string {
-  return `${whileHeld(stampNow, kept.loaded?.stamp)} ${kept.isHeld} ${today()}`;
+  const chosenCount = kept.loaded ? answeredCount(kept.loaded.snapshot, "cheapest") : 0;
+  return `${whileHeld(stampNow, kept.loaded?.stamp)} ${kept.isHeld} ${today()} ${chosenCount}`;
 }
 
 /**

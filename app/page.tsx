@@ -1,75 +1,73 @@
 import type { Metadata } from "next";
 import { z } from "zod";
 import { ROLES } from "#lib/domain/words";
-import { shortWeeks } from "#lib/plan/road/short-weeks";
+import type { Plan } from "#lib/plan/road/plan";
+import { bookingsOf } from "#lib/plan/road/seasons";
 import { barrenInWords } from "#lib/plan/words/barren-words";
-import { SeasonHead } from "./frame/season-head";
+import { SeasonLine } from "./frame/season-head";
 import { seasonYear } from "./frame/season-year";
 import { loadBand, loadPlan } from "./load";
 import { BloomRows } from "./season/bloom-rows";
-import { SeasonRibbon } from "./season/ribbon/season-ribbon";
-import { SeasonFigures } from "./season/season-figures";
+import { type Decision, decisionOf } from "./season/decision";
+import { GapCards } from "./season/gap-cards";
+import { NothingBooked } from "./season/nothing-booked";
+import { SeasonRibbon, type Winter } from "./season/ribbon/season-ribbon";
+import { RoleTabs } from "./season/role-tabs";
+import { AlsoShort, SeasonSoFar } from "./season/season-figures";
+import { SeasonLead } from "./season/season-lead";
 import { SeasonStart } from "./season/season-start";
-import { ShortWeekList } from "./season/short-week-list";
 import { WeekTable } from "./season/week-table";
 import { ProblemList } from "./ui/problem-list";
 
 export const metadata: Metadata = { title: "Season" };
 
-const query = z.object({ role: z.enum(ROLES).catch("focal"), all: z.string().optional().catch(undefined) });
+const query = z.object({ role: z.enum(ROLES).catch("focal") });
 
-/** The season week by week: the short weeks in words, then need against what can be cut, then what blooms when. */
+/** The season: its answer, then the ribbon week by week, where stems are missing, and what blooms when. */
 export default async function SeasonPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
-  const { role, all } = query.parse(await searchParams);
+  const { role } = query.parse(await searchParams);
   const year = await seasonYear();
   const plan = loadPlan(year);
-  const { farm } = plan.snapshot;
-  const shorts = shortWeeks(plan);
+  const isBooked = bookingsOf(plan.match, year).length > 0;
+  const decision = decisionOf(plan);
   const band = loadBand(year).map((roles) => roles[ROLES.indexOf(role)]);
   return (
     <>
-      <SeasonHead title={`${farm.name}, season ${year}`} seasonYear={year} back="/" />
-      {farm.isInvented && (
-        <p className="soft">
-          This is an invented farm with invented clients, to look around in. <a href="/farm#start">Start my own farm</a>
-        </p>
-      )}
-      <ProblemList title="The forecast is missing something" problems={plan.problems.map(barrenInWords)} />
-      {plan.weeks.length === 0 ? (
-        <SeasonStart plan={plan} />
-      ) : (
+      <SeasonLine seasonYear={year} back="/" farm={plan.snapshot.farm} />
+      {plan.weeks.length === 0 && <SeasonStart plan={plan} />}
+      {plan.weeks.length > 0 && !isBooked && <NothingBooked seasonYear={year} />}
+      {isBooked && (
         <>
-          <ShortWeekList shorts={shorts} role={role} />
-          <SeasonFigures plan={plan} />
+          <SeasonLead plan={plan} decision={decision} />
           <section className="plate" aria-labelledby="weeks">
-            <SeasonRibbon
-              role={role}
-              winters={[{ key: "stands", words: "As it stands", plan }]}
-              shown="stands"
-              band={band}
-            >
+            <SeasonRibbon role={role} winters={wintersOf(plan, decision)} shown="stands" band={band}>
               <h2 id="weeks">{`${role[0].toUpperCase()}${role.slice(1)} stems, week by week`}</h2>
-              <ul className="tabs" aria-label="Role shown">
-                {ROLES.map((name) => (
-                  <li key={name}>
-                    <a
-                      href={name === "focal" ? "/#weeks" : `/?role=${name}#weeks`}
-                      aria-current={name === role ? "true" : undefined}
-                    >
-                      {name}
-                    </a>
-                  </li>
-                ))}
-              </ul>
+              <RoleTabs role={role} />
             </SeasonRibbon>
-            <details>
-              <summary>The same numbers as a table</summary>
-              <WeekTable weeks={plan.weeks} band={band} role={role} />
-            </details>
+            <WeekTable weeks={plan.weeks} band={band} role={role} />
           </section>
-          <BloomRows plan={plan} role={role} showAll={all !== undefined} />
+          <GapCards plan={plan} role={role} chosen={decision.kind === "choice" ? decision.winters.tried : null} />
         </>
       )}
+      {plan.weeks.length > 0 && (
+        <div className="season-lower">
+          <BloomRows plan={plan} role={role} />
+          <div className="stack">
+            <AlsoShort plan={plan} role={role} />
+            {isBooked && <SeasonSoFar plan={plan} />}
+          </div>
+        </div>
+      )}
+      <ProblemList title="The forecast is missing something" problems={plan.problems.map(barrenInWords)} />
     </>
   );
+}
+
+/** The winters that the ribbon switches between: the farm as it stands alone, until a choice is known. */
+function wintersOf(plan: Plan, decision: Decision): Winter[] {
+  const stands = { key: "stands", words: "As it stands", plan };
+  if (decision.kind !== "choice") return [stands];
+  const { dug, tried } = decision.winters;
+  const all = [{ key: "dug", words: "Every bed dug", plan: dug }, stands];
+  return decision.isDone ? all : [...all, { key: "choice", words: "With these kept", plan: tried }];
 }

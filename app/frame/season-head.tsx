@@ -1,3 +1,4 @@
+import type { Farm } from "#lib/domain/records/farm-settings";
 import { chooseSeason } from "./season-action";
 
 type Props = { title: string; seasonYear: number; back: string; id?: string };
@@ -6,6 +7,20 @@ type Props = { title: string; seasonYear: number; back: string; id?: string };
 export const SeasonHead = ({ title, seasonYear, back, id }: Props) => (
   <div className="row apart">
     <h1 id={id}>{title}</h1>
+    <SeasonSwitch seasonYear={seasonYear} back={back} />
+  </div>
+);
+
+/** A quiet line with the season shown, above a screen whose heading is its answer; of an invented farm it says so. */
+export const SeasonLine = ({ farm, seasonYear, back }: Pick<Props, "seasonYear" | "back"> & { farm: Farm }) => (
+  <div className="row apart season-line">
+    <p className="small">
+      {farm.isInvented && (
+        <>
+          An invented farm with invented clients, to look around in. <a href="/farm#start">Start my own farm</a>
+        </>
+      )}
+    </p>
     <SeasonSwitch seasonYear={seasonYear} back={back} />
   </div>
 );

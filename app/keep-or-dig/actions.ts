@@ -4,8 +4,12 @@ import { adoptWhatIf, putWhatIf } from "#db/write/what-ifs";
 import type { Parsed } from "#lib/domain/problem";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { whatIfSchema } from "#lib/domain/what-if";
+import { winterBeds } from "#lib/plan/winter/beds";
+import { keepingTime } from "#lib/plan/winter/keeping-time";
 import { plantingsToChange } from "#lib/plan/winter/kept-beds";
+import { winterOverInWords } from "#lib/plan/words/season-lead";
 import { action } from "../action";
+import { today } from "../clock";
 import type { FormValues } from "../ui/form-values";
 import { adoptedName, changesTo } from "./adopted-name";
 import { type AskedBeds, askedBeds, refusalOf } from "./asked-beds";
@@ -24,8 +28,18 @@ function readBeds(values: FormValues, farm: Snapshot): Parsed<AskedBeds> {
   return values.refusal();
 }
 
-/** Keeps these beds and digs every other candidate: one change, which can be undone. */
-export const adoptBeds = action(readBeds, (database, { seasonYear, keptBedIds }, farm) =>
+/** The same for a winter that is not over [K11]. */
+function readWinter(values: FormValues, farm: Snapshot): Parsed<AskedBeds> {
+  const beds = readBeds(values, farm);
+  if (!beds.ok) return beds;
+  const { seasonYear } = beds.parsed;
+  if (keepingTime(farm, winterBeds(farm, seasonYear), seasonYear, today()) !== "over") return beds;
+  values.refuse("keptBedIds", winterOverInWords(seasonYear));
+  return values.refusal();
+}
+
+/** Keeps these beds and digs every other candidate: one change, which can be undone. A winter that is over is refused. */
+export const adoptBeds = action(readWinter, (database, { seasonYear, keptBedIds }, farm) =>
   adoptWhatIf(database, adoptedName(farm, keptBedIds), {
     farm: null,
     plantings: { ...NOTHING, changed: plantingsToChange(farm, seasonYear, keptBedIds) },

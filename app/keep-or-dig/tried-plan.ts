@@ -28,15 +28,23 @@ function triedPlan(snapshot: Snapshot, seasonYear: number, keptBedIds: readonly 
   return made;
 }
 
-/** `words`: what keeping the beds covers, in a sentence. */
-export type BoardInWords = KeepBoard & { readonly words: string };
+/** A season under three winters. */
+export type ThreeWinters = { readonly dug: Plan; readonly stands: Plan; readonly tried: Plan };
 
 /** The season with every candidate bed dug, as the farm stands, and with these beds kept. */
-export function boardOf(seasonYear: number, keptBedIds: readonly number[]): BoardInWords {
+export function threeWinters(seasonYear: number, keptBedIds: readonly number[]): ThreeWinters {
   const stands = loadPlan(seasonYear);
   const { snapshot } = stands;
   const isAsItStands = plantingsToChange(snapshot, seasonYear, keptBedIds).length === 0;
   const tried = isAsItStands ? stands : triedPlan(snapshot, seasonYear, keptBedIds);
-  const dug = triedPlan(snapshot, seasonYear, []);
+  return { dug: triedPlan(snapshot, seasonYear, []), stands, tried };
+}
+
+/** `words`: what keeping the beds covers, in a sentence. */
+export type BoardInWords = KeepBoard & { readonly words: string };
+
+/** The three winters as the board shows them. */
+export function boardOf(seasonYear: number, keptBedIds: readonly number[]): BoardInWords {
+  const { dug, stands, tried } = threeWinters(seasonYear, keptBedIds);
   return { ...keepBoard(dug, stands, tried, keptBedIds), words: keptInWords(dug, tried, keptBedIds) };
 }

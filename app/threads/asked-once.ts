@@ -55,6 +55,13 @@ export function askedOnce(snapshot: Snapshot, question: string, start: (told: To
   return joined(asking, question, begun, told);
 }
 
+/** The answer to a question about a farm, when somebody has asked it and it was worked out to its end; undefined otherwise. */
+export const knownAnswer = (snapshot: Snapshot, question: string): unknown => ofFarm(snapshot).answered.get(question);
+
+/** How many questions that begin with a word are answered for a farm: what is shown of such answers changes with it. */
+export const answeredCount = (snapshot: Snapshot, word: string): number =>
+  [...ofFarm(snapshot).answered.keys()].filter((question) => question.startsWith(`${word} `)).length;
+
 function joined(asking: OfFarm["asking"], question: string, shared: Asking, told: Told): Work {
   const { work, askers } = shared;
   const tell: Told = (progress) => told(progress);

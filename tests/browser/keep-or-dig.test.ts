@@ -23,6 +23,24 @@ const focalShort = async () => {
 };
 const keep = (bed: string) => page.getByRole("checkbox", { name: `Keep ${bed}`, exact: true });
 
+test("Season leads with the beds to keep: adopted there, it says they stay, and undo opens the question again", async () => {
+  await go("/");
+  const answer = page.getByRole("heading", { level: 1 });
+  await page.getByText(/better than digging every bed/).waitFor();
+  expect(await answer.textContent()).toMatch(/^[\d,]+ of [\d,]+ *short focal stems are covered if these .* beds stay/);
+  const stands = await shortInSeason();
+  await page.getByText(/better than digging every bed/).waitFor();
+  await page.getByRole("button", { name: /^Adopt these / }).click();
+  await page.getByText(/^Saved: .*keep beds/).waitFor();
+  await page.getByText(/covered now that these .* beds stay/).waitFor();
+  expect(await page.getByRole("button", { name: /^Adopt these / }).count()).toBe(0);
+  expect(await shortInSeason()).toBeLessThan(stands);
+  await page.getByRole("button", { name: "Undo" }).click();
+  await page.getByText(/Saved: took back: /).waitFor();
+  expect(await shortInSeason()).toBe(stands);
+  await go("/keep-or-dig");
+});
+
 test("the tool finds the beds to keep, proves that none are cheaper, and says what they cover", async () => {
   const before = await focalShort();
   await page.getByRole("button", { name: "Find the best beds" }).click();
@@ -86,9 +104,9 @@ test("one is adopted, undone, and adopted again: the season follows each time", 
 });
 
 test("Season shows the new bloom and Picking cuts in it in June", async () => {
-  await go("/?all#bloom");
-  const strip = page.locator(".bloom-rows li", { hasText: "Long Field 2 " }).locator("svg");
-  expect(await strip.first().getAttribute("aria-label")).toMatch(/cut from \d+ Jun .*kept in the ground/);
+  await go("/");
+  const strip = page.getByRole("img", { name: /^Dahlia in / });
+  expect(await strip.getAttribute("aria-label")).toMatch(/cut from \d+ Jun .*kept in the ground: .*Long Field 2/);
   const csv = await (await page.request.get(`${inject("address")}/picking/csv`)).text();
   const juneCuts = csv.split("\r\n").filter((row) => /^2027-06-\d\d,Long Field [27],/.test(row));
   expect(juneCuts.length).toBeGreaterThan(0);
@@ -129,6 +147,6 @@ async function adopt(name: string): Promise<void> {
 
 async function shortInSeason(): Promise<number> {
   await go("/");
-  const lines = await page.locator(".shortweeks .short-word").allTextContents();
-  return lines.reduce((sum, line) => sum + wholeNumber(line), 0);
+  const labels = await page.locator("a.week-hit").evaluateAll((links) => links.map((link) => link.ariaLabel ?? ""));
+  return labels.reduce((sum, label) => sum + wholeNumber(/([\d,]+) short/.exec(label)?.[1] ?? ""), 0);
 }

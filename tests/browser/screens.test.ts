@@ -4,8 +4,8 @@ import { breaches, DESK, openBrowser, openPage, PHONE, scrollsSideways, violatio
 
 /** Every screen of the demo farm, as it first opens. */
 const SCREENS = [
-  { path: "/", heading: /season 2027/ },
-  { path: "/?role=foliage", heading: /season 2027/ },
+  { path: "/", heading: /focal stems/ },
+  { path: "/?role=foliage", heading: /focal stems/ },
   { path: "/weeks/2027-W25", heading: /Week of 21 June/ },
   { path: "/bookings", heading: /Bookings of 2027/ },
   { path: "/bookings/new", heading: /New booking/ },

@@ -12,7 +12,7 @@ import { RibbonKey } from "./ribbon-key";
 import { RibbonRows } from "./ribbon-rows";
 
 /** A way the winter may go: what its switch says, and the plan it gives. */
-type Winter = { readonly key: string; readonly words: string; readonly plan: Plan };
+export type Winter = { readonly key: string; readonly words: string; readonly plan: Plan };
 
 type Props = {
   readonly role: Role;

@@ -80,4 +80,4 @@ export function keptInWords(dug: Plan, tried: Plan, keptBedIds: readonly number[
 }
 
 /** "5 July" */
-const dayInWords = (day: Day): string => inFull(day).split(" ").slice(1, 3).join(" ");
+export const dayInWords = (day: Day): string => inFull(day).split(" ").slice(1, 3).join(" ");

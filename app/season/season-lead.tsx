@@ -1,0 +1,77 @@
+import type { ReactNode } from "react";
+import { inShort, isoWeekOf, toDay } from "#lib/domain/day";
+import { anyOf } from "#lib/domain/listed";
+import type { Plan } from "#lib/plan/road/plan";
+import { bookingsOf } from "#lib/plan/road/seasons";
+import { coverInWords } from "#lib/plan/words/gap-words";
+import { countOf, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
+import { rankedGaps, stemsShort } from "#lib/plan/words/season-lead";
+import type { Decision } from "./decision";
+import { FindChoice } from "./find-choice.client";
+import { KeepLead } from "./keep-lead";
+
+/** The answer that Season opens with: which beds to keep while that can be chosen, else the largest gap and what could be done about it still. */
+export function SeasonLead({ plan, decision }: { plan: Plan; decision: Decision }) {
+  if (decision.kind === "choice" && decision.kept.length > 0) return <KeepLead decision={decision} />;
+  return (
+    <GapLead plan={plan}>
+      {decision.kind === "working" && <FindChoice seasonYear={plan.seasonYear} />}
+      {decision.kind === "no choice" && (
+        <p className="lead">
+          No choice of beds keeps to what the winter has at hand. Keep or dig says what it would take.
+        </p>
+      )}
+      {decision.kind === "choice" && <p className="lead">Proved: no bed pays to be kept over this winter.</p>}
+    </GapLead>
+  );
+}
+
+/** The largest focal gap. `children` is what there is to say of the winter. */
+function GapLead({ plan, children }: { plan: Plan; children: ReactNode }) {
+  const ranked = rankedGaps(plan.gaps, "focal");
+  const [largest] = ranked;
+  if (!largest) return <CoveredLead plan={plan}>{children}</CoveredLead>;
+  const { need, shortStems } = largest;
+  const day = toDay(need.eventDay);
+  const buyIn = plan.buying.find(({ gap }) => gap === largest);
+  const [firstWay] = coverInWords(largest);
+  return (
+    <section className="season-lead" aria-labelledby="answer">
+      <h1 id="answer">
+        <span className="great short-great">{inWholes(stemsShort(ranked))} short</span>
+        focal stems are missing from {countOf(ranked.length, "need")} of {plan.seasonYear}.
+      </h1>
+      {children}
+      <p className="lead">
+        The largest gap is <b>{inWholes(shortStems)}</b> in {anyOf(need.colours) || "any colour"} for{" "}
+        <a href={`/bookings/${need.booking.id}`}>{need.booking.client}</a> on {inShort(day)}. {firstWay}
+      </p>
+      <p className="actions">
+        <a className="button main" href={`/weeks/${isoWeekOf(day)}`}>
+          See what could cover it
+        </a>
+        {buyIn && (
+          <a className="button" href="/buying">
+            Buy in, {inRoundMoney(buyIn.costCents)}
+          </a>
+        )}
+      </p>
+    </section>
+  );
+}
+
+const CoveredLead = ({ plan, children }: { plan: Plan; children: ReactNode }) => (
+  <section className="season-lead" aria-labelledby="answer">
+    <h1 id="answer">
+      <span className="great good-great">Covered</span>
+      Every focal stem of {countOf(bookingsOf(plan.match, plan.seasonYear).length, "booking")} of {plan.seasonYear} is
+      covered from your beds.
+    </h1>
+    {children}
+    <p className="actions">
+      <a className="button main" href="/picking">
+        See what to pick
+      </a>
+    </p>
+  </section>
+);

@@ -1,0 +1,58 @@
+import { toDay } from "#lib/domain/day";
+import { anyOf } from "#lib/domain/listed";
+import type { Gap } from "#lib/plan/road/gaps";
+import type { Plan } from "#lib/plan/road/plan";
+import type { WinterBed } from "#lib/plan/winter/beds";
+import { clumpCount, clumpsLost } from "#lib/plan/winter/costs";
+import { dayInWords } from "./keep-or-dig-words";
+import { countOf, forCount, inPercent, inWholes } from "./numbers";
+
+/** A count in a sentence: "one" to "twelve" in words, figures from 13 on. */
+const WORDS = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
+export const inWords = (count: number): string => WORDS[count] ?? inWholes(count);
+
+/** Gaps of one role, the largest first, then by day. */
+export const rankedGaps = (gaps: readonly Gap[], role: Gap["need"]["role"]): Gap[] =>
+  gaps
+    .filter(({ need }) => need.role === role)
+    .sort((a, b) => b.shortStems - a.shortStems || a.need.eventDay - b.need.eventDay || a.needIndex - b.needIndex);
+
+export const stemsShort = (gaps: readonly Gap[]): number => gaps.reduce((sum, { shortStems }) => sum + shortStems, 0);
+
+/** How many gaps the sentence names before it says how many more there are. */
+const NAMED_COUNT = 4;
+
+/** "144 stay short: 58 blue or lavender for The Ousel Farm wedding and 86 red for The Lantern Barn wedding." Empty when none is. */
+export function staysShortInWords(ranked: readonly Gap[]): string {
+  const stems = stemsShort(ranked);
+  if (stems === 0) return "";
+  const named = ranked
+    .slice(0, NAMED_COUNT)
+    .map(
+      ({ shortStems, need }) =>
+        `${inWholes(shortStems)} ${anyOf(need.colours) || "of any colour"} for ${need.booking.client}`,
+    );
+  const others = stemsShort(ranked.slice(NAMED_COUNT));
+  const rest = others > 0 ? [`${inWholes(others)} for ${countOf(ranked.length - NAMED_COUNT, "other need")}`] : [];
+  return `${inWholes(stems)} ${forCount(stems, "stays", "stay")} short: ${[...named, ...rest].join("; ")}.`;
+}
+
+/**
+ * What a choice of beds rests on: "75 % of the clumps survive the winter, first cut 5 June". `tried` is the plan with the beds kept. The first cut is
+ * left out when nothing is cut in them.
+ */
+export function restsOnInWords(kept: readonly WinterBed[], tried: Plan): string {
+  const rows = kept.flatMap(({ plantings }) => plantings.map((row) => row.kept.planting));
+  const clumps = clumpCount(rows);
+  const share = clumps === 0 ? 0 : 1 - clumpsLost(rows, tried.snapshot.farm) / clumps;
+  const ids = new Set(rows.map(({ id }) => id));
+  const cuts = tried.forecast.plantings.flatMap(({ planting, cutDays }) =>
+    ids.has(planting.id) ? cutDays.slice(0, 1) : [],
+  );
+  const first = cuts.length ? `, first cut ${dayInWords(toDay(cuts.reduce((a, b) => Math.min(a, b))))}` : "";
+  return `${inPercent(share)} of the clumps survive the winter${first}`;
+}
+
+/** Why a choice of beds for a season is not written any more. */
+export const winterOverInWords = (seasonYear: number): string =>
+  `the winter before ${seasonYear} is over: beds that were dug cannot be kept any more. Change a planting on its bed’s page if it stands otherwise`;
