@@ -4,7 +4,7 @@ import { buildSync } from "esbuild";
 
 const SCRIPT = "node_modules/.cache/trust/victim.mjs";
 
-/** The victim as one plain script: a thousand processes start it, and each must start quickly. */
+/** The victim as one plain script, packages and all: a thousand processes start it, and each must start quickly. */
 export function makeVictim(): void {
   mkdirSync("node_modules/.cache/trust", { recursive: true });
   buildSync({
@@ -13,7 +13,8 @@ export function makeVictim(): void {
     bundle: true,
     platform: "node",
     format: "esm",
-    packages: "external",
+    external: ["better-sqlite3"],
+    minify: true,
     logLevel: "error",
   });
 }

@@ -12,7 +12,15 @@ import type { Figures } from "./part";
 const COUNTS = { write: 500, twoServers: 150, copy: 150, restore: 200 } as const;
 const MOST_WAIT_MS = 300;
 
+/** Kills on one farm before the next begins with a new one. */
+const KILLS_OF_A_FARM = 25;
+/** Farms under way at once: most of a kill is waiting, for the disk and for the moment. */
+const LANES = 4;
+
 type Tally = { readonly faults: string[]; killCount: number; saidCount: number };
+
+/** One kill on a farm, and what must hold after it; `kill` is its number, of which no other has the same. */
+type Kill = (file: string, waitMs: () => number, kill: number, tally: Tally) => Promise<void>;
 
 /**
  * Kills processes in the middle of writes, copies and restores, and looks whether what was acknowledged is there and everything whole.
@@ -22,10 +30,10 @@ type Tally = { readonly faults: string[]; killCount: number; saidCount: number }
 export async function kills(scale: number): Promise<Figures> {
   makeVictim();
   const random = seededRandom(7);
-  const write = await many(Math.ceil(COUNTS.write * scale), random, killInWrite);
-  const two = await many(Math.ceil(COUNTS.twoServers * scale), random, killTwoServers);
-  const copy = await many(Math.ceil(COUNTS.copy * scale), random, killInCopy);
-  const restore = await many(Math.ceil(COUNTS.restore * scale), random, killInRestore);
+  const write = await many(Math.ceil(COUNTS.write * scale), 1, random, killInWrite);
+  const two = await many(Math.ceil(COUNTS.twoServers * scale), 2, random, killTwoServers);
+  const copy = await many(Math.ceil(COUNTS.copy * scale), 1, random, killInCopy);
+  const restore = await many(Math.ceil(COUNTS.restore * scale), 1, random, killInRestore);
   const all = [write, two, copy, restore];
   const sum = (pick: (tally: Tally) => number) => all.reduce((total, tally) => total + pick(tally), 0);
   return {
@@ -41,85 +49,89 @@ export async function kills(scale: number): Promise<Figures> {
   };
 }
 
-/** Kills on farms of their own, and on the same farm several times over: what one kill leaves is what the next begins with. */
-async function many(
-  count: number,
-  random: RandomSource,
-  kill: (file: string, waitMs: () => number, tally: Tally) => Promise<void>,
-): Promise<Tally> {
+/** Kills on some farms at once, and on the same farm many times over: what one kill leaves is what the next begins with. */
+async function many(count: number, killsATurn: number, random: RandomSource, kill: Kill): Promise<Tally> {
   const tally: Tally = { faults: [], killCount: 0, saidCount: 0 };
-  while (tally.killCount < count) {
-    const folder = mkdtempSync(join(tmpdir(), "trust-"));
-    const file = join(folder, "farm.sqlite");
-    makeFile(file);
-    try {
-      for (let turn = 0; turn < 10 && tally.killCount < count; turn++)
-        await kill(file, () => Math.floor(random() * MOST_WAIT_MS), tally);
-    } catch (error) {
-      tally.faults.push(`kill ${tally.killCount}: ${error instanceof Error ? error.message : error}`);
-      tally.killCount++;
-    } finally {
-      rmSync(folder, { recursive: true, force: true });
-    }
-  }
+  const lane = async () => {
+    while (tally.killCount < count)
+      await withFarm(async (file) => {
+        for (let turn = 0; turn < KILLS_OF_A_FARM && tally.killCount < count; turn++) {
+          const number = tally.killCount;
+          tally.killCount += killsATurn;
+          try {
+            await kill(file, () => Math.floor(random() * MOST_WAIT_MS), number, tally);
+          } catch (error) {
+            tally.faults.push(`kill ${number}: ${error instanceof Error ? error.message : error}`);
+            // What cannot be opened any more is no ground for the next.
+            return;
+          }
+        }
+      });
+  };
+  await Promise.all(Array.from({ length: LANES }, lane));
   return tally;
 }
 
-async function killInWrite(file: string, waitMs: () => number, tally: Tally): Promise<void> {
-  const name = `K${tally.killCount}`;
-  const before = bedsIn(file);
-  const said = await killed("write", file, [name], waitMs());
-  tally.killCount++;
-  check(tally, file, before, [said]);
+async function withFarm(work: (file: string) => Promise<void>): Promise<void> {
+  const folder = mkdtempSync(join(tmpdir(), "trust-"));
+  try {
+    const file = join(folder, "farm.sqlite");
+    makeFile(file);
+    await work(file);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
 }
 
-async function killTwoServers(file: string, waitMs: () => number, tally: Tally): Promise<void> {
+async function killInWrite(file: string, waitMs: () => number, kill: number, tally: Tally): Promise<void> {
   const before = bedsIn(file);
-  const names = [`A${tally.killCount}`, `B${tally.killCount}`];
-  const said = await Promise.all(names.map((name) => killed("write", file, [name], waitMs())));
-  tally.killCount += 2;
-  check(tally, file, before, said);
+  const said = await killed("write", file, [`K${kill}`], waitMs());
+  check(tally, kill, file, before, [said]);
+}
+
+async function killTwoServers(file: string, waitMs: () => number, kill: number, tally: Tally): Promise<void> {
+  const before = bedsIn(file);
+  const said = await Promise.all(["A", "B"].map((name) => killed("write", file, [`${name}${kill}`], waitMs())));
+  check(tally, kill, file, before, said);
 }
 
 /** What was there, what each said it had written, and of each at most the one write that was under way. */
-function check(tally: Tally, file: string, before: readonly string[], said: readonly string[][]): void {
+function check(tally: Tally, kill: number, file: string, before: readonly string[], said: readonly string[][]): void {
   const now = bedsIn(file);
   const acknowledged = said.flat();
   const lost = [...before, ...acknowledged].filter((name) => !now.includes(name));
-  if (lost.length) tally.faults.push(`kill ${tally.killCount}: lost ${lost.join(", ")}`);
+  if (lost.length) tally.faults.push(`kill ${kill}: lost ${lost.join(", ")}`);
   if (now.length > before.length + acknowledged.length + said.length)
-    tally.faults.push(`kill ${tally.killCount}: more was written than was tried`);
+    tally.faults.push(`kill ${kill}: more was written than was tried`);
   tally.saidCount += acknowledged.length;
 }
 
-async function killInCopy(file: string, waitMs: () => number, tally: Tally): Promise<void> {
+async function killInCopy(file: string, waitMs: () => number, kill: number, tally: Tally): Promise<void> {
   const said = await killed("copy", file, [], waitMs());
-  tally.killCount++;
   tally.saidCount += said.length;
   const copies = copiesIn(copiesFolder(file), file);
   const lost = said.filter((path) => !copies.some((copy) => copy.path === path));
-  if (lost.length) tally.faults.push(`kill ${tally.killCount}: copies lost: ${lost.join(", ")}`);
+  if (lost.length) tally.faults.push(`kill ${kill}: copies lost: ${lost.join(", ")}`);
   for (const path of [file, ...copies.map((copy) => copy.path)]) {
     const faults = faultsIn(path);
-    if (faults.length) tally.faults.push(`kill ${tally.killCount}: ${path}: ${faults.join("; ")}`);
+    if (faults.length) tally.faults.push(`kill ${kill}: ${path}: ${faults.join("; ")}`);
   }
   for (const { path } of copies) rmSync(path);
 }
 
-async function killInRestore(file: string, waitMs: () => number, tally: Tally): Promise<void> {
+async function killInRestore(file: string, waitMs: () => number, kill: number, tally: Tally): Promise<void> {
   const versions = versionsOf(file);
   const beds = versions.map(bedsIn).map(String);
   const before = String(bedsIn(file));
   const said = await killed("restore", file, versions, waitMs());
-  tally.killCount++;
   tally.saidCount += said.length;
   const now = String(bedsIn(file));
   const last = said.at(-1);
   const next = versions[said.length % versions.length];
   const allowed = [last === undefined ? before : beds[versions.indexOf(last)], beds[versions.indexOf(next)]];
-  if (!allowed.includes(now)) tally.faults.push(`kill ${tally.killCount}: neither the farm before nor the one after`);
+  if (!allowed.includes(now)) tally.faults.push(`kill ${kill}: neither the farm before nor the one after`);
   const faults = faultsIn(file);
-  if (faults.length) tally.faults.push(`kill ${tally.killCount}: ${faults.join("; ")}`);
+  if (faults.length) tally.faults.push(`kill ${kill}: ${faults.join("; ")}`);
   const unfinished = readdirSync(copiesFolder(file)).filter((name) => name.startsWith("unfinished"));
   for (const name of unfinished) rmSync(join(copiesFolder(file), name), { recursive: true });
 }
