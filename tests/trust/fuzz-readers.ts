@@ -12,6 +12,7 @@ import { judge } from "../../app/door/judge";
 import { isWellFormed } from "../../app/door/well-formed";
 import { choiceOf } from "../../app/picking/choice";
 import { mangled, oddText } from "./odd-inputs";
+import type { Sheet } from "./odd-uploads";
 
 /** Something that reads what comes from outside: given chance, it is fed one odd input, and may refuse it but never throw. */
 export type OddRead = (random: RandomSource) => unknown;
@@ -28,14 +29,11 @@ const BOOKING = {
   note: "",
 };
 const PARTS =
-  '--x\r\nContent-Disposition: form-data; name="1_a"\r\n\r\nv\r\n--x\r\nContent-Disposition: form-data; name="0"\r\n\r\n["$K1",{"a":"$undefined"}]\r\n--x--\r\n';
+  '--x\r\nContent-Disposition: form-data; name="_1_a"\r\n\r\nv\r\n--x\r\nContent-Disposition: form-data; name="0"\r\n\r\n["$K1",{"a":"$undefined"}]\r\n--x--\r\n';
 
 /** Every reader of the tool that meets the outside, by name. */
 export function oddReads(farm: Snapshot): Readonly<Record<string, OddRead>> {
-  const sheets = farmSheets(farm).map(({ name, text }) => ({
-    name,
-    text: text.split("\r\n").slice(0, 6).join("\r\n"),
-  }));
+  const sheets = someLinesOf(farm);
   const known = knownNames(farm);
   const zip = zipSync({ "beds.csv": strToU8(sheets[5]?.text ?? "") });
   const query = (random: RandomSource) => ({
@@ -73,6 +71,10 @@ export function oddReads(farm: Snapshot): Readonly<Record<string, OddRead>> {
     },
   };
 }
+
+/** The first lines of each sheet of a farm: enough for every column to be filled. */
+export const someLinesOf = (farm: Snapshot): Sheet[] =>
+  farmSheets(farm).map(({ name, text }) => ({ name, text: text.split("\r\n").slice(0, 6).join("\r\n") }));
 
 /** The same thing with one value inside it put another. */
 function oddlyFilled(random: RandomSource, value: unknown): unknown {

@@ -2,6 +2,8 @@ import { oneOf, type RandomSource, wholeBetween } from "#lib/maths/random";
 import { knock, type Said } from "../app/door/knock";
 import { formsOf, type PageForm } from "./forms-of";
 import { mangled, oddText } from "./odd-inputs";
+import { oddUpload, type Sheet, uploadAction } from "./odd-uploads";
+import { servedPages } from "./served-pages";
 
 /** Addresses of the tool, the odd value at the "~" of each. */
 const ADDRESSES = [
@@ -33,21 +35,6 @@ const ADDRESSES = [
   "/~",
 ];
 const JSON_DOORS = ["/bookings/coverage", "/keep-or-dig/try", "/keep-or-dig/stop", "/farm/files/all", "/~"];
-/** Pages whose forms are sent again with odd contents. */
-const FORM_PAGES = [
-  "/",
-  "/bookings/1",
-  "/beds/1",
-  "/beds",
-  "/what-if",
-  "/farm",
-  "/farm/crops/1",
-  "/farm/crops/new",
-  "/farm/recipes/1",
-  "/farm/winter",
-  "/farm/cooler",
-  "/farm/history",
-];
 /** As a browser makes one up: it stands nowhere in what is sent. */
 const BOUNDARY = "----OddFormBoundary7MA4YWxkTrZu0gW";
 const ANSWER_MS = 60_000;
@@ -55,22 +42,36 @@ const ANSWER_MS = 60_000;
 /** One odd thing sent to a running server: what was sent, and what came back. */
 export type OddKnock = { readonly sent: string; readonly said: Said };
 
-/** Sends odd requests to the server at `port`: raw ones, odd addresses, odd JSON, and the tool's own forms filled oddly. */
-export async function oddKnocks(port: number): Promise<(random: RandomSource) => Promise<OddKnock>> {
+type OddKnocks = {
+  readonly knock: (random: RandomSource) => Promise<OddKnock>;
+  /** Forms found, and the pages they stand on. */
+  readonly formCount: number;
+  readonly formPageCount: number;
+};
+
+/** The fewest pages with forms of their own that the demo farm has: were fewer found, the crawl would be at fault. */
+const FEWEST_FORM_PAGES = 25;
+
+/**
+ * Sends odd requests to the server at `port`: raw ones, odd addresses, odd JSON, every form of every page that links lead to, filled oddly, and
+ * odd sheets.
+ */
+export async function oddKnocks(port: number, sheets: readonly Sheet[]): Promise<OddKnocks> {
   const own = `Host: 127.0.0.1:${port}\r\nOrigin: http://127.0.0.1:${port}\r\nConnection: close\r\n`;
-  const send = async (bytes: string): Promise<OddKnock> => ({
-    sent: bytes,
+  const send = async (bytes: string | Buffer): Promise<OddKnock> => ({
+    sent: bytes.toString("latin1"),
     said: await knock(port, Buffer.from(bytes), ANSWER_MS),
   });
-  const post = (path: string, kind: string, body: string) =>
-    send(
-      `POST ${path} HTTP/1.1\r\n${own}Content-Type: ${kind}\r\nContent-Length: ${Buffer.byteLength(body)}\r\n\r\n${body}`,
-    );
-  const forms: PageForm[] = [];
-  for (const path of FORM_PAGES)
-    forms.push(...formsOf(path, await (await fetch(`http://127.0.0.1:${port}${path}`)).text()));
-  if (forms.length < FORM_PAGES.length)
-    throw new Error(`only ${forms.length} forms were found on ${FORM_PAGES.length} pages`);
+  const post = (path: string, kind: string, content: string | Buffer) => {
+    const body = Buffer.from(content);
+    const head = `POST ${path} HTTP/1.1\r\n${own}Content-Type: ${kind}\r\nContent-Length: ${body.length}\r\n\r\n`;
+    return send(Buffer.concat([Buffer.from(head), body]));
+  };
+  const site = `http://127.0.0.1:${port}`;
+  const forms = (await servedPages(site)).flatMap(({ path, html }) => formsOf(path, html));
+  const formPageCount = new Set(forms.map(({ path }) => path)).size;
+  if (formPageCount < FEWEST_FORM_PAGES) throw new Error(`only ${formPageCount} pages with forms were found`);
+  const upload = await uploadAction(site);
 
   const ways: ((random: RandomSource) => Promise<OddKnock>)[] = [
     (random) => send(`GET ${address(random, oneOf(random, ADDRESSES))} HTTP/1.1\r\n${own}\r\n`),
@@ -85,8 +86,14 @@ export async function oddKnocks(port: number): Promise<(random: RandomSource) =>
       const { path, fields } = oneOf(random, forms);
       return post(path, `multipart/form-data; boundary=${BOUNDARY}`, oddForm(random, fields));
     },
+    (random) =>
+      post(
+        "/farm/files",
+        `multipart/form-data; boundary=${BOUNDARY}\r\nAccept: text/x-component\r\nNext-Action: ${upload}`,
+        oddUpload(random, sheets, BOUNDARY),
+      ),
   ];
-  return (random) => oneOf(random, ways)(random);
+  return { knock: (random) => oneOf(random, ways)(random), formCount: forms.length, formPageCount };
 }
 
 const address = (random: RandomSource, pattern: string): string =>
@@ -102,8 +109,12 @@ function oddForm(random: RandomSource, fields: PageForm["fields"]): string {
     if (name.startsWith("$ACTION") && random() < 0.95) return [[name, text]];
     const chance = random();
     if (chance < 0.1) return [];
-    return [...(chance < 0.15 ? [[name, text]] : []), [name, chance < 0.6 ? text : oddText(random)]];
+    return [...(chance < 0.15 ? [[name, text]] : []), [name, chance < 0.6 ? text : oddField(random, name)]];
   });
   const body = `${parts.map(([name, text]) => `--${BOUNDARY}\r\nContent-Disposition: form-data; name="${name}"\r\n\r\n${text}\r\n`).join("")}--${BOUNDARY}--\r\n`;
   return random() < 0.05 ? body.slice(0, wholeBetween(random, 0, body.length)) : body;
 }
+
+/** No way from the top of the disk for a folder: copies would be put there, on the machine that runs this. */
+const oddField = (random: RandomSource, name: string): string =>
+  name === "folder" ? oddText(random).replace(/^\/+/, "") : oddText(random);

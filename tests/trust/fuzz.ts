@@ -6,29 +6,55 @@ import { loadSnapshot } from "#db/read/read";
 import { startDemoFarm } from "#demo/start-demo-farm";
 import { seededRandom } from "#lib/maths/random";
 import { type Served, serveBuilt } from "../browser/served";
-import { oddReads } from "./fuzz-readers";
+import { oddReads, someLinesOf } from "./fuzz-readers";
 import { type OddKnock, oddKnocks } from "./fuzz-server";
+import type { Sheet } from "./odd-uploads";
 import type { Figures } from "./part";
 
 /** What a run of odd inputs found: how many there were, and those that were not answered as they should be, with what came instead. */
 type FuzzFound = { readonly inputCount: number; readonly faults: readonly string[] };
+type FuzzServed = FuzzFound & {
+  readonly formCount: number;
+  readonly formPageCount: number;
+  /** Inputs that the door and the router let through, and those among them that brought sheets into the farm. */
+  readonly welcomeCount: number;
+  readonly importCount: number;
+};
 
 /** Odd inputs of a whole run: to the readers in this process, and as requests to a server. */
 const READER_INPUTS = 92_000;
 const SERVER_INPUTS = 8_000;
 const SEED = 1;
 
-/** A hundred thousand odd inputs at `scale` 1: to every reader of what comes from outside, and to every address, form and JSON door of a server. */
+/** Requests to one server and one farm: some empty it, and the next must find one that is full. */
+const INPUTS_OF_A_SERVER = 1_000;
+
+/** A hundred thousand odd inputs at `scale` 1: to every reader of what comes from outside, and to every address, form, sheet and JSON door of a server. */
 export async function fuzz(scale: number): Promise<Figures> {
   const read = fuzzReaders(Math.ceil(READER_INPUTS * scale), SEED);
-  const served = await fuzzServer(Math.ceil(SERVER_INPUTS * scale), SEED);
+  const served = await fuzzServers(Math.ceil(SERVER_INPUTS * scale));
   return {
     title: "Odd inputs",
     lines: [
       `${read.inputCount.toLocaleString("en")} to the readers of sheets, zips, pasted rows, forms, calls, queries and requests: ${read.faults.length} threw`,
-      `${served.inputCount.toLocaleString("en")} to a server, as raw requests, addresses, JSON and forms: ${served.faults.length} failed it or led astray`,
+      `${served.inputCount.toLocaleString("en")} to a server, as raw requests, addresses, JSON, sheets and the ${served.formCount} forms of ${served.formPageCount} pages: ${served.faults.length} failed it or led astray`,
+      `of these ${served.welcomeCount.toLocaleString("en")} were let through to a page or an action, and ${served.importCount} brought sheets in`,
     ],
     faults: [...read.faults, ...served.faults],
+  };
+}
+
+async function fuzzServers(inputCount: number): Promise<FuzzServed> {
+  const all: FuzzServed[] = [];
+  for (let from = 0; from < inputCount; from += INPUTS_OF_A_SERVER)
+    all.push(await fuzzServer(Math.min(INPUTS_OF_A_SERVER, inputCount - from), SEED + from));
+  const sum = (pick: (served: FuzzServed) => number) => all.reduce((total, served) => total + pick(served), 0);
+  return {
+    ...all[0],
+    inputCount,
+    welcomeCount: sum(({ welcomeCount }) => welcomeCount),
+    importCount: sum(({ importCount }) => importCount),
+    faults: all.flatMap(({ faults }) => faults),
   };
 }
 
@@ -57,10 +83,10 @@ export function fuzzReaders(inputCount: number, seed: number): FuzzFound {
  * Sends odd requests to a server of its own with the demo farm: each is answered, none with a failure of the server, none sends anybody to
  * another site, and at the end the farm can be read whole.
  */
-export async function fuzzServer(inputCount: number, seed: number): Promise<FuzzFound> {
+export async function fuzzServer(inputCount: number, seed: number): Promise<FuzzServed> {
   const folder = mkdtempSync(join(tmpdir(), "farm-"));
   const file = join(folder, "farm.sqlite");
-  inDemoFarm(file);
+  const sheets = someLinesOf(inDemoFarm(file));
   const served = await serveBuilt({
     ...process.env,
     NODE_ENV: "production",
@@ -68,29 +94,34 @@ export async function fuzzServer(inputCount: number, seed: number): Promise<Fuzz
     FARM_TODAY: "2026-11-25",
   });
   try {
-    const faults = await knockAll(served, inputCount, seed);
+    const { faults, ...found } = await knockAll(served, sheets, inputCount, seed);
     if (served.server.exitCode !== null) faults.push(`the server ended with ${served.server.exitCode}`);
     await ended(served);
-    return { inputCount, faults: [...faults, ...faultsOfFarm(file)] };
+    return { ...found, inputCount, faults: [...faults, ...faultsOfFarm(file)] };
   } finally {
     served.server.kill("SIGKILL");
     rmSync(folder, { recursive: true, force: true });
   }
 }
 
-async function knockAll({ address }: Served, inputCount: number, seed: number): Promise<string[]> {
-  const oddKnock = await oddKnocks(Number(new URL(address).port));
+async function knockAll({ address }: Served, sheets: readonly Sheet[], inputCount: number, seed: number) {
+  const { knock, formCount, formPageCount } = await oddKnocks(Number(new URL(address).port), sheets);
   const faults: string[] = [];
   let next = 0;
+  let welcomeCount = 0;
+  let importCount = 0;
   const knockOn = async () => {
     while (next < inputCount) {
       const input = next++;
-      const fault = faultOf(await oddKnock(seededRandom(seed + input)));
+      const answer = await knock(seededRandom(seed + input));
+      if (answer.said.status < 400) welcomeCount++;
+      if (answer.said.body.includes('"kind":"taken"')) importCount++;
+      const fault = faultOf(answer);
       if (fault) faults.push(`seed ${seed + input}: ${fault}`);
     }
   };
   await Promise.all(Array.from({ length: AT_ONCE }, knockOn));
-  return faults;
+  return { faults, formCount, formPageCount, welcomeCount, importCount };
 }
 
 /** What is wrong with an answer, or null. The words are those of a write that failed for no reason of the form's. */
