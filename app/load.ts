@@ -2,6 +2,7 @@ import { isBusy } from "#db/busy";
 import type { FarmDatabase } from "#db/client";
 import { FarmFileRefused } from "#db/file/farm-file-refused";
 import { KeptOpen } from "#db/file/kept-open";
+import { namedFile } from "#db/file/named-file";
 import { revision } from "#db/journal/journal";
 import { loadSnapshot } from "#db/read/read";
 import { RowMemory } from "#db/read/row-memory";
@@ -44,7 +45,7 @@ shared.farmStamp ??= farmStamp;
 const kept = shared.farmKept;
 
 /**
- * The open database of the farm: `FARM_FILE`, or `.data/farm.sqlite` where the app was started. Throws FarmFileRefused when the file cannot be
+ * The open database of the farm, from the file that `namedFile` says. Throws FarmFileRefused when the file cannot be
  * used as it stands; the layout says so in words.
  */
 export const farmDatabase = (): FarmDatabase => farmFile().database();
@@ -52,7 +53,7 @@ export const farmDatabase = (): FarmDatabase => farmFile().database();
 /** The farm's file, open or not. */
 export function farmFile(): KeptOpen {
   if (!kept.file) {
-    kept.file = new KeptOpen(process.env.FARM_FILE ?? ".data/farm.sqlite");
+    kept.file = new KeptOpen(namedFile());
     keepDailyCopies(kept.file);
   }
   return kept.file;

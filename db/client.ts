@@ -1,4 +1,4 @@
-import { chmodSync, mkdirSync, statSync } from "node:fs";
+import { mkdirSync, statSync } from "node:fs";
 import { dirname } from "node:path";
 import Database from "better-sqlite3";
 import { type BetterSQLite3Database, drizzle } from "drizzle-orm/better-sqlite3";
@@ -11,13 +11,11 @@ import { isInPlace, standAt } from "./file/file-place";
 import { giveBackRoom } from "./file/give-back-room";
 import { migrateFarm, tablesAge } from "./file/migrate-farm";
 import { settleSideFiles } from "./file/side-files";
+import { keepPrivate } from "./file/write-file";
 import { installJournal } from "./journal/journal-triggers";
 
 /** An open farm: the query builder, and the connection itself as `$client`. Everything on it is synchronous. */
 export type FarmDatabase = BetterSQLite3Database & { $client: Database.Database };
-
-/** Read and written by the grower alone. */
-const OWNER_ONLY = 0o600;
 
 /**
  * Opens the farm kept in `file`, makes the folder, the file and its tables when there is no file, and brings an older one up to date.
@@ -94,7 +92,7 @@ function opened(file: string, prepare: (sqlite: Database.Database) => void): Far
       sqlite.pragma(`application_id = ${FARM_APPLICATION_ID}`);
     installJournal(sqlite);
     if (file !== ":memory:") {
-      chmodSync(file, OWNER_ONLY);
+      keepPrivate(file);
       standAt(sqlite, file);
     }
     sqlite.pragma(`busy_timeout = ${READ_WAITS_MS}`);

@@ -1,60 +1,66 @@
-import { existsSync, linkSync, mkdirSync, rmSync } from "node:fs";
+import { existsSync, mkdirSync, rmSync } from "node:fs";
 import { dirname } from "node:path";
 import { closeFarm, type FarmDatabase, openFarm } from "#db/client";
 import { copiesFolder, copiesIn } from "#db/copies/copy-name";
 import { FarmFileRefused } from "#db/file/farm-file-refused";
+import { namedFile, OWN_PLACE } from "#db/file/named-file";
+import { nameNew } from "#db/file/write-file";
 import { forgetChanges } from "#db/journal/journal";
 import { hasFarm } from "#db/read/read";
+import { emptyFarm } from "#db/write/farm";
 import { type Day, parseDay } from "#lib/domain/day";
 import { seasonAheadOf } from "./demo-season";
 import { startDemoFarm } from "./start-demo-farm";
 
 /**
- * `tsx demo/load-demo.ts [file]`: puts the invented farm into a file that has no farm yet, its season the next one ahead. Leaves a farm that
- * is there alone. The file is the one given, else `FARM_FILE`, else `.data/farm.sqlite`; `FARM_TODAY` ("YYYY-MM-DD") stands in for the clock.
- * A file that cannot be used as it stands is left so, and ends the script with `REFUSED`.
+ * `tsx demo/load-demo.ts [file [name]]`: puts the invented farm into a file that has no farm yet, its season the next one ahead; given a name, all
+ * that is invented is taken out again and the farm is called so. Leaves a farm that is there alone. `FARM_TODAY` ("YYYY-MM-DD") stands in for the
+ * clock. Without a file, only the tool's own place is filled: where `FARM_FILE` names another and no farm lies there, a stick may be out or a name
+ * mistyped, and the page asks. A file that cannot be used as it stands is left so, and ends the script with `REFUSED`.
  */
-function loadDemo(file: string): void {
-  if (existsSync(file)) fillKept(file);
+function loadDemo(file: string, ownName: string | null): void {
+  if (existsSync(file)) fillKept(file, ownName);
   // Where copies lie there was a farm: a new one in its place would hide that it is gone.
   else if (copiesIn(copiesFolder(file), file).length > 0) throw new FarmFileRefused("missing", file);
-  else makeNew(file);
+  else makeNew(file, ownName);
 }
 
 /** The exit code by which `npm start` knows a file that the screens explain better than a window of text. */
 const REFUSED = 3;
 
 /** A farm that is made is there whole, tables and records, or not at all: it takes its name last. */
-function makeNew(file: string): void {
+function makeNew(file: string, ownName: string | null): void {
   mkdirSync(dirname(file), { recursive: true });
   const unfinished = `${file}.unfinished-${process.pid}`;
   try {
     const database = openFarm(unfinished);
-    const isFilled = fillFarm(database, file);
+    const isFilled = fillFarm(database, file, ownName);
     closeFarm(database);
-    if (isFilled) linkSync(unfinished, file);
+    if (isFilled) nameNew(unfinished, file);
   } finally {
     rmSync(unfinished, { force: true });
     rmSync(`${unfinished}-journal`, { force: true });
   }
 }
 
-function fillKept(file: string): void {
+function fillKept(file: string, ownName: string | null): void {
   const database = openFarm(file);
   try {
     if (hasFarm(database)) console.log(`${file} has a farm already: left as it is.`);
-    else fillFarm(database, file);
+    else fillFarm(database, file, ownName);
   } finally {
     closeFarm(database);
   }
 }
 
-function fillFarm(database: FarmDatabase, file: string): boolean {
+function fillFarm(database: FarmDatabase, file: string, ownName: string | null): boolean {
   const season = seasonAheadOf(today());
   const written = startDemoFarm(database, season);
   if (written.ok) {
+    if (ownName !== null) emptyFarm(database, ownName);
     forgetChanges(database);
-    console.log(`The invented demo farm for ${season} is in ${file}: ${written.title}.`);
+    const what = ownName === null ? `The invented demo farm for ${season}` : `An empty farm, ${ownName},`;
+    console.log(`${what} is in ${file}.`);
     return true;
   }
   console.error(`The demo farm cannot be loaded, ${written.problems.length} problems:`);
@@ -72,11 +78,10 @@ function today(): Day {
 }
 
 try {
-  const named = process.argv[2] ?? process.env.FARM_FILE;
-  // A folder that somebody named and that is not there is a stick that was taken out, or a slip.
-  if (process.argv[2] === undefined && named !== undefined && !existsSync(dirname(named)))
-    throw new FarmFileRefused("missing", named, "Its folder is not there either.");
-  loadDemo(named ?? ".data/farm.sqlite");
+  const [given, ownName = null] = process.argv.slice(2);
+  const file = given ?? namedFile();
+  if (given === undefined && file !== OWN_PLACE && !existsSync(file)) throw new FarmFileRefused("missing", file);
+  loadDemo(file, ownName);
 } catch (error) {
   if (!(error instanceof FarmFileRefused)) throw error;
   console.error(error.message);

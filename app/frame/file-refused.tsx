@@ -3,9 +3,12 @@ import { farmCopies } from "../copies";
 import { CopyRows } from "../farm/copies/copy-rows";
 import { farmFile } from "../load";
 import { putFileBack } from "./put-file-back-action";
+import { StartHere } from "./start-here";
 
 /** The farm's file cannot be used as it stands: what it is, where, and what mends it. */
-export function FileRefused({ refused: { words, file, detail } }: { refused: FarmFileRefused }) {
+export function FileRefused({ refused: { state, words, file, detail } }: { refused: FarmFileRefused }) {
+  const { copies } = farmCopies();
+  const isHeld = farmFile().isHeldAfterLoss;
   return (
     <>
       <h1>{words.title}</h1>
@@ -21,7 +24,7 @@ export function FileRefused({ refused: { words, file, detail } }: { refused: Far
           <li key={way}>{way}</li>
         ))}
       </ul>
-      {farmFile().isHeldAfterLoss && (
+      {isHeld && (
         <form action={putFileBack}>
           <p>The tool still holds all that was in the file, up to the last save.</p>
           <button type="submit" className="main">
@@ -29,8 +32,14 @@ export function FileRefused({ refused: { words, file, detail } }: { refused: Far
           </button>
         </form>
       )}
-      <h2>Copies</h2>
-      <CopyRows copies={farmCopies().copies} />
+      {state === "missing" && !isHeld && copies.length === 0 ? (
+        <StartHere file={file} />
+      ) : (
+        <section aria-labelledby="copies">
+          <h2 id="copies">Copies</h2>
+          <CopyRows copies={copies} />
+        </section>
+      )}
     </>
   );
 }

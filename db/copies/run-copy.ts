@@ -1,5 +1,6 @@
 import { closeFarm, openKeptFarm } from "#db/client";
 import { FarmFileRefused } from "#db/file/farm-file-refused";
+import { namedFile } from "#db/file/named-file";
 import { takeCopy } from "./take-copy";
 
 /** `npm run copy`: takes a copy of the farm (`FARM_FILE`, else `.data/farm.sqlite`) now, also while the tool runs. */
@@ -15,7 +16,7 @@ async function runCopy(file: string): Promise<void> {
 }
 
 try {
-  await runCopy(process.env.FARM_FILE ?? ".data/farm.sqlite");
+  await runCopy(namedFile());
 } catch (error) {
   if (!(error instanceof FarmFileRefused)) throw error;
   console.error(`No copy was taken. ${error.message}`);

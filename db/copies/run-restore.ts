@@ -1,4 +1,5 @@
 import { FarmFileRefused } from "#db/file/farm-file-refused";
+import { namedFile } from "#db/file/named-file";
 import { restoreCopy } from "./restore-copy";
 
 /** `npm run restore -- FILE`: makes the farm (`FARM_FILE`, else `.data/farm.sqlite`) what the copy FILE holds. */
@@ -15,7 +16,7 @@ if (copy === undefined) {
   process.exitCode = 1;
 } else
   try {
-    await runRestore(copy, process.env.FARM_FILE ?? ".data/farm.sqlite");
+    await runRestore(copy, namedFile());
   } catch (error) {
     if (!(error instanceof FarmFileRefused)) throw error;
     console.error(`Nothing was restored. ${error.message}`);

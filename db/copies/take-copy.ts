@@ -1,10 +1,10 @@
-import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync } from "node:fs";
 import { join } from "node:path";
 import type { Database as Connection } from "better-sqlite3";
 import Database from "better-sqlite3";
 import { FarmFileRefused, refusingFile } from "#db/file/farm-file-refused";
 import { faultsOf } from "#db/file/file-faults";
-import { syncFile, syncFolder, writeNewFile, writeOverFile } from "#db/file/write-file";
+import { keepPrivate, syncFile, syncFolder, writeNewFile, writeOverFile } from "#db/file/write-file";
 import { type Copy, type CopyReason, copiesFolder, copiesIn, momentNow, newCopyName } from "./copy-name";
 import { keptCopies } from "./kept-copies";
 import { secondPlace } from "./second-place";
@@ -54,7 +54,7 @@ function unfinishedIn(file: string): string {
 
 function named(unfinished: string, file: string, reason: CopyReason, takenAt: string): Taken {
   refuseUnlessWhole(unfinished, file);
-  chmodSync(unfinished, 0o600);
+  keepPrivate(unfinished);
   syncFile(unfinished);
   const folder = copiesFolder(file);
   const name = newCopyName(

@@ -1,3 +1,4 @@
+import { inspect } from "node:util";
 import { SqliteError } from "better-sqlite3";
 
 /** Why a farm's file cannot be used as it stands. */
@@ -23,7 +24,11 @@ const WORDS: Readonly<Record<FileState, Words>> = {
   missing: {
     title: "The farm’s file is not where it was",
     what: "There is no file at this place. It was moved, renamed or deleted, or the disk it lies on is not there.",
-    mend: ["Bring the disk or the file back and load the page again.", RESTORE],
+    mend: [
+      "Bring the disk or the file back and load the page again.",
+      "If the name is not the one you meant, stop the tool and give the whole name of the file in FARM_FILE.",
+      RESTORE,
+    ],
   },
   moved: {
     title: "The farm’s file was taken away while the tool ran",
@@ -88,6 +93,9 @@ export class FarmFileRefused extends Error {
 
   constructor(state: FileState, file: string, detail = "") {
     super(`${WORDS[state].title} (${file}). ${WORDS[state].what}${detail && ` ${detail}`}`);
+    // It tells of the farm's file and not of the program: where it is logged, one line says it all.
+    this.stack = this.message;
+    Object.defineProperty(this, inspect.custom, { value: () => this.message });
     this.state = state;
     this.file = file;
     this.detail = detail;

@@ -1,4 +1,15 @@
-import { closeSync, fsyncSync, linkSync, mkdirSync, openSync, renameSync, rmSync, writeSync } from "node:fs";
+import {
+  chmodSync,
+  closeSync,
+  existsSync,
+  fsyncSync,
+  linkSync,
+  mkdirSync,
+  openSync,
+  renameSync,
+  rmSync,
+  writeSync,
+} from "node:fs";
 import { dirname } from "node:path";
 
 /**
@@ -7,7 +18,7 @@ import { dirname } from "node:path";
  */
 
 /** Writes a file that must not be there yet. Throws EEXIST when it is. */
-export const writeNewFile = (file: string, bytes: Uint8Array): void => placed(file, bytes, linkSync);
+export const writeNewFile = (file: string, bytes: Uint8Array): void => placed(file, bytes, nameNew);
 
 /** Writes a file in place of the one that may be there. */
 export const writeOverFile = (file: string, bytes: Uint8Array): void => placed(file, bytes, renameSync);
@@ -29,6 +40,32 @@ function placed(file: string, bytes: Uint8Array, name: (from: string, to: string
     rmSync(unfinished, { force: true });
   }
 }
+
+/** Gives a finished file its name, which nothing may have yet. Throws EEXIST when something has. */
+export function nameNew(unfinished: string, file: string): void {
+  try {
+    linkSync(unfinished, file);
+  } catch (error) {
+    // A stick's file system often knows no second name for a file.
+    if (!isUnknownThere(error) || existsSync(file)) throw error;
+    renameSync(unfinished, file);
+  }
+}
+
+/** Lets the grower alone read and write a file. A stick's file system often knows no owners: then it is as private as the stick. */
+export function keepPrivate(file: string): void {
+  try {
+    chmodSync(file, 0o600);
+  } catch (error) {
+    if (!isUnknownThere(error)) throw error;
+  }
+}
+
+/** FAT answers both with EPERM under Linux; others say it more plainly. */
+const isUnknownThere = (error: unknown): boolean =>
+  error instanceof Error &&
+  "code" in error &&
+  ["EPERM", "ENOSYS", "ENOTSUP", "EOPNOTSUPP"].includes(String(error.code));
 
 /** Brings to the disk what another has written into the file. */
 export function syncFile(file: string): void {

@@ -21,7 +21,7 @@ export async function withServedFarm<T>(size: ServedSize, work: (farm: ServedFar
     FARM_SIZE: size,
   };
   const script = size === "demo" ? "demo/load-demo.ts" : "tests/bench/fill-farm.ts";
-  const filled = spawnSync(process.execPath, ["--import", "tsx", script], { env, encoding: "utf8" });
+  const filled = spawnSync(process.execPath, ["--import", "tsx", script, env.FARM_FILE], { env, encoding: "utf8" });
   if (filled.status !== 0) throw new Error(filled.stderr);
   const { server, address } = await serveBuilt(env);
   try {

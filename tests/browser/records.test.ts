@@ -19,7 +19,7 @@ let browser: Browser;
 let tabs: BrowserContext;
 
 beforeAll(async () => {
-  spawnSync(process.execPath, ["--import", "tsx", "demo/load-demo.ts"], { env });
+  spawnSync(process.execPath, ["--import", "tsx", "demo/load-demo.ts", file], { env });
   await serve();
   browser = await openBrowser();
   tabs = await browser.newContext();

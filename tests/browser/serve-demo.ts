@@ -16,7 +16,10 @@ export async function serveDemo(): Promise<{ readonly address: string; readonly 
     FARM_FILE: join(folder, "farm.sqlite"),
     FARM_TODAY: TODAY,
   };
-  const loaded = spawnSync(process.execPath, ["--import", "tsx", "demo/load-demo.ts"], { env, encoding: "utf8" });
+  const loaded = spawnSync(process.execPath, ["--import", "tsx", "demo/load-demo.ts", env.FARM_FILE], {
+    env,
+    encoding: "utf8",
+  });
   if (loaded.status !== 0) throw new Error(`the demo farm could not be loaded: ${loaded.stderr}`);
   const { server, address } = await serveBuilt(env);
   const end = async () => {

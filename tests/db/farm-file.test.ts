@@ -1,8 +1,10 @@
 import { copyFileSync, existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { inspect } from "node:util";
 import Database from "better-sqlite3";
 import { describe, expect, test } from "vitest";
 import { closeFarm, openFarm, openKeptFarm } from "#db/client";
+import { FarmFileRefused } from "#db/file/farm-file-refused";
 import { FARM_APPLICATION_ID } from "#db/file/file-header";
 import { addBed } from "#db/write/beds";
 import { bed } from "../small-farm";
@@ -28,6 +30,12 @@ describe("a farm's file", () => {
       expect(statSync(file).mode & 0o777).toBe(0o600);
       expect(readFileSync(file).readUInt32BE(68)).toBe(FARM_APPLICATION_ID);
     }));
+
+  test("that is refused is logged in one line, since the file is at fault and not the program", () => {
+    const refused = new FarmFileRefused("missing", "farm.sqlite");
+    expect(inspect(refused)).toBe(refused.message);
+    expect(refused.stack).not.toContain("\n");
+  });
 
   test("that is missing, empty, a folder, a text or another program's is refused, and left to the byte", () =>
     withFolder((file, folder) => {

@@ -1,10 +1,11 @@
 import { spawnSync } from "node:child_process";
-import { existsSync, mkdtempSync, rmSync } from "node:fs";
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, expect, test } from "vitest";
 import { closeFarm, openFarm } from "#db/client";
 import { takeCopy } from "#db/copies/take-copy";
+import { latestChanges } from "#db/journal/journal";
 import { hasFarm, loadSnapshot } from "#db/read/read";
 import { demoFiles, readDemoSheets } from "#demo/demo-sheets";
 import { startDemoFarm } from "#demo/start-demo-farm";
@@ -53,6 +54,41 @@ test("where copies of a farm lie and the farm does not, no other farm is made in
   expect(status).toBe(3);
   expect(stderr).toContain("not where it was");
   expect(existsSync(file)).toBe(false);
+});
+
+const loadNamed = (farmFile: string) =>
+  spawnSync(process.execPath, ["--import", "tsx", "demo/load-demo.ts"], {
+    encoding: "utf8",
+    env: { ...process.env, FARM_FILE: farmFile },
+  });
+
+test("where FARM_FILE names a file that is not there, an empty folder or a folder that is missing, no farm is made unasked", () => {
+  const stick = join(folder, "stick");
+  mkdirSync(stick);
+  for (const named of [join(stick, "mine.sqlite"), stick, join(folder, "unplugged", "farm.sqlite")]) {
+    const { status, stderr } = loadNamed(named);
+    expect(status).toBe(3);
+    expect(stderr).toContain("not where it was");
+  }
+  expect(readdirSync(stick)).toEqual([]);
+  expect(existsSync(join(folder, "unplugged"))).toBe(false);
+});
+
+test("a farm of one's own begins with crops, curves and recipes, under its name, and with nothing that was invented", () => {
+  const file = join(folder, "own", "farm.sqlite");
+  const { status } = spawnSync(process.execPath, ["--import", "tsx", "demo/load-demo.ts", file, "Hill Farm"]);
+  expect(status).toBe(0);
+  const database = openFarm(file);
+  const read = loadSnapshot(database);
+  expect(latestChanges(database, 5)).toEqual([]);
+  closeFarm(database);
+  if (!read.ok) throw new Error("the farm cannot be read");
+  const { farm, beds, plantings, bookings, varieties, coolerStock, crops, recipes } = read.parsed;
+  expect([farm.name, farm.isInvented]).toEqual(["Hill Farm", false]);
+  expect([beds, plantings, bookings, varieties, coolerStock].flat()).toEqual([]);
+  expect(crops.length).toBeGreaterThan(20);
+  expect(recipes.length).toBeGreaterThan(5);
+  expect(loadNamed(join(folder, "own")).stdout).toContain("already");
 });
 
 test("sheets with problems are refused with all of them, each at its place, and nothing is left behind", () => {
