@@ -63,14 +63,18 @@ function carriedOut<T, R>(values: FormValues, save: Saving, schema: Reader<T>, w
 }
 
 /** How a form was sent: by which key, and of which revision of the farm its page was made. */
-function saveOf(form: FormData): Saving {
+export function saveOf(form: FormData): Saving {
   const fields = [...form].filter(([name]) => !name.startsWith("$"));
   return {
     key: textOf(form, SAVE_KEY) || null,
-    fingerprint: createHash("sha256").update(JSON.stringify(fields)).digest("base64"),
+    fingerprint: fingerprintOf(fields),
     seenRevision: /^\d{1,15}$/.test(textOf(form, REVISION)) ? Number(textOf(form, REVISION)) : null,
   };
 }
+
+/** The same for the same content. */
+export const fingerprintOf = (content: unknown): string =>
+  createHash("sha256").update(JSON.stringify(content)).digest("base64");
 
 const textOf = (form: FormData, name: string): string => {
   const value = form.get(name);

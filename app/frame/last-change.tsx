@@ -1,6 +1,6 @@
 import { latestChanges } from "#db/journal/journal";
 import { farmDatabase, whileHeld } from "../load";
-import { undo } from "./undo-action";
+import { UndoForm } from "./undo-form";
 
 /** What was written last, and the button that takes it back. */
 export function LastChange() {
@@ -9,12 +9,7 @@ export function LastChange() {
   return (
     <div className="lastchange" role="status">
       <span>Saved: {change.title}</span>
-      <form action={undo}>
-        <input type="hidden" name="changeId" value={change.id} />
-        <button type="submit" className="quiet">
-          Undo
-        </button>
-      </form>
+      <UndoForm changeId={change.id} title={change.title} isQuiet />
     </div>
   );
 }

@@ -3,15 +3,28 @@
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import { z } from "zod";
+import { FarmFileRefused } from "#db/file/farm-file-refused";
 import { undoChange } from "#db/journal/journal";
+import { SaveRefused, type Saving, saving } from "#db/journal/saving";
+import { saveOf } from "../action";
 import { sentForm } from "../door/sent-form";
 import { farmDatabase } from "../load";
 
-/** Takes one change back. When rows were changed since, nothing is touched and the history page says why. */
-export async function undo(form: FormData): Promise<void> {
-  const changeId = z.coerce.number().int().safeParse(sentForm(form).get("changeId"));
+/** Takes one change back, once however often it is pressed. When it cannot be, nothing is touched and the history page says why. */
+export async function undo(sent: FormData): Promise<void> {
+  const form = sentForm(sent);
+  const changeId = z.coerce.number().int().safeParse(form.get("changeId"));
   if (!changeId.success) redirect("/farm/history");
-  const undone = undoChange(farmDatabase(), changeId.data);
-  if (!undone.ok) redirect(`/farm/history?refused=${changeId.data}`);
+  if (!isUndone(changeId.data, saveOf(form))) redirect(`/farm/history?refused=${changeId.data}`);
   revalidatePath("/", "layout");
+}
+
+function isUndone(changeId: number, save: Saving): boolean {
+  try {
+    const database = farmDatabase();
+    return saving(database, save, () => undoChange(database, changeId)).ok;
+  } catch (error) {
+    if (error instanceof FarmFileRefused || error instanceof SaveRefused) return false;
+    throw error;
+  }
 }

@@ -18,7 +18,7 @@ import { FormContext } from "./form-context.client";
 import { type FormAction, type FormState, FRESH, unanswered } from "./form-state";
 import { forgetTyping, KeptTyping, keepTyping, type Typed, typedIn } from "./kept-typing.client";
 import { Refusal } from "./refusal.client";
-import { REVISION, SAVE_KEY } from "./sending";
+import { REVISION, SAVE_KEY, SaveKeys } from "./sending";
 
 type Props = {
   action: FormAction;
@@ -108,18 +108,17 @@ function useSending(action: FormAction, place: string) {
   const [posted, dispatch] = useActionState(action, FRESH);
   const [answered, setAnswered] = useState<FormState | null>(null);
   const [isPending, startSending] = useTransition();
-  const saveKey = useRef("");
+  const [keys] = useState(() => new SaveKeys());
   const state = answered ?? posted;
   const send = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const { submitter } = event.nativeEvent as SubmitEvent;
     const filled = new FormData(event.currentTarget, submitter);
-    // One key until an answer came: what is sent again because none came is known to be the same.
-    saveKey.current ||= newKey();
-    filled.set(SAVE_KEY, saveKey.current);
+    const content = JSON.stringify([...filled]);
+    filled.set(SAVE_KEY, keys.keyOf(content));
     startSending(async () => {
       const answer = await answerOf(action, state, filled, place);
-      if (answer) saveKey.current = "";
+      keys.settle(content, answer !== null);
       if (answer?.outcome === "saved") forgetTyping(place);
       setAnswered(answer ?? unanswered(state));
     });
@@ -145,6 +144,3 @@ function usePlace({ label, submit, hidden = {} }: Props): string {
   const ids = Object.values(hidden).filter((id) => String(id).length < 40);
   return [path, label ?? submit, ...ids].join(" ");
 }
-
-/** Long enough that no two forms ever have the same; drawn here because `randomUUID` is not there on a farm's own network without https. */
-const newKey = (): string => crypto.getRandomValues(new Uint32Array(4)).join("-");

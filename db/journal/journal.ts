@@ -6,7 +6,7 @@ import { refuseUnlessInPlace } from "#db/file/file-place";
 import { isConstraint } from "#db/schema/constraint";
 import { change } from "#db/schema/journal";
 import { putRowsBack, UndoRefused } from "./put-rows-back";
-import { landed, settleSaving, takeSaving } from "./saving";
+import { landed, type Saving, settleSaving, takeSaving } from "./saving";
 
 /**
  * What is kept to be undone: the latest so many changes, and of those no more than so many rows as they were, except that so many changes are
@@ -41,6 +41,17 @@ export type Undone =
  */
 export const undoChange = (database: FarmDatabase, changeId: number): Undone =>
   attemptUndo(database, changeId, () => {});
+
+/**
+ * What a save of this key has written already, in words; null when nothing. Asked before its content is read again, which the farm may take only
+ * once. Throws SaveRefused when the key was of another content.
+ */
+export function landedBefore(database: FarmDatabase, save: Saving): string | null {
+  const before = landed(database.$client, save);
+  if (before === null) return null;
+  const made = database.select().from(change).where(eq(change.id, before.changeId)).get();
+  return made?.title ?? "saved before";
+}
 
 /** Why a change cannot be taken back as the records stand, or null when it can. Writes nothing. */
 export function undoRefusal(database: FarmDatabase, changeId: number): string | null {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { closeFarm, type FarmDatabase, openFarm } from "#db/client";
-import { latestChanges, revision, undoChange } from "#db/journal/journal";
+import { landedBefore, latestChanges, revision, undoChange } from "#db/journal/journal";
 import { SaveRefused, type Saving, saving } from "#db/journal/saving";
 import { addBed, updateBed } from "#db/write/beds";
 import { addBooking, updateBooking } from "#db/write/bookings";
@@ -47,6 +47,20 @@ describe("a save that is sent twice because no answer came", () => {
       expect(kept(one).bookings.filter(({ client }) => client === "Nine")).toHaveLength(1);
       closeFarm(one);
       closeFarm(other);
+    }));
+
+  test("is told by its title before its content is read again, and an undo sent twice takes back once", () =>
+    withFarm((database) => {
+      const save = sent({ key: "k1" });
+      expect(landedBefore(database, save)).toBe(null);
+      const added = changeOf(saving(database, save, () => addBed(database, bed({ id: 0, name: "E1" }))));
+      expect(landedBefore(database, save)).toBe("added bed E1");
+      expect(() => landedBefore(database, { ...save, fingerprint: "other" })).toThrow(SaveRefused);
+      const takeBack = () => saving(database, sent({ key: "u1" }), () => undoChange(database, added));
+      const first = takeBack();
+      expect(first.ok).toBe(true);
+      expect(takeBack()).toEqual(first);
+      expect(kept(database).beds.map(({ name }) => name)).toEqual(["D1", "D2"]);
     }));
 
   test("with another content is refused, and says that the first landed", () =>

@@ -1,10 +1,13 @@
 "use client";
 
-import { type ChangeEvent, startTransition, useActionState, useId, useState } from "react";
+import { unstable_rethrow } from "next/navigation";
+import { type ChangeEvent, useId, useState, useTransition } from "react";
 import { countOf } from "#lib/plan/words/numbers";
 import { MOST_SHEETS_BYTES } from "../../door/limits";
+import { SAVE_KEY, SaveKeys } from "../../ui/sending";
 import { bringIn } from "./actions";
 import { ImportAnswer } from "./import-answer";
+import type { ImportState } from "./import-state";
 import { type ChosenFile, opened, packed, pasted } from "./upload";
 
 /** Room for the rest of the form beside the sheets. */
@@ -16,7 +19,9 @@ export function FileChoice() {
   const [rows, setRows] = useState("");
   const [complaints, setComplaints] = useState<readonly string[]>([]);
   const [sending, setSending] = useState(1);
-  const [answer, dispatch, isPending] = useActionState(bringIn, { kind: "none" });
+  const [answer, setAnswer] = useState<ImportState>({ kind: "none" });
+  const [isPending, startSending] = useTransition();
+  const [keys] = useState(() => new SaveKeys());
   const id = useId();
   /** An answer counts only for what it was asked of. */
   const change = (next: readonly ChosenFile[]) => {
@@ -49,7 +54,14 @@ export function FileChoice() {
     form.set("sending", String(sending));
     form.set("files", new Blob([zip]));
     setComplaints([]);
-    startTransition(() => dispatch(form));
+    // A check writes nothing, and must not use up the key of a sending that got no answer.
+    const content = step === "check" ? null : `${sending} ${step}`;
+    if (content !== null) form.set(SAVE_KEY, keys.keyOf(content));
+    startSending(async () => {
+      const answered = await answerTo(form);
+      if (content !== null) keys.settle(content, answered !== null);
+      setAnswer(answered ?? { kind: "unanswered", sending });
+    });
   };
   const isEmpty = files.length === 0 && rows.trim() === "";
   const isCurrent = answer.kind !== "none" && (answer.sending === sending || answer.sending === 0);
@@ -120,4 +132,14 @@ export function FileChoice() {
       <div aria-live="polite">{isCurrent && !isPending && <ImportAnswer answer={answer} onTake={send} />}</div>
     </div>
   );
+}
+
+/** Null when none came: the files stay chosen, and may be sent again. */
+async function answerTo(form: FormData): Promise<ImportState | null> {
+  try {
+    return await bringIn({ kind: "none" }, form);
+  } catch (error) {
+    unstable_rethrow(error);
+    return null;
+  }
 }

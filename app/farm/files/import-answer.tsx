@@ -8,6 +8,13 @@ type Props = { answer: ImportState; onTake: (step: "all" | "clean") => void };
 /** What was found in the files, or what was written. */
 export function ImportAnswer({ answer, onTake }: Props) {
   if (answer.kind === "none") return null;
+  if (answer.kind === "unanswered")
+    return (
+      <p className="notice bad">
+        <strong>No answer came from the farm’s computer.</strong> Look whether it is on, then send the same files again:
+        what was brought in already is not brought in twice.
+      </p>
+    );
   if (answer.kind === "taken")
     return (
       <p className="notice good">

@@ -1,7 +1,8 @@
 import type { Metadata } from "next";
 import { z } from "zod";
-import { type JournalChange, KEPT, latestChanges, undoRefusal } from "#db/journal/journal";
-import { undo } from "../../frame/undo-action";
+import { FarmFileRefused } from "#db/file/farm-file-refused";
+import { KEPT, latestChanges, undoRefusal } from "#db/journal/journal";
+import { UndoForm } from "../../frame/undo-form";
 import { farmDatabase } from "../../load";
 import { Table } from "../../ui/table";
 import { FarmTabs } from "../farm-tabs";
@@ -16,7 +17,7 @@ const query = z.object({ refused: z.coerce.number().int().optional().catch(undef
 export default async function HistoryPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
   const { refused: changeId } = query.parse(await searchParams);
   // The address names the change alone; why it cannot be undone is asked anew, so that no address can put words into the tool's mouth.
-  const refused = changeId === undefined ? null : undoRefusal(farmDatabase(), changeId);
+  const refused = changeId === undefined ? null : refusalOf(changeId);
   const changes = latestChanges(farmDatabase(), CHANGES_SHOWN);
   /** Taken back by a later change that was not taken back itself. */
   const isUndone = (changeId: number): boolean =>
@@ -51,7 +52,11 @@ export default async function HistoryPage({ searchParams }: { searchParams: Prom
               head: "Undo",
               kind: "tool",
               cell: (change) =>
-                isUndone(change.id) ? <span className="soft">taken back</span> : <UndoButton change={change} />,
+                isUndone(change.id) ? (
+                  <span className="soft">taken back</span>
+                ) : (
+                  <UndoForm changeId={change.id} title={change.title} />
+                ),
             },
           ]}
           rows={changes}
@@ -62,11 +67,12 @@ export default async function HistoryPage({ searchParams }: { searchParams: Prom
   );
 }
 
-const UndoButton = ({ change: { id, title } }: { change: JournalChange }) => (
-  <form action={undo}>
-    <input type="hidden" name="changeId" value={id} />
-    <button type="submit" aria-label={`Undo: ${title}`}>
-      Undo
-    </button>
-  </form>
-);
+/** Also a file that another program holds, or a full disk, is a reason. */
+function refusalOf(changeId: number): string | null {
+  try {
+    return undoRefusal(farmDatabase(), changeId);
+  } catch (error) {
+    if (error instanceof FarmFileRefused) return error.message;
+    throw error;
+  }
+}
