@@ -1,5 +1,6 @@
 import { isoWeekOf, parseDay } from "#lib/domain/day";
 import type { Copy } from "./copy-name";
+import { isKeptForGood } from "./remove-copy";
 
 /** How many are kept: the newest of all, and the newest of each of the last days, weeks and months that have any. */
 const KEPT = { newest: 10, days: 7, weeks: 5, months: 12 } as const;
@@ -8,7 +9,7 @@ const KEPT = { newest: 10, days: 7, weeks: 5, months: 12 } as const;
 export function keptCopies(copies: readonly Copy[]): Copy[] {
   const dayOf = ({ takenAt }: Copy) => takenAt.slice(0, 10);
   const kept = new Set([
-    ...copies.filter(({ reason }) => reason === "by-hand"),
+    ...copies.filter(isKeptForGood),
     ...copies.slice(0, KEPT.newest),
     ...newestOfEach(copies, KEPT.days, dayOf),
     ...newestOfEach(copies, KEPT.weeks, (copy) => isoWeekOf(parseDay(dayOf(copy)))),

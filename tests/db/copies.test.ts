@@ -4,6 +4,7 @@ import { describe, expect, test } from "vitest";
 import { closeFarm, openKeptFarm } from "#db/client";
 import { type Copy, copiesFolder, copiesIn } from "#db/copies/copy-name";
 import { keptCopies } from "#db/copies/kept-copies";
+import { removeCopy } from "#db/copies/remove-copy";
 import { restoreCopy } from "#db/copies/restore-copy";
 import { nameSecondPlace } from "#db/copies/second-place";
 import { type Taken, takeCopy } from "#db/copies/take-copy";
@@ -51,6 +52,21 @@ describe("a copy", () => {
       const { copy } = await taking;
       closeFarm(database);
       expect(bedsIn(copy.path)).toEqual(expect.arrayContaining(["D1", "D2", "B0"]));
+    }));
+
+  test("taken by hand is deleted when asked, from the second place too, and one of another reason never is", () =>
+    withFolder(async (file, folder) => {
+      makeFile(file);
+      const stick = join(folder, "stick");
+      mkdirSync(stick);
+      expect(nameSecondPlace(file, stick)).toBe(null);
+      const { copy } = await copyOf(file);
+      const { copy: other } = await copyOf(file);
+      removeCopy(copy, file);
+      expect(copiesIn(copiesFolder(file), file)).toEqual([other]);
+      expect(copiesIn(stick, file).map(({ name }) => name)).toEqual([other.name]);
+      expect(() => removeCopy({ ...other, reason: "daily" }, file)).toThrow(RangeError);
+      expect(existsSync(other.path)).toBe(true);
     }));
 
   test("goes to the second place too; a place that is gone is told and stops nothing", () =>

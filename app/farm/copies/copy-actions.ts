@@ -2,6 +2,7 @@
 
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
+import { isKeptForGood, removeCopy } from "#db/copies/remove-copy";
 import { restoreCopy } from "#db/copies/restore-copy";
 import { nameSecondPlace } from "#db/copies/second-place";
 import { takeCopy } from "#db/copies/take-copy";
@@ -31,6 +32,17 @@ export async function restore(_: FormState, form: FormData): Promise<FormState> 
   });
   if (answer.outcome === "saved") redirect("/farm/copies");
   return answer;
+}
+
+/** Deletes a copy that was taken by hand. */
+export async function deleteCopy(_: FormState, form: FormData): Promise<FormState> {
+  return answering(form, "copyName", async () => {
+    const copy = copyNamed(new FormValues(form).text("copyName"));
+    if (!copy) return "this copy is no longer there";
+    if (!isKeptForGood(copy)) return "this copy goes by itself when it has had its time";
+    removeCopy(copy, farmFile().file);
+    return null;
+  });
 }
 
 /** Names the folder that each copy goes to as well. */

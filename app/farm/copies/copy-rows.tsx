@@ -1,8 +1,9 @@
 import type { Copy, CopyReason } from "#db/copies/copy-name";
+import { isKeptForGood } from "#db/copies/remove-copy";
 import { inWholes } from "#lib/plan/words/numbers";
 import { Form } from "../../ui/form.client";
 import { Table } from "../../ui/table";
-import { restore } from "./copy-actions";
+import { deleteCopy, restore } from "./copy-actions";
 
 const REASONS: Readonly<Record<CopyReason, string>> = {
   daily: "of the day",
@@ -40,16 +41,39 @@ export const CopyRows = ({ copies }: { copies: readonly Copy[] }) =>
 const whenOf = ({ takenAt }: Copy): string => takenAt.slice(0, 16).replace("T", " ");
 
 const CopyTools = ({ copy }: { copy: Copy }) => (
-  <Form
-    action={restore}
-    submit="Restore"
-    label={`Restore the copy of ${whenOf(copy)}`}
-    hidden={{ copyName: copy.name }}
-    isQuiet
-    beside={
-      <a className="button" href={`/farm/copies/${copy.name}`} download>
-        Download<span className="visually-hidden"> the copy of {whenOf(copy)}</span>
-      </a>
-    }
-  />
+  <>
+    <Form
+      action={restore}
+      submit="Restore"
+      label={`Restore the copy of ${whenOf(copy)}`}
+      hidden={{ copyName: copy.name }}
+      isQuiet
+      beside={
+        <a className="button" href={`/farm/copies/${copy.name}`} download>
+          Download<span className="visually-hidden"> the copy of {whenOf(copy)}</span>
+        </a>
+      }
+    />
+    {isKeptForGood(copy) && <DeleteCopy copy={copy} />}
+  </>
+);
+
+/** A deleted copy is gone, so this asks first, with the name of the file. */
+const DeleteCopy = ({ copy }: { copy: Copy }) => (
+  <details className="delete-copy">
+    <summary>
+      Delete<span className="visually-hidden"> the copy of {whenOf(copy)}</span>…
+    </summary>
+    <Form
+      action={deleteCopy}
+      submit="Delete it for good"
+      label={`Delete the copy of ${whenOf(copy)}`}
+      hidden={{ copyName: copy.name }}
+      isQuiet
+    >
+      <p className="small">
+        <code>{copy.name}</code> will be gone, from the second place too. Nothing brings it back.
+      </p>
+    </Form>
+  </details>
 );
