@@ -45,6 +45,7 @@ export const action =
 function carriedOut<T, R>(values: FormValues, save: Saving, schema: Reader<T>, write: Write<T, R>, next: Next<T, R>) {
   try {
     const farm = loadFarm();
+    values.readBy(farm.farm.decimalMark);
     const read = schema instanceof z.ZodType ? values.parse(schema, values.all()) : schema(values, farm);
     if (!read.ok) return { ...read, isBehind: false } as const;
     const database = farmDatabase();

@@ -20,6 +20,7 @@ export const farm = (given: Partial<Farm> = {}): Farm => ({
   isInvented: true,
   zone: "7a",
   units: "us",
+  decimalMark: "point",
   pickingWeekdays: [1, 3, 4, 6],
   leadDays: 2,
   orderDaysAhead: 21,

@@ -1,7 +1,7 @@
 import type { z } from "zod";
 import { type Measure, PLAIN, shown, toStored } from "#lib/domain/measures";
 import { type Parsed, type Problem, problemsOf } from "#lib/domain/problem";
-import { readNumber } from "#lib/domain/read-number";
+import { type DecimalMark, readNumber } from "#lib/domain/read-number";
 import type { Fields, RecordOf } from "#lib/domain/records/field";
 import { type Manner, type Reading, readForm } from "#lib/domain/records/form";
 import { sentForm } from "../door/sent-form";
@@ -17,9 +17,15 @@ export class FormValues {
   readonly #form: FormData;
   readonly #problems = new Map<string, string>();
   readonly #ranges = new Map<string, string>();
+  #mark: DecimalMark = "point";
 
   constructor(form: FormData) {
     this.#form = sentForm(form);
+  }
+
+  /** Numbers are read by the farm's decimal mark from here on. */
+  readBy(mark: DecimalMark): void {
+    this.#mark = mark;
   }
 
   /** The record that the form says, its fields read by their definitions; every problem is noted here too. */
@@ -119,8 +125,8 @@ export class FormValues {
 
   private numberIn(name: string, typed: string, { measure = PLAIN, before = null, range }: NumberReading): number {
     if (range) this.#ranges.set(name, range);
-    if (before !== null && typed === shown(measure, before)) return before;
-    const reading = typed === "" ? ({ ok: false, message: "write a number" } as const) : readNumber(typed);
+    if (before !== null && typed === shown(measure, before, this.#mark)) return before;
+    const reading = typed === "" ? ({ ok: false, message: "write a number" } as const) : readNumber(typed, this.#mark);
     if (!reading.ok) this.refuse(name, reading.message);
     return toStored(measure, reading.ok ? reading.value : Number.NaN);
   }

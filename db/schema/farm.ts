@@ -1,4 +1,5 @@
 import { integer, real, sqliteTable, text } from "drizzle-orm/sqlite-core";
+import { DECIMAL_MARKS } from "#lib/domain/read-number";
 import { UNITS } from "#lib/domain/words";
 import {
   checks,
@@ -24,6 +25,7 @@ export const farm = sqliteTable(
     isInvented: yesNo("is_invented").notNull(),
     zone: text("zone").notNull(),
     units: text("units").notNull(),
+    decimalMark: text("decimal_mark").notNull().default("point"),
     pickingWeekdays: list("picking_weekdays").notNull(),
     leadDays: integer("lead_days").notNull(),
     orderDaysAhead: integer("order_days_ahead").notNull(),
@@ -67,6 +69,7 @@ export const farm = sqliteTable(
       isNamed("name"),
       isYesNo("is_invented"),
       oneOf("units", UNITS),
+      oneOf("decimal_mark", DECIMAL_MARKS),
       isList("picking_weekdays"),
       ...["lead_days", "order_days_ahead"].map((column) => isWholeFrom(column, 0)),
       isShare("spare_share"),

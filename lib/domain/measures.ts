@@ -1,3 +1,4 @@
+import { type DecimalMark, withMark } from "./read-number";
 import type { Units } from "./words";
 
 /**
@@ -71,15 +72,19 @@ export const MEASURES: Record<Units, Measures> = {
   },
 };
 
-/** A stored number as a form shows it: "49.2", "6.00". */
-export function shown({ shownPerStored, decimals, hasFixedDecimals }: Measure, stored: number): string {
+/** A stored number as a form shows it: "49.2", "6.00", or with the farm's comma "49,2". */
+export function shown(
+  { shownPerStored, decimals, hasFixedDecimals }: Measure,
+  stored: number,
+  mark: DecimalMark = "point",
+): string {
   const rounded = (stored * shownPerStored).toFixed(decimals);
-  return hasFixedDecimals ? rounded : String(Number(rounded));
+  return withMark(hasFixedDecimals ? rounded : String(Number(rounded)), mark);
 }
 
 /** A number that may be left open; empty when it is. */
-export const shownOrEmpty = (measure: Measure, stored: number | null): string =>
-  stored === null ? "" : shown(measure, stored);
+export const shownOrEmpty = (measure: Measure, stored: number | null, mark?: DecimalMark): string =>
+  stored === null ? "" : shown(measure, stored, mark);
 
 /** A typed number as it is stored. */
 export function toStored({ shownPerStored, isStoredWhole }: Measure, typed: number): number {

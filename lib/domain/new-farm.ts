@@ -14,6 +14,7 @@ export function newFarm(name: string): Farm {
     isInvented: false,
     zone: "7a",
     units: "us",
+    decimalMark: "point",
     pickingWeekdays: [1, 3, 4, 6],
     leadDays: 2,
     orderDaysAhead: 21,

@@ -1,7 +1,7 @@
 import { inQuotes } from "./in-quotes";
 
 /** What stands between wholes and fractions when the grower writes a number. The other of the two may part thousands. */
-const DECIMAL_MARKS = ["point", "comma"] as const;
+export const DECIMAL_MARKS = ["point", "comma"] as const;
 export type DecimalMark = (typeof DECIMAL_MARKS)[number];
 
 /** What a text says, or what is wrong with it and how to mend it. */
@@ -49,8 +49,11 @@ export function readNumber(text: string, mark: DecimalMark = "point"): TextReadi
 }
 
 /** A number as text that {@link readNumber} reads back to the same, in full. */
-export const writeNumber = (number: number, mark: DecimalMark = "point"): string =>
-  mark === "comma" ? String(number).replace(".", ",") : String(number);
+export const writeNumber = (number: number, mark: DecimalMark = "point"): string => withMark(String(number), mark);
+
+/** Digits that are written with a decimal point, with the mark instead. */
+export const withMark = (digits: string, mark: DecimalMark): string =>
+  mark === "comma" ? digits.replace(".", ",") : digits;
 
 /** The text with points and commas exchanged, when the comma is its decimal mark; a lone decimal point stays. */
 const pointed = (text: string): string =>

@@ -1,4 +1,5 @@
 import { didYouMean } from "#lib/domain/nearest-name";
+import { DECIMAL_MARKS, type DecimalMark } from "#lib/domain/read-number";
 import { FARM_SETTINGS, type Farm, type FarmSetting, farmSchema } from "#lib/domain/records/farm-settings";
 import { readCell } from "./columns";
 import { type Place, placeInWords } from "./sheet-problem";
@@ -10,8 +11,15 @@ type SettingValue = { readonly setting: FarmSetting; readonly value: unknown };
 /** The settings that the rows give, and the farm with them, or null when no row is clean. */
 export type FarmReading = { readonly rows: SheetRows<SettingValue>; readonly farm: Farm | null };
 
+/** The decimal mark that the rows of a farm sheet give; null when none does. All sheets of an upload are read by it, this one too. */
+export function markOfSheet({ rows }: SheetRows<RowOf<"farm">>): DecimalMark | null {
+  const row = rows.find(({ record }) => record && columnKey(record.setting) === "decimal_mark");
+  const value = row?.record?.value.trim().toLowerCase();
+  return DECIMAL_MARKS.find((mark) => mark === value) ?? null;
+}
+
 /** Reads the rows of the farm sheet over the farm as it is. Values that do not go together are refused with their group. */
-export function readFarmSettings(sheet: SheetRows<RowOf<"farm">>, current: Farm): FarmReading {
+export function readFarmSettings(sheet: SheetRows<RowOf<"farm">>, current: Farm, mark: DecimalMark): FarmReading {
   const seen = new Map<string, Place>();
   const settings = linkRows(sheet, (row, say, { place }): SettingValue | null => {
     const setting = FARM_SETTINGS.find(({ heading }) => heading === columnKey(row.setting));
@@ -34,7 +42,7 @@ export function readFarmSettings(sheet: SheetRows<RowOf<"farm">>, current: Farm)
       );
       return null;
     }
-    const reading = readCell(setting.field, row.value);
+    const reading = readCell(setting.field, row.value, mark);
     if (!reading.ok) say("value", reading.message);
     return reading.ok ? { setting, value: reading.value } : null;
   });

@@ -23,8 +23,12 @@ type Row<Name extends SheetName> = RecordOf<(typeof SHEETS)[Name]>;
  */
 export const farmSheets = (snapshot: Snapshot): SheetText[] => sheetsOfRecords(farmRecordsOf(snapshot));
 
-/** The sheets of records; lists that are absent give sheets with a header alone. */
+/** The sheets of records; lists that are absent give sheets with a header alone. Decimals are written by the farm's mark, which its sheet names. */
 export function sheetsOfRecords({ farm, bookings = [], ...records }: FarmRecords): SheetText[] {
+  const sheet = <Name extends SheetName>(name: Name, rows: readonly Row<Name>[]): SheetText => {
+    const cells = rows.map((row) => cellsOf(SHEETS[name], row, farm?.decimalMark));
+    return { name: `${name}.csv`, text: csvText([headingsOf(name), ...cells]) };
+  };
   return [
     sheet("farm", farm ? settingRows(farm) : []),
     sheet("crops", records.crops ?? []),
@@ -49,15 +53,10 @@ export function sheetsOfRecords({ farm, bookings = [], ...records }: FarmRecords
   ];
 }
 
-function sheet<Name extends SheetName>(name: Name, rows: readonly Row<Name>[]): SheetText {
-  const cells = rows.map((row) => cellsOf(SHEETS[name], row));
-  return { name: `${name}.csv`, text: csvText([headingsOf(name), ...cells]) };
-}
-
 const settingRows = (farm: Farm): Row<"farm">[] =>
   FARM_SETTINGS.map(({ heading, group, name, field }) => {
     const values: Record<string, unknown> = group ? farm[group] : farm;
-    return { setting: heading, value: writeCell(field, values[name]) };
+    return { setting: heading, value: writeCell(field, values[name], farm.decimalMark) };
   });
 
 const curveRow = ({ anchor, ...curve }: CurveRecord): Row<"curves"> => ({ ...curve, ...anchorColumns(anchor) });

@@ -2,6 +2,7 @@ import Papa from "papaparse";
 import type { PieceRecord, StemLineRecord } from "#lib/domain/farm-records";
 import { nameKey } from "#lib/domain/nearest-name";
 import { MOST_PROBLEMS } from "#lib/domain/problem";
+import type { DecimalMark } from "#lib/domain/read-number";
 import type { Fields } from "#lib/domain/records/field";
 import { nameOf } from "#lib/domain/records/names";
 import { PIECE_SHEET } from "#lib/domain/records/piece";
@@ -13,7 +14,7 @@ import { asMeant } from "./csv-text";
 import type { KnownNames } from "./known-names";
 import { NameBook } from "./name-book";
 import type { SheetProblem } from "./sheet-problem";
-import { type SplitRow, splitRows } from "./split-rows";
+import { type Delimiter, type SplitRow, splitRows } from "./split-rows";
 import { delimiterOf } from "./table";
 
 /** The file that the problems of pasted rows name. */
@@ -46,10 +47,11 @@ const HEADER_WORDS = ["piece", "pieces", "recipe", "role", "item"];
  * stems, colours, crop"; colours and crop may be left out, and a header row is passed over. A row that starts with a role asks for
  * stems, any other for pieces of the recipe it names. Colours are parted by "/" or ",".
  *
- * @param known  the recipes and crops of the farm, by name
+ * @param known  the recipes and crops of the farm, by name, and its decimal mark
  */
-export function readPastedRows(text: string, known: Pick<KnownNames, "recipes" | "crops">): PastedRows {
-  const delimiter = delimiterOf(text);
+export function readPastedRows(text: string, known: Pick<KnownNames, "farm" | "recipes" | "crops">): PastedRows {
+  const mark = known.farm.decimalMark;
+  const delimiter = pastedDelimiter(text, mark);
   const split = splitRows(text, delimiter);
   const recipes = new NameBook("recipe", "the farm's recipes", known.recipes);
   const crops = new NameBook("crop", "the farm's crops", known.crops);
@@ -67,7 +69,7 @@ export function readPastedRows(text: string, known: Pick<KnownNames, "recipes" |
     const first = nameKey(row.cells[0] ?? "");
     if (index === 0 && HEADER_WORDS.includes(first)) return;
     const role = ROLES.find((candidate) => candidate === first);
-    const found = role ? readStems(role, row, crops) : readPiece(row, recipes);
+    const found = role ? readStems(role, row, crops, mark) : readPiece(row, recipes, mark);
     if ("recipe" in found) pieces.push(found);
     else if ("role" in found) stemLines.push(found);
     else {
@@ -88,10 +90,16 @@ export function readPastedRows(text: string, known: Pick<KnownNames, "recipes" |
   };
 }
 
+/** Cells of a spreadsheet are parted by tabs; where the comma is the decimal mark, a semicolon comes before it. */
+function pastedDelimiter(text: string, mark: DecimalMark): Delimiter {
+  if (text.includes("\t")) return "\t";
+  return mark === "comma" && text.includes(";") ? ";" : delimiterOf(text);
+}
+
 type Refused = { readonly problems: readonly ColumnProblem[] };
 
-function readPiece(row: SplitRow, recipes: NameBook): PieceRecord | Refused {
-  const { row: read, problems } = readCells(PIECE, row);
+function readPiece(row: SplitRow, recipes: NameBook, mark: DecimalMark): PieceRecord | Refused {
+  const { row: read, problems } = readCells(PIECE, row, mark);
   const recipe = recipes.find(row.cells[0] ?? "");
   const all = recipe.ok
     ? problems
@@ -100,8 +108,8 @@ function readPiece(row: SplitRow, recipes: NameBook): PieceRecord | Refused {
   return { recipe: recipe.name, pieceCount: read.pieceCount, colours: read.colours };
 }
 
-function readStems(role: Role, row: SplitRow, crops: NameBook): StemLineRecord | Refused {
-  const { row: read, problems } = readCells(STEMS, row);
+function readStems(role: Role, row: SplitRow, crops: NameBook, mark: DecimalMark): StemLineRecord | Refused {
+  const { row: read, problems } = readCells(STEMS, row, mark);
   const cropText = row.cells[3]?.trim() ?? "";
   const crop = cropText === "" ? null : crops.find(cropText);
   const all = crop && !crop.ok ? [...problems, { column: "crop", message: crop.message }] : problems;
@@ -110,9 +118,9 @@ function readStems(role: Role, row: SplitRow, crops: NameBook): StemLineRecord |
 }
 
 /** Reads the cells of a row in the order of `fields`; cells left out at the end are empty. */
-function readCells<F extends Fields>(fields: F, { cells }: SplitRow) {
+function readCells<F extends Fields>(fields: F, { cells }: SplitRow, mark: DecimalMark) {
   const names = columnsOf(fields).map(({ heading }) => heading);
-  const reading = readRow(fields, (column) => cells[names.indexOf(column)] ?? "");
+  const reading = readRow(fields, (column) => cells[names.indexOf(column)] ?? "", mark);
   const extra = cells.slice(names.length).filter((cell) => cell.trim() !== "");
   if (extra.length === 0) return reading;
   const message = `"${extra.join('", "')}" is more than a row takes: write ${names.join(", ")}, with several colours in one cell, parted by "/"`;

@@ -1,7 +1,8 @@
 import type { FarmRecords } from "#lib/domain/farm-records";
 import { MOST_PROBLEMS } from "#lib/domain/problem";
+import type { DecimalMark } from "#lib/domain/read-number";
 import { SHEET_NAMES, SHEETS, type SheetName } from "#lib/domain/records/sheets";
-import { readFarmSettings } from "./farm-sheet";
+import { markOfSheet, readFarmSettings } from "./farm-sheet";
 import type { KnownNames } from "./known-names";
 import { linkBookings } from "./link-bookings";
 import { gatherRecipes, linkCrops, linkCurves, linkRecipes, linkVarieties } from "./link-crops";
@@ -39,12 +40,16 @@ type OpenedFile = { readonly file: string; readonly table: Table };
  * Reads the farm's sheets. Which sheet a file is, is found by its header, else by its name. Rows name things of the farm or of the
  * same upload, whatever the order of files and rows. Nothing is guessed: a name that is not found is a problem with the nearest name.
  *
- * @param known  what the farm has already ({@link KnownNames}); its settings are the defaults
+ * @param known  what the farm has already ({@link KnownNames}); its settings are the defaults, and numbers are read by its decimal mark unless the upload brings another
  */
 export function readFarmSheets(files: readonly SheetFile[], known: KnownNames): Reading {
   const { opened, problems: unknownFiles } = openFiles(files);
-  const rowsOf = <Name extends SheetName>(sheet: Name): SheetRows<RowOf<Name>> =>
-    joinRows((opened.get(sheet) ?? []).map(({ file, table }) => readRows(sheet, SHEETS[sheet], table, file)));
+  const rowsBy = <Name extends SheetName>(sheet: Name, mark: DecimalMark): SheetRows<RowOf<Name>> =>
+    joinRows((opened.get(sheet) ?? []).map(({ file, table }) => readRows(sheet, SHEETS[sheet], table, file, mark)));
+  // The farm sheet's own cells are texts, which read alike by either mark.
+  const settings = rowsBy("farm", known.farm.decimalMark);
+  const mark = markOfSheet(settings) ?? known.farm.decimalMark;
+  const rowsOf = <Name extends SheetName>(sheet: Name) => rowsBy(sheet, mark);
   const read = <Name extends SheetName, T>(sheet: Name, toRecord: (row: RowOf<Name>, say: Say) => T | null) =>
     linkRows(rowsOf(sheet), toRecord);
 
@@ -54,7 +59,7 @@ export function readFarmSheets(files: readonly SheetFile[], known: KnownNames): 
     beds: new NameBook("bed", "the beds sheet", known.beds),
     varieties: new VarietyBook(known.varieties),
   };
-  const { rows: farmRows, farm } = readFarmSettings(rowsOf("farm"), known.farm);
+  const { rows: farmRows, farm } = readFarmSettings(settings, known.farm, mark);
   const crops = linkCrops(read("crops", toCropRecord), names.crops);
   const recipes = linkRecipes(read("recipes", toRecipeLine), names.recipes);
   const varieties = linkVarieties(rowsOf("varieties"), names.crops, names.varieties);

@@ -1,6 +1,7 @@
 import { inQuotes } from "#lib/domain/in-quotes";
 import { didYouMean } from "#lib/domain/nearest-name";
 import { MOST_PROBLEMS } from "#lib/domain/problem";
+import type { DecimalMark } from "#lib/domain/read-number";
 import type { Fields, RecordOf } from "#lib/domain/records/field";
 import { columnsOf, type SheetName } from "#lib/domain/records/sheets";
 import { neededHeadings, readRow } from "./columns";
@@ -32,6 +33,7 @@ export function readRows<F extends Fields>(
   fields: F,
   table: Table,
   file: string,
+  mark: DecimalMark,
 ): SheetRows<RecordOf<F>> {
   const keys = table.header.map(columnKey);
   const indexOf = new Map(keys.map((key, index) => [key, index] as const).reverse());
@@ -46,7 +48,7 @@ export function readRows<F extends Fields>(
       const index = indexOf.get(column);
       return index === undefined ? undefined : cells[index];
     };
-    const reading = readRow(fields, textIn);
+    const reading = readRow(fields, textIn, mark);
     if (problems.length < MOST_PROBLEMS)
       for (const problem of reading.problems) problems.push({ file, line, ...problem });
     return { place: { file, line }, textIn: (column) => textIn(column) ?? "", record: reading.row };

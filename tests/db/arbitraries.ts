@@ -65,7 +65,8 @@ export const recipeDraft = fc.record({
   lines: fc.array(
     fc.record({
       role: fc.constantFrom(...ROLES),
-      stemsPerPiece: above0(10_000),
+      // Pieces, stems in one and lines stay together below what a booking may ask for.
+      stemsPerPiece: above0(100),
       colours: fc.constantFrom("palette" as const, "any" as const),
     }),
     { minLength: 1, maxLength: 5 },
@@ -109,7 +110,7 @@ export const bookingDraft = fc.record({
   palette: colours,
   spareShare: share,
   unacceptableCropIds: fc.array(fc.nat(), { maxLength: 4 }),
-  pieces: fc.array(fc.record({ recipeId: fc.nat(), pieceCount: above0(100_000), colours }), { maxLength: 4 }),
+  pieces: fc.array(fc.record({ recipeId: fc.nat(), pieceCount: above0(100), colours }), { maxLength: 4 }),
   stemLines: fc.array(
     fc
       .record({

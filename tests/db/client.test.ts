@@ -128,7 +128,8 @@ function makeFileOfFirstMigration(file: string): void {
   sqlite
     .prepare("INSERT INTO __drizzle_migrations (hash, created_at) VALUES (?, ?)")
     .run(first?.hash, first?.created_at);
-  const old: Record<string, string | number | null> = { ...row, name: "Old Hollow" };
+  const { decimal_mark: _, ...ofThen } = row;
+  const old: Record<string, string | number | null> = { ...ofThen, name: "Old Hollow" };
   sqlite
     .prepare(
       `INSERT INTO farm (${Object.keys(old).join(", ")}) VALUES (${Object.keys(old)

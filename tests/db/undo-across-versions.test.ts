@@ -107,3 +107,22 @@ test("a change to a column that is no longer there is refused in words, and noth
       expect(database.$client.prepare("SELECT title FROM what_if").pluck().all()).toEqual(["Keep D1"]);
     },
   ));
+
+test("a file of before the decimal mark opens with the point, every other setting as it was", () =>
+  withFolder((file) => {
+    makeFile(file);
+    const before = openFarm(file);
+    const settings = kept(before).farm;
+    closeFarm(before);
+    const tables = new Database(file);
+    tables.exec(`ALTER TABLE farm DROP COLUMN decimal_mark;
+      DELETE FROM __drizzle_migrations WHERE created_at = (SELECT max(created_at) FROM __drizzle_migrations)`);
+    tables.close();
+    const database = openFarm(file);
+    try {
+      expect(kept(database).farm).toEqual({ ...settings, decimalMark: "point" });
+      expect(() => database.$client.exec("UPDATE farm SET decimal_mark = 'dash'")).toThrow(/farm_decimal_mark/);
+    } finally {
+      closeFarm(database);
+    }
+  }));

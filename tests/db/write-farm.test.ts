@@ -54,6 +54,7 @@ test("every setting of the farm can be changed", () => {
       isInvented: false,
       zone: "6b",
       units: "metric" as const,
+      decimalMark: "comma" as const,
       pickingWeekdays: [7, 2],
       leadDays: 3,
       orderDaysAhead: 10,

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { toDay, toDayNumber } from "#lib/domain/day";
+import { DECIMAL_MARKS } from "#lib/domain/read-number";
 import { BED_FLAGS, type Bed } from "#lib/domain/records/bed";
 import type { Crop } from "#lib/domain/records/crop";
 import type { Anchor } from "#lib/domain/records/curve";
@@ -37,6 +38,7 @@ const farm: fc.Arbitrary<Farm> = fc
     isInvented: fc.boolean(),
     zone: fc.constantFrom("", "7a", "10b"),
     units: fc.constantFrom("us" as const, "metric" as const),
+    decimalMark: fc.constantFrom(...DECIMAL_MARKS),
     pickingWeekdays: fc.array(fc.integer({ min: 1, max: 7 }), { minLength: 1, maxLength: 7 }),
     leadDays: fc.nat(14),
     spareShare: share,

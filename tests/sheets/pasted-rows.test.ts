@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
 import { readPastedRows } from "#lib/sheets/pasted-rows";
+import { farm } from "../small-farm";
 
-const KNOWN = { recipes: ["Bridal bouquet", "Low centrepiece"], crops: ["Dahlia", "Foxglove"] };
+const KNOWN = { farm: farm(), recipes: ["Bridal bouquet", "Low centrepiece"], crops: ["Dahlia", "Foxglove"] };
 const paste = (text: string) => readPastedRows(text, KNOWN);
 
 test("rows of pieces and of stems are told apart by their first cell", () => {
@@ -65,4 +66,13 @@ test("a row with a bad quote is a problem of its line, and the rows after it are
 
 test("nothing pasted is nothing read", () => {
   expect(paste(" \n")).toEqual({ pieces: [], stemLines: [], problems: [], unread: "" });
+});
+
+test("a count of 1,5 pieces is refused on a farm that writes a decimal point, and read where it writes a comma", () => {
+  const pasted = "Low centrepiece\t1,5\n";
+  expect(paste(pasted).problems).toHaveLength(1);
+  for (const text of [pasted, pasted.replace("\t", ";")]) {
+    const read = readPastedRows(text, { ...KNOWN, farm: farm({ decimalMark: "comma" }) });
+    expect(read.pieces).toEqual([{ recipe: "Low centrepiece", pieceCount: 1.5, colours: [] }]);
+  }
 });

@@ -11,7 +11,7 @@ import type { KnownNames } from "#lib/sheets/known-names";
 import { readFarmSheets } from "#lib/sheets/read-farm-sheets";
 import { unzipSheets } from "#lib/sheets/unzip-sheets";
 import { zipSheets } from "#lib/sheets/zip-sheets";
-import { snapshot } from "../small-farm";
+import { bed, farm, snapshot } from "../small-farm";
 import { anyFarm } from "./any-farm";
 
 const SEED = 20_270_612;
@@ -42,6 +42,25 @@ test("any farm written as sheets is read back to the same records, with no probl
     }),
     { seed: SEED, numRuns: 300 },
   );
+});
+
+test("a farm that writes a decimal comma gets 30,5 in its sheets, and any other farm reads them back by the mark they name", () => {
+  const given = snapshot({
+    farm: farm({ decimalMark: "comma", spareShare: 0.125 }),
+    beds: [bed({ id: 1, lengthMetres: 1.125 })],
+  });
+  const sheets = farmSheets(given);
+  expect(sheets.find(({ name }) => name === "beds.csv")?.text).toContain('"1,125"');
+  expect(sheets.find(({ name }) => name === "farm.csv")?.text).toContain('spare_share,"0,125"');
+  const reading = readFarmSheets(sheets, EMPTY);
+  expect(reading.problems).toEqual([]);
+  expect(reading.records).toEqual(filled(farmRecordsOf(given)));
+  const bedsAlone = readFarmSheets(
+    sheets.filter(({ name }) => name === "beds.csv"),
+    EMPTY,
+  );
+  expect(bedsAlone.problems[0].message).toContain("1,125");
+  expect(bedsAlone.records.beds).toBeUndefined();
 });
 
 test("the sheets of a farm do not depend on the order in which they are read", () => {

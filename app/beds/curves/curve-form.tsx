@@ -1,5 +1,6 @@
 import { CATALOGUE } from "#lib/domain/catalogue/crops";
 import { PERCENT, PLAIN, shown } from "#lib/domain/measures";
+import type { DecimalMark } from "#lib/domain/read-number";
 import type { Crop } from "#lib/domain/records/crop";
 import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Variety } from "#lib/domain/records/variety";
@@ -9,7 +10,7 @@ import { NumberField, SelectField, TextField } from "../../ui/form-fields.client
 import { restoreCurve, saveCurve } from "./curve-actions";
 import { CurveWeeks } from "./curve-weeks.client";
 
-type Props = { crop: Crop; variety: Variety | null; treatment: Treatment; curve: BloomCurve | null };
+type Props = { crop: Crop; variety: Variety | null; treatment: Treatment; curve: BloomCurve | null; mark: DecimalMark };
 
 const ANCHORS = [
   { value: "day-of-year", label: "on a day of the year" },
@@ -18,10 +19,10 @@ const ANCHORS = [
 const WEEKS_AT_FIRST = 6;
 
 /** The bloom curve of a crop under a treatment, for all of it or for one variety. Numbers that are changed become the farm's own. */
-export function CurveForm({ crop, variety, treatment, curve }: Props) {
+export function CurveForm({ crop, variety, treatment, curve, mark }: Props) {
   const anchor = curve?.anchor;
   const weeks = curve
-    ? curve.stemsPerPlantByWeek.map((stems) => shown(PLAIN, stems))
+    ? curve.stemsPerPlantByWeek.map((stems) => shown(PLAIN, stems, mark))
     : Array<string>(WEEKS_AT_FIRST).fill("");
   const scopes = [
     { value: "crop", label: `all ${crop.name.toLowerCase()}` },
@@ -61,17 +62,17 @@ export function CurveForm({ crop, variety, treatment, curve }: Props) {
             name="firstCutSpreadDays"
             label="Spread of the first cut"
             unit="days"
-            value={curve ? shown(PLAIN, curve.firstCutSpreadDays) : "7"}
+            value={curve ? shown(PLAIN, curve.firstCutSpreadDays, mark) : "7"}
             hint="Standard deviation: two seasons in three fall within it."
           />
           <NumberField
             name="yieldSpread"
             label="Spread of yield"
             unit="%"
-            value={curve ? shown(PERCENT, curve.yieldSpread) : "30"}
+            value={curve ? shown(PERCENT, curve.yieldSpread, mark) : "30"}
             hint="How far a season’s stems vary around the expected: 25 % is a quarter."
           />
-          <CurveWeeks key={weeks.join()} weeks={weeks} />
+          <CurveWeeks key={weeks.join("/")} weeks={weeks} mark={mark} />
         </div>
       </Form>
       {curve && canBeRestored(curve, crop) && (

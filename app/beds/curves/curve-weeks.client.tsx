@@ -1,16 +1,20 @@
 "use client";
 
 import { useState } from "react";
+import { type DecimalMark, readNumber } from "#lib/domain/read-number";
 import { FieldProblem } from "../../ui/field-problem";
 import { useField } from "../../ui/form-context.client";
 
 const NAME = "stemsPerPlantByWeek";
 
 /** Stems per plant, a box for each week from the first cut. */
-export function CurveWeeks({ weeks: initial }: { weeks: readonly string[] }) {
+export function CurveWeeks({ weeks: initial, mark }: { weeks: readonly string[]; mark: DecimalMark }) {
   const field = useField(NAME, "Stems per plant, week by week");
   const [weeks, setWeeks] = useState<readonly string[]>(field.typed ?? initial);
-  const sum = weeks.reduce((stems, week) => stems + (Number(week) || 0), 0);
+  const sum = weeks.reduce((stems, week) => {
+    const read = readNumber(week.trim(), mark);
+    return stems + (read.ok ? read.value : 0);
+  }, 0);
   return (
     <fieldset className="wide field">
       <legend>Stems per plant, week by week from the first cut</legend>

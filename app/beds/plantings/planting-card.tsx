@@ -47,7 +47,13 @@ export function PlantingCard({ row, plan, choices }: { row: PlantingForecast; pl
       </details>
       <details>
         <summary>{curve ? "Change the bloom curve" : "Add a bloom curve"}</summary>
-        <CurveForm crop={crop} variety={variety} treatment={planting.treatment} curve={curve} />
+        <CurveForm
+          crop={crop}
+          variety={variety}
+          treatment={planting.treatment}
+          curve={curve}
+          mark={plan.snapshot.farm.decimalMark}
+        />
       </details>
     </section>
   );

@@ -29,6 +29,7 @@ export default async function BookingPage(props: Props) {
   const booking = await findBooking(props);
   if (!booking) notFound();
   const plan = loadPlan(yearOf(booking.eventOn));
+  const { decimalMark } = plan.snapshot.farm;
   const covered = coverageByBooking(plan.match, plan.gaps).get(booking.id);
   const named = new Set(booking.stemLines.map(({ cropId }) => cropId));
   const crops = new Set([
@@ -82,9 +83,9 @@ export default async function BookingPage(props: Props) {
         )}
       </div>
       <BookingEditor
-        key={JSON.stringify(formOf(booking))}
+        key={JSON.stringify(formOf(booking, decimalMark))}
         bookingId={booking.id}
-        form={formOf(booking)}
+        form={formOf(booking, decimalMark)}
         choices={choicesOf(plan.snapshot)}
       />
       <Cautions crops={[...crops]} />

@@ -1,4 +1,5 @@
 import { PERCENT, shown } from "#lib/domain/measures";
+import { type DecimalMark, writeNumber } from "#lib/domain/read-number";
 import type { Booking, BookingDraft } from "#lib/domain/records/booking";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Colour, Role, Status } from "#lib/domain/words";
@@ -37,23 +38,23 @@ export const choicesOf = ({ recipes, crops }: Snapshot): Choices => ({
 
 const listed = (colours: readonly Colour[]) => colours.join(", ");
 
-/** A booking as the form shows it. */
-export const formOf = (booking: Booking | BookingDraft): BookingForm => ({
+/** A booking as the form shows it, numbers by the farm's decimal mark. */
+export const formOf = (booking: Booking | BookingDraft, mark: DecimalMark): BookingForm => ({
   client: booking.client,
   status: booking.status,
   eventOn: booking.eventOn,
   palette: listed(booking.palette),
-  spareShare: shown(PERCENT, booking.spareShare),
+  spareShare: shown(PERCENT, booking.spareShare, mark),
   unacceptableCropIds: booking.unacceptableCropIds,
   pieces: booking.pieces.map((piece) => ({
     recipeId: piece.recipeId,
-    pieceCount: String(piece.pieceCount),
+    pieceCount: writeNumber(piece.pieceCount, mark),
     colours: listed(piece.colours),
   })),
   stemLines: booking.stemLines.map((line) => ({
     ...line,
     colours: listed(line.colours),
-    stemCount: String(line.stemCount),
+    stemCount: writeNumber(line.stemCount, mark),
   })),
   note: booking.note,
 });

@@ -1,5 +1,6 @@
 "use server";
 
+import { writeNumber } from "#lib/domain/read-number";
 import { readPastedRows } from "#lib/sheets/pasted-rows";
 import type { SheetProblem } from "#lib/sheets/sheet-problem";
 import { loadFarm } from "../../load";
@@ -14,25 +15,25 @@ export type Pasted = {
 
 /** Reads pasted rows against the farm's recipes and crops. Writes nothing. */
 export async function readPasted(text: string): Promise<Pasted> {
-  const { recipes, crops } = loadFarm();
+  const { farm, recipes, crops } = loadFarm();
   const nameOf = ({ name }: { name: string }) => name;
   const idOf = (rows: readonly { id: number; name: string }[], name: string) =>
     rows.find((row) => row.name.toLowerCase() === name.toLowerCase())?.id;
-  const read = readPastedRows(String(text), { recipes: recipes.map(nameOf), crops: crops.map(nameOf) });
+  const read = readPastedRows(String(text), { farm, recipes: recipes.map(nameOf), crops: crops.map(nameOf) });
   return {
     rows: {
       pieces: read.pieces.flatMap(({ recipe, pieceCount, colours }) => {
         const recipeId = idOf(recipes, recipe);
         return recipeId === undefined
           ? []
-          : [{ recipeId, pieceCount: String(pieceCount), colours: colours.join(", ") }];
+          : [{ recipeId, pieceCount: writeNumber(pieceCount, farm.decimalMark), colours: colours.join(", ") }];
       }),
       stemLines: read.stemLines.map(({ role, crop, cropOnly, colours, stemCount }) => ({
         role,
         cropId: crop === null ? null : (idOf(crops, crop) ?? null),
         cropOnly,
         colours: colours.join(", "),
-        stemCount: String(stemCount),
+        stemCount: writeNumber(stemCount, farm.decimalMark),
       })),
     },
     unread: read.unread,

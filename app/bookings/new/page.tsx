@@ -25,13 +25,15 @@ export default async function NewBookingPage({ searchParams }: { searchParams: P
     status: "enquiry",
     eventOn: on ?? (await firstSaturday()),
     palette: "",
-    spareShare: shown(PERCENT, farm.farm.spareShare),
+    spareShare: shown(PERCENT, farm.farm.spareShare, farm.farm.decimalMark),
     unacceptableCropIds: [],
     pieces: [],
     stemLines: [],
     note: "",
   };
-  const form = copied ? { ...formOf(copied), client: "", eventOn: on ?? "", status: "enquiry" as const } : empty;
+  const form = copied
+    ? { ...formOf(copied, farm.farm.decimalMark), client: "", eventOn: on ?? "", status: "enquiry" as const }
+    : empty;
   return (
     <>
       <p className="crumb">

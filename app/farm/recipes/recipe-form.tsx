@@ -21,6 +21,7 @@ export function RecipeForm({ recipe, farm }: { recipe?: Recipe; farm: Farm }) {
         <RecordField {...unit} />
       </div>
       <RecipeLines
+        mark={farm.decimalMark}
         key={JSON.stringify(recipe?.lines)}
         lines={recipe?.lines ?? [{ role: "focal", stemsPerPiece: 1, colours: "palette" }]}
       />

@@ -1,6 +1,7 @@
 "use client";
 
 import { useState } from "react";
+import { type DecimalMark, writeNumber } from "#lib/domain/read-number";
 import type { RecipeLine } from "#lib/domain/records/recipe";
 import { ROLES } from "#lib/domain/words";
 import { FieldProblem } from "../../ui/field-problem";
@@ -16,10 +17,15 @@ const COLOUR_OPTIONS = [
 ];
 
 /** The lines of a recipe: stems of a role in one piece. Fractions are meant: half a stem serves every second piece. */
-export function RecipeLines({ lines: initial }: { lines: readonly RecipeLine[] }) {
+export function RecipeLines({ lines: initial, mark }: { lines: readonly RecipeLine[]; mark: DecimalMark }) {
   const field = useField("lines", "Lines");
   const [lines, setLines] = useState<readonly Line[]>(
-    initial.map(({ role, stemsPerPiece, colours }, key) => ({ key, role, stems: String(stemsPerPiece), colours })),
+    initial.map(({ role, stemsPerPiece, colours }, key) => ({
+      key,
+      role,
+      stems: writeNumber(stemsPerPiece, mark),
+      colours,
+    })),
   );
   const add = () => {
     const unused = ROLES.find((role) => !lines.some((line) => line.role === role)) ?? "focal";

@@ -13,7 +13,7 @@ const TITLES: Record<Resource, string> = {
 
 /** What a winter may use up. */
 export function AddAtHand({ whatIf, farm }: { whatIf: WhatIf; farm: Snapshot }) {
-  const { units, winter } = farm.farm;
+  const { units, decimalMark, winter } = farm.farm;
   const measures = atHandMeasure(MEASURES[units]);
   const now: Record<Resource, number | null> = {
     leaves: winter.leafCubicMetresAtHand,
@@ -39,7 +39,7 @@ export function AddAtHand({ whatIf, farm }: { whatIf: WhatIf; farm: Snapshot }) 
               name="atHand"
               label={TITLES[resource]}
               unit={measures[resource].word}
-              value={shownOrEmpty(measures[resource], now[resource])}
+              value={shownOrEmpty(measures[resource], now[resource], decimalMark)}
               hint="Left empty, as much as wanted."
             />
           </AddForm>

@@ -28,7 +28,7 @@ export function readBookingDraft(values: FormValues, { farm, recipes }: Snapshot
       status: values.text("booking.status"),
       eventOn: values.text("booking.eventOn"),
       palette,
-      spareShare: shown(PERCENT, farm.spareShare),
+      spareShare: shown(PERCENT, farm.spareShare, farm.decimalMark),
       unacceptableCropIds: [],
       pieces: pieces.map(({ index, pieceCount }) => ({
         // No recipe has the id 0: what was not chosen is refused already, and the other fields are still to be read.

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { monthDaySchema, WEEKDAYS } from "../day";
+import { DECIMAL_MARKS } from "../read-number";
 import { UNITS } from "../words";
 import { count, type Field, field, headingOf, recordSchema, share } from "./field";
 import { choice, decimal, listOf, monthDay, weekday, word, yesNo } from "./kinds";
@@ -15,6 +16,10 @@ export const FARM = {
   units: field(choice(UNITS), z.enum(UNITS), {
     label: "Units shown",
     meanings: { us: "feet, inches, °F, cubic yards", metric: "metres, °C, cubic metres" },
+  }),
+  decimalMark: field(choice(DECIMAL_MARKS), z.enum(DECIMAL_MARKS), {
+    label: "Decimals are written with a",
+    hint: "In forms and in files: 1.5 with a point, 1,5 with a comma.",
   }),
   pickingWeekdays: field(
     listOf(weekday),

@@ -28,12 +28,12 @@ export type FormField = {
 export function formFields<F extends Fields>(
   fields: F,
   record: Partial<RecordOf<F>> | undefined,
-  { units, root = "" }: Manner & { readonly root?: string },
+  { units, decimalMark, root = "" }: Manner & { readonly root?: string },
 ): { readonly [Name in keyof F]: FormField } {
   const entries = Object.entries(fields).map(([name, field]) => {
     const value = record?.[name];
     const shownValues =
-      value === undefined || value === null ? [] : written(field, value, measureIn(units, field.measure));
+      value === undefined || value === null ? [] : written(field, value, measureIn(units, field.measure), decimalMark);
     const options = (field.kind.options ?? []).map((word) => ({ value: word, label: field.meanings?.[word] ?? word }));
     const unit = unitOf(field, units) || undefined;
     const { kind, label, hint } = field;
@@ -45,12 +45,17 @@ export function formFields<F extends Fields>(
 /** The word of the unit that a field is shown in; empty when it has none. */
 const unitOf = (field: Field<unknown>, units: Units): string => field.unit ?? measureIn(units, field.measure).word;
 
-function written({ kind, parts }: Field<unknown>, value: NonNullable<unknown>, measure: Measure): string[] {
-  if (parts) return [shown(measure, (value as Sourced).count)];
+function written(
+  { kind, parts }: Field<unknown>,
+  value: NonNullable<unknown>,
+  measure: Measure,
+  mark: DecimalMark | undefined,
+): string[] {
+  if (parts) return [shown(measure, (value as Sourced).count, mark)];
   if (kind.input === "lines" && Array.isArray(value)) return [value.join("\n")];
-  if (kind.input === "several" && Array.isArray(value)) return value.map((one) => kind.write([one]));
-  if (kind.input === "number" && typeof value === "number") return [shown(measure, value)];
-  return [kind.write(value)];
+  if (kind.input === "several" && Array.isArray(value)) return value.map((one) => kind.write([one], mark));
+  if (kind.input === "number" && typeof value === "number") return [shown(measure, value, mark)];
+  return [kind.write(value, mark)];
 }
 
 /** What was typed into a form, by the name of the control; a FormData is one. */
@@ -100,7 +105,7 @@ function readField(
   if (parts) return readSourced(parts.count, texts, before as Sourced | undefined, measure, mark);
   const text = textOf(kind.input, texts);
   if (text === "" && schema.safeParse(null).success) return { ok: true, value: null };
-  if (typeof before === "number" && text === shown(measure, before)) return { ok: true, value: before };
+  if (typeof before === "number" && text === shown(measure, before, mark)) return { ok: true, value: before };
   const reading = readTyped(field, text, measure, mark);
   if (!reading.ok) return reading;
   const checked = schema.safeParse(reading.value);

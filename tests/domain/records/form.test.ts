@@ -40,3 +40,11 @@ test("a number with an origin keeps it until it is changed, and is then the farm
   const read = readForm(CROP_NUMBERS, typed(form), FEET, { before });
   expect(read).toMatchObject({ parsed: { holdDays: before.holdDays, fieldDays: { count: 3, ...OWN } } });
 });
+
+test("where the farm writes a decimal comma a form shows and reads it: 49,2 feet stay 15 m, and 1,5 feet are a foot and a half", () => {
+  const comma = { units: "us", decimalMark: "comma" } as const;
+  const before = bed({ id: 1 });
+  expect(formFields(BED, before, comma).lengthMetres.values).toEqual(["49,2"]);
+  const read = readForm(BED, typed({ name: "D4", lengthMetres: "49,2", widthMetres: "1,5" }), comma, { before });
+  expect(read).toMatchObject({ parsed: { lengthMetres: 15, widthMetres: 0.4572 } });
+});

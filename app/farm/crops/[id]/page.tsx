@@ -52,7 +52,12 @@ export default async function CropPage(props: Props) {
         />
       )}
       <VarietyRows crop={crop} varieties={ofCrop} />
-      <CurveList crop={crop} curves={curves.filter(({ cropId }) => cropId === crop.id)} varieties={ofCrop} />
+      <CurveList
+        crop={crop}
+        curves={curves.filter(({ cropId }) => cropId === crop.id)}
+        varieties={ofCrop}
+        mark={farm.decimalMark}
+      />
       <h2>Remove</h2>
       <Form
         action={deleteCrop}

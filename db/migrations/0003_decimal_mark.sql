@@ -1,0 +1,1 @@
+ALTER TABLE `farm` ADD COLUMN `decimal_mark` text DEFAULT 'point' NOT NULL CONSTRAINT "farm_decimal_mark" CHECK(decimal_mark IN ('point', 'comma'));
