@@ -1,4 +1,5 @@
 import type { Database } from "better-sqlite3";
+import { type Cell, cellChange, mannerOf } from "./cell-words";
 
 type Other = {
   readonly title: string;
@@ -23,23 +24,26 @@ export function changedMeanwhile(sqlite: Database, seenRevision: number, changeI
         ORDER BY theirs.id`,
     )
     .all(seenRevision, changeId, changeId);
+  const inItsWords = cellChange(sqlite, mannerOf(sqlite));
   return others.map(
     ({ title, made_at, table_name, before_json, after_json }) =>
-      `saved meanwhile, ${made_at.slice(11, 16)} UTC, “${title}”: ${inWords(table_name)} ${difference(before_json, after_json)}`,
+      `saved meanwhile, ${made_at.slice(11, 16)} UTC, “${title}”: ${inWords(table_name)} ${difference(before_json, after_json, (column, was, is) => inItsWords(table_name, column, was, is))}`,
   );
 }
 
 const inWords = (name: string): string => name.replaceAll("_", " ");
 
-function difference(beforeJson: string | null, afterJson: string | null): string {
+function difference(
+  beforeJson: string | null,
+  afterJson: string | null,
+  inItsWords: (column: string, was: Cell, is: Cell) => string,
+): string {
   if (beforeJson === null) return "was added";
   if (afterJson === null) return "was removed";
-  const before: Record<string, unknown> = JSON.parse(beforeJson);
-  const after: Record<string, unknown> = JSON.parse(afterJson);
+  const before: Record<string, Cell> = JSON.parse(beforeJson);
+  const after: Record<string, Cell> = JSON.parse(afterJson);
   return Object.keys(after)
     .filter((column) => before[column] !== after[column])
-    .map((column) => `${inWords(column)} was ${shown(before[column])} and is now ${shown(after[column])}`)
+    .map((column) => inItsWords(column, before[column], after[column]))
     .join(", ");
 }
-
-const shown = (cell: unknown): string => (cell === null || cell === "" ? "empty" : `“${cell}”`);

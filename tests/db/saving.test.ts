@@ -4,6 +4,8 @@ import { landedBefore, latestChanges, revision, undoChange } from "#db/journal/j
 import { SaveRefused, type Saving, saving } from "#db/journal/saving";
 import { addBed, updateBed } from "#db/write/beds";
 import { addBooking, updateBooking } from "#db/write/bookings";
+import { updateFarm } from "#db/write/farm";
+import { updatePlanting } from "#db/write/plantings";
 import { bed, booking, focal } from "../small-farm";
 import { makeFile, withFolder } from "./farm-in-file";
 import { changeOf, done, kept, withFarm } from "./kept-farm";
@@ -94,8 +96,36 @@ describe("a save over what somebody else has saved since the page was made", () 
       done(updateBed(database, 1, bed({ id: 1, name: "Theirs" })));
       const words = refusedWords(() => rename(database, "Mine", sent({ seenRevision })));
       expect(words).toContain("“changed bed Theirs”");
-      expect(words).toContain("name was “D1” and is now “Theirs”");
+      expect(words).toContain("Name was “D1” and is now “Theirs”");
       expect(kept(database).beds[0].name).toBe("Theirs");
+    }));
+
+  test("is told by the labels and in the units of the farm, never by columns: 15 metres are 49.2 feet, and bed 2 is D2", () =>
+    withFarm((database) => {
+      const seenRevision = revision(database);
+      done(updateBed(database, 1, bed({ id: 1, name: "D1", lengthMetres: 10, flags: ["wet soil", "vole damage"] })));
+      expect(refusedWords(() => rename(database, "Mine", sent({ seenRevision })))).toContain(
+        "Length was 49.2 feet and is now 32.8 feet, Reasons of the ground to dig over winter was empty and is now “wet soil, vole damage”",
+      );
+      const before = revision(database);
+      const change = { ...kept(database).plantings[0], bedId: 2, aliveShare: 0.5, treatment: "tunnel" as const };
+      done(updatePlanting(database, 1, change));
+      const mine = () =>
+        saving(database, sent({ seenRevision: before }), () =>
+          updatePlanting(database, 1, { ...change, plantCount: 7 }),
+        );
+      const words = refusedWords(mine);
+      expect(words).toContain("Bed was “D1” and is now “D2”");
+      expect(words).toContain("Alive at first cut was 100 % and is now 50 %");
+      expect(words).not.toMatch(/_id|_share|kept-in-ground/);
+      expect(updateFarm(database, { ...kept(database).farm, units: "metric", decimalMark: "comma" }).ok).toBe(true);
+      const seenInMetres = revision(database);
+      done(updateBed(database, 2, bed({ id: 2, name: "D2", widthMetres: 1.25 })));
+      const wider = () =>
+        saving(database, sent({ seenRevision: seenInMetres }), () =>
+          updateBed(database, 2, bed({ id: 2, name: "E2" })),
+        );
+      expect(refusedWords(wider)).toContain("Width was 1,2 metres and is now 1,25 metres");
     }));
 
   test("is written once the page has been made again", () =>

@@ -70,6 +70,9 @@ const curve = {
   note: field(note, z.string(), { absent: "", label: "Note" }),
 };
 
+/** A curve as its form and its rows write it, its anchor as two values of which one is null. */
+export const CURVE = { treatment, firstCut: open(firstCut), daysAfterPlanting: open(days), ...curve };
+
 /**
  * A bloom curve a row. `variety` empty: the curve of the whole crop. Exactly one of `first_cut` and `days_after_planting` is filled.
  * Absent or empty: `note` says nothing, and each origin is "own". The two spreads are asked for: there is no honest default.
@@ -77,10 +80,7 @@ const curve = {
 export const CURVE_SHEET = {
   crop: nameOf("Crop"),
   variety: open(nameOf("Variety")),
-  treatment,
-  firstCut: open(firstCut),
-  daysAfterPlanting: open(days),
-  ...curve,
+  ...CURVE,
 };
 
 /**

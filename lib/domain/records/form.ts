@@ -58,6 +58,19 @@ function written(
   return [kind.write(value, mark)];
 }
 
+/** A value as people read it, in the unit that the farm shows: "49.2 feet", "kept in the ground"; "empty" when nothing stands there. */
+export function valueInWords(field: Field<unknown>, value: unknown, { units, decimalMark }: Manner): string {
+  if (value === null || value === undefined) return "empty";
+  const texts = written(field, value, measureIn(units, field.measure), decimalMark);
+  const words = texts.map((text) => field.meanings?.[text] ?? text).filter((text) => text !== "");
+  const unit = unitOf(field, units);
+  if (words.length === 0) return "empty";
+  return field.kind.input === "number" && unit ? withUnit(words[0], unit) : `“${words.join(", ")}”`;
+}
+
+const withUnit = (number: string, unit: string): string =>
+  unit.startsWith("$") ? `$${number}${unit.slice(1)}` : `${number} ${unit}`;
+
 /** What was typed into a form, by the name of the control; a FormData is one. */
 export type Typed = { getAll(name: string): unknown[] };
 

@@ -1,0 +1,84 @@
+import type { Database } from "better-sqlite3";
+import { getTableColumns } from "drizzle-orm";
+import { bed, coolerStock, planting } from "#db/schema/beds";
+import { booking, bookingPiece, bookingStemLine, recipe, recipeLine } from "#db/schema/bookings";
+import { bloomCurve, crop, variety } from "#db/schema/crops";
+import { farm } from "#db/schema/farm";
+import { BED } from "#lib/domain/records/bed";
+import { BOOKING } from "#lib/domain/records/booking";
+import { COOLER_LOT } from "#lib/domain/records/cooler-lot";
+import { CROP } from "#lib/domain/records/crop";
+import { CURVE } from "#lib/domain/records/curve";
+import { FARM, FROST, STATUS_WEIGHTS } from "#lib/domain/records/farm-settings";
+import type { Field, Fields } from "#lib/domain/records/field";
+import { type Manner, valueInWords } from "#lib/domain/records/form";
+import { PIECE } from "#lib/domain/records/piece";
+import { PLANTING } from "#lib/domain/records/planting";
+import { RECIPE, RECIPE_LINE } from "#lib/domain/records/recipe";
+import { STEM_LINE } from "#lib/domain/records/stem-line";
+import { VARIETY } from "#lib/domain/records/variety";
+import { WINTER_COSTS } from "#lib/domain/records/winter-costs";
+
+/** What a cell of the journal's row images holds. */
+export type Cell = string | number | null;
+
+const columns = (table: Parameters<typeof getTableColumns>[0], fields: Fields): ReadonlyMap<string, Field<unknown>> =>
+  new Map(
+    Object.entries(getTableColumns(table)).flatMap(([property, { name }]) => {
+      const field = fields[property];
+      // The column of a number with an origin holds the number alone.
+      return field ? [[name, field.parts?.count ?? field] as const] : [];
+    }),
+  );
+
+/** The field of each column, by table. Marks and sources of numbers, and places of lines, have none. */
+const FIELDS = new Map([
+  ["farm", columns(farm, { ...FARM, ...FROST, ...STATUS_WEIGHTS, ...WINTER_COSTS })],
+  ["crop", columns(crop, CROP)],
+  ["variety", columns(variety, VARIETY)],
+  ["bloom_curve", columns(bloomCurve, CURVE)],
+  ["recipe", columns(recipe, RECIPE)],
+  ["recipe_line", columns(recipeLine, RECIPE_LINE)],
+  ["bed", columns(bed, BED)],
+  ["planting", columns(planting, PLANTING)],
+  ["booking", columns(booking, BOOKING)],
+  ["booking_piece", columns(bookingPiece, PIECE)],
+  ["booking_stem_line", columns(bookingStemLine, STEM_LINE)],
+  ["cooler_stock", columns(coolerStock, COOLER_LOT)],
+]);
+
+/** How the farm shows its numbers. */
+export const mannerOf = (sqlite: Database): Manner =>
+  sqlite.prepare<[], Manner>("SELECT units, decimal_mark AS decimalMark FROM farm").get() ?? { units: "us" };
+
+/** Says a change of one cell by the label and in the unit of its field: "Length was 49.2 feet and is now 50 feet". */
+export const cellChange =
+  (sqlite: Database, manner: Manner) =>
+  (table: string, column: string, was: Cell, is: Cell): string => {
+    const field = FIELDS.get(table)?.get(column);
+    const shown = (cell: Cell) =>
+      field === undefined || cell === null || cell === ""
+        ? plain(cell)
+        : field.kind.input === "hidden"
+          ? plain(nameOf(sqlite, column, cell))
+          : valueInWords(field, heldIn(field, cell), manner);
+    return `${field?.label ?? column.replaceAll("_", " ")} was ${shown(was)} and is now ${shown(is)}`;
+  };
+
+const plain = (cell: Cell): string => (cell === null || cell === "" ? "empty" : `“${cell}”`);
+
+/** The value that a cell holds: yes and no are kept as 1 and 0, lists as JSON, which the tables check. */
+function heldIn({ kind, schema }: Field<unknown>, cell: string | number): unknown {
+  if (kind.input === "yes-no") return cell === 1;
+  const isList = typeof cell === "string" && cell.startsWith("[") && !schema.safeParse(cell).success;
+  return isList ? JSON.parse(cell) : cell;
+}
+
+/** What the row is called that a column such as `bed_id` names. */
+function nameOf(sqlite: Database, column: string, id: string | number): string {
+  const name = sqlite
+    .prepare<[string | number], string>(`SELECT name FROM ${column.replace(/_id$/, "")} WHERE id = ?`)
+    .pluck()
+    .get(id);
+  return name ?? "one that is gone";
+}
