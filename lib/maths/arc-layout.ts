@@ -15,7 +15,10 @@ export type LaidOutArcs = {
   readonly arcAt: (place: number) => number;
 };
 
-/** A node that only passes on may not keep a unit: any cost above 0 says so, since the giver would have kept it for nothing. */
+/**
+ * A node that only passes on may not keep a unit: any cost above 0 says so, since the giver would have kept it for nothing. Its root arc is there for
+ * a tree to stand on; it has nothing to gain by entering one, and the search is told so by two ends at the root.
+ */
 const COST_OF_KEEPING_IN_PASSING = 1;
 
 /**
@@ -49,13 +52,10 @@ export function layOut(
       } else {
         const node = arc - arcCount;
         const wants = supply[node] < 0;
-        laidFrom[place] = wants ? nodeCount : node;
+        const gives = supply[node] > 0 || node < giverCount;
+        laidFrom[place] = gives ? node : nodeCount;
         laidTo[place] = wants ? node : nodeCount;
-        laidCost[place] = wants
-          ? unmetCost[node]
-          : supply[node] > 0 || node < giverCount
-            ? 0
-            : COST_OF_KEEPING_IN_PASSING;
+        laidCost[place] = wants ? unmetCost[node] : gives ? 0 : COST_OF_KEEPING_IN_PASSING;
       }
   };
   let stride = Math.max(1, Math.round(runCount * STRIDE_SHARE));

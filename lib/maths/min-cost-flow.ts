@@ -1,4 +1,5 @@
 import { type LaidOutArcs, layOut } from "./arc-layout";
+import { FirstTree } from "./first-tree";
 import { checkNetwork, checkSupply, type FlowNetwork, type FlowSolution } from "./flow-network";
 import { SpanningTree } from "./spanning-tree";
 
@@ -6,8 +7,8 @@ import { SpanningTree } from "./spanning-tree";
  * Solves a network to optimality by the primal network simplex method.
  *
  * Every giving node may keep its units (an arc to the root, cost 0) and every wanting node may go without (an arc from the root at
- * `unmetCost`): those arcs are the first tree, feasible for nothing. They are priced like all others. The entering arc is the best
- * of a block; arcs are laid out with a stride so that each block samples the whole network.
+ * `unmetCost`), so that a first tree is feasible for nothing; greed makes a better one (`FirstTree`). Those arcs are priced like all others.
+ * The entering arc is the best of a block; arcs are laid out with a stride so that each block samples the whole network.
  *
  * Source: Z. Király and P. Kovács, "Efficient implementations of minimum-cost flow algorithms", Acta Universitatis Sapientiae
  * Informatica 4(1), 2012 (block search, strongly feasible trees). Left out: capacities (an arc with a capacity can be written as
@@ -17,7 +18,7 @@ import { SpanningTree } from "./spanning-tree";
 export function minCostFlow(network: FlowNetwork): FlowSolution {
   checkNetwork(network);
   const arcs = layOut(network);
-  const tree = new SpanningTree(network, arcs);
+  const tree = new SpanningTree(new FirstTree(network), arcs);
   const pivotCount = pivotToOptimum(tree, arcs);
   return solutionOf(network, arcs, tree, pivotCount);
 }
@@ -35,7 +36,7 @@ export function flowSolver(network: FlowNetwork, giverCount: number): (supply: I
     checkSupply(network.nodeCount, supply);
     const given = { ...network, supply };
     if (tree) tree.resupply(supply, arcs);
-    else tree = new SpanningTree(given, arcs);
+    else tree = new SpanningTree(new FirstTree(given), arcs);
     return solutionOf(given, arcs, tree, pivotToOptimum(tree, arcs));
   };
 }

@@ -1,9 +1,7 @@
 import type { LaidOutArcs } from "./arc-layout";
-import type { FlowNetwork } from "./flow-network";
+import { DOWN, type FirstTree, UP } from "./first-tree";
 
 const ROOTLESS = -1;
-const UP = 1;
-const DOWN = -1;
 const MOST_UNITS = 0x7fffffff;
 
 /**
@@ -27,49 +25,26 @@ export class SpanningTree {
   readonly #previousSibling: Int32Array;
   readonly #arcs: LaidOutArcs;
 
-  /**
-   * The first tree, feasible for nothing: every giving node keeps its units and every wanting node goes without. A node that only passes on hangs with
-   * nothing to pass from the wanting node where a unit saves the most, where a pivot would only take it.
-   */
-  constructor({ nodeCount, arcCount, supply, unmetCost, from, to, cost }: FlowNetwork, arcs: LaidOutArcs) {
-    const root = nodeCount;
-    const size = nodeCount + 1;
+  /** Takes over the arrays of the first tree. */
+  constructor({ parent, arc, direction, flow }: FirstTree, arcs: LaidOutArcs) {
+    const size = parent.length;
+    const root = size - 1;
     this.price = new Int32Array(size);
-    this.flow = new Int32Array(size);
-    this.arc = new Int32Array(size);
-    this.#direction = new Int8Array(size);
-    this.#parent = new Int32Array(size).fill(root);
-    this.#depth = new Int32Array(size).fill(1);
+    this.flow = flow;
+    this.arc = arc;
+    this.#direction = direction;
+    this.#parent = parent;
+    this.#depth = new Int32Array(size);
     this.#firstChild = new Int32Array(size).fill(ROOTLESS);
     this.#nextSibling = new Int32Array(size);
     this.#previousSibling = new Int32Array(size);
     this.#arcs = arcs;
-    this.#parent[root] = ROOTLESS;
-    this.#depth[root] = 0;
-    for (let node = 0; node < nodeCount; node++) {
-      const wants = supply[node] < 0;
-      this.flow[node] = wants ? -supply[node] : supply[node];
-      this.arc[node] = arcCount + node;
-      this.price[node] = wants ? unmetCost[node] : 0;
-      this.#direction[node] = wants ? DOWN : UP;
+    parent[root] = ROOTLESS;
+    for (let node = root - 1; node >= 0; node--) {
+      arc[node] = arcs.placeOf(arc[node]);
+      this.#link(node, parent[node]);
     }
-    for (let arc = 0; arc < arcCount; arc++) {
-      const node = from[arc];
-      const other = to[arc];
-      if (supply[node] !== 0 || supply[other] >= 0) continue;
-      const saves = unmetCost[other] - cost[arc];
-      if (saves <= this.price[node]) continue;
-      this.price[node] = saves;
-      this.arc[node] = arc;
-      this.#parent[node] = other;
-      this.#depth[node] = 2;
-    }
-    for (let node = nodeCount - 1; node >= 0; node--) {
-      const place = arcs.placeOf(this.arc[node]);
-      this.arc[node] = place;
-      if (this.#parent[node] === root && supply[node] === 0) this.price[node] = -arcs.cost[place];
-      this.#link(node, this.#parent[node]);
-    }
+    this.#priceAll(arcs);
   }
 
   /**
@@ -147,14 +122,21 @@ export class SpanningTree {
       const spare = arcs.count + node;
       arcs.from[spare] = isUp ? node : root;
       arcs.to[spare] = isUp ? root : node;
-      this.arc[node] = arcs.from[own] === arcs.from[spare] ? own : spare;
+      this.arc[node] = (arcs.to[own] === node) === isUp ? spare : own;
       this.#direction[node] = isUp ? UP : DOWN;
       this.#unlink(node, parent);
       this.#link(node, root);
     }
+    this.#priceAll(arcs);
+  }
+
+  /** Reckons every depth and price anew. */
+  #priceAll({ cost }: LaidOutArcs): void {
     for (const node of this.#fromRootDown().subarray(1)) {
-      this.#depth[node] = this.#depth[this.#parent[node]] + 1;
-      this.price[node] = this.price[this.#parent[node]] - this.#direction[node] * arcs.cost[this.arc[node]];
+      const parent = this.#parent[node];
+      const ownCost = cost[this.arc[node]];
+      this.#depth[node] = this.#depth[parent] + 1;
+      this.price[node] = this.#direction[node] === UP ? this.price[parent] - ownCost : this.price[parent] + ownCost;
     }
   }
 
