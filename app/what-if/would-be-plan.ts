@@ -1,11 +1,10 @@
-import type { Problem } from "#lib/domain/problem";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { WhatIf } from "#lib/domain/what-if";
 import { type Plan, plan } from "#lib/plan/road/plan";
-import { applyChanges } from "#lib/plan/what-if/what-if";
+import { applyChanges, type ChangeMisfit } from "#lib/plan/what-if/what-if";
 
-/** The plan of the farm as it would be, and which changes did not fit it; a problem's place is "changes[2]". */
-export type WouldBePlan = { readonly plan: Plan; readonly problems: readonly Problem[] };
+/** The plan of the farm as it would be, and which changes did not fit it. */
+export type WouldBePlan = { readonly plan: Plan; readonly misfits: readonly ChangeMisfit[] };
 
 /** More bookings than any farm has. */
 const IDS_APART = 1_000_000;
@@ -15,10 +14,10 @@ const IDS_APART = 1_000_000;
  * one and the same.
  */
 export function wouldBePlan(farm: Snapshot, { id, seasonYear, changes }: WhatIf): WouldBePlan {
-  const { snapshot, frostDay, problems } = applyChanges(farm, seasonYear, changes);
+  const { snapshot, frostDay, misfits } = applyChanges(farm, seasonYear, changes);
   const known = new Set(farm.bookings.map((booking) => booking.id));
   const bookings = snapshot.bookings.map((booking) =>
     known.has(booking.id) ? booking : { ...booking, id: id * IDS_APART + booking.id },
   );
-  return { plan: plan({ ...snapshot, bookings }, seasonYear, frostDay), problems };
+  return { plan: plan({ ...snapshot, bookings }, seasonYear, frostDay), misfits };
 }

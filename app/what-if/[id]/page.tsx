@@ -46,7 +46,7 @@ export default async function WhatIfPage(props: Props) {
   const database = farmDatabase();
   const now = loadPlan(whatIf.seasonYear);
   const farm = now.snapshot;
-  const { plan, problems } = wouldBePlan(farm, whatIf);
+  const { plan, misfits } = wouldBePlan(farm, whatIf);
   const compared = comparison([now, plan], winterTotals);
   return (
     <>
@@ -62,7 +62,7 @@ export default async function WhatIfPage(props: Props) {
       <Outcome compared={compared} changeCount={whatIf.changes.length} />
       <section aria-labelledby="supposed">
         <h2 id="supposed">What it supposes</h2>
-        <ChangeList whatIf={whatIf} farm={farm} problems={problems} />
+        <ChangeList whatIf={whatIf} farm={farm} misfits={misfits} />
         <RenameRemove whatIf={whatIf} />
       </section>
       <AddChange whatIf={whatIf} farm={farm} wouldBe={plan.snapshot} group={add} />

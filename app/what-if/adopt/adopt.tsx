@@ -12,7 +12,7 @@ type Props = { whatIf: WhatIf; farm: Snapshot; revision: number; isAsked: boolea
 export function Adopt({ whatIf, farm, revision, isAsked }: Props) {
   const toWrite = adoption(farm, whatIf.seasonYear, whatIf.changes);
   const lines = adoptionInWords(toWrite, farm);
-  const leftOut = toWrite.problems.length;
+  const leftOut = toWrite.misfits.filter(({ misfit }) => !misfit.kind.endsWith("held")).length;
   return (
     <section aria-labelledby="adopt">
       <h2 id="adopt">Adopt</h2>

@@ -14,14 +14,14 @@ export function SideBySide({ now, whatIfs }: { now: Plan; whatIfs: readonly What
   const wouldBe = whatIfs.map((whatIf) => ({ whatIf, ...wouldBePlan(now.snapshot, whatIf) }));
   const compared = comparison([now, ...wouldBe.map(({ plan }) => plan)], winterTotals);
   const columns = [AS_IT_STANDS, ...whatIfs];
-  const unfit = wouldBe.filter(({ problems }) => problems.length > 0);
+  const unfit = wouldBe.filter(({ misfits }) => misfits.length > 0);
   return (
     <>
-      {unfit.map(({ whatIf, problems }) => (
+      {unfit.map(({ whatIf, misfits }) => (
         <p className="notice bad" key={whatIf.id}>
-          <a href={`/what-if/${whatIf.id}`}>{whatIf.name}</a>: {countOf(problems.length, "change")} no longer{" "}
-          {problems.length === 1 ? "fits" : "fit"} the farm. The figures are without{" "}
-          {problems.length === 1 ? "it" : "them"}.
+          <a href={`/what-if/${whatIf.id}`}>{whatIf.name}</a>: {countOf(misfits.length, "change")}{" "}
+          {misfits.length === 1 ? "does" : "do"} not fit the farm as it stands: left out of the figures, or held at a
+          limit.
         </p>
       ))}
       <ComparedTotals plans={columns} comparison={compared} />

@@ -1,11 +1,10 @@
-import type { Problem } from "#lib/domain/problem";
 import type { Booking, BookingDraft } from "#lib/domain/records/booking";
 import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Planting, PlantingDraft } from "#lib/domain/records/planting";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Change } from "#lib/domain/what-if";
-import { applyChanges } from "./what-if";
+import { applyChanges, type ChangeMisfit } from "./what-if";
 
 /** What to write for one table: rows to replace by id, ids to remove, and rows to add, which have no id yet. */
 export type RowChanges<Row, Draft> = {
@@ -21,7 +20,7 @@ export type Adoption = {
   readonly bookings: RowChanges<Booking, BookingDraft>;
   /** A change never adds or removes a curve. */
   readonly changedCurves: readonly BloomCurve[];
-  readonly problems: readonly Problem[];
+  readonly misfits: readonly ChangeMisfit[];
 };
 
 /**
@@ -29,7 +28,7 @@ export type Adoption = {
  * each other write nothing.
  */
 export function adoption(snapshot: Snapshot, seasonYear: number, changes: readonly Change[]): Adoption {
-  const { snapshot: wouldBe, problems } = applyChanges(snapshot, seasonYear, changes);
+  const { snapshot: wouldBe, misfits } = applyChanges(snapshot, seasonYear, changes);
   const plantings = difference(snapshot.plantings, wouldBe.plantings);
   const bookings = difference(snapshot.bookings, wouldBe.bookings);
   return {
@@ -37,7 +36,7 @@ export function adoption(snapshot: Snapshot, seasonYear: number, changes: readon
     plantings: { ...plantings, added: plantings.added.map(({ id: _, ...draft }) => draft) },
     bookings: { ...bookings, added: bookings.added.map(({ id: _, ...draft }) => draft) },
     changedCurves: difference(snapshot.curves, wouldBe.curves).changed,
-    problems,
+    misfits,
   };
 }
 

@@ -1,10 +1,34 @@
 import type { Snapshot } from "#lib/domain/snapshot";
 
-/** The farm after one change; with a problem when the change, or a part of it, did not fit. */
-export type Applied = { readonly snapshot: Snapshot; readonly problem?: string };
+/** Why a change does not fit the farm; with "held" in its kind it fits in part. */
+export type Misfit =
+  | { readonly kind: "gone"; readonly what: Gone }
+  | { readonly kind: "booking-names-gone"; readonly client: string; readonly what: "recipe" | "crop" }
+  | { readonly kind: "booking-overfull"; readonly client: string; readonly stems: number }
+  | { readonly kind: "nothing-winters"; readonly bedName: string; readonly seasonYear: number }
+  | { readonly kind: "stays-in-the-ground" }
+  | { readonly kind: "frost-held" }
+  | { readonly kind: "first-cut-held" }
+  | { readonly kind: "yield-held"; readonly mostStems: number };
+
+type Gone =
+  | "this bed"
+  | "this crop"
+  | "this booking"
+  | "this planting"
+  | "the bed to plant"
+  | "the bed to move it to"
+  | "the variety to plant";
+
+/** The farm after one change; with a misfit when the change, or a part of it, did not fit. */
+export type Applied = { readonly snapshot: Snapshot; readonly misfit?: Misfit };
 
 /** The farm with nothing changed, and why. */
-export const unchanged = (snapshot: Snapshot, problem: string): Applied => ({ snapshot, problem });
+export const unchanged = (snapshot: Snapshot, misfit: Misfit): Applied => ({ snapshot, misfit });
+
+/** The farm with nothing changed, since what the change names is gone. */
+export const unchangedSinceGone = (snapshot: Snapshot, what: Gone): Applied =>
+  unchanged(snapshot, { kind: "gone", what });
 
 type Row = { readonly id: number };
 

@@ -1,7 +1,7 @@
 import type { Planting } from "#lib/domain/records/planting";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 import { DUG, KEPT, replantedOn } from "#lib/plan/winter/beds";
-import { type Applied, unchanged } from "./applied";
+import { type Applied, unchanged, unchangedSinceGone } from "./applied";
 
 /** The farm with all that can overwinter in the bed, in this season, kept in the ground. */
 export const keptBed = (now: Snapshot, seasonYear: number, bedId: number): Applied =>
@@ -25,7 +25,7 @@ function withWintering(
   otherwise: (planting: Planting) => Planting,
 ): Applied {
   const bed = now.beds.find(({ id }) => id === bedId);
-  if (!bed) return unchanged(now, "this bed is no longer on the farm");
+  if (!bed) return unchangedSinceGone(now, "this bed");
   const varieties = new ById("variety", now.varieties);
   const crops = new ById("crop", now.crops);
   let anyChanged = false;
@@ -37,5 +37,5 @@ function withWintering(
   });
   return anyChanged
     ? { snapshot: { ...now, plantings } }
-    : unchanged(now, `nothing in bed ${bed.name} in ${seasonYear} can stay in the ground over winter`);
+    : unchanged(now, { kind: "nothing-winters", bedName: bed.name, seasonYear });
 }

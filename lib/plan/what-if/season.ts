@@ -2,30 +2,29 @@ import { dayInYear, type MonthDay, monthDayOf, parseDay, toDay, toDayNumber } fr
 import type { Anchor, BloomCurve } from "#lib/domain/records/curve";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { ChangeOf } from "#lib/domain/what-if";
-import { type Applied, unchanged } from "./applied";
+import { type Applied, type Misfit, unchangedSinceGone } from "./applied";
 
 const MOST_DAYS_AFTER_PLANTING = 1000;
 const MOST_STEMS_PER_PLANT = 1000;
 
 /**
  * The farm with its median first frost on another day; the early and the late date move with it by as many days. One that would leave the
- * year is held at its end, with a problem. The farm's own dates carry it, so plan and simulation reckon with the same frost.
+ * year is held at its end, with a misfit. The farm's own dates carry it, so plan and simulation reckon with the same frost.
  */
 export function movedFrost(now: Snapshot, firstFrost: MonthDay): Applied {
   const { frost } = now.farm;
   const days = placeInYear(firstFrost) - placeInYear(frost.firstAutumnP50);
   const [early, late] = [frost.firstAutumnP10, frost.firstAutumnP90].map((monthDay) => shifted(monthDay, days));
   const moved = { ...frost, firstAutumnP10: early.monthDay, firstAutumnP50: firstFrost, firstAutumnP90: late.monthDay };
-  const problem = "its early or late date would leave the year: it is held at the year's end";
-  return { snapshot: { ...now, farm: { ...now.farm, frost: moved } }, ...(early.fits && late.fits ? {} : { problem }) };
+  const snapshot = { ...now, farm: { ...now.farm, frost: moved } };
+  return early.fits && late.fits ? { snapshot } : { snapshot, misfit: { kind: "frost-held" } };
 }
 
 /** The farm with first cuts so many days later (earlier, when negative), of every crop or of one. Frost stays where it is. */
 export function shiftedSeason(now: Snapshot, change: ChangeOf<"season-shifted">): Applied {
   return withCurves(now, change.cropId, (curve) => {
     const { anchor, fits } = shiftedAnchor(curve.anchor, change.days);
-    const problem = "a first cut would leave the year: it is held at the year's end, or at the planting day";
-    return { curve: { ...curve, anchor }, ...(fits ? {} : { problem }) };
+    return { curve: { ...curve, anchor }, misfit: fits ? undefined : { kind: "first-cut-held" } };
   });
 }
 
@@ -35,23 +34,22 @@ export function scaledYield(now: Snapshot, { factor, cropId }: ChangeOf<"yield-s
     const wanted = curve.stemsPerPlantByWeek.map((stems) => stems * factor);
     const held = wanted.map((stems) => Math.min(MOST_STEMS_PER_PLANT, stems));
     const fits = wanted.every((stems) => stems <= MOST_STEMS_PER_PLANT);
-    const problem = `no plant gives more than ${MOST_STEMS_PER_PLANT} stems a week: its curve is held there`;
-    return { curve: { ...curve, stemsPerPlantByWeek: held }, ...(fits ? {} : { problem }) };
+    const misfit = fits ? undefined : ({ kind: "yield-held", mostStems: MOST_STEMS_PER_PLANT } as const);
+    return { curve: { ...curve, stemsPerPlantByWeek: held }, misfit };
   });
 }
 
 function withCurves(
   now: Snapshot,
   cropId: number | null,
-  otherwise: (curve: BloomCurve) => { curve: BloomCurve; problem?: string },
+  otherwise: (curve: BloomCurve) => { curve: BloomCurve; misfit?: Misfit },
 ): Applied {
-  if (cropId !== null && !now.crops.some(({ id }) => id === cropId))
-    return unchanged(now, "this crop is no longer on the farm");
+  if (cropId !== null && !now.crops.some(({ id }) => id === cropId)) return unchangedSinceGone(now, "this crop");
   const changed = now.curves.map((curve) =>
-    cropId === null || curve.cropId === cropId ? otherwise(curve) : { curve, problem: undefined },
+    cropId === null || curve.cropId === cropId ? otherwise(curve) : { curve, misfit: undefined },
   );
-  const problem = changed.find((one) => one.problem)?.problem;
-  return { snapshot: { ...now, curves: changed.map(({ curve }) => curve) }, ...(problem ? { problem } : {}) };
+  const misfit = changed.find((one) => one.misfit)?.misfit;
+  return { snapshot: { ...now, curves: changed.map(({ curve }) => curve) }, misfit };
 }
 
 function shiftedAnchor(anchor: Anchor, days: number): { anchor: Anchor; fits: boolean } {

@@ -1,34 +1,35 @@
-import type { Problem } from "#lib/domain/problem";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Change, Resource } from "#lib/domain/what-if";
 import { frostDayOf } from "#lib/plan/road/forecast";
-import type { Applied } from "./applied";
+import type { Applied, Misfit } from "./applied";
 import { dugBed, keptBed } from "./beds";
 import { addedBooking, droppedBooking, withBooking } from "./bookings";
 import { addedPlanting, movedPlanting, removedPlanting } from "./plantings";
 import { movedFrost, scaledYield, shiftedSeason } from "./season";
 
-/** A farm as it would be. `frostDay` is the first frost to plan with, a day number; `problems` say which changes did not fit, and why. */
+/** A farm as it would be. `frostDay` is the first frost to plan with, a day number; `misfits` say which changes did not fit, counted from 0, and why. */
 export type WouldBe = {
   readonly snapshot: Snapshot;
   readonly frostDay: number;
-  readonly problems: readonly Problem[];
+  readonly misfits: readonly ChangeMisfit[];
 };
+
+export type ChangeMisfit = { readonly changeIndex: number; readonly misfit: Misfit };
 
 /**
  * The farm as it would be after the changes, one after the other. The snapshot given is never touched [W1]; no change gives the
- * same farm [W2]; a change that no longer fits the farm is left out and told as a problem in words [W3]. Rows added have ids above all
+ * same farm [W2]; a change that no longer fits the farm is left out and told as a misfit [W3]. Rows added have ids above all
  * of the farm's.
  */
 export function applyChanges(snapshot: Snapshot, seasonYear: number, changes: readonly Change[]): WouldBe {
-  const problems: Problem[] = [];
+  const misfits: ChangeMisfit[] = [];
   let now = snapshot;
-  changes.forEach((change, index) => {
-    const { snapshot: next, problem } = applied(now, snapshot, seasonYear, change);
-    if (problem) problems.push({ place: `changes[${index}]`, message: problem });
+  changes.forEach((change, changeIndex) => {
+    const { snapshot: next, misfit } = applied(now, snapshot, seasonYear, change);
+    if (misfit) misfits.push({ changeIndex, misfit });
     now = next;
   });
-  return { snapshot: now, frostDay: frostDayOf(now.farm, seasonYear), problems };
+  return { snapshot: now, frostDay: frostDayOf(now.farm, seasonYear), misfits };
 }
 
 function applied(now: Snapshot, before: Snapshot, seasonYear: number, change: Change): Applied {

@@ -79,7 +79,7 @@ describe("adopting a what-if", () => {
         expect(withoutIds(now.plantings)).toEqual(withoutIds(wouldBe.snapshot.plantings));
         expect(withoutIds(now.bookings)).toEqual(withoutIds(wouldBe.snapshot.bookings));
         expect([now.farm, now.curves]).toEqual([wouldBe.snapshot.farm, wouldBe.snapshot.curves]);
-        expect(what.problems).toEqual(wouldBe.problems);
+        expect(what.misfits).toEqual(wouldBe.misfits);
       }),
       { seed: 43, numRuns: 200 },
     );
@@ -96,7 +96,7 @@ describe("adopting a what-if", () => {
       { kind: "booking-moved", bookingId: moved.id, eventOn: moved.eventOn },
     ]);
     const none = { changed: [], removedIds: [], added: [] };
-    expect(what).toEqual({ farm: null, plantings: none, bookings: none, changedCurves: [], problems: [] });
+    expect(what).toEqual({ farm: null, plantings: none, bookings: none, changedCurves: [], misfits: [] });
   });
 
   test("[W7] a kept bed writes its planting, and nothing else", () => {

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Change } from "#lib/domain/what-if";
 import { applyChanges } from "#lib/plan/what-if/what-if";
+import { misfitInWords } from "#lib/plan/words/misfit-words";
 import { provenPlan } from "../../proven-plan";
 import { curve, day, monthDay, planting, snapshot } from "../../small-farm";
 import { dahliaFarm, FITTING, GONE, newBooking } from "./farm";
@@ -34,26 +35,26 @@ describe("applying changes", () => {
   });
 
   test.each(GONE)("[W3] $kind of what is gone is left out and told once; the rest apply", (gone) => {
-    const { snapshot: farmNow, problems } = farmAfter(gone, { kind: "status-set", bookingId: 1, status: "held" });
-    expect(problems).toHaveLength(1);
-    expect(problems[0].place).toBe("changes[0]");
-    expect(problems[0].message).toMatch(/no longer on the farm/);
+    const { snapshot: farmNow, misfits } = farmAfter(gone, { kind: "status-set", bookingId: 1, status: "held" });
+    expect(misfits).toHaveLength(1);
+    expect(misfits[0].changeIndex).toBe(0);
+    expect(misfitInWords(misfits[0].misfit)).toMatch(/no longer on the farm/);
     expect(farmNow).toEqual(farmAfter({ kind: "status-set", bookingId: 1, status: "held" }).snapshot);
   });
 
   test("[W3] what fits gives no problem", () => {
-    expect(farmAfter(...FITTING).problems).toEqual([]);
+    expect(farmAfter(...FITTING).misfits).toEqual([]);
   });
 
   test("[W3] keeping a bed without anything to overwinter, and moving what stays in the ground, do not fit", () => {
-    expect(farmAfter({ kind: "planting-removed", plantingId: 1 }, { kind: "bed-kept", bedId: 1 }).problems).toEqual([
-      { place: "changes[1]", message: "nothing in bed East in 2027 can stay in the ground over winter" },
+    expect(farmAfter({ kind: "planting-removed", plantingId: 1 }, { kind: "bed-kept", bedId: 1 }).misfits).toEqual([
+      { changeIndex: 1, misfit: { kind: "nothing-winters", bedName: "East", seasonYear: 2027 } },
     ]);
     const moved = farmAfter(
       { kind: "bed-kept", bedId: 2 },
       { kind: "planting-moved", plantingId: 3, bedId: 1, plantedOn: null },
     );
-    expect(moved.problems.map(({ message }) => message)).toEqual([expect.stringMatching(/stays in the ground/)]);
+    expect(moved.misfits.map(({ misfit }) => misfit.kind)).toEqual(["stays-in-the-ground"]);
     expect(moved.snapshot.plantings[2].bedId).toBe(2);
   });
 
@@ -132,20 +133,18 @@ describe("applying changes", () => {
 
   test("[W5] a first cut that would leave the year is held there, and said so", () => {
     const early = curve({ anchor: { kind: "day-of-year", firstCut: monthDay("01-20") } });
-    const { snapshot: farmNow, problems } = applyChanges(snapshot({ curves: [early] }), 2027, [
+    const { snapshot: farmNow, misfits } = applyChanges(snapshot({ curves: [early] }), 2027, [
       { kind: "season-shifted", days: -30, cropId: null },
     ]);
     expect(farmNow.curves[0].anchor).toEqual({ kind: "day-of-year", firstCut: "01-01" });
-    expect(problems).toHaveLength(1);
+    expect(misfits).toHaveLength(1);
   });
 
   test("[W3] [W5] a frost whose early date would leave the year is held there, and said so", () => {
-    const { snapshot: farmNow, problems } = farmAfter({ kind: "frost-moved", firstFrost: monthDay("01-05") });
+    const { snapshot: farmNow, misfits } = farmAfter({ kind: "frost-moved", firstFrost: monthDay("01-05") });
     const { firstAutumnP10, firstAutumnP50 } = farmNow.farm.frost;
     expect([firstAutumnP10, firstAutumnP50]).toEqual(["01-01", "01-05"]);
-    expect(problems).toEqual([
-      { place: "changes[0]", message: "its early or late date would leave the year: it is held at the year's end" },
-    ]);
+    expect(misfits).toEqual([{ changeIndex: 0, misfit: { kind: "frost-held" } }]);
   });
 
   test("[W5] in a leap year too, 28 February moved by one day and one is moved by two", () => {
