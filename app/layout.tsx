@@ -28,6 +28,7 @@ import "./bookings/booking-list.css";
 import "./picking/picking.css";
 import "./picking/pick-paper.css";
 import "./farm/farm.css";
+import "./farm/copies/copies.css";
 import "./look/print.css";
 import { FileRefused } from "./frame/file-refused";
 import { LastChange } from "./frame/last-change";

@@ -1,3 +1,4 @@
+import { inspect } from "node:util";
 import { isBusy } from "#db/busy";
 import type { FarmDatabase } from "#db/client";
 import { FarmFileRefused } from "#db/file/farm-file-refused";
@@ -21,7 +22,10 @@ export class FarmUnreadable extends Error {
   readonly problems: readonly Problem[];
 
   constructor(problems: readonly Problem[]) {
-    super(problems.map(({ place, message }) => `${place}: ${message}`).join("\n"));
+    super(problems.map(({ place, message }) => `${place}: ${message}`).join("; "));
+    // It tells of the rows and not of the program: where it is logged, one line says it all.
+    this.stack = `The farm’s records cannot be read: ${this.message}`;
+    Object.defineProperty(this, inspect.custom, { value: () => this.stack });
     this.problems = problems;
   }
 }

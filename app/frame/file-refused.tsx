@@ -19,7 +19,7 @@ export function FileRefused({ refused: { state, words, file, detail } }: { refus
         </p>
         {detail && <p className="small">{detail}</p>}
       </div>
-      <ul>
+      <ul className="ways">
         {words.mend.map((way) => (
           <li key={way}>{way}</li>
         ))}

@@ -22,8 +22,8 @@ const RESTORE = "Put a copy back: Farm, Copies, or npm run restore -- FILE.";
 /** Each state in the grower's words: what it is, and what mends it. None of them has written anything. */
 const WORDS: Readonly<Record<FileState, Words>> = {
   missing: {
-    title: "The farm’s file is not where it was",
-    what: "There is no file at this place. It was moved, renamed or deleted, or the disk it lies on is not there.",
+    title: "There is no farm’s file at this place",
+    what: "It was moved, renamed or deleted, the disk it lies on is not there, or there never was one.",
     mend: [
       "Bring the disk or the file back and load the page again.",
       "If the name is not the one you meant, stop the tool and give the whole name of the file in FARM_FILE.",

@@ -1,6 +1,6 @@
 import { existsSync, type Stats, statSync } from "node:fs";
 import { closeFarm, type FarmDatabase, openKeptFarm } from "#db/client";
-import { FarmFileRefused } from "./farm-file-refused";
+import { FarmFileRefused, refusingFile } from "./farm-file-refused";
 import { faultsOf } from "./file-faults";
 import { type FileHeader, readHeader } from "./file-header";
 import { isInPlace, writesOfOthers } from "./file-place";
@@ -30,6 +30,10 @@ export class KeptOpen {
 
   /** Never asked for inside a transaction of its own: it may read the file's header. */
   database(): FarmDatabase {
+    return refusingFile(this.file, () => this.#standing());
+  }
+
+  #standing(): FarmDatabase {
     // A file that is gone altogether stays open: nobody else has its content any more, and it can still be put back.
     if (!existsSync(this.file)) throw new FarmFileRefused("missing", this.file);
     const stood = this.#seen?.foreignWrites;
@@ -59,9 +63,14 @@ export class KeptOpen {
 }
 
 function look(database: FarmDatabase, file: string): Seen {
-  const header = readHeader(file);
-  if (!header) throw new FarmFileRefused("other-program", file);
-  return { database, stats: statSync(file), header, foreignWrites: writesOfOthers(database.$client) };
+  try {
+    const header = readHeader(file);
+    if (!header) throw new FarmFileRefused("other-program", file);
+    return { database, stats: statSync(file), header, foreignWrites: writesOfOthers(database.$client) };
+  } catch (error) {
+    database.$client.close();
+    throw error;
+  }
 }
 
 /**

@@ -11,7 +11,8 @@ import { putWhatIf } from "#db/write/what-ifs";
 import { DEMO_START } from "#demo/demo-sheets";
 import { seededFarm, TYPICAL } from "#demo/seeded-farm";
 import { farmRecordsOf } from "#lib/sheets/farm-records-of";
-import { farmFile, farmStamp, isFarmHeld, loadFarm, loadPlan } from "../../app/load";
+import { farmDatabase, farmFile, farmStamp, isFarmHeld, loadFarm, loadPlan } from "../../app/load";
+import { stateOf } from "../db/farm-in-file";
 import { provenPlan } from "../proven-plan";
 
 const SEASON = 2027;
@@ -77,6 +78,18 @@ test("while another program holds the file, pages show the farm as it was read l
   expect(farmStamp()).toBe(stood);
   writeNote("after it was let go");
   expect(loadFarm().bookings.some(({ note }) => note === "after it was let go")).toBe(true);
+});
+
+test("a program that has written the file and still holds it is told of as such, and not as a fault of the tool", () => {
+  loadFarm();
+  writeNote("by the program");
+  const program = new Database(file);
+  program.exec("BEGIN EXCLUSIVE");
+  expect(stateOf(farmDatabase)).toBe("locked");
+  expect(loadFarm().bookings.some(({ note }) => note === "by the program")).toBe(false);
+  program.exec("ROLLBACK");
+  program.close();
+  expect(loadFarm().bookings.some(({ note }) => note === "by the program")).toBe(true);
 });
 
 test("of the seasons ever looked at the plans of four are kept, the latest", () => {

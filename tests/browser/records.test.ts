@@ -115,7 +115,7 @@ test("a copy is taken and restored, and restoring what was before takes that bac
 test("a file that was deleted, or is empty, has its page in words and a way back, and never the demo farm", async () => {
   rmSync(file);
   const page = await open("/");
-  expect(await page.locator("h1").textContent()).toContain("not where it was");
+  expect(await page.locator("h1").textContent()).toContain("no farm’s file at this place");
   await page.getByRole("button", { name: "Put the file back" }).click();
   await page.getByRole("heading", { level: 1, name: /season 2027/ }).waitFor();
   expect(existsSync(file)).toBe(true);

@@ -52,7 +52,7 @@ test("where copies of a farm lie and the farm does not, no other farm is made in
   rmSync(file);
   const { status, stderr } = loadDemo(file, "2028-02-10");
   expect(status).toBe(3);
-  expect(stderr).toContain("not where it was");
+  expect(stderr).toContain("no farm’s file at this place");
   expect(existsSync(file)).toBe(false);
 });
 
@@ -68,7 +68,7 @@ test("where FARM_FILE names a file that is not there, an empty folder or a folde
   for (const named of [join(stick, "mine.sqlite"), stick, join(folder, "unplugged", "farm.sqlite")]) {
     const { status, stderr } = loadNamed(named);
     expect(status).toBe(3);
-    expect(stderr).toContain("not where it was");
+    expect(stderr).toContain("no farm’s file at this place");
   }
   expect(readdirSync(stick)).toEqual([]);
   expect(existsSync(join(folder, "unplugged"))).toBe(false);

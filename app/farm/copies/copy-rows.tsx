@@ -25,13 +25,13 @@ export const CopyRows = ({ copies }: { copies: readonly Copy[] }) =>
         columns={[
           { head: "When (UTC)", kind: "name", cell: whenOf },
           { head: "Why", cell: ({ reason }) => REASONS[reason] },
-          { head: "Size", unit: "kB", kind: "number", cell: ({ byteCount }) => inWholes(Math.ceil(byteCount / 1000)) },
+          { head: "Size", kind: "number", cell: ({ byteCount }) => `${inWholes(Math.ceil(byteCount / 1000))} kB` },
           { head: "Use", kind: "tool", cell: (copy) => <CopyTools copy={copy} /> },
         ]}
         rows={copies}
         keyOf={({ name }) => name}
       />
-      <p className="small">
+      <p className="small beneath">
         Restoring makes the whole farm what the copy holds. What stands there now is copied first: restore that copy to
         undo it.
       </p>
@@ -41,7 +41,7 @@ export const CopyRows = ({ copies }: { copies: readonly Copy[] }) =>
 const whenOf = ({ takenAt }: Copy): string => takenAt.slice(0, 16).replace("T", " ");
 
 const CopyTools = ({ copy }: { copy: Copy }) => (
-  <>
+  <div className="copy-tools">
     <Form
       action={restore}
       submit="Restore"
@@ -55,14 +55,16 @@ const CopyTools = ({ copy }: { copy: Copy }) => (
       }
     />
     {isKeptForGood(copy) && <DeleteCopy copy={copy} />}
-  </>
+  </div>
 );
 
 /** A deleted copy is gone, so this asks first, with the name of the file. */
 const DeleteCopy = ({ copy }: { copy: Copy }) => (
-  <details className="delete-copy">
+  <details>
     <summary>
-      Delete<span className="visually-hidden"> the copy of {whenOf(copy)}</span>…
+      <span>
+        Delete<span className="visually-hidden"> the copy of {whenOf(copy)}</span>…
+      </span>
     </summary>
     <Form
       action={deleteCopy}

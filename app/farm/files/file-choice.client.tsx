@@ -13,6 +13,8 @@ import { type ChosenFile, opened, packed, pasted } from "./upload";
 /** Room for the rest of the form beside the sheets. */
 const MOST_BYTES_SENT = MOST_SHEETS_BYTES - 10_000;
 
+const TOO_MUCH = "That is more than goes through at once: bring the files in one after another.";
+
 /** Files to bring in: chosen, listed, checked by the server, and brought in only when the grower says so. */
 export function FileChoice() {
   const [files, setFiles] = useState<readonly ChosenFile[]>([]);
@@ -46,14 +48,14 @@ export function FileChoice() {
     const all = rows.trim() ? [...files, pasted(rows)] : files;
     const zip = packed(all);
     if (zip.length > MOST_BYTES_SENT) {
-      setComplaints(["That is more than goes through at once: bring the files in one after another."]);
+      setComplaints([TOO_MUCH]);
       return;
     }
     const form = new FormData();
     form.set("step", step);
     form.set("sending", String(sending));
     form.set("files", new Blob([zip]));
-    setComplaints([]);
+    setComplaints(complaints.filter((complaint) => complaint !== TOO_MUCH));
     // A check writes nothing, and must not use up the key of a sending that got no answer.
     const content = step === "check" ? null : `${sending} ${step}`;
     if (content !== null) form.set(SAVE_KEY, keys.keyOf(content));
@@ -61,6 +63,10 @@ export function FileChoice() {
       const answered = await answerTo(form);
       if (content !== null) keys.settle(content, answered !== null);
       setAnswer(answered ?? { kind: "unanswered", sending });
+      if (answered?.kind !== "taken") return;
+      // What is in the farm now is not brought in again by the next press of a button.
+      setFiles([]);
+      setRows("");
     });
   };
   const isEmpty = files.length === 0 && rows.trim() === "";

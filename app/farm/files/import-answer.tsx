@@ -3,6 +3,7 @@ import type { SheetProblem } from "#lib/sheets/sheet-problem";
 import { type Column, Table } from "../../ui/table";
 import type { ImportState } from "./import-state";
 
+type Checked = Extract<ImportState, { kind: "checked" }>;
 type Props = { answer: ImportState; onTake: (step: "all" | "clean") => void };
 
 /** What was found in the files, or what was written. */
@@ -36,31 +37,28 @@ export function ImportAnswer({ answer, onTake }: Props) {
         </ul>
       </div>
     );
-  const { problems, rowCount, cleanRowCount, perSheet } = answer;
+  const { problems, rowCount, cleanRowCount } = answer;
   const isClean = problems.length === 0 && rowCount > 0;
   return (
     <div className={isClean ? "notice good" : "notice bad"}>
       <p>
         <strong>{isClean ? "✓ All clean." : `${countOf(problems.length, "problem")}.`}</strong> Nothing has been written
-        yet. {countOf(cleanRowCount, "clean row")} of {inWholes(rowCount)}
-        {perSheet.length > 0 && ": "}
-        {perSheet
-          .map(({ sheet, rowCount: rows, cleanRowCount: clean }) => `${sheet} ${inWholes(clean)} of ${inWholes(rows)}`)
-          .join(", ")}
-        .
+        yet.{rowCount > 0 && ` ${rowsInWords(answer)}.`}
       </p>
-      <div className="actions">
-        {isClean && (
+      {isClean && (
+        <p className="actions">
           <button type="button" className="main" onClick={() => onTake("all")}>
             Bring in all {countOf(rowCount, "row")}
           </button>
-        )}
-        {!isClean && cleanRowCount > 0 && (
+        </p>
+      )}
+      {!isClean && cleanRowCount > 0 && (
+        <p className="actions">
           <button type="button" onClick={() => onTake("clean")}>
             Take the {countOf(cleanRowCount, "clean row")}, leave the rest
           </button>
-        )}
-      </div>
+        </p>
+      )}
       {problems.length > 0 && (
         <Table
           caption="What to mend"
@@ -72,6 +70,13 @@ export function ImportAnswer({ answer, onTake }: Props) {
     </div>
   );
 }
+
+const rowsInWords = ({ rowCount, cleanRowCount, perSheet }: Checked): string => {
+  const sheets = perSheet.map(
+    ({ sheet, rowCount: rows, cleanRowCount: clean }) => `${sheet} ${inWholes(clean)} of ${inWholes(rows)}`,
+  );
+  return `${countOf(cleanRowCount, "clean row")} of ${inWholes(rowCount)}${sheets.length > 0 ? `: ${sheets.join(", ")}` : ""}`;
+};
 
 const COLUMNS: readonly Column<SheetProblem>[] = [
   { head: "File", cell: ({ file }) => file },

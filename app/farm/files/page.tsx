@@ -46,7 +46,7 @@ export default function FilesPage() {
                 </a>
               ),
             },
-            { head: "Columns", className: "small", cell: (name) => headingsOf(name).join(", ") },
+            { head: "Columns", className: "small sheet-columns", cell: (name) => headingsOf(name).join(", ") },
           ]}
           rows={SHEET_NAMES}
           keyOf={(name) => name}
