@@ -13,6 +13,7 @@ import "./look/charts.css";
 import "./frame/frame.css";
 import "./season/season.css";
 import "./season/gaps.css";
+import "./season/week.css";
 import "./season/ribbon/ribbon.css";
 import "./season/ribbon/ribbon-board.css";
 import "./season/ribbon/ribbon-rows.css";

@@ -5,9 +5,10 @@ import type { Plan } from "#lib/plan/road/plan";
 import { coverInWords } from "#lib/plan/words/gap-words";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { rankedGaps, stemsShort } from "#lib/plan/words/season-lead";
-import { Rings, ringUnit } from "../look/rings";
+import { CountedMarks, CountedRow } from "../look/counted-row";
 import { PaletteStrip } from "../ui/palette-strip";
 import { bedsThatFill } from "./beds-that-fill";
+import { ringUnit } from "./ring-unit";
 
 /** Gaps shown one by one; the smaller ones stand in the ribbon's weeks. */
 const SHOWN_COUNT = 12;
@@ -31,11 +32,12 @@ export function GapCards({ plan, role, chosen }: { plan: Plan; role: Role; chose
         The largest first, as wide as it is short. Each ring is {countOf(unit, "stem")};{" "}
         {chosen ? "under the rings, the beds that would fill them if kept." : "under the rings, what could cover them."}
       </p>
+      <CountedMarks />
       <ol className="gaps">
         {shown.map((gap) => (
           <li key={gap.needIndex} className={`gap wide-${Math.ceil((WIDTHS * gap.shortStems) / most)}`}>
             <GapHead gap={gap} />
-            <Rings stems={gap.shortStems} unit={unit} />
+            <CountedRow covered={[]} shortStems={gap.shortStems} stemsPerMark={unit} marksARow={10} />
             <Fill gap={gap} chosen={chosen} />
           </li>
         ))}

@@ -6,7 +6,7 @@ import { breaches, DESK, openBrowser, openPage, PHONE, scrollsSideways, violatio
 const SCREENS = [
   { path: "/", heading: /focal stems/ },
   { path: "/?role=foliage", heading: /focal stems/ },
-  { path: "/weeks/2027-W25", heading: /Week of 21 June/ },
+  { path: "/weeks/2027-W25", heading: /in the week of 21 June/ },
   { path: "/bookings", heading: /Bookings of 2027/ },
   { path: "/bookings/new", heading: /New booking/ },
   { path: "/bookings/1", heading: /./ },

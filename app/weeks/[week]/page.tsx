@@ -1,21 +1,20 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
-import {
-  addDays,
-  inFull,
-  inShort,
-  isoWeekOf,
-  isoWeekSchema,
-  mondayOfIsoWeek,
-  weekInWords,
-  yearOf,
-} from "#lib/domain/day";
+import { addDays, isoWeekOf, isoWeekSchema, mondayOfIsoWeek, weekInWords, yearOf } from "#lib/domain/day";
 import { cutFinder } from "#lib/plan/road/limiting-cut";
-import { BookingRows } from "../../bookings/booking-rows";
+import type { Plan } from "#lib/plan/road/plan";
+import { winterBeds } from "#lib/plan/winter/beds";
+import { keepingTime } from "#lib/plan/winter/keeping-time";
+import { countOf, inWholes } from "#lib/plan/words/numbers";
+import { stemsShort } from "#lib/plan/words/season-lead";
+import { today } from "../../clock";
 import { loadPlan } from "../../load";
-import { GapCard } from "../../season/gap-card";
-
-import { RoleTable } from "../../season/role-table";
+import { CountedMarks } from "../../look/counted-row";
+import { decisionOf } from "../../season/decision";
+import { GapFold } from "../../season/gap-fold";
+import { ringUnit } from "../../season/ring-unit";
+import { WeekBookings } from "../../season/week-bookings";
+import { WeekLead } from "../../season/week-lead";
 
 type Props = { params: Promise<{ week: string }> };
 
@@ -24,7 +23,7 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
   return { title: week.success ? weekInWords(mondayOfIsoWeek(week.data)) : "No such week" };
 }
 
-/** One week: its bookings, its gaps with their reasons, and what could cover them. */
+/** One week: what is short of what is needed, its bookings by role, its gaps with who has the stems and what could cover them. */
 export default async function WeekPage({ params }: Props) {
   const parsed = isoWeekSchema.safeParse((await params).week);
   if (!parsed.success) notFound();
@@ -35,47 +34,72 @@ export default async function WeekPage({ params }: Props) {
     return { plan, week: plan.weeks.find((row) => row.week === parsed.data) };
   });
   const { plan, week } = seasons.find(({ week }) => week && week.bookingIds.length > 0) ?? seasons[0];
+  const { snapshot, seasonYear } = plan;
   const cutOf = cutFinder(plan.match);
-  const gaps = (week?.gapIndexes ?? []).map((index) => plan.gaps[index]);
+  const gaps = (week?.gapIndexes ?? [])
+    .map((index) => plan.gaps[index])
+    .sort((a, b) => b.shortStems - a.shortStems || a.needIndex - b.needIndex);
+  const canKeep = keepingTime(snapshot, winterBeds(snapshot, seasonYear), seasonYear, today()) !== "over";
+  const decision = decisionOf(plan);
+  const unit = ringUnit(gaps[0]?.shortStems ?? 1);
   return (
     <>
-      <p className="crumb row">
+      <CountedMarks />
+      <nav className="row apart" aria-label="Weeks">
+        <WeekLink plan={plan} monday={addDays(monday, -7)} before="← " />
         <a href="/">Season</a>
-        <a href={`/weeks/${isoWeekOf(addDays(monday, -7))}`}>← {weekInWords(addDays(monday, -7))}</a>
-        <a href={`/weeks/${isoWeekOf(addDays(monday, 7))}`}>{weekInWords(addDays(monday, 7))} →</a>
-      </p>
-      <h1>{weekInWords(monday)}</h1>
-      <p className="soft">
-        ISO week {parsed.data}: {inShort(monday)} to {inFull(addDays(monday, 6))}
-      </p>
-      {week ? <RoleTable roles={week.roles} /> : <p>Nothing is asked and nothing blooms in this week.</p>}
-      <h2>Bookings of the week</h2>
-      {week && week.bookingIds.length > 0 ? (
-        <BookingRows
-          plan={plan}
-          bookings={week.bookingIds.flatMap((id) => plan.snapshot.bookings.filter((booking) => booking.id === id))}
-        />
+        <WeekLink plan={plan} monday={addDays(monday, 7)} after=" →" />
+      </nav>
+      {week ? (
+        <WeekLead plan={plan} week={week} gaps={gaps} canKeep={canKeep} />
       ) : (
-        <p>
-          No event is booked. <a href="/bookings/new">Enter a booking</a>
-        </p>
+        <h1>{weekInWords(monday)}: nothing is asked and nothing blooms.</h1>
       )}
-      <h2>Gaps</h2>
-      {gaps.length === 0 ? (
-        <p className="good-word">Nothing is short.</p>
-      ) : (
-        <ul className="cards">
-          {gaps.map((gap) => (
-            <GapCard key={gap.needIndex} gap={gap} plan={plan} cut={cutOf(gap.needIndex)} />
+      <section aria-labelledby="bookings">
+        <h2 id="bookings">
+          {week && week.bookingIds.length > 0 ? `${countOf(week.bookingIds.length, "booking")} this week` : "Bookings"}
+        </h2>
+        {week && week.bookingIds.length > 0 ? (
+          <WeekBookings plan={plan} week={week} />
+        ) : (
+          <p>
+            No event is booked. <a href="/bookings/new">Enter a booking</a>
+          </p>
+        )}
+      </section>
+      {gaps.length > 0 && (
+        <section aria-labelledby="gaps">
+          <h2 id="gaps">{gaps.length === 1 ? "The gap" : `${countOf(gaps.length, "gap")}, the largest first`}</h2>
+          <p className="small">A ring is {countOf(unit, "stem")} short.</p>
+          {gaps.map((gap, index) => (
+            <GapFold
+              key={gap.needIndex}
+              gap={gap}
+              plan={plan}
+              cut={cutOf(gap.needIndex)}
+              chosen={decision.kind === "choice" ? decision.winters.tried : null}
+              isOpen={index === 0}
+              stemsPerMark={unit}
+            />
           ))}
-        </ul>
-      )}
-      {gaps.some((gap) => gap.need.role === "focal") && (
-        <p>
-          Beds kept in the ground over winter bloom weeks earlier:{" "}
-          <a href="/keep-or-dig">see which beds would cover the gap</a>.
-        </p>
+        </section>
       )}
     </>
+  );
+}
+
+type LinkProps = { plan: Plan; monday: ReturnType<typeof mondayOfIsoWeek>; before?: string; after?: string };
+
+/** The week before or after, with what it is short of. */
+function WeekLink({ plan, monday, before = "", after = "" }: LinkProps) {
+  const week = plan.weeks.find((row) => row.monday === monday);
+  const short = stemsShort((week?.gapIndexes ?? []).map((index) => plan.gaps[index]));
+  return (
+    <a href={`/weeks/${isoWeekOf(monday)}`}>
+      {before}
+      {weekInWords(monday)}
+      {short > 0 && `, ${inWholes(short)} short`}
+      {after}
+    </a>
   );
 }

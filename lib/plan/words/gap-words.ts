@@ -18,7 +18,7 @@ export function reasonInWords(reason: GapReason, stems: number, need: Pick<Need,
   const role = need.role;
   switch (reason) {
     case "promised":
-      return `${countOf(stems, "stem")}: in bloom, but already promised to a better claim`;
+      return `${countOf(stems, "stem")}: in bloom, and going to other bookings`;
     case "colours":
       return `${countOf(stems, "stem")}: ${role} is in bloom, but not in ${anyOf(need.colours) || "an accepted crop"}`;
     case "hold window":
@@ -28,17 +28,34 @@ export function reasonInWords(reason: GapReason, stems: number, need: Pick<Need,
   }
 }
 
-/** What could cover a gap, each a sentence; the last is always to buy in. */
-export function coverInWords({ couldCover, shortStems, need }: Gap): string[] {
+/** A way to cover a gap, all of it or a part: `stems` are those it could bring. */
+export type CoverWay = { readonly stems: number; readonly name: string; readonly words: string };
+
+/** The ways to cover a gap from what grows, in the order to try them; none with 0 stems. To buy in is always left. */
+export function coverWays({ couldCover, need }: Gap): CoverWay[] {
   const { otherColourStems, heldLongerStems, laterStems } = couldCover;
   const day = inShort(toDay(need.eventDay));
   return [
-    otherColourStems > 0 &&
-      `Another colour: ${countOf(otherColourStems, `${need.role} stem`)} within reach that nobody has claimed.`,
-    heldLongerStems > 0 &&
-      `Held longer than planned: ${countOf(heldLongerStems, "free stem")} cut in the two weeks before. Expect a shorter vase life.`,
-    laterStems > 0 &&
-      `A later day or a later cut: ${countOf(laterStems, "free stem")} in the two weeks after the last cut for ${day}.`,
-    `Buy in ${countOf(shortStems, "stem")}.`,
-  ].filter((line) => line !== false);
+    {
+      stems: otherColourStems,
+      name: "Another colour",
+      words: `${countOf(otherColourStems, `${need.role} stem`)} within reach that nobody has claimed.`,
+    },
+    {
+      stems: heldLongerStems,
+      name: "Held longer than planned",
+      words: `${countOf(heldLongerStems, "free stem")} cut in the two weeks before. Expect a shorter vase life.`,
+    },
+    {
+      stems: laterStems,
+      name: "A later day or a later cut",
+      words: `${countOf(laterStems, "free stem")} in the two weeks after the last cut for ${day}.`,
+    },
+  ].filter(({ stems }) => stems > 0);
 }
+
+/** What could cover a gap, each a sentence; the last is always to buy in. */
+export const coverInWords = (gap: Gap): string[] => [
+  ...coverWays(gap).map(({ name, words }) => `${name}: ${words}`),
+  `Buy in ${countOf(gap.shortStems, "stem")}.`,
+];
