@@ -3,6 +3,7 @@ import type { BuyIn } from "#lib/plan/road/buying";
 import { inMoney, inWholes } from "#lib/plan/words/numbers";
 import { ColourWords } from "../ui/colour-words";
 import { type Column, Table } from "../ui/table";
+import { firstOf, RestOf } from "./first-rows";
 
 const columnsOn = (now: number): readonly Column<BuyIn>[] => [
   {
@@ -52,7 +53,14 @@ const columnsOn = (now: number): readonly Column<BuyIn>[] => [
 ];
 
 /** A row a gap, first the one to order first; a day to order by that has passed is marked in words. */
-export const BuyInTable = ({ lines, now }: { lines: readonly BuyIn[]; now: number }) =>
-  lines.length > 0 && (
-    <Table caption="To buy in" columns={columnsOn(now)} rows={lines} keyOf={({ gap }) => gap.needIndex} />
+export function BuyInTable({ lines, now, isAllShown }: { lines: readonly BuyIn[]; now: number; isAllShown: boolean }) {
+  const shown = firstOf(lines, isAllShown);
+  return (
+    lines.length > 0 && (
+      <>
+        <Table caption="To buy in" columns={columnsOn(now)} rows={shown} keyOf={({ gap }) => gap.needIndex} />
+        <RestOf shown={shown} all={lines} rows="lines" />
+      </>
+    )
   );
+}

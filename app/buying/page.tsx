@@ -14,11 +14,14 @@ import { SurplusTable } from "./surplus-table";
 
 export const metadata: Metadata = { title: "Buying" };
 
-const query = z.object({ from: z.enum(["today", "start"]).catch("today") });
+const query = z.object({
+  from: z.enum(["today", "start"]).catch("today"),
+  show: z.enum(["first", "all"]).catch("first"),
+});
 
 /** What to buy in, by the day to order it, and what is over and could be sold. */
 export default async function BuyingPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
-  const { from } = query.parse(await searchParams);
+  const { from, show } = query.parse(await searchParams);
   const year = await seasonYear();
   const plan = loadPlan(year);
   const now = toDayNumber(today());
@@ -62,8 +65,11 @@ export default async function BuyingPage({ searchParams }: { searchParams: Promi
         </div>
       )}
       <Cautions crops={[...new Set(open.map((line) => line.crop))]} />
-      <BuyInTable lines={open} now={now} />
-      <SurplusTable surplus={plan.surplus.filter((line) => from === "start" || line.lastUsefulDay >= now)} />
+      <BuyInTable lines={open} now={now} isAllShown={show === "all"} />
+      <SurplusTable
+        surplus={plan.surplus.filter((line) => from === "start" || line.lastUsefulDay >= now)}
+        isAllShown={show === "all"}
+      />
     </>
   );
 }

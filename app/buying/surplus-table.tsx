@@ -4,6 +4,7 @@ import { type SurplusWeek, surplusWeeks } from "#lib/plan/road/surplus-weeks";
 import { inWholes } from "#lib/plan/words/numbers";
 import { ColourWord } from "../ui/colour-words";
 import { type Column, Table } from "../ui/table";
+import { firstOf, RestOf } from "./first-rows";
 
 const LEAST_STEMS = 20;
 
@@ -23,9 +24,9 @@ const COLUMNS: readonly Column<SurplusWeek>[] = [
 ];
 
 /** What nobody has claimed, week by week: what to offer before it is too late. Small lots are left out, and said so. */
-export function SurplusTable({ surplus }: { surplus: readonly Surplus[] }) {
-  const rows = surplusWeeks(surplus);
-  const shown = rows.filter((row) => row.stems >= LEAST_STEMS);
+export function SurplusTable({ surplus, isAllShown }: { surplus: readonly Surplus[]; isAllShown: boolean }) {
+  const lots = surplusWeeks(surplus).filter((row) => row.stems >= LEAST_STEMS);
+  const shown = firstOf(lots, isAllShown);
   return (
     <section aria-labelledby="surplus">
       <h2 id="surplus">Surplus to offer</h2>
@@ -33,11 +34,11 @@ export function SurplusTable({ surplus }: { surplus: readonly Surplus[] }) {
         Stems by week and variety that no booking takes, {LEAST_STEMS} or more. Offer them three to seven days ahead
         (common practice).
       </p>
-      {shown.length === 0 ? (
+      {lots.length === 0 ? (
         <p>No surplus of {LEAST_STEMS} stems or more.</p>
       ) : (
-        <details open={shown.length <= 30}>
-          <summary>{inWholes(shown.length)} lots</summary>
+        <details open={lots.length <= 30 || isAllShown}>
+          <summary>{inWholes(lots.length)} lots</summary>
           <Table
             caption="Stems that no booking takes"
             isCaptionHidden
@@ -45,6 +46,7 @@ export function SurplusTable({ surplus }: { surplus: readonly Surplus[] }) {
             rows={shown}
             keyOf={({ monday, variety }) => `${monday} ${variety.id}`}
           />
+          <RestOf shown={shown} all={lots} rows="lots" />
         </details>
       )}
     </section>
