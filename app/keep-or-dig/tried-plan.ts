@@ -4,29 +4,46 @@ import { type KeepBoard, keepBoard } from "#lib/plan/what-if/keep-board";
 import { withKeptBeds } from "#lib/plan/winter/beds";
 import { plantingsToChange } from "#lib/plan/winter/kept-beds";
 import { keptInWords } from "#lib/plan/words/keep-or-dig-words";
-import { loadPlan } from "../load";
+import { loadFarm, loadPlan } from "../load";
 
-type Tried = { readonly snapshot: Snapshot; readonly plans: Map<string, Plan> };
+type Tried = {
+  readonly snapshot: Snapshot;
+  readonly plans: Map<string, Plan>;
+  readonly boards: Map<string, BoardInWords>;
+};
 
-/** Kept for the life of the server, across the bundles that Next makes: the last plans tried on the farm as it stands. */
-const shared: typeof globalThis & { plansTried?: Tried } = globalThis;
-const PLANS_KEPT = 12;
+/** Kept for the life of the server, across the bundles that Next makes: what was tried last on the farm as it stands. */
+const shared: typeof globalThis & { keepTried?: Tried } = globalThis;
 
-/** The plan of a season with these beds kept and every other candidate dug; made again only after a write, or when others came between. */
-function triedPlan(snapshot: Snapshot, seasonYear: number, keptBedIds: readonly number[]): Plan {
-  if (shared.plansTried?.snapshot !== snapshot) shared.plansTried = { snapshot, plans: new Map() };
-  const { plans } = shared.plansTried;
-  const key = `${seasonYear}: ${[...keptBedIds].sort((a, b) => a - b).join()}`;
-  const made =
-    plans.get(key) ?? plan(withKeptBeds(snapshot, seasonYear, keptBedIds), seasonYear, undefined, loadPlan(seasonYear));
-  plans.delete(key);
-  plans.set(key, made);
-  for (const oldest of plans.keys()) {
-    if (plans.size <= PLANS_KEPT) break;
-    plans.delete(oldest);
-  }
+/** A plan of a large farm takes some ten megabytes, a board some ten kilobytes. */
+const PLANS_KEPT = 3;
+const BOARDS_KEPT = 64;
+
+function tried(snapshot: Snapshot): Tried {
+  if (shared.keepTried?.snapshot !== snapshot) shared.keepTried = { snapshot, plans: new Map(), boards: new Map() };
+  return shared.keepTried;
+}
+
+/** What is kept under `key`, made when it is not; of all that is kept so the latest `most` stay. */
+function latest<T>(kept: Map<string, T>, key: string, most: number, make: () => T): T {
+  const made = kept.get(key) ?? make();
+  kept.delete(key);
+  kept.set(key, made);
+  const [oldest] = kept.keys();
+  if (kept.size > most) kept.delete(oldest);
   return made;
 }
+
+const keyOf = (seasonYear: number, keptBedIds: readonly number[]): string => `${seasonYear}: ${keptBedIds.join()}`;
+
+/**
+ * The plan of a season with these beds kept and every other candidate dug; made again only after a write, or when others came between.
+ * @param near  a plan of the season that differs in few beds: the others are not forecast again
+ */
+const triedPlan = (snapshot: Snapshot, seasonYear: number, keptBedIds: readonly number[], near: Plan): Plan =>
+  latest(tried(snapshot).plans, keyOf(seasonYear, keptBedIds), PLANS_KEPT, () =>
+    plan(withKeptBeds(snapshot, seasonYear, keptBedIds), seasonYear, undefined, near),
+  );
 
 /** A season under three winters. */
 export type ThreeWinters = { readonly dug: Plan; readonly stands: Plan; readonly tried: Plan };
@@ -36,15 +53,16 @@ export function threeWinters(seasonYear: number, keptBedIds: readonly number[]):
   const stands = loadPlan(seasonYear);
   const { snapshot } = stands;
   const isAsItStands = plantingsToChange(snapshot, seasonYear, keptBedIds).length === 0;
-  const tried = isAsItStands ? stands : triedPlan(snapshot, seasonYear, keptBedIds);
-  return { dug: triedPlan(snapshot, seasonYear, []), stands, tried };
+  const dug = triedPlan(snapshot, seasonYear, [], stands);
+  return { dug, stands, tried: isAsItStands ? stands : triedPlan(snapshot, seasonYear, keptBedIds, dug) };
 }
 
 /** `words`: what keeping the beds covers, in a sentence. */
 export type BoardInWords = KeepBoard & { readonly words: string };
 
 /** The three winters as the board shows them. */
-export function boardOf(seasonYear: number, keptBedIds: readonly number[]): BoardInWords {
-  const { dug, stands, tried } = threeWinters(seasonYear, keptBedIds);
-  return { ...keepBoard(dug, stands, tried, keptBedIds), words: keptInWords(dug, tried, keptBedIds) };
-}
+export const boardOf = (seasonYear: number, keptBedIds: readonly number[]): BoardInWords =>
+  latest(tried(loadFarm()).boards, keyOf(seasonYear, keptBedIds), BOARDS_KEPT, () => {
+    const { dug, stands, tried } = threeWinters(seasonYear, keptBedIds);
+    return { ...keepBoard(dug, stands, tried, keptBedIds), words: keptInWords(dug, tried, keptBedIds) };
+  });

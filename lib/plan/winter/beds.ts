@@ -50,9 +50,9 @@ function bedsOf(snapshot: Snapshot, seasonYear: number): WinterBed[] {
   for (const row of grown(snapshot, seasonYear)) {
     if (row.planting.flags.includes(SICK)) sickBedIds.add(row.bed.id);
     if (!row.crop.overwinters) continue;
-    const planting = { ...row.planting, treatment: DUG, plantedOn: replantedOn(row.planting) };
-    const dug = { ...row, planting, curve: curveFor(row.variety, DUG) };
-    const kept = { ...row, planting: { ...row.planting, treatment: KEPT }, curve: curveFor(row.variety, KEPT) };
+    const { planting } = row;
+    const dug = { ...row, planting: grownAs(planting, DUG, replantedOn(planting)), curve: curveFor(row.variety, DUG) };
+    const kept = { ...row, planting: grownAs(planting, KEPT, planting.plantedOn), curve: curveFor(row.variety, KEPT) };
     if (!dug.curve || !kept.curve) continue;
     const rows = byBed.get(row.bed.id);
     if (rows) rows.push({ dug, kept });
@@ -75,6 +75,12 @@ function bedsOf(snapshot: Snapshot, seasonYear: number): WinterBed[] {
     ];
   });
 }
+
+/** The planting in one of its futures: itself when it is in that one, so that nothing that rests on it is worked out anew [L3]. */
+const grownAs = (planting: Planting, treatment: Treatment, plantedOn: Day): Planting =>
+  planting.treatment === treatment && planting.plantedOn === plantedOn
+    ? planting
+    : { ...planting, treatment, plantedOn };
 
 /** The day a lifted planting goes back in: the day it was planted on, in the season's year if it has stood since an earlier one. */
 export const replantedOn = ({ plantedOn, seasonYear }: Pick<Planting, "plantedOn" | "seasonYear">): Day =>

@@ -126,6 +126,16 @@ describe("a plan made from the one before a change", () => {
     expect([...new Set(recounted.map((need) => need.booking.id))]).toEqual([booking.id]);
   });
 
+  test("[L3] a bed ticked on a plan with every bed dug has its own plantings forecast again, and no others", () => {
+    const farm = seededFarm(1, TYPICAL, SEASON);
+    const allDug = provenPlan(withKeptBeds(farm, SEASON, []), SEASON);
+    const [{ bed, plantings }] = winterBeds(farm, SEASON);
+    const ticked = provenPlan(withKeptBeds(farm, SEASON, [bed.id]), SEASON, undefined, allDug);
+    const known = new Set<unknown>(allDug.forecast.plantings);
+    const remade = ticked.forecast.plantings.filter((row) => !known.has(row));
+    expect(remade.map((row) => row.planting.id)).toEqual(plantings.map(({ kept }) => kept.planting.id));
+  });
+
   test("[L3] after a change of the farm's own settings every planting is forecast again", () => {
     const farm = seededFarm(1, TYPICAL, SEASON);
     const before = provenPlan(farm, SEASON);
