@@ -1,4 +1,4 @@
-import { HARDINESS, WINTER_CAUTIONS } from "#lib/plan/winter/cautions";
+import { HARDINESS, WINTER_CAUTIONS } from "#lib/plan/words/winter-cautions";
 import { WinterCautionList } from "./winter-caution-list";
 
 /** What to know before a first winter of keeping, and what the sources say against each other. */

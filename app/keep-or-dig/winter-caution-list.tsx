@@ -1,4 +1,4 @@
-import type { WinterCaution } from "#lib/plan/winter/cautions";
+import type { WinterCaution } from "#lib/plan/words/winter-cautions";
 import { OriginMark } from "../ui/origin-mark";
 
 /** Cautions with where each comes from. */

@@ -1,8 +1,9 @@
 import ical from "ical-generator";
 import type { Day } from "#lib/domain/day";
 import type { Farm } from "#lib/domain/records/farm-settings";
-import { cubicYards, squareFeet } from "#lib/plan/winter/leaves";
 import type { WinterTask, WinterWorksheet } from "#lib/plan/winter/worksheet";
+import { takesInWords } from "#lib/plan/words/takes-words";
+import { taskInWords } from "#lib/plan/words/task-words";
 
 /**
  * The winter's work as an iCalendar file (RFC 5545): an all-day event for each day with work, with every bed's task in its description. The
@@ -37,20 +38,7 @@ export function winterCalendar(
 }
 
 /** "D4 (kept): Leaves on, … 4.7 cubic yards of leaves." */
-function lineOf(
-  { bedName, fate, words, clumpCount, leafCubicMetres, tarpSquareMetres }: WinterTask,
-  units: Farm["units"],
-): string {
-  const takes = [
-    clumpCount > 0 && `${clumpCount} clumps.`,
-    leafCubicMetres > 0 &&
-      (units === "us"
-        ? `${cubicYards(leafCubicMetres).toFixed(1)} cubic yards of leaves.`
-        : `${leafCubicMetres.toFixed(1)} cubic metres of leaves.`),
-    tarpSquareMetres > 0 &&
-      (units === "us"
-        ? `${squareFeet(tarpSquareMetres).toFixed(0)} square feet of tarp.`
-        : `${tarpSquareMetres.toFixed(0)} square metres of tarp.`),
-  ].filter((part) => part !== false);
-  return [`${bedName} (${fate}): ${words}`, ...takes].join(" ");
+function lineOf(task: WinterTask, units: Farm["units"]): string {
+  const takes = takesInWords(task, units);
+  return `${task.bedName} (${task.fate}): ${taskInWords(task)}${takes && ` ${takes}.`}`;
 }

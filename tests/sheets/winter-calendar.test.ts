@@ -2,6 +2,7 @@ import ICAL from "ical.js";
 import { describe, expect, test } from "vitest";
 import { winterBeds } from "#lib/plan/winter/beds";
 import { winterWorksheet } from "#lib/plan/winter/worksheet";
+import { taskInWords } from "#lib/plan/words/task-words";
 import { winterCalendar } from "#lib/sheets/winter-calendar";
 import { SEASON, winterFarm } from "../plan/winter/farm";
 
@@ -32,8 +33,8 @@ describe("the winter's calendar file, read back", () => {
       const ofDay = sheet.tasks.filter(({ day }) => day === event.startDate.toString());
       const lines = event.description.split("\n");
       expect(lines.length).toBe(ofDay.length);
-      ofDay.forEach(({ bedName, fate, words }, index) => {
-        expect(lines[index].startsWith(`${bedName} (${fate}): ${words}`)).toBe(true);
+      ofDay.forEach((task, index) => {
+        expect(lines[index].startsWith(`${task.bedName} (${task.fate}): ${taskInWords(task)}`)).toBe(true);
       });
     }
   });

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
+import { MEASURES } from "#lib/domain/measures";
 import { leafCubicMetres } from "#lib/plan/winter/costs";
-import { cubicYards, squareFeet } from "#lib/plan/winter/leaves";
 import { bed, farm } from "../small-farm";
 
 /**
@@ -21,7 +21,7 @@ function yardsOf(areaSquareFeet: number, depthInches: number): number {
   const rates = farm();
   const winter = { ...rates.winter, leafDepthMetres: depthInches * 0.0254 };
   const covered = bed({ id: 1, lengthMetres: areaSquareFeet * 0.3048, widthMetres: 0.3048 });
-  return cubicYards(leafCubicMetres(covered, { ...rates, winter }));
+  return leafCubicMetres(covered, { ...rates, winter }) * MEASURES.us.volume.shownPerStored;
 }
 
 test("leaves by depth agree with the published table within 1 %, worst 0.4 %", () => {
@@ -36,6 +36,6 @@ test("a cubic yard covers 324 square feet an inch deep", () => {
 });
 
 test("a cubic yard is 0.764554857984 cubic metres, and a square metre 10.7639 square feet", () => {
-  expect(cubicYards(0.764554857984)).toBeCloseTo(1, 12);
-  expect(squareFeet(1)).toBeCloseTo(10.7639, 4);
+  expect(0.764554857984 * MEASURES.us.volume.shownPerStored).toBeCloseTo(1, 12);
+  expect(MEASURES.us.area.shownPerStored).toBeCloseTo(10.7639, 4);
 });

@@ -3,6 +3,7 @@ import { z } from "zod";
 import { daySchema, inFull, withWeekday } from "#lib/domain/day";
 import { bedsKeptNow } from "#lib/plan/winter/kept-beds";
 import { countOf } from "#lib/plan/words/numbers";
+import { WINTER_CAUTIONS } from "#lib/plan/words/winter-cautions";
 import { SeasonHead } from "../../frame/season-head";
 import { seasonYear } from "../../frame/season-year";
 import { loadFarm } from "../../load";
@@ -79,7 +80,7 @@ export default async function WorksheetPage({ searchParams }: { searchParams: Pr
           <summary>
             <strong>Take care</strong>
           </summary>
-          <WinterCautionList cautions={sheet.cautions} />
+          <WinterCautionList cautions={WINTER_CAUTIONS} />
         </details>
       </section>
       <div className="work-days">

@@ -25,7 +25,7 @@ export function TaskTable({ rows, units, words }: { rows: readonly Row[]; units:
       className="work-day"
       columns={columns}
       rows={rows}
-      keyOf={({ task }) => `${task.bedId} ${task.words}`}
+      keyOf={({ task }) => `${task.bedId} ${task.work} ${task.variety?.name}`}
     />
   );
 }

@@ -3,6 +3,7 @@ import type { Units } from "#lib/domain/words";
 import type { WinterTask } from "#lib/plan/winter/worksheet";
 import { countOf, inTenths } from "#lib/plan/words/numbers";
 import { sumOfTakes, takesInWords } from "#lib/plan/words/takes-words";
+import { taskInWords, taskWords } from "#lib/plan/words/task-words";
 import { TaskTable } from "./task-table";
 
 type Props = { title: string; day: Day; tasks: readonly WinterTask[]; units: Units };
@@ -12,12 +13,15 @@ export function WorkDay({ title, day, tasks, units }: Props) {
   const hours = tasks.reduce((sum, task) => sum + task.hours, 0);
   const takes = takesInWords(sumOfTakes(tasks), units);
   const byWords = new Map<string, WinterTask[]>();
-  for (const task of tasks) byWords.set(task.words, [...(byWords.get(task.words) ?? []), task]);
+  for (const task of tasks) {
+    const words = taskInWords(task);
+    byWords.set(words, [...(byWords.get(words) ?? []), task]);
+  }
   const shared = [...byWords].filter(([, beds]) => beds.length > 1);
-  const single = [...byWords].flatMap(([words, beds]) =>
-    beds.length === 1 ? [{ task: beds[0], ...splitWords(words) }] : [],
+  const single = [...byWords.values()].flatMap((beds) =>
+    beds.length === 1 ? [{ task: beds[0], ...taskWords(beds[0]) }] : [],
   );
-  const notes = [...new Set(single.flatMap(({ how }) => how))];
+  const notes = [...new Set(single.flatMap(({ how }) => how || []))];
   return (
     <section className="work-sheet" aria-labelledby={`day-${day}`}>
       <h2 id={`day-${day}`}>{title}</h2>
@@ -40,13 +44,4 @@ export function WorkDay({ title, day, tasks, units }: Props) {
       )}
     </section>
   );
-}
-
-/**
- * A task's words up to the first colon or full stop, which stand in its row, and the sentences after, which rows share and which stand
- * once above them: "Dig Lark Ember, orange" and "Tops off, soil shaken out, a label on every clump."
- */
-function splitWords(words: string): { what: string; how: string[] } {
-  const [what, ...how] = words.split(/(?<=[.:]) /);
-  return { what: what.replace(/[.:]$/, ""), how: how.map((note) => note[0].toUpperCase() + note.slice(1)) };
 }

@@ -1,18 +1,23 @@
 import { addDays, type Day, dayInYear, daysBetween } from "#lib/domain/day";
+import type { Variety } from "#lib/domain/records/variety";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { COMMON_PRACTICE, type Origin } from "#lib/domain/sourced";
 import { replantedOn, type WinterBed, winterBeds } from "./beds";
-import { WINTER_CAUTIONS, type WinterCaution } from "./cautions";
 import { clumpCount, coveringHours, diggingHours, dividingHours, replantingHours } from "./costs";
-import { cubicYards, squareFeet } from "./leaves";
 
-/** One piece of winter work in one bed. What it does not take is 0. */
+/** What is done: to a kept bed from `cut tops` to `uncover`, to the clumps of a dug one from `dig` to `replant`. */
+export type WinterWork =
+  | ("cut tops" | "leaves on" | "tarp on" | "look" | "uncover")
+  | ("dig" | "divide" | "check store" | "replant");
+
+/** One piece of winter work in one bed, of one variety where it is dug. What it does not take is 0. */
 export type WinterTask = {
   readonly day: Day;
   readonly bedId: number;
   readonly bedName: string;
   readonly fate: "kept" | "dug";
-  readonly words: string;
+  readonly work: WinterWork;
+  readonly variety: Pick<Variety, "name" | "colour"> | null;
   readonly hours: number;
   readonly leafCubicMetres: number;
   readonly tarpSquareMetres: number;
@@ -24,9 +29,7 @@ export type WinterTask = {
 export type WinterTotals = {
   readonly hours: number;
   readonly leafCubicMetres: number;
-  readonly leafCubicYards: number;
   readonly tarpSquareMetres: number;
-  readonly tarpSquareFeet: number;
   readonly keptClumpCount: number;
   readonly dugClumpCount: number;
 };
@@ -36,7 +39,6 @@ export type WinterWorksheet = {
   readonly tasks: readonly WinterTask[];
   readonly beds: readonly (WinterTotals & { readonly bedId: number; readonly bedName: string })[];
   readonly totals: WinterTotals;
-  readonly cautions: readonly WinterCaution[];
 };
 
 /** Days from the killing frost. Two weeks to digging is published (UMN-TROTT); the others are common practice. */
@@ -74,7 +76,6 @@ export function winterWorksheet(
     tasks: [...tasks].sort((a, b) => daysBetween(b.day, a.day)),
     beds: perBed.map(({ bed: { bed }, tasks: own }) => ({ bedId: bed.id, bedName: bed.name, ...totals(own) })),
     totals: totals(tasks),
-    cautions: WINTER_CAUTIONS,
   };
 }
 
@@ -86,16 +87,16 @@ function keptTasks({ farm }: Snapshot, winterBed: WinterBed, frostOn: Day, uncov
   const topsOn = addDays(frostOn, TOPS_AFTER_FROST_DAYS);
   const coverOn = addDays(frostOn, COVER_AFTER_FROST_DAYS);
   return [
-    task(topsOn, "Supports and stakes off. Cut the tops and lay them on the bed.", { clumpCount: clumps }),
-    task(coverOn, "Leaves on, to the full depth and over the edges.", {
+    task(topsOn, "cut tops", { clumpCount: clumps }),
+    task(coverOn, "leaves on", {
       leafCubicMetres: keep.leafCubicMetres,
       hours: halfHours,
     }),
-    task(coverOn, "Tarp over the leaves, weights all round, water led off.", {
+    task(coverOn, "tarp on", {
       tarpSquareMetres: keep.tarpSquareMetres,
     }),
-    ...checks(coverOn, uncoverOn).map((day) => task(day, "Look: tarp tight, no standing water, no tunnels of voles.")),
-    task(uncoverOn, "Tarp off, leaves drawn back from the crowns. Count live shoots; mark what is dead.", {
+    ...checks(coverOn, uncoverOn).map((day) => task(day, "look")),
+    task(uncoverOn, "uncover", {
       hours: halfHours,
     }),
   ];
@@ -108,21 +109,12 @@ function dugTasks({ farm }: Snapshot, winterBed: WinterBed, frostOn: Day): Winte
   return winterBed.plantings.flatMap(({ dug: { planting, variety } }) => {
     const clumps = planting.plantCount;
     const replantOn = replantedOn(planting);
-    const named = `${variety.name}, ${variety.colour}`;
+    const ofVariety = { variety, origin: DIG_ORIGIN };
     return [
-      task(digOn, `Dig ${named}. Tops off, soil shaken out, a label on every clump.`, {
-        clumpCount: clumps,
-        hours: diggingHours(clumps, farm),
-        origin: DIG_ORIGIN,
-      }),
-      task(divideOn, `Divide and label ${named}: every division needs an eye. Store at 40 to 50 F (4.4 to 10 C).`, {
-        hours: dividingHours(clumps, farm),
-        origin: DIG_ORIGIN,
-      }),
-      ...checks(divideOn, replantOn).map((day) =>
-        task(day, `Check ${named} in store: out with rot, mist what shrivels.`, { origin: DIG_ORIGIN }),
-      ),
-      task(replantOn, `Plant ${named} again.`, { hours: replantingHours(clumps, farm) }),
+      task(digOn, "dig", { ...ofVariety, clumpCount: clumps, hours: diggingHours(clumps, farm) }),
+      task(divideOn, "divide", { ...ofVariety, hours: dividingHours(clumps, farm) }),
+      ...checks(divideOn, replantOn).map((day) => task(day, "check store", ofVariety)),
+      task(replantOn, "replant", { variety, hours: replantingHours(clumps, farm) }),
     ];
   });
 }
@@ -135,12 +127,13 @@ function checks(start: Day, end: Day): Day[] {
 
 const taskOf =
   ({ bed }: WinterBed, fate: WinterTask["fate"]) =>
-  (day: Day, words: string, takes: Partial<WinterTask> = {}): WinterTask => ({
+  (day: Day, work: WinterWork, takes: Partial<WinterTask> = {}): WinterTask => ({
     day,
     bedId: bed.id,
     bedName: bed.name,
     fate,
-    words,
+    work,
+    variety: null,
     hours: 0,
     leafCubicMetres: 0,
     tarpSquareMetres: 0,
@@ -151,14 +144,10 @@ const taskOf =
 
 function totals(tasks: readonly WinterTask[]): WinterTotals {
   const sum = (of: (task: WinterTask) => number) => tasks.reduce((total, task) => total + of(task), 0);
-  const leafCubicMetres = sum((task) => task.leafCubicMetres);
-  const tarpSquareMetres = sum((task) => task.tarpSquareMetres);
   return {
     hours: sum(({ hours }) => hours),
-    leafCubicMetres,
-    leafCubicYards: cubicYards(leafCubicMetres),
-    tarpSquareMetres,
-    tarpSquareFeet: squareFeet(tarpSquareMetres),
+    leafCubicMetres: sum(({ leafCubicMetres }) => leafCubicMetres),
+    tarpSquareMetres: sum(({ tarpSquareMetres }) => tarpSquareMetres),
     keptClumpCount: sum(({ fate, clumpCount: clumps }) => (fate === "kept" ? clumps : 0)),
     dugClumpCount: sum(({ fate, clumpCount: clumps }) => (fate === "dug" ? clumps : 0)),
   };
