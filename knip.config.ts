@@ -23,8 +23,6 @@ const config = ({ production }: { production?: boolean }): KnipConfig => ({
   project: ["{app,lib,db,demo}/**!", "tests/bench/**!", "tests/**"],
   // Read from their folders: a script that a page runs, a library without types, and two faces.
   ignoreDependencies: ["axe-core", "jstat", "@fontsource/besley", "@fontsource-variable/asap"],
-  // Kinds of fields that records still to be defined will use.
-  ignoreIssues: { "lib/domain/records/**": ["exports"] },
   ignoreExportsUsedInFile: production === true,
 });
 

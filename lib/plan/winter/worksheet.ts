@@ -6,7 +6,7 @@ import { replantedOn, type WinterBed, winterBeds } from "./beds";
 import { clumpCount, coveringHours, diggingHours, dividingHours, replantingHours } from "./costs";
 
 /** What is done: to a kept bed from `cut tops` to `uncover`, to the clumps of a dug one from `dig` to `replant`. */
-export type WinterWork =
+type WinterWork =
   | ("cut tops" | "leaves on" | "tarp on" | "look" | "uncover")
   | ("dig" | "divide" | "check store" | "replant");
 
