@@ -9,6 +9,7 @@ import type { Booking, BookingDraft } from "#lib/domain/records/booking";
 import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Planting, PlantingDraft } from "#lib/domain/records/planting";
+import type { RowChanges } from "#lib/domain/row-changes";
 import type { WhatIf } from "#lib/domain/what-if";
 import { refuseUnknownChoices } from "./bookings";
 import { putFarm } from "./farm";
@@ -19,13 +20,6 @@ import { insertBooking, replaceBooking } from "./put-bookings";
 import { addRow, changeRow } from "./put-row";
 import { Refusals, refuseOverfull, refuseTwice } from "./refusal";
 import { type Written, write } from "./write";
-
-/** Rows of one table to replace by id, ids to remove, and rows to add. */
-type RowChanges<Row, Draft> = {
-  readonly changed: readonly Row[];
-  readonly removedIds: readonly number[];
-  readonly added: readonly Draft[];
-};
 
 /** What adopting a what-if writes. `farm` is null when the settings stay as they are. */
 export type AdoptedRows = {

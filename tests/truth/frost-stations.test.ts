@@ -50,7 +50,7 @@ const PUBLISHED = [
 describe.each(PUBLISHED)("$place ($source)", ({ place, source, spring, autumn, seasonDays }) => {
   const { frost, origin } = station(place);
 
-  test("the example on the Farm screen is the published table", () => {
+  test("the example on the Farm screen is as it was copied a second time from the table, so that a slip of the pen shows", () => {
     expect(origin.source).toBe(source);
     expect(SOURCES).toHaveProperty([source]);
     expect([frost.lastSpringP10, frost.lastSpringP50, frost.lastSpringP90]).toEqual(spring);

@@ -9,7 +9,7 @@ export type ReachBand = { readonly lowStems: number; readonly highStems: number 
 
 /**
  * How far the reach of each week and role may lie from the plan's: the least and the most over years that are early or late, light or
- * heavy, with an early frost in the light ones and a late frost in the heavy [G4]. Quick and coarse; the simulation says how likely.
+ * heavy, with an early frost in the light ones and a late frost in the heavy [G4]. Quick and coarse: four kinds of year, no chances.
  * @returns one row a week of the plan, one band a role in the order of `ROLES`
  */
 export function seasonBand(plan: Plan): ReachBand[][] {

@@ -2,16 +2,10 @@ import type { Booking, BookingDraft } from "#lib/domain/records/booking";
 import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Planting, PlantingDraft } from "#lib/domain/records/planting";
+import type { RowChanges } from "#lib/domain/row-changes";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Change } from "#lib/domain/what-if";
 import { applyChanges, type ChangeMisfit } from "./what-if";
-
-/** What to write for one table: rows to replace by id, ids to remove, and rows to add, which have no id yet. */
-export type RowChanges<Row, Draft> = {
-  readonly changed: readonly Row[];
-  readonly removedIds: readonly number[];
-  readonly added: readonly Draft[];
-};
 
 /** What adopting a list of changes writes to the farm's records. `farm` is null when its settings stay as they are. */
 export type Adoption = {

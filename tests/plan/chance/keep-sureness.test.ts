@@ -4,33 +4,12 @@ import { comparedSeasonCents, seasonCents, winterCentsOf } from "#lib/plan/chanc
 import { sampleSeasons } from "#lib/plan/chance/simulation";
 import { coveredChances } from "#lib/plan/chance/simulation-summary";
 import { withKeptBeds } from "#lib/plan/winter/beds";
-import { bed, booking, crop, curve, day, focal, planting, snapshot } from "../../small-farm";
+import { focal } from "../../small-farm";
 import { SEASON, winterFarm } from "../winter/farm";
+import { juneFarm } from "./june-farm";
 
-/** Two dahlia beds, 30 stems each in June when kept, none when dug; 20 focal stems wanted on 12 June, and 5 of foliage that nothing gives. */
-const june = () =>
-  snapshot({
-    crops: [crop({ id: 1, overwinters: true })],
-    curves: [
-      curve({ id: 1, treatment: "kept-in-ground", firstCutSpreadDays: 0, yieldSpread: 0 }),
-      curve({
-        id: 2,
-        treatment: "spring-planted",
-        anchor: { kind: "days-after-planting", days: 109 },
-        firstCutSpreadDays: 0,
-        yieldSpread: 0,
-      }),
-    ],
-    beds: [bed({ id: 1 }), bed({ id: 2 })],
-    plantings: [1, 2].map((id) => planting({ id, bedId: id, treatment: "spring-planted", winterSurvivalShare: 1 })),
-    bookings: [
-      booking({
-        id: 1,
-        eventOn: day("2027-06-12"),
-        stemLines: [...focal(20), { ...focal(5)[0], role: "foliage" }],
-      }),
-    ],
-  });
+/** 20 focal stems wanted, and 5 of foliage that nothing gives. */
+const june = () => juneFarm([...focal(20), { ...focal(5)[0], role: "foliage" }]);
 
 const sample = (farm: ReturnType<typeof june>, year: number, kept: readonly number[], count: number) =>
   sampleSeasons(withKeptBeds(farm, year, kept), year, 1, 0, count);

@@ -4,26 +4,11 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import { comparedSeasonCents, seasonCents, winterCentsOf } from "#lib/plan/chance/simulated-costs";
 import { sampleSeasons } from "#lib/plan/chance/simulation";
 import { withKeptBeds } from "#lib/plan/winter/beds";
-import { bed, booking, crop, curve, day, focal, planting, snapshot } from "../../small-farm";
+import { focal } from "../../small-farm";
+import { juneFarm } from "./june-farm";
 
-/** Two dahlia beds of 70 plants: kept they bloom in the week of 7 June, dug in that of 6 September. One booking of 60 in June, at 3.00 a stem. */
-const june = (): Snapshot =>
-  snapshot({
-    crops: [crop({ id: 1, overwinters: true })],
-    curves: [
-      curve({ id: 1, treatment: "kept-in-ground", firstCutSpreadDays: 0, yieldSpread: 0 }),
-      curve({
-        id: 2,
-        treatment: "spring-planted",
-        anchor: { kind: "days-after-planting", days: 109 },
-        firstCutSpreadDays: 0,
-        yieldSpread: 0,
-      }),
-    ],
-    beds: [bed({ id: 1 }), bed({ id: 2 })],
-    plantings: [1, 2].map((id) => planting({ id, bedId: id, treatment: "spring-planted", winterSurvivalShare: 1 })),
-    bookings: [booking({ id: 1, eventOn: day("2027-06-12"), stemLines: focal(60) })],
-  });
+/** 60 focal stems wanted, at 3.00 a stem. */
+const june = (): Snapshot => juneFarm(focal(60));
 
 const farm = seededFarm(4, { bedCount: 24, bookingCount: 16 });
 const kept = (count: number): number[] =>

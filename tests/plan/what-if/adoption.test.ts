@@ -1,9 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { seededFarm } from "#demo/seeded-farm";
+import type { RowChanges } from "#lib/domain/row-changes";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Change } from "#lib/domain/what-if";
-import { type Adoption, adoption, type RowChanges } from "#lib/plan/what-if/adoption";
+import { type Adoption, adoption } from "#lib/plan/what-if/adoption";
 import { applyChanges } from "#lib/plan/what-if/what-if";
 import { day, monthDay } from "../../small-farm";
 
