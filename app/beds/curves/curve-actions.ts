@@ -7,9 +7,10 @@ import { readCurve } from "./curve-values";
 
 /** Writes a bloom curve for all of a crop, or for one variety alone. */
 export const saveCurve = action(
-  (values, { curves }) =>
+  (values, { farm, curves }) =>
     readCurve(
       values,
+      farm,
       curves.find(({ id }) => id === values.hiddenNumber("curveId")),
     ),
   putCurve,

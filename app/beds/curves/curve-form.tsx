@@ -1,28 +1,30 @@
 import { CATALOGUE } from "#lib/domain/catalogue/crops";
-import { PERCENT, PLAIN, shown } from "#lib/domain/measures";
-import type { DecimalMark } from "#lib/domain/read-number";
+import { PLAIN, shown } from "#lib/domain/measures";
 import type { Crop } from "#lib/domain/records/crop";
-import type { BloomCurve } from "#lib/domain/records/curve";
+import { anchorColumns, type BloomCurve, CURVE } from "#lib/domain/records/curve";
+import { formFields, type Manner } from "#lib/domain/records/form";
 import type { Variety } from "#lib/domain/records/variety";
 import { TREATMENT_WORDS, type Treatment } from "#lib/domain/words";
 import { Form } from "../../ui/form.client";
-import { NumberField, SelectField, TextField } from "../../ui/form-fields.client";
+import { SelectField } from "../../ui/form-fields.client";
+import { RecordField } from "../../ui/record-field";
 import { restoreCurve, saveCurve } from "./curve-actions";
 import { CurveWeeks } from "./curve-weeks.client";
 
-type Props = { crop: Crop; variety: Variety | null; treatment: Treatment; curve: BloomCurve | null; mark: DecimalMark };
+type Props = { crop: Crop; variety: Variety | null; treatment: Treatment; curve: BloomCurve | null; manner: Manner };
 
 const ANCHORS = [
   { value: "day-of-year", label: "on a day of the year" },
   { value: "days-after-planting", label: "so many days after planting" },
 ];
 const WEEKS_AT_FIRST = 6;
+const AT_FIRST = { firstCutSpreadDays: 7, yieldSpread: 0.3 };
 
 /** The bloom curve of a crop under a treatment, for all of it or for one variety. Numbers that are changed become the farm's own. */
-export function CurveForm({ crop, variety, treatment, curve, mark }: Props) {
-  const anchor = curve?.anchor;
+export function CurveForm({ crop, variety, treatment, curve, manner }: Props) {
+  const fields = formFields(CURVE, curve ? { ...curve, ...anchorColumns(curve.anchor) } : AT_FIRST, manner);
   const weeks = curve
-    ? curve.stemsPerPlantByWeek.map((stems) => shown(PLAIN, stems, mark))
+    ? curve.stemsPerPlantByWeek.map((stems) => shown(PLAIN, stems, manner.decimalMark))
     : Array<string>(WEEKS_AT_FIRST).fill("");
   const scopes = [
     { value: "crop", label: `all ${crop.name.toLowerCase()}` },
@@ -41,38 +43,14 @@ export function CurveForm({ crop, variety, treatment, curve, mark }: Props) {
           <SelectField
             name="anchor.kind"
             label="First cut comes"
-            value={anchor?.kind ?? "days-after-planting"}
+            value={curve?.anchor.kind ?? "days-after-planting"}
             options={ANCHORS}
           />
-          <TextField
-            name="anchor.firstCut"
-            label="First cut"
-            unit="month-day"
-            value={anchor?.kind === "day-of-year" ? anchor.firstCut : ""}
-            hint="Written 06-05 for the 5th of June. Only for a day of the year."
-          />
-          <NumberField
-            name="anchor.days"
-            label="From planting to first cut"
-            unit="days"
-            value={anchor?.kind === "days-after-planting" ? String(anchor.days) : ""}
-            hint="Only for days after planting."
-          />
-          <NumberField
-            name="firstCutSpreadDays"
-            label="Spread of the first cut"
-            unit="days"
-            value={curve ? shown(PLAIN, curve.firstCutSpreadDays, mark) : "7"}
-            hint="Standard deviation: two seasons in three fall within it."
-          />
-          <NumberField
-            name="yieldSpread"
-            label="Spread of yield"
-            unit="%"
-            value={curve ? shown(PERCENT, curve.yieldSpread, mark) : "30"}
-            hint="How far a season’s stems vary around the expected: 25 % is a quarter."
-          />
-          <CurveWeeks key={weeks.join("/")} weeks={weeks} mark={mark} />
+          <RecordField {...fields.firstCut} />
+          <RecordField {...fields.daysAfterPlanting} />
+          <RecordField {...fields.firstCutSpreadDays} />
+          <RecordField {...fields.yieldSpread} />
+          <CurveWeeks key={weeks.join("/")} weeks={weeks} mark={manner.decimalMark} />
         </div>
       </Form>
       {curve && canBeRestored(curve, crop) && (

@@ -1,6 +1,6 @@
-import { PERCENT } from "#lib/domain/measures";
 import type { Parsed } from "#lib/domain/problem";
-import { type BloomCurve, bloomCurveSchema } from "#lib/domain/records/curve";
+import { ANCHOR, type Anchor, type BloomCurve, bloomCurveSchema, CURVE } from "#lib/domain/records/curve";
+import type { Manner } from "#lib/domain/records/form";
 import { OWN } from "#lib/domain/sourced";
 import type { FormValues } from "../../ui/form-values";
 
@@ -8,6 +8,7 @@ import type { FormValues } from "../../ui/form-values";
 export type CurveDraft = Omit<BloomCurve, "id">;
 
 const curveDraftSchema = bloomCurveSchema.omit({ id: true });
+const weeksSchema = bloomCurveSchema.pick({ stemsPerPlantByWeek: true });
 
 /** What a curve starts from where there was none. */
 const NONE_BEFORE = { timingOrigin: OWN, yieldOrigin: OWN, note: "" };
@@ -16,28 +17,36 @@ const NONE_BEFORE = { timingOrigin: OWN, yieldOrigin: OWN, note: "" };
  * A bloom curve as its form says. Where timing or yield differs from `before`, its origin becomes the farm's own; a note on the built-in
  * figures goes with the last of them.
  */
-export function readCurve(values: FormValues, before: BloomCurve | undefined): Parsed<CurveDraft> {
-  const anchor =
-    values.text("anchor.kind") === "day-of-year"
-      ? { kind: "day-of-year", firstCut: values.text("anchor.firstCut") }
-      : { kind: "days-after-planting", days: values.number("anchor.days") };
+export function readCurve(values: FormValues, manner: Manner, before: BloomCurve | undefined): Parsed<CurveDraft> {
+  const { firstCutSpreadDays, yieldSpread } = CURVE;
+  const spreads = values.record({ firstCutSpreadDays, yieldSpread }, manner, { before });
+  const anchor = readAnchor(values, manner);
+  const stemsPerPlantByWeek = values.numbers("stemsPerPlantByWeek");
+  values.parse(weeksSchema, { stemsPerPlantByWeek });
+  if (!spreads.ok || !anchor) return values.refusal();
   const parsed = values.parse(curveDraftSchema, {
     cropId: values.hiddenNumber("cropId"),
     varietyId: values.text("isFor") === "variety" ? values.hiddenNumber("varietyId") : null,
     treatment: values.text("treatment"),
     anchor,
-    stemsPerPlantByWeek: values.numbers("stemsPerPlantByWeek"),
-    firstCutSpreadDays: values.number("firstCutSpreadDays"),
-    yieldSpread: values.number("yieldSpread", {
-      measure: PERCENT,
-      before: before?.yieldSpread,
-      range: "a percentage from 0 to 200",
-    }),
+    stemsPerPlantByWeek,
+    ...spreads.parsed,
     ...(before
       ? { timingOrigin: before.timingOrigin, yieldOrigin: before.yieldOrigin, note: before.note }
       : NONE_BEFORE),
   });
   return parsed.ok && before ? { ok: true, parsed: marked(parsed.parsed, before) } : parsed;
+}
+
+/** The first cut in the way that was chosen; what stands in the other field is not read. Null when it is refused. */
+function readAnchor(values: FormValues, manner: Manner): Anchor | null {
+  const { firstCut, daysAfterPlanting } = ANCHOR;
+  if (values.text("anchor.kind") === "day-of-year") {
+    const read = values.record({ firstCut }, manner);
+    return read.ok ? { kind: "day-of-year", firstCut: read.parsed.firstCut } : null;
+  }
+  const read = values.record({ daysAfterPlanting }, manner);
+  return read.ok ? { kind: "days-after-planting", days: read.parsed.daysAfterPlanting } : null;
 }
 
 function marked(curve: CurveDraft, before: BloomCurve): CurveDraft {

@@ -8,7 +8,7 @@ import { useField } from "../../ui/form-context.client";
 const NAME = "stemsPerPlantByWeek";
 
 /** Stems per plant, a box for each week from the first cut. */
-export function CurveWeeks({ weeks: initial, mark }: { weeks: readonly string[]; mark: DecimalMark }) {
+export function CurveWeeks({ weeks: initial, mark }: { weeks: readonly string[]; mark?: DecimalMark }) {
   const field = useField(NAME, "Stems per plant, week by week");
   const [weeks, setWeeks] = useState<readonly string[]>(field.typed ?? initial);
   const sum = weeks.reduce((stems, week) => {

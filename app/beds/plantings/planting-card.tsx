@@ -52,7 +52,7 @@ export function PlantingCard({ row, plan, choices }: { row: PlantingForecast; pl
           variety={variety}
           treatment={planting.treatment}
           curve={curve}
-          mark={plan.snapshot.farm.decimalMark}
+          manner={plan.snapshot.farm}
         />
       </details>
     </section>

@@ -1,17 +1,17 @@
 import { monthDayInShort } from "#lib/domain/day";
-import type { DecimalMark } from "#lib/domain/read-number";
 import type { Crop } from "#lib/domain/records/crop";
 import { type BloomCurve, stemsPerPlant } from "#lib/domain/records/curve";
+import type { Manner } from "#lib/domain/records/form";
 import type { Variety } from "#lib/domain/records/variety";
 import { TREATMENT_WORDS, TREATMENTS } from "#lib/domain/words";
 import { inTenths } from "#lib/plan/words/numbers";
 import { CurveForm } from "../../beds/curves/curve-form";
 import { OriginMark } from "../../ui/origin-mark";
 
-type Props = { crop: Crop; curves: readonly BloomCurve[]; varieties: readonly Variety[]; mark: DecimalMark };
+type Props = { crop: Crop; curves: readonly BloomCurve[]; varieties: readonly Variety[]; manner: Manner };
 
 /** The bloom curves of a crop, with their origins and a form each, and a form for every way of growing that has none. */
-export function CurveList({ crop, curves, varieties, mark }: Props) {
+export function CurveList({ crop, curves, varieties, manner }: Props) {
   const missing = TREATMENTS.filter(
     (treatment) => !curves.some((curve) => curve.treatment === treatment && curve.varietyId === null),
   );
@@ -37,7 +37,7 @@ export function CurveList({ crop, curves, varieties, mark }: Props) {
             {curve.note && <p className="small soft">{curve.note}</p>}
             <details>
               <summary>Change this curve</summary>
-              <CurveForm crop={crop} variety={variety} treatment={curve.treatment} curve={curve} mark={mark} />
+              <CurveForm crop={crop} variety={variety} treatment={curve.treatment} curve={curve} manner={manner} />
             </details>
           </article>
         );
@@ -45,7 +45,7 @@ export function CurveList({ crop, curves, varieties, mark }: Props) {
       {missing.map((treatment) => (
         <details key={treatment}>
           <summary>Add a curve: {TREATMENT_WORDS[treatment]}</summary>
-          <CurveForm crop={crop} variety={null} treatment={treatment} curve={null} mark={mark} />
+          <CurveForm crop={crop} variety={null} treatment={treatment} curve={null} manner={manner} />
         </details>
       ))}
     </section>

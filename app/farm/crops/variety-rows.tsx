@@ -1,15 +1,15 @@
 import type { Crop } from "#lib/domain/records/crop";
-import type { Variety } from "#lib/domain/records/variety";
-import { COLOURS } from "#lib/domain/words";
+import { formFields, type Manner } from "#lib/domain/records/form";
+import { VARIETY, type Variety } from "#lib/domain/records/variety";
 import { ColourWord } from "../../ui/colour-words";
 import { Form } from "../../ui/form.client";
-import { SelectField, TextField } from "../../ui/form-fields.client";
+import { RecordField } from "../../ui/record-field";
 import { deleteVariety, saveVariety } from "./crop-actions";
 
-const COLOUR_OPTIONS = COLOURS.map((colour) => ({ value: colour, label: colour }));
+type Props = { crop: Crop; varieties: readonly Variety[]; manner: Manner };
 
 /** The varieties of a crop: to rename, to recolour, to remove, and one to add. */
-export const VarietyRows = ({ crop, varieties }: { crop: Crop; varieties: readonly Variety[] }) => (
+export const VarietyRows = ({ crop, varieties, manner }: Props) => (
   <section aria-labelledby="varieties">
     <h2 id="varieties">Varieties</h2>
     {varieties.length === 0 && <p>No variety yet: a planting is always of one.</p>}
@@ -20,7 +20,7 @@ export const VarietyRows = ({ crop, varieties }: { crop: Crop; varieties: readon
             <summary>
               {variety.name}, <ColourWord colour={variety.colour} />
             </summary>
-            <VarietyForm crop={crop} variety={variety} />
+            <VarietyForm crop={crop} variety={variety} manner={manner} />
             <Form
               action={deleteVariety}
               submit={`Remove ${variety.name}`}
@@ -33,21 +33,24 @@ export const VarietyRows = ({ crop, varieties }: { crop: Crop; varieties: readon
       ))}
     </ul>
     <h3>Add a variety</h3>
-    <VarietyForm key={varieties.length} crop={crop} />
+    <VarietyForm key={varieties.length} crop={crop} manner={manner} />
   </section>
 );
 
-const VarietyForm = ({ crop, variety }: { crop: Crop; variety?: Variety }) => (
-  <Form
-    action={saveVariety}
-    submit={variety ? "Save the variety" : "Add the variety"}
-    hidden={{ cropId: crop.id, varietyId: variety?.id ?? "" }}
-    label={variety?.name ?? "A new variety"}
-    isQuiet
-  >
-    <div className="fields">
-      <TextField name="name" label="Name" value={variety?.name} />
-      <SelectField name="colour" label="Colour" value={variety?.colour ?? "white"} options={COLOUR_OPTIONS} />
-    </div>
-  </Form>
-);
+function VarietyForm({ crop, variety, manner }: { crop: Crop; variety?: Variety; manner: Manner }) {
+  const { name, colour } = formFields(VARIETY, variety ?? { colour: "white" }, manner);
+  return (
+    <Form
+      action={saveVariety}
+      submit={variety ? "Save the variety" : "Add the variety"}
+      hidden={{ cropId: crop.id, varietyId: variety?.id ?? "" }}
+      label={variety?.name ?? "A new variety"}
+      isQuiet
+    >
+      <div className="fields">
+        <RecordField {...name} label="Name" />
+        <RecordField {...colour} />
+      </div>
+    </Form>
+  );
+}

@@ -70,6 +70,9 @@ const curve = {
   note: field(note, z.string(), { absent: "", label: "Note" }),
 };
 
+/** The two ways to say when the first stem can be cut; a curve has one of them. */
+export const ANCHOR = { firstCut, daysAfterPlanting: days };
+
 /** A curve as its form and its rows write it, its anchor as two values of which one is null. */
 export const CURVE = { treatment, firstCut: open(firstCut), daysAfterPlanting: open(days), ...curve };
 

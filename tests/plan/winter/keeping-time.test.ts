@@ -10,8 +10,8 @@ const demo = demoSnapshot();
 const beds = winterBeds(demo, 2027);
 const on = (text: string, ofBeds = beds) => keepingTime(demo, ofBeds, 2027, day(text));
 
-describe("[K11] when the choice of beds is the question", () => {
-  test("on the demo farm, frost 18 October and the first bed replanted 29 April, from 20 September to 28 April", () => {
+describe("when the choice of beds is the question", () => {
+  test("[K11] on the demo farm, frost 18 October and the first bed replanted 29 April, from 20 September to 28 April", () => {
     expect([on("2026-06-10"), on("2026-09-19")]).toEqual(["ahead", "ahead"]);
     expect([on("2026-09-20"), on("2026-11-25"), on("2027-04-28")]).toEqual(["open", "open", "open"]);
     expect([on("2027-04-29"), on("2027-06-10"), on("2028-01-01")]).toEqual(["over", "over", "over"]);

@@ -51,12 +51,12 @@ export default async function CropPage(props: Props) {
           isQuiet
         />
       )}
-      <VarietyRows crop={crop} varieties={ofCrop} />
+      <VarietyRows crop={crop} varieties={ofCrop} manner={farm} />
       <CurveList
         crop={crop}
         curves={curves.filter(({ cropId }) => cropId === crop.id)}
         varieties={ofCrop}
-        mark={farm.decimalMark}
+        manner={farm}
       />
       <h2>Remove</h2>
       <Form

@@ -1,0 +1,65 @@
+import { expect, test } from "vitest";
+import { readCurve } from "../../app/beds/curves/curve-values";
+import { FormValues } from "../../app/ui/form-values";
+import { curve, farm, monthDay } from "../small-farm";
+
+const COMMA = farm({ decimalMark: "comma" });
+const before = curve({
+  id: 1,
+  anchor: { kind: "day-of-year", firstCut: monthDay("06-07") },
+  stemsPerPlantByWeek: [1.5, 2],
+  firstCutSpreadDays: 7,
+  yieldSpread: 1 / 3,
+  timingOrigin: { mark: "trade", source: "X" },
+  yieldOrigin: { mark: "trade", source: "X" },
+});
+
+/** The form of the curve as it is shown, where decimals have a comma, with some fields typed otherwise. */
+function read(typed: Record<string, string | string[]> = {}) {
+  const shown = {
+    cropId: "1",
+    isFor: "crop",
+    treatment: before.treatment,
+    "anchor.kind": "day-of-year",
+    firstCut: "06-07",
+    daysAfterPlanting: "",
+    firstCutSpreadDays: "7",
+    yieldSpread: "33,33",
+    stemsPerPlantByWeek: ["1,5", "2"],
+    ...typed,
+  };
+  const form = new FormData();
+  for (const [name, texts] of Object.entries(shown)) for (const text of [texts].flat()) form.append(name, text);
+  const values = new FormValues(form);
+  values.readBy(COMMA.decimalMark);
+  return readCurve(values, COMMA, before);
+}
+
+test("a curve sent as it was shown changes no digit and keeps its origins", () => {
+  const { id: _, ...draft } = before;
+  expect(read()).toEqual({ ok: true, parsed: draft });
+});
+
+test("weeks typed with a comma are read, and the yield becomes the farm's own while the timing keeps its origin", () => {
+  const now = read({ stemsPerPlantByWeek: ["1,25", "2"] });
+  expect(now).toMatchObject({
+    parsed: { stemsPerPlantByWeek: [1.25, 2], timingOrigin: before.timingOrigin, yieldOrigin: { mark: "own" } },
+  });
+});
+
+test("every problem comes at once and at its field, and what stands under the other kind of first cut is not read", () => {
+  const wrong = read({
+    firstCut: "31 June",
+    yieldSpread: "300",
+    stemsPerPlantByWeek: ["-1"],
+    daysAfterPlanting: "soon",
+  });
+  expect(wrong.ok ? [] : wrong.problems.map(({ place }) => place).sort()).toEqual([
+    "firstCut",
+    "stemsPerPlantByWeek[0]",
+    "yieldSpread",
+  ]);
+  expect(read({ "anchor.kind": "days-after-planting", firstCut: "31 June", daysAfterPlanting: "90" })).toMatchObject({
+    parsed: { anchor: { kind: "days-after-planting", days: 90 } },
+  });
+});
