@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { cpus } from "node:os";
+import { cpus, loadavg } from "node:os";
 import { choiceRows } from "./choice";
 import { loadRows } from "./load-rows";
 import { networkLine } from "./match-file";
@@ -23,7 +23,11 @@ const isWanted = (kind: string) => wanted.length === 0 || wanted.includes(kind);
 const rows: BenchRow[] = [];
 const lines: string[] = [];
 
-console.log(`Node ${process.versions.node}, ${cpus().length} cores, ${cpus()[0]?.model ?? "unknown processor"}\n`);
+const load = () => `load ${loadavg()[0].toFixed(1)}`;
+
+console.log(
+  `Node ${process.versions.node}, ${cpus().length} cores, ${cpus()[0]?.model ?? "unknown processor"}, ${load()}\n`,
+);
 if (isWanted("plan")) {
   const plans = await planRows();
   rows.push(coldPlan(), ...plans.rows);
@@ -41,7 +45,7 @@ if (isWanted("screens")) {
   rows.push(...screens.rows);
   lines.push(...screens.lines);
 }
-console.log(`${table(rows)}\n\n${lines.map((line) => `- ${line}`).join("\n")}`);
+console.log(`${table(rows)}\n\nafter it: ${load()}\n${lines.map((line) => `- ${line}`).join("\n")}`);
 
 /** The first plan of a fresh process, five times. */
 function coldPlan(): BenchRow {
