@@ -5,6 +5,7 @@ import { finished } from "#lib/plan/winter/choose-beds";
 import { fewestBeds } from "#lib/plan/winter/fewest-beds";
 import { type WinterSeason, winterSeason } from "#lib/plan/winter/season";
 import { allowedChoices, SEASON, winterFarm } from "./farm";
+import { fewestFaults } from "./proven-questions";
 
 let solver: MixedIntegerSolver;
 beforeAll(async () => {
@@ -45,6 +46,7 @@ describe("the fewest beds", () => {
       expect(fewest.status, `seed ${seed}`).toBe("optimal");
       expect([fewest.focalShortStems, fewest.keptBedIds.length], `seed ${seed}`).toEqual([best.short, best.count]);
       expect(fewest.boundShortStems).toBe(best.short);
+      expect(fewestFaults(season, solver, fewest), `seed ${seed}`).toEqual([]);
       const { beds } = season.futures;
       const none = beds.map(() => false);
       const all = beds.map(({ forbidden }) => forbidden.length === 0);
@@ -53,6 +55,20 @@ describe("the fewest beds", () => {
       if (fewest.focalShortStems < fewest.noneKeptShortStems) closedCount++;
     }
     expect(closedCount).toBeGreaterThan(10);
+  });
+});
+
+describe("the fewest beds of larger farms", () => {
+  test("[K5] on 4 farms of about 30 beds two certificates prove the stems and the count; one bed fewer, or a stem, is found out", () => {
+    for (let seed = 851; seed <= 854; seed++) {
+      const season = winterSeason(winterFarm(seed, 60, 45, false), SEASON);
+      const fewest = finished(fewestBeds(season, solver));
+      expect(fewestFaults(season, solver, fewest), `seed ${seed}`).toEqual([]);
+      const { keptBedIds, focalShortStems } = fewest;
+      expect(keptBedIds.length, `seed ${seed}`).toBeGreaterThan(0);
+      expect(fewestFaults(season, solver, { ...fewest, keptBedIds: keptBedIds.slice(1) })).not.toEqual([]);
+      expect(fewestFaults(season, solver, { ...fewest, focalShortStems: focalShortStems + 1 })).not.toEqual([]);
+    }
   });
 });
 

@@ -3,12 +3,13 @@ import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
 import { loadMixedIntegerSolver } from "#lib/maths/mixed-integer";
 import { finished } from "#lib/plan/winter/choose-beds";
 import { keepCost } from "#lib/plan/winter/costs";
-import { keepCurve } from "#lib/plan/winter/keep-curve";
+import { type CurvePoint, keepCurve } from "#lib/plan/winter/keep-curve";
 import { winterSeason } from "#lib/plan/winter/season";
 import { sweepSurvival, withSurvival } from "#lib/plan/winter/survival-sweep";
 import { bedVerdicts } from "#lib/plan/winter/verdicts";
 import { chosen } from "./chosen";
 import { allowedChoices, costOf, SEASON, winterFarm } from "./farm";
+import { curveFaults } from "./proven-questions";
 
 let solver: MixedIntegerSolver;
 beforeAll(async () => {
@@ -16,6 +17,10 @@ beforeAll(async () => {
 });
 
 const countOf = (isKept: readonly boolean[]) => isKept.filter(Boolean).length;
+
+/** Where several points are one choice, that of the most beds: what bounds its cost bounds theirs. */
+const lastOfEachChoice = (points: readonly CurvePoint[]) =>
+  points.filter(({ chosen }, index) => chosen !== points[index + 1]?.chosen);
 
 describe("the curve", () => {
   test("[K6] on 30 farms each point costs what the best subset of at most so many beds costs", () => {
@@ -27,6 +32,7 @@ describe("the curve", () => {
       }));
       const points = finished(keepCurve(season, solver));
       expect(points).toHaveLength(season.openBeds.length + 1);
+      expect(lastOfEachChoice(points).flatMap((point) => curveFaults(season, solver, point))).toEqual([]);
       for (const { atMostCount, chosen, status, boundCents } of points) {
         const least = tried
           .filter(({ count }) => count <= atMostCount)
@@ -46,6 +52,7 @@ describe("the curve", () => {
       const cents = points.map(({ chosen }) => chosen?.totalCents ?? Number.POSITIVE_INFINITY);
       expect(cents.every((cost, index) => index === 0 || cost <= cents[index - 1])).toBe(true);
       expect(points.every(({ chosen, atMostCount }) => (chosen?.keptBedIds.length ?? 0) <= atMostCount)).toBe(true);
+      expect(lastOfEachChoice(points).flatMap((point) => curveFaults(season, solver, point))).toEqual([]);
       const choice = chosen(snapshot, solver);
       expect(choice.status === "optimal" && choice.totalCents).toBe(cents.at(-1));
     }
