@@ -1,7 +1,7 @@
 import { stemsPerPlant } from "#lib/domain/records/curve";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 import { apportion, evenPart } from "#lib/maths/apportion";
-import { curveInUse, firstCutDay, type Grown, grown } from "#lib/plan/road/grown";
+import { curveInUse, firstCutDay, type Grown, grown, wholeStems } from "#lib/plan/road/grown";
 import { pickingDays } from "#lib/plan/road/picking-days";
 import { supplyOf, type VarietySupply } from "#lib/plan/road/supply";
 import { type SampledSeason, shiftDaysAtMost } from "./sample-season";
@@ -46,7 +46,7 @@ export class SimulationSupply {
       if (!table) continue;
       const { row, perPlant, byWeek, mostShiftDays, cutOn, node } = table;
       const { plants, shiftDays } = plantings[index];
-      const weekStems = apportion(Math.round(plants * (1 - row.planting.gradeOutShare) * perPlant), byWeek);
+      const weekStems = apportion(wholeStems(plants * (1 - row.planting.gradeOutShare) * perPlant), byWeek);
       const lastDay = row.crop.tender ? frostDay : Number.MAX_SAFE_INTEGER;
       let place = mostShiftDays + shiftDays;
       for (let week = 0; week < weekStems.length; week++)

@@ -3,7 +3,7 @@ import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { apportion, evenPart } from "#lib/maths/apportion";
-import { alivePlants, curveInUse, firstCutDay, type Grown, grown } from "./grown";
+import { alivePlants, curveInUse, firstCutDay, type Grown, grown, wholeStems } from "./grown";
 import { type NextPickingDay, pickingDays } from "./picking-days";
 
 /**
@@ -164,7 +164,7 @@ const nothingFrom = (row: Grown, alivePlantCount: number): PlantingForecast => (
 /** Stems that open on each day of the curve, for so many plants; whole, and exact in sum [F3]. */
 function opening({ stemsPerPlantByWeek }: BloomCurve, plantCount: number): Int32Array {
   const perPlant = stemsPerPlantByWeek.reduce((sum, stems) => sum + stems, 0);
-  const weekStems = apportion(Math.round(plantCount * perPlant), stemsPerPlantByWeek);
+  const weekStems = apportion(wholeStems(plantCount * perPlant), stemsPerPlantByWeek);
   const days = new Int32Array(weekStems.length * 7);
   for (let index = 0; index < days.length; index++)
     days[index] = evenPart(weekStems[Math.floor(index / 7)], index % 7, 7);

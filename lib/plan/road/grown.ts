@@ -63,3 +63,9 @@ export function firstCutDay(curve: BloomCurve, planting: Planting): number {
     ? toDayNumber(dayInYear(curve.anchor.firstCut, planting.seasonYear))
     : toDayNumber(planting.plantedOn) + curve.anchor.days;
 }
+
+/**
+ * A season's stems as whole stems: rounded once, a half up [F3]. What is short of a half by a million-millionth part of the stems is what floating point
+ * lost of it, and is a half: 15 plants, 4 in 5 alive, 19 in 20 saleable, at 2.5 stems are 28.5 and come to 28.499999999999996.
+ */
+export const wholeStems = (stems: number): number => Math.floor(stems + 0.5 + stems * 1e-12);

@@ -50,7 +50,7 @@ function bloomOf(snapshot: Snapshot, planting: Planting): SpecPlanting {
   const survival = isKept ? (planting.winterSurvivalShare ?? snapshot.farm.winter.winterSurvivalShare) : 1;
   const alive = planting.plantCount * planting.aliveShare * survival;
   const perPlant = curve.stemsPerPlantByWeek.reduce((sum, stems) => sum + stems, 0);
-  const season = Math.round(alive * (1 - planting.gradeOutShare) * perPlant);
+  const season = Math.floor(alive * (1 - planting.gradeOutShare) * perPlant * (1 + 1e-12) + 0.5);
   const frost = crop.tender
     ? toDayNumber(dayInYear(snapshot.farm.frost.firstAutumnP50, planting.seasonYear))
     : Number.POSITIVE_INFINITY;
