@@ -1,8 +1,13 @@
 import type { Metadata } from "next";
 import { revision } from "#db/journal/journal";
-import { SeasonHead } from "../frame/season-head";
+import { winterBeds } from "#lib/plan/winter/beds";
+import { keepingTime } from "#lib/plan/winter/keeping-time";
+import { today } from "../clock";
+import { SeasonLine } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
 import { farmDatabase, loadPlan } from "../load";
+import { Patterns } from "../look/patterns";
+import { bedBlooms } from "./bed-blooms";
 import { BeforeKeeping } from "./before-keeping";
 import { NoCandidates } from "./no-candidates";
 import { Planner } from "./planner.client";
@@ -17,17 +22,18 @@ export default async function KeepOrDigPage() {
   const { snapshot } = loadPlan(year);
   const rows = bedRows(snapshot, year);
   const kept = keptNowIds(snapshot, year);
+  const beds = winterBeds(snapshot, year);
   return (
     <>
-      <SeasonHead title={`Keep or dig, for ${year}`} seasonYear={year} back="/keep-or-dig" />
+      <SeasonLine farm={snapshot.farm} seasonYear={year} back="/keep-or-dig" />
       {rows.length === 0 ? (
-        <NoCandidates snapshot={snapshot} seasonYear={year} />
+        <>
+          <h1>Keep or dig</h1>
+          <NoCandidates snapshot={snapshot} seasonYear={year} />
+        </>
       ) : (
         <>
-          <p>
-            Beds kept in the ground over the winter of {year - 1}–{year} bloom earlier than those dug and replanted.{" "}
-            <a href="/keep-or-dig/worksheet">Winter worksheet</a>
-          </p>
+          <Patterns />
           <Planner
             key={year}
             data={{
@@ -38,6 +44,8 @@ export default async function KeepOrDigPage() {
               atHand: atHandOf(snapshot, rows.length),
               keptNowIds: kept,
               board: boardOf(year, kept),
+              blooms: bedBlooms(snapshot, year, beds),
+              isOver: keepingTime(snapshot, beds, year, today()) === "over",
             }}
           />
           <BeforeKeeping />

@@ -5,6 +5,7 @@ import { clumpCount, clumpsLost, type WinterCost } from "#lib/plan/winter/costs"
 import { bedsKeptNow } from "#lib/plan/winter/kept-beds";
 import { mostBedsKept } from "#lib/plan/winter/limits";
 import { FLAG_WORDS } from "#lib/plan/words/flag-words";
+import type { BedBlooms } from "./bed-blooms";
 import type { BoardInWords } from "./tried-plan";
 
 /** A candidate bed as the table shows it. */
@@ -43,6 +44,9 @@ export type PlannerData = {
   /** The beds that are kept as the farm stands and may be. */
   readonly keptNowIds: readonly number[];
   readonly board: BoardInWords;
+  readonly blooms: BedBlooms;
+  /** Replanting has begun: nothing of this winter is adopted any more. */
+  readonly isOver: boolean;
 };
 
 export function bedRows(snapshot: Snapshot, seasonYear: number): BedRow[] {

@@ -1,12 +1,13 @@
 "use client";
 
 import { useState } from "react";
+import { choiceTitle } from "#lib/plan/words/worth-words";
 import type { BedWorth } from "../threads/jobs";
 import { AdoptBeds } from "./board/adopt-beds.client";
 import { BedTable } from "./board/bed-table.client";
 import { BoardFigures } from "./board/board-figures";
 import { CostParts } from "./board/cost-parts";
-import { KeepStrip } from "./board/keep-strip";
+import { NetCost } from "./board/net-cost";
 import { useAnswer } from "./board/use-answer.client";
 import type { PlannerData } from "./planner-data";
 import { FindBeds } from "./questions/find-beds.client";
@@ -21,42 +22,58 @@ const WORTH_SETTLE_MS = 250;
 
 /** The beds with their ticks, and everything that hangs on them. Nothing is written before the beds are adopted. */
 export function Planner({ data }: { data: PlannerData }) {
-  const { seasonYear, revision, rows, units, atHand, keptNowIds } = data;
+  const { seasonYear, revision, rows, units, atHand, keptNowIds, blooms, isOver } = data;
   const [keptBedIds, setKeptBedIds] = useState(data.board.keptBedIds);
   const question = JSON.stringify({ seasonYear, keptBedIds, revision });
   const board = useAnswer<BoardInWords>("/keep-or-dig/try", question, data.board, TRY_SETTLE_MS);
   const worths = useAnswer<readonly BedWorth[] | null>("/keep-or-dig/worths", question, null, WORTH_SETTLE_MS);
+  const shortMondays = new Set<string>(
+    data.board.comparison.weeks.flatMap(({ monday, focal }) => (focal[0].shortStems > 0 ? [monday] : [])),
+  );
   const inOrder = (ids: ReadonlySet<number>) => rows.flatMap(({ id }) => (ids.has(id) ? [id] : []));
   const choose = (ids: readonly number[]) => setKeptBedIds(inOrder(new Set(ids)));
   const turn = (id: number) =>
     choose(keptBedIds.includes(id) ? keptBedIds.filter((kept) => kept !== id) : [...keptBedIds, id]);
   return (
     <>
-      <p className="keep-answer" role="status" data-stale={board.isStale}>
-        {board.answer.words}
-      </p>
+      <header className="keep-head">
+        <h1>{choiceTitle(keptBedIds.length, rows.filter(isOpen).length)}</h1>
+        <p className="keep-answer lead" role="status" data-stale={board.isStale}>
+          {board.answer.words}
+        </p>
+      </header>
       {board.problem && (
         <p className="notice bad" role="alert">
           {board.problem}
         </p>
       )}
       <FindBeds seasonYear={seasonYear} rows={rows} units={units} keptBedIds={keptBedIds} choose={choose} />
-      <section aria-labelledby="beds">
-        <h2 id="beds">The beds</h2>
-        <BedTable
-          rows={rows}
-          units={units}
-          keptBedIds={keptBedIds}
-          keptNowIds={keptNowIds}
-          worths={worths}
-          turn={turn}
-          choose={choose}
-        />
-        <CostParts rows={rows} />
-        <KeepStrip board={board} keptCount={keptBedIds.length} openCount={rows.filter(isOpen).length} />
-      </section>
+      <div className="keep-columns">
+        <section aria-labelledby="beds">
+          <h2 id="beds">The beds</h2>
+          <BedTable
+            rows={rows}
+            units={units}
+            blooms={blooms}
+            shortMondays={shortMondays}
+            keptBedIds={keptBedIds}
+            keptNowIds={keptNowIds}
+            worths={worths}
+            turn={turn}
+            choose={choose}
+          />
+          <CostParts rows={rows} />
+        </section>
+        <div className="keep-side">
+          <NetCost board={board} />
+          {isOver ? (
+            <p className="notice">The winter before {seasonYear} is over: nothing of it can be adopted any more.</p>
+          ) : (
+            <AdoptBeds rows={rows} seasonYear={seasonYear} keptBedIds={keptBedIds} />
+          )}
+        </div>
+      </div>
       <BoardFigures board={board} keptCount={keptBedIds.length} units={units} atHand={atHand} />
-      <AdoptBeds rows={rows} seasonYear={seasonYear} keptBedIds={keptBedIds} />
       <HowSure key={question} question={{ seasonYear, keptBedIds }} />
       <KeepCurve seasonYear={seasonYear} />
       <SurvivalSweep seasonYear={seasonYear} rows={rows} />

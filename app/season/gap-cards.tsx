@@ -12,6 +12,8 @@ import { ringUnit } from "./ring-unit";
 
 /** Gaps shown one by one; the smaller ones stand in the ribbon's weeks. */
 const SHOWN_COUNT = 12;
+/** Beds named under a gap before it says how many more. */
+const TAGS_SHOWN = 4;
 /** How many steps of width there are. */
 const WIDTHS = 10;
 
@@ -75,11 +77,12 @@ function Fill({ gap, chosen }: { gap: Gap; chosen: Plan | null }) {
   if (beds.length === 0) return <p className="gap-fill">No bed would fill it.</p>;
   return (
     <p className="gap-fill">
-      {beds.map(({ id, name }) => (
+      {beds.slice(0, TAGS_SHOWN).map(({ id, name }) => (
         <a key={id} className="bed-tag" href={`/beds/${id}`}>
           {name}
         </a>
       ))}
+      {beds.length > TAGS_SHOWN && <span>and {countOf(beds.length - TAGS_SHOWN, "more bed")}</span>}
       {leftStems > 0 && <span>{inWholes(leftStems)} stay short</span>}
     </p>
   );

@@ -1,5 +1,5 @@
-import { inRoundMoney, inWholes } from "#lib/plan/words/numbers";
-import { inWords, rankedGaps, restsOnInWords, staysShortInWords, stemsShort } from "#lib/plan/words/season-lead";
+import { inRoundMoney, inWholes, inWords } from "#lib/plan/words/numbers";
+import { rankedGaps, restsOnInWords, staysShortInWords, stemsShort } from "#lib/plan/words/season-lead";
 import { adoptBeds } from "../keep-or-dig/actions";
 import { Form } from "../ui/form.client";
 import type { KeepDecision } from "./decision";

@@ -96,7 +96,7 @@ async function toggling(browser: Browser, address: string): Promise<BenchRow> {
   const page = await browser.newPage();
   await page.goto(`${address}/keep-or-dig`, { waitUntil: "networkidle" });
   const times = await page.evaluate(async () => {
-    const strip = document.querySelector(".keep-strip");
+    const strip = document.querySelector(".net-cost");
     if (!strip) throw new Error("no bed to tick on the page");
     const measured: number[] = [];
     for (let run = 0; run < 21; run++) {

@@ -18,8 +18,8 @@ afterAll(async () => {
 const go = (path: string) => page.goto(inject("address") + path, { waitUntil: "networkidle" });
 const wholeNumber = (text: string | null) => Number((text ?? "").replace(/[^\d]/g, ""));
 const focalShort = async () => {
-  await page.locator('.keep-strip[data-stale="false"]').waitFor();
-  return wholeNumber(await page.locator(".keep-strip strong").nth(1).textContent());
+  await page.locator('.net-cost[data-stale="false"]').waitFor();
+  return wholeNumber(await page.locator(".net-cost .focal-short").textContent());
 };
 const keep = (bed: string) => page.getByRole("checkbox", { name: `Keep ${bed}`, exact: true });
 
@@ -46,6 +46,7 @@ test("the tool finds the beds to keep, proves that none are cheaper, and says wh
   await page.getByRole("button", { name: "Find the best beds" }).click();
   await page.getByText("Proved best.").waitFor();
   expect(await focalShort()).toBeLessThan(before);
+  expect(await page.getByRole("heading", { level: 1 }).textContent()).toMatch(/^Keep \w+ beds, dig the rest$/);
   expect(await page.locator(".keep-answer").textContent()).toMatch(/Keep beds .*: [\d,]+ of [\d,]+ short focal stems/);
 });
 

@@ -12,7 +12,7 @@ const SCREENS = [
   { path: "/bookings/1", heading: /./ },
   { path: "/beds", heading: /Beds/ },
   { path: "/beds/1", heading: /./ },
-  { path: "/keep-or-dig", heading: /Keep or dig/i },
+  { path: "/keep-or-dig", heading: /^(Dig every bed|Keep .* beds?, dig the rest)$/ },
   { path: "/keep-or-dig/worksheet", heading: /worksheet/i },
   { path: "/what-if", heading: /What if/i },
   { path: "/dates", heading: /date/i },

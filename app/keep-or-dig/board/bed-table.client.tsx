@@ -3,17 +3,21 @@
 import type { ReactNode } from "react";
 import type { Units } from "#lib/domain/words";
 import { limitInWords } from "#lib/plan/words/limit-words";
-import { countOf, inPercent, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
+import { countOf, inPercent, inWholes } from "#lib/plan/words/numbers";
 import { breakEvenInWords, isWrongWay, stemsInWords, weeksInWords, worthInWords } from "#lib/plan/words/worth-words";
 import type { BedWorth } from "../../threads/jobs";
 import { ColourWord } from "../../ui/colour-words";
 import { type Column, Table } from "../../ui/table";
+import type { BedBlooms } from "../bed-blooms";
 import type { BedRow } from "../planner-data";
+import { BedStrip } from "./bed-strip";
 import type { Answered } from "./use-answer.client";
 
 type Props = {
   rows: readonly BedRow[];
   units: Units;
+  blooms: BedBlooms;
+  shortMondays: ReadonlySet<string>;
   keptBedIds: readonly number[];
   keptNowIds: readonly number[];
   worths: Answered<readonly BedWorth[] | null>;
@@ -22,7 +26,7 @@ type Props = {
 };
 
 /** Every candidate bed with its tick, what it costs either way and what it is worth while the others are as ticked. */
-export function BedTable({ rows, units, keptBedIds, keptNowIds, worths, turn, choose }: Props) {
+export function BedTable({ rows, units, blooms, shortMondays, keptBedIds, keptNowIds, worths, turn, choose }: Props) {
   const worthOf = new Map((worths.answer ?? []).map((worth) => [worth.bedId, worth]));
   const openIds = rows.filter(({ forbidden }) => forbidden.length === 0).map(({ id }) => id);
   const columns: readonly Column<BedRow>[] = [
@@ -32,6 +36,13 @@ export function BedTable({ rows, units, keptBedIds, keptNowIds, worths, turn, ch
       cell: (row) => <KeepTick row={row} isKept={keptBedIds.includes(row.id)} turn={turn} />,
     },
     ...BED_COLUMNS,
+    {
+      head: "Bloom, over the weeks that are short",
+      phone: "first",
+      cell: ({ id }) => (
+        <BedStrip blooms={blooms} bedId={id} isKept={keptBedIds.includes(id)} shortMondays={shortMondays} />
+      ),
+    },
     ...worthColumns(worthOf, worths.isStale, units),
   ];
   return (
@@ -68,7 +79,7 @@ export function BedTable({ rows, units, keptBedIds, keptNowIds, worths, turn, ch
         rows={rows}
         keyOf={({ id }) => id}
         rowClass={({ id }) => (keptBedIds.includes(id) ? "kept-row" : undefined)}
-        insteadOf={({ id }) => (worthOf.has(id) ? null : { from: BED_COLUMNS.length + 1, words: "…" })}
+        insteadOf={({ id }) => (worthOf.has(id) ? null : { from: BED_COLUMNS.length + 2, words: "…" })}
       />
     </>
   );
@@ -95,7 +106,9 @@ const BED_COLUMNS: readonly Column<BedRow>[] = [
     kind: "name",
     cell: ({ id, name, forbidden }) => (
       <>
-        <a href={`/beds/${id}`}>{name}</a>
+        <a className="bed-tag" href={`/beds/${id}`}>
+          {name}
+        </a>
         {forbidden.map((words) => (
           <span key={words} className="short-word small why-not" id={`why-${id}`}>
             Dug: {words}
@@ -114,9 +127,6 @@ const BED_COLUMNS: readonly Column<BedRow>[] = [
         </span>
       )),
   },
-  { head: "Now", cell: ({ now }) => now },
-  { head: "Cost to keep", kind: "number", cell: ({ keep }) => inRoundMoney(keep.cents) },
-  { head: "Cost to dig", kind: "number", cell: ({ dig }) => inRoundMoney(dig.cents) },
 ];
 
 /** What a bed is worth, once that is worked out. */

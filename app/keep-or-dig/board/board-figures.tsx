@@ -23,8 +23,10 @@ export function BoardFigures({ board: { answer, isStale }, keptCount, units, atH
   // A quarter above the largest need, so that some of a supply beyond it shows.
   const mostStems = 1.25 * Math.max(...asked.flatMap(({ focal }) => focal.map(({ needStems }) => needStems)), 0);
   return (
-    <section aria-labelledby="season" className="season-then" data-stale={isStale}>
-      <h2 id="season">The season then</h2>
+    <details className="season-then" data-stale={isStale}>
+      <summary>
+        <h2>The season then, week by week</h2>
+      </summary>
       <div className="before-after">
         <FocalChart title="Before: every bed dug" weeks={asked} planIndex={0} mostStems={mostStems} />
         <FocalChart title={`After: ${kept}`} weeks={asked} planIndex={2} mostStems={mostStems} />
@@ -36,6 +38,6 @@ export function BoardFigures({ board: { answer, isStale }, keptCount, units, atH
       <ComparedWeeks plans={columns} weeks={comparison.weeks} />
       <ComparedTotals plans={columns} comparison={{ ...comparison, bookings: [] }} />
       <WinterTakes winters={winters} keptCount={keptCount} columns={columns} units={units} atHand={atHand} />
-    </section>
+    </details>
   );
 }

@@ -6,6 +6,9 @@ const part = (head: string, cell: (row: BedRow) => string): Column<BedRow> => ({
 
 const COLUMNS: readonly Column<BedRow>[] = [
   { head: "Bed", kind: "name", cell: ({ name }) => name },
+  { head: "Now", cell: ({ now }) => now },
+  part("Keep: in all", ({ keep }) => inRoundMoney(keep.cents)),
+  part("Dig: in all", ({ dig }) => inRoundMoney(dig.cents)),
   part("Keep: hours", ({ keep }) => inTenths(keep.hours)),
   part("Keep: labour", ({ keep }) => inRoundMoney(keep.labourCents)),
   part("Keep: leaves, tarp", ({ keep }) => inRoundMoney(keep.materialCents)),

@@ -24,3 +24,7 @@ export const inRoundMoney = (cents: number): string => `${cents < 0 ? "−" : ""
 
 /** "85 %" */
 export const inPercent = (share: number): string => `${whole.format(share * 100)} %`;
+
+/** A count in a sentence: "one" to "twelve" in words, figures from 13 on. */
+const WORDS = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
+export const inWords = (count: number): string => WORDS[count] ?? inWholes(count);

@@ -7,10 +7,6 @@ import { clumpCount, clumpsLost } from "#lib/plan/winter/costs";
 import { dayInWords } from "./keep-or-dig-words";
 import { countOf, forCount, inPercent, inWholes } from "./numbers";
 
-/** A count in a sentence: "one" to "twelve" in words, figures from 13 on. */
-const WORDS = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
-export const inWords = (count: number): string => WORDS[count] ?? inWholes(count);
-
 /** Gaps of one role, the largest first, then by day. */
 export const rankedGaps = (gaps: readonly Gap[], role: Gap["need"]["role"]): Gap[] =>
   gaps

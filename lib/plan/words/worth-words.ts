@@ -1,6 +1,6 @@
 import { inShort } from "#lib/domain/day";
 import type { BedVerdict } from "#lib/plan/winter/verdicts";
-import { inPercent, inRoundMoney, inWholes } from "./numbers";
+import { forCount, inPercent, inRoundMoney, inWholes, inWords } from "./numbers";
 
 type Worth = Pick<BedVerdict, "isKept" | "worthCents" | "breakEvenShare">;
 
@@ -30,3 +30,10 @@ export const weeksInWords = (weeks: BedVerdict["weeks"]): string =>
   weeks
     .map(({ monday, focalStems }) => `${inShort(monday)} ${focalStems < 0 ? "−" : "+"}${Math.abs(focalStems)}`)
     .join(", ");
+
+/** A choice as a title: "Keep six beds, dig the rest". `openCount` are the beds that may be kept. */
+export function choiceTitle(keptCount: number, openCount: number): string {
+  if (keptCount === 0) return "Dig every bed";
+  if (keptCount === openCount) return "Keep every bed that may be kept";
+  return `Keep ${inWords(keptCount)} ${forCount(keptCount, "bed")}, dig the rest`;
+}

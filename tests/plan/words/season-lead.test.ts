@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { demoSnapshot } from "#demo/demo-snapshot";
 import { winterBeds, withKeptBeds } from "#lib/plan/winter/beds";
-import { inWords, rankedGaps, restsOnInWords, staysShortInWords, stemsShort } from "#lib/plan/words/season-lead";
+import { inWords } from "#lib/plan/words/numbers";
+import { rankedGaps, restsOnInWords, staysShortInWords, stemsShort } from "#lib/plan/words/season-lead";
 import { provenPlan } from "../../proven-plan";
 
 const demo = demoSnapshot();

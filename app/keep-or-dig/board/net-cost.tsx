@@ -1,0 +1,30 @@
+import type { KeepBoard } from "#lib/plan/what-if/keep-board";
+import { inRoundMoney, inWholes } from "#lib/plan/words/numbers";
+import type { Answered } from "./use-answer.client";
+
+/** What the ticks come to: the one net cost of the winter, beside every bed dug and the farm as it stands, and what stays short. In sight while ticking. */
+export function NetCost({ board: { answer, isStale } }: { board: Answered<KeepBoard> }) {
+  const [dug, , tried] = answer.comparison.totals;
+  const [dugCents, standsCents, triedCents] = answer.winters.map(({ weighedCents }) => weighedCents);
+  return (
+    <section className="card net-cost" aria-labelledby="net-cost" data-stale={isStale}>
+      <h2 id="net-cost">Net cost of the winter</h2>
+      <b className="great">{inRoundMoney(triedCents)}</b>
+      <p className="small">
+        {against(dugCents - triedCents)} digging every bed; {against(standsCents - triedCents)} as it stands.
+      </p>
+      <p>
+        <strong className={`focal-short ${tried.focalShortStems > 0 ? "short-word" : "good-word"}`}>
+          {inWholes(tried.focalShortStems)}
+        </strong>{" "}
+        focal short <span className="soft">({inWholes(dug.focalShortStems)} all dug)</span>,{" "}
+        {inRoundMoney(tried.buyInCents)} to buy in
+      </p>
+    </section>
+  );
+}
+
+function against(savedCents: number): string {
+  if (Math.abs(savedCents) < 50) return "the same as";
+  return `${inRoundMoney(Math.abs(savedCents))} ${savedCents > 0 ? "less" : "more"} than`;
+}
