@@ -1,5 +1,5 @@
 import { type ChildProcess, spawnSync } from "node:child_process";
-import { existsSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser, BrowserContext, Page } from "playwright-core";
@@ -125,4 +125,36 @@ test("a file that was deleted, or is empty, has its page in words and a way back
   await page.getByRole("button", { name: "Restore" }).first().click();
   await page.getByRole("heading", { level: 1, name: "Farm: copies" }).waitFor();
   await page.close();
+});
+
+test("an empty folder that FARM_FILE names, as a stick that is out leaves it, is filled with no farm before one is asked for", async () => {
+  const stick = join(folder, "stick");
+  mkdirSync(stick);
+  const other = await serveBuilt({ ...env, FARM_FILE: stick });
+  try {
+    const page = await tabs.newPage();
+    await page.goto(`${other.address}/beds`, { waitUntil: "networkidle" });
+    expect(await page.locator("h1").textContent()).toContain("no farm’s file at this place");
+    const download = await page.request.get(`${other.address}/farm/files/all`);
+    expect([download.status(), await download.text()]).toEqual([503, expect.stringContaining(stick)]);
+    expect(readdirSync(stick)).toEqual([]);
+    await page.getByLabel("Your farm’s name").fill("Hill Farm");
+    await page.getByRole("button", { name: "Start my own farm" }).click();
+    await page.getByRole("heading", { name: "Hill Farm" }).waitFor();
+    expect(readdirSync(stick)).toContain("farm.sqlite");
+  } finally {
+    other.server.kill("SIGTERM");
+  }
+});
+
+test("a copy taken by hand is deleted only after its file was named and the question answered", async () => {
+  const page = await open("/farm/copies");
+  await page.getByRole("button", { name: "Take a copy now" }).click();
+  const asks = page.locator("details", { hasText: "Delete" }).first();
+  await asks.locator("summary").click();
+  const name = (await asks.locator("code").textContent()) ?? "";
+  expect(readdirSync(join(folder, "copies"))).toContain(name);
+  await asks.getByRole("button", { name: "Delete it for good" }).click();
+  await page.getByText(name).waitFor({ state: "detached" });
+  expect(readdirSync(join(folder, "copies"))).not.toContain(name);
 });

@@ -1,10 +1,11 @@
 import { calendarFile } from "#lib/sheets/calendar";
 import { now } from "../../clock";
+import { download } from "../../download";
 import { seasonYear } from "../../frame/season-year";
 import { loadPlan } from "../../load";
 
 /** The season's picking days and events as a calendar file. */
-export async function GET(): Promise<Response> {
+export const GET = download(async () => {
   const year = await seasonYear();
   return new Response(calendarFile(loadPlan(year), now()), {
     headers: {
@@ -12,4 +13,4 @@ export async function GET(): Promise<Response> {
       "content-disposition": `attachment; filename="season-${year}.ics"`,
     },
   });
-}
+});

@@ -1,11 +1,12 @@
 import { winterCalendar } from "#lib/sheets/winter-calendar";
 import { now } from "../../../clock";
+import { download } from "../../../download";
 import { seasonYear } from "../../../frame/season-year";
 import { loadFarm } from "../../../load";
 import { worksheetOf } from "../load-worksheet";
 
 /** The winter's work as a calendar file. */
-export async function GET(): Promise<Response> {
+export const GET = download(async () => {
   const year = await seasonYear();
   const snapshot = loadFarm();
   return new Response(winterCalendar(worksheetOf(snapshot, year), snapshot.farm, year, now()), {
@@ -14,4 +15,4 @@ export async function GET(): Promise<Response> {
       "content-disposition": `attachment; filename="winter-${year - 1}-${year}.ics"`,
     },
   });
-}
+});

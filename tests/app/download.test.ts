@@ -1,0 +1,26 @@
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, expect, test, vi } from "vitest";
+import { download } from "../../app/download";
+import { farmFile } from "../../app/load";
+import { makeFile } from "../db/farm-in-file";
+
+const folder = mkdtempSync(join(tmpdir(), "farm-"));
+const file = join(folder, "farm.sqlite");
+vi.stubEnv("FARM_FILE", file);
+afterAll(() => {
+  farmFile().close();
+  vi.unstubAllEnvs();
+  rmSync(folder, { recursive: true });
+});
+
+test("a file made from the farm is refused in words while the farm's own file is not there, and given once it is", async () => {
+  const give = download((day: string) => new Response(`stems of ${day}`));
+  const refused = await give("2027-06-12");
+  expect(refused.status).toBe(503);
+  expect(await refused.text()).toContain(file);
+  makeFile(file);
+  const given = await give("2027-06-12");
+  expect([given.status, await given.text()]).toEqual([200, "stems of 2027-06-12"]);
+});
