@@ -19,7 +19,8 @@ export function partsOf(contentType: string, body: Buffer): Part[] | null {
   let at = boundary.length + 2;
   while (parts.length <= MOST_PARTS) {
     const after = body.toString("latin1", at, at + 2);
-    if (after === "--") return parts;
+    // Readers differ in what may come after the end; browsers send a line break, or nothing.
+    if (after === "--") return ["", "\r\n"].includes(body.toString("latin1", at + 2)) ? parts : null;
     const end = after === "\r\n" ? body.indexOf(mark, at) : -1;
     const inside = body.subarray(at + 2, Math.max(end, at + 2));
     // Browsers make up a boundary that stands nowhere else; the framework's reader looks for it anywhere.
@@ -31,12 +32,15 @@ export function partsOf(contentType: string, body: Buffer): Part[] | null {
   return null;
 }
 
+/** No line of a part's head has any, apart from the breaks between them. */
+const CONTROL = /[^\P{Cc}\r\n\t]/u;
+
 function partIn(bytes: Buffer): Part | null {
   const headEnd = bytes.indexOf("\r\n\r\n");
   if (headEnd < 0) return null;
   const head = bytes.toString("utf8", 0, headEnd);
   const disposition = head.split("\r\n").find((line) => /^content-disposition: *form-data *;/i.test(line));
   const name = disposition && /; *name="([^"]*)"/i.exec(disposition)?.[1];
-  if (name === undefined || name === "") return null;
+  if (name === undefined || name === "" || CONTROL.test(head)) return null;
   return { name, text: /; *filename\*?=/i.test(head) ? null : bytes.toString("utf8", headEnd + 4) };
 }

@@ -85,6 +85,8 @@ const WORDS: Readonly<Record<FileState, Words>> = {
   },
 };
 
+const MARK = Symbol.for("farm file refused");
+
 /** A farm's file that is not opened, or not written, as it stands; `message` is a sentence for the grower, `detail` what was found. */
 export class FarmFileRefused extends Error {
   readonly state: FileState;
@@ -96,9 +98,15 @@ export class FarmFileRefused extends Error {
     // It tells of the farm's file and not of the program: where it is logged, one line says it all.
     this.stack = this.message;
     Object.defineProperty(this, inspect.custom, { value: () => this.message });
+    Object.defineProperty(this, MARK, { value: true });
     this.state = state;
     this.file = file;
     this.detail = detail;
+  }
+
+  /** Next makes several bundles, each with a class of its own, and the open farm of one serves them all: an error is known by its mark. */
+  static override [Symbol.hasInstance](value: unknown): boolean {
+    return value instanceof Error && MARK in value;
   }
 
   get words(): Words {

@@ -4,7 +4,10 @@ import { FarmFileRefused } from "./farm-file-refused";
 
 type Place = { readonly file: string; readonly device: number; readonly inode: number };
 
-const places = new WeakMap<Database, Place>();
+/** One for all bundles that Next makes: the farm that one has opened is written through another. */
+const shared: typeof globalThis & { farmPlaces?: WeakMap<Database, Place> } = globalThis;
+shared.farmPlaces ??= new WeakMap();
+const places = shared.farmPlaces;
 
 /** Remembers which file an open connection writes to. On Unix a deleted file lives on, unseen, for those who have it open. */
 export function standAt(sqlite: Database, file: string): void {

@@ -117,7 +117,7 @@ test("a file that was deleted, or is empty, has its page in words and a way back
   const page = await open("/");
   expect(await page.locator("h1").textContent()).toContain("no farm’s file at this place");
   await page.getByRole("button", { name: "Put the file back" }).click();
-  await page.getByRole("heading", { level: 1, name: /season 2027/ }).waitFor();
+  await page.getByRole("heading", { level: 1, name: /of 2027/ }).waitFor();
   expect(existsSync(file)).toBe(true);
   writeFileSync(file, "");
   await page.goto(`${address}/farm/copies`, { waitUntil: "networkidle" });
@@ -140,7 +140,7 @@ test("an empty folder that FARM_FILE names, as a stick that is out leaves it, is
     expect(readdirSync(stick)).toEqual([]);
     await page.getByLabel("Your farm’s name").fill("Hill Farm");
     await page.getByRole("button", { name: "Start my own farm" }).click();
-    await page.getByRole("heading", { name: "Hill Farm" }).waitFor();
+    await page.getByRole("banner").getByText("Hill Farm").waitFor();
     expect(readdirSync(stick)).toContain("farm.sqlite");
   } finally {
     other.server.kill("SIGTERM");
@@ -150,6 +150,7 @@ test("an empty folder that FARM_FILE names, as a stick that is out leaves it, is
 test("a copy taken by hand is deleted only after its file was named and the question answered", async () => {
   const page = await open("/farm/copies");
   await page.getByRole("button", { name: "Take a copy now" }).click();
+  await page.getByText("✓ Saved").first().waitFor();
   const asks = page.locator("details", { hasText: "Delete" }).first();
   await asks.locator("summary").click();
   const name = (await asks.locator("code").textContent()) ?? "";

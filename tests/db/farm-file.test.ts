@@ -33,6 +33,8 @@ describe("a farm's file", () => {
 
   test("that is refused is logged in one line, since the file is at fault and not the program", () => {
     const refused = new FarmFileRefused("missing", "farm.sqlite");
+    expect(refused).toBeInstanceOf(FarmFileRefused);
+    expect(new Error("other")).not.toBeInstanceOf(FarmFileRefused);
     expect(inspect(refused)).toBe(refused.message);
     expect(refused.stack).not.toContain("\n");
   });

@@ -31,6 +31,22 @@ describe("a form's parts (RFC 7578)", () => {
     );
   });
 
+  test("are refused when anything but a line break follows the end, or a name holds a control character", () => {
+    const whole = form([["a", "1"]]);
+    expect(partsOf(KIND, whole.subarray(0, -2))).not.toBe(null);
+    expect(partsOf(KIND, whole.subarray(0, -1))).toBe(null);
+    expect(partsOf(KIND, Buffer.concat([whole, Buffer.from("x")]))).toBe(null);
+    expect(partsOf(KIND, form([["a\u0000", "1"]]))).toBe(null);
+  });
+
+  test.each(["null", "-1", "{}", "[]", '"a"'])(
+    "that call an action with %s, which is no list of anything, are refused",
+    (row) => {
+      expect(isWellFormed(KIND, true, form([["0", row]]))).toBe(false);
+      expect(isWellFormed(KIND, true, form([["0", '[{"kind":"none"},"$K1"]']]))).toBe(true);
+    },
+  );
+
   test("are refused when the form is cut off anywhere", () => {
     const whole = form([
       ["a", "1"],
@@ -40,8 +56,8 @@ describe("a form's parts (RFC 7578)", () => {
       { name: "a", text: "1" },
       { name: "b", text: "two\r\n--xy" },
     ]);
-    for (let length = 0; length < whole.length - 2; length++)
-      expect(partsOf(KIND, whole.subarray(0, length))).toBe(null);
+    for (let length = 0; length < whole.length; length++)
+      if (length !== whole.length - 2) expect(partsOf(KIND, whole.subarray(0, length))).toBe(null);
   });
 
   test.each([
