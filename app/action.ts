@@ -7,6 +7,7 @@ import { FarmFileRefused } from "#db/file/farm-file-refused";
 import { SaveRefused, type Saving, saving } from "#db/journal/saving";
 import type { Parsed, Problem } from "#lib/domain/problem";
 import type { Snapshot } from "#lib/domain/snapshot";
+import { rememberOwnSave } from "./frame/own-save";
 import { farmDatabase, loadFarm } from "./load";
 import { type FormAction, SAVED } from "./ui/form-state";
 import { FormValues } from "./ui/form-values";
@@ -38,6 +39,7 @@ export const action =
     const outcome = carriedOut(values, saveOf(form), schema, write, next);
     if (outcome.ok || outcome.isBehind) revalidatePath("/", "layout");
     if (!outcome.ok) return { ...values.refused(outcome.problems), isBehind: outcome.isBehind };
+    await rememberOwnSave();
     if (outcome.opens !== null) redirect(outcome.opens);
     return SAVED;
   };

@@ -13,12 +13,12 @@ import type { BedRecord, FarmRecords } from "#lib/domain/farm-records";
 /** The season that the demo's sheets are written for. */
 export const DEMO_SEASON = 2027;
 
-/** The demo's first event is in April; a season that has come so far is no longer ahead. */
-const SEASON_STARTS = "04-01";
+/** From here on the screens open on the next season. */
+const NEXT_SEASON_FROM = "11-01";
 
-/** The first season whose April is still ahead of `today`: this year's before 1 April, else next year's. */
-export const seasonAheadOf = (today: Day): number =>
-  monthDayOf(today) < SEASON_STARTS ? yearOf(today) : yearOf(today) + 1;
+/** The season that the demo is loaded for: the one under way until the end of October, then the next. */
+export const demoSeasonOn = (today: Day): number =>
+  monthDayOf(today) < NEXT_SEASON_FROM ? yearOf(today) : yearOf(today) + 1;
 
 /**
  * The demo's records in another season. People book Saturdays, so events keep their ISO week and weekday, and with them what hangs on

@@ -9,7 +9,7 @@ import { forgetChanges } from "#db/journal/journal";
 import { hasFarm } from "#db/read/read";
 import { emptyFarm } from "#db/write/farm";
 import { type Day, parseDay } from "#lib/domain/day";
-import { seasonAheadOf } from "./demo-season";
+import { demoSeasonOn } from "./demo-season";
 import { startDemoFarm } from "./start-demo-farm";
 
 /**
@@ -54,7 +54,7 @@ function fillKept(file: string, ownName: string | null): void {
 }
 
 function fillFarm(database: FarmDatabase, file: string, ownName: string | null): boolean {
-  const season = seasonAheadOf(today());
+  const season = demoSeasonOn(today());
   const written = startDemoFarm(database, season);
   if (written.ok) {
     if (ownName !== null) emptyFarm(database, ownName);

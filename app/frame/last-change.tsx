@@ -1,10 +1,9 @@
-import { latestChanges } from "#db/journal/journal";
-import { farmDatabase, whileHeld } from "../load";
+import { ownSave } from "./own-save";
 import { UndoForm } from "./undo-form";
 
-/** What was written last, and the button that takes it back. */
-export function LastChange() {
-  const [change] = whileHeld(() => latestChanges(farmDatabase(), 1), []);
+/** What this device wrote last, for a while, and the button that takes it back. It makes room for a form that was not saved. */
+export async function LastChange() {
+  const change = await ownSave();
   if (!change) return null;
   return (
     <div className="lastchange" role="status">

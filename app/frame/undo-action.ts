@@ -9,6 +9,7 @@ import { SaveRefused, type Saving, saving } from "#db/journal/saving";
 import { saveOf } from "../action";
 import { sentForm } from "../door/sent-form";
 import { farmDatabase } from "../load";
+import { rememberOwnSave } from "./own-save";
 
 /** Takes one change back, once however often it is pressed. When it cannot be, nothing is touched and the history page says why. */
 export async function undo(sent: FormData): Promise<void> {
@@ -16,6 +17,7 @@ export async function undo(sent: FormData): Promise<void> {
   const changeId = z.coerce.number().int().safeParse(form.get("changeId"));
   if (!changeId.success) redirect("/farm/history");
   if (!isUndone(changeId.data, saveOf(form))) redirect(`/farm/history?refused=${changeId.data}`);
+  await rememberOwnSave();
   revalidatePath("/", "layout");
 }
 

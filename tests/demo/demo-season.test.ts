@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { movedToSeason, seasonAheadOf } from "#demo/demo-season";
+import { demoSeasonOn, movedToSeason } from "#demo/demo-season";
 import { readDemoSheets } from "#demo/demo-sheets";
 import { demoSnapshot } from "#demo/demo-snapshot";
 import { isoWeekday, isoWeekOf, monthDayOf, parseDay, toDayNumber } from "#lib/domain/day";
@@ -187,9 +187,12 @@ describe("moved to another season", () => {
 test.each([
   ["2027-01-01", 2027],
   ["2027-03-31", 2027],
-  ["2027-04-01", 2028],
+  ["2027-04-01", 2027],
+  ["2027-06-15", 2027],
+  ["2027-10-31", 2027],
+  ["2027-11-01", 2028],
   ["2026-11-25", 2027],
   ["2027-12-31", 2028],
-])("the season ahead of %s is %i", (today, season) => {
-  expect(seasonAheadOf(parseDay(today))).toBe(season);
+])("a demo loaded on %s is of season %i", (today, season) => {
+  expect(demoSeasonOn(parseDay(today))).toBe(season);
 });

@@ -20,7 +20,7 @@ const ANCHORS = [
 const WEEKS_AT_FIRST = 6;
 const AT_FIRST = { firstCutSpreadDays: 7, yieldSpread: 0.3 };
 
-/** The bloom curve of a crop under a treatment, for all of it or for one variety. Numbers that are changed become the farm's own. */
+/** The bloom curve of a crop under a treatment, for one variety where one is given, or for all of the crop. Numbers that are changed become the farm's own. */
 export function CurveForm({ crop, variety, treatment, curve, manner }: Props) {
   const fields = formFields(CURVE, curve ? { ...curve, ...anchorColumns(curve.anchor) } : AT_FIRST, manner);
   const weeks = curve
@@ -39,7 +39,7 @@ export function CurveForm({ crop, variety, treatment, curve, manner }: Props) {
         label={`Bloom curve of ${crop.name}, ${TREATMENT_WORDS[treatment]}`}
       >
         <div className="fields">
-          <SelectField name="isFor" label="For" value={curve?.varietyId ? "variety" : "crop"} options={scopes} />
+          <SelectField name="isFor" label="For" value={variety ? "variety" : "crop"} options={scopes} />
           <SelectField
             name="anchor.kind"
             label="First cut comes"

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { jsonAsked } from "../../door/json-asked";
 import { loadFarm } from "../../load";
 import { draftCoverage } from "../editor/draft-coverage";
+import { halfPieces } from "../editor/odd-entries";
 import { parseBookingForm } from "../editor/parse-form";
 import { unknownChoices } from "../editor/unknown-choices";
 
@@ -13,7 +14,7 @@ export async function POST(request: Request): Promise<Response> {
   if (refusal) return refusal;
   const parsed = parseBookingForm(withoutName(asked.form), loadFarm().farm);
   if (!parsed.ok) return Response.json({ problems: parsed.problems });
-  const unknown = unknownChoices(parsed.parsed);
+  const unknown = [...unknownChoices(parsed.parsed), ...halfPieces(parsed.parsed, loadFarm().recipes)];
   if (unknown.length) return Response.json({ problems: unknown });
   return Response.json({ problems: [], coverage: draftCoverage(parsed.parsed, asked.bookingId) });
 }

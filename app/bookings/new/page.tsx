@@ -1,9 +1,6 @@
 import type { Metadata } from "next";
 import { z } from "zod";
-import { addDays, isoWeekday } from "#lib/domain/day";
 import { PERCENT, shown } from "#lib/domain/measures";
-import { today } from "../../clock";
-import { seasonYear } from "../../frame/season-year";
 import { loadFarm } from "../../load";
 import { BookingEditor } from "../editor/booking-editor.client";
 import { type BookingForm, choicesOf, formOf } from "../editor/draft";
@@ -23,7 +20,7 @@ export default async function NewBookingPage({ searchParams }: { searchParams: P
   const empty: BookingForm = {
     client: "",
     status: "enquiry",
-    eventOn: on ?? (await firstSaturday()),
+    eventOn: on ?? "",
     palette: "",
     spareShare: shown(PERCENT, farm.farm.spareShare, farm.farm.decimalMark),
     unacceptableCropIds: [],
@@ -43,12 +40,4 @@ export default async function NewBookingPage({ searchParams }: { searchParams: P
       <BookingEditor bookingId={null} form={form} choices={choicesOf(farm)} />
     </>
   );
-}
-
-/** A Saturday to start from: the next one, or the first of June in a season ahead. */
-async function firstSaturday(): Promise<string> {
-  const year = await seasonYear();
-  const now = today();
-  const start = now.startsWith(String(year)) ? now : (`${year}-06-01` as typeof now);
-  return addDays(start, (6 - isoWeekday(start) + 7) % 7);
 }

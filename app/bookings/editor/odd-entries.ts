@@ -1,0 +1,42 @@
+import { addDays, type Day, inFull } from "#lib/domain/day";
+import type { Problem } from "#lib/domain/problem";
+import type { Booking, BookingDraft } from "#lib/domain/records/booking";
+import type { Recipe } from "#lib/domain/records/recipe";
+import { inTenths } from "#lib/plan/words/numbers";
+
+/** An event further away than this, back or ahead, is a slip of the pen in its year. */
+const DAYS_BACK = 366;
+const DAYS_AHEAD = 5 * 366;
+
+/** What a booking can say and can hardly mean: half a bouquet, an event years ago, or stems kept for an event that asks for none. A day that stood already may stay. */
+export function oddEntries(
+  draft: BookingDraft,
+  { recipes, before, today }: { recipes: readonly Recipe[]; before: Booking | undefined; today: Day },
+): Problem[] {
+  return [
+    ...halfPieces(draft, recipes),
+    ...(draft.eventOn === before?.eventOn ? [] : oddDay(draft.eventOn, today)),
+    ...nothingAsked(draft),
+  ];
+}
+
+/** Pieces that come whole are counted whole; what is made by the foot may be a part of one. */
+export const halfPieces = ({ pieces }: BookingDraft, recipes: readonly Recipe[]): Problem[] =>
+  pieces.flatMap(({ recipeId, pieceCount }, index) => {
+    const recipe = recipes.find(({ id }) => id === recipeId);
+    if (recipe?.unit !== "piece" || Number.isInteger(pieceCount)) return [];
+    const message = `${inTenths(pieceCount)} of ${recipe.name.toLowerCase()}: pieces are whole, write ${Math.ceil(pieceCount)}`;
+    return [{ place: `pieces[${index}].pieceCount`, message }];
+  });
+
+function oddDay(eventOn: Day, today: Day): Problem[] {
+  const isOdd = eventOn < addDays(today, -DAYS_BACK) || eventOn > addDays(today, DAYS_AHEAD);
+  return isOdd ? [{ place: "eventOn", message: `${inFull(eventOn)} is years away from today: check the year` }] : [];
+}
+
+function nothingAsked({ status, pieces, stemLines }: BookingDraft): Problem[] {
+  const isPromise = status === "held" || status === "confirmed";
+  if (!isPromise || pieces.length + stemLines.length > 0) return [];
+  const message = `add a piece or stems: a ${status} booking without any keeps no flowers for itself; an enquiry may wait without`;
+  return [{ place: "", message }];
+}
