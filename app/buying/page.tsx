@@ -9,7 +9,7 @@ import { SeasonHead } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
 import { loadPlan } from "../load";
 import { Empty } from "../ui/empty";
-import { BuyInTable } from "./buy-in-table";
+import { BuyInOrders } from "./buy-in-orders";
 import { SurplusTable } from "./surplus-table";
 
 export const metadata: Metadata = { title: "Buying" };
@@ -46,7 +46,7 @@ export default async function BuyingPage({ searchParams }: { searchParams: Promi
           <span className="good-word">Nothing to buy in:</span> no stem is short for an event still to come.
         </p>
       ) : (
-        <p>
+        <p className="lead">
           <strong>{countOf(stems, "stem")}</strong> short for events ahead, about <strong>{inRoundMoney(cents)}</strong>{" "}
           in whole bunches. Prices are per stem, from memory or the trade unless you set{" "}
           <a href="/farm/crops">your own</a>; ask your wholesaler for today’s.
@@ -64,12 +64,12 @@ export default async function BuyingPage({ searchParams }: { searchParams: Promi
           </ul>
         </div>
       )}
-      <Cautions crops={[...new Set(open.map((line) => line.crop))]} />
-      <BuyInTable lines={open} now={now} isAllShown={show === "all"} />
+      <BuyInOrders lines={open} now={now} isAllShown={show === "all"} />
       <SurplusTable
         surplus={plan.surplus.filter((line) => from === "start" || line.lastUsefulDay >= now)}
         isAllShown={show === "all"}
       />
+      <Cautions crops={[...new Set(open.map((line) => line.crop))]} />
     </>
   );
 }

@@ -14,8 +14,9 @@ import { type FormState, FRESH } from "../../app/ui/form-state";
 import { takeChangeOut, toggleBed } from "../../app/what-if/suppose/change-actions";
 import { fill } from "../db/kept-farm";
 
-/** The server's own actions on a real farm; only the framework's cache, which lives inside its server, is stood in for. */
+/** The server's own actions on a real farm; only the framework’s cache and cookies, which live inside its server, are stood in for. */
 vi.mock("next/cache", () => ({ revalidatePath: () => {} }));
+vi.mock("next/headers", () => ({ cookies: async () => ({ get: () => undefined, set: () => {} }) }));
 
 const folder = mkdtempSync(join(tmpdir(), "farm-"));
 const file = join(folder, "farm.sqlite");
