@@ -36,7 +36,7 @@ test("entering a booking by keyboard: coverage shows while typing, bad input kee
 
   const alert = page.getByRole("alert").filter({ hasText: "Not saved" });
   await alert.waitFor();
-  expect(await alert.textContent()).toContain("no colour called “mauve”");
+  expect(await alert.textContent()).toContain('"mauve" is not known here');
   expect(await alert.textContent()).toContain("Piece 2");
   expect(await page.getByLabel("Client").inputValue()).toBe("The Test Barn wedding (invented)");
   expect(await page.getByLabel("Palette, best colour first").getAttribute("aria-invalid")).toBe("true");
