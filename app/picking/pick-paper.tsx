@@ -18,7 +18,7 @@ export function PickPaper({ days }: { days: readonly PickDay[] }) {
   const crops = [...new Set(days.flatMap(({ lines }) => lines.map(({ crop }) => crop)))];
   const noteOf = new Map(crops.map((crop, index) => [crop.id, letter(index)]));
   return (
-    <div className="paper-sheets">
+    <div className={days.length > 1 ? "paper-sheets close-ruled" : "paper-sheets"}>
       {days.map((day) => (
         <DayPaper key={day.cutDay} day={day} noteOf={noteOf} />
       ))}
