@@ -55,15 +55,16 @@ const COLUMNS: readonly Column<BuyIn>[] = [
 ];
 
 /** A row a gap. The day to order by stands in it where the words above do not say it. */
-const BuyInTable = ({ caption, lines, isOneDay }: { caption: string; lines: readonly BuyIn[]; isOneDay: boolean }) => (
-  <Table
-    caption={caption}
-    isCaptionHidden
-    columns={isOneDay ? COLUMNS : [ORDER_BY, ...COLUMNS]}
-    rows={lines}
-    keyOf={({ gap }) => gap.needIndex}
-  />
-);
+const BuyInTable = ({ caption, lines, isOneDay }: { caption: string; lines: readonly BuyIn[]; isOneDay: boolean }) =>
+  lines.length > 0 && (
+    <Table
+      caption={caption}
+      isCaptionHidden
+      columns={isOneDay ? COLUMNS : [ORDER_BY, ...COLUMNS]}
+      rows={lines}
+      keyOf={({ gap }) => gap.needIndex}
+    />
+  );
 
 /** What is late, then the next order, then later ones by month, each with its sum and folded. */
 export function BuyInOrders({ lines, now, isAllShown }: { lines: readonly BuyIn[]; now: number; isAllShown: boolean }) {
