@@ -4,7 +4,7 @@ import type { Booking } from "#lib/domain/records/booking";
 import type { OpenDate } from "#lib/plan/road/open-dates";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { ColourWord } from "../ui/colour-words";
-import { aboutStems } from "./about-stems";
+import { aboutCount, aboutStems } from "./about-stems";
 
 type Props = { date: OpenDate; bookings: readonly Booking[]; today: Day };
 
@@ -12,7 +12,7 @@ type Props = { date: OpenDate; bookings: readonly Booking[]; today: Day };
 export function DayAnswer({ date, bookings, today }: Props) {
   const { day, poorYearStems, promisedFocalStems, shortFocalStems } = date;
   const about = aboutStems(date);
-  const sureStems = aboutStems({ focalStems: poorYearStems, byColour: [] }).stems;
+  const sureStems = aboutCount(poorYearStems);
   return (
     <section className={about.stems > 0 ? "notice good" : "notice bad"} aria-labelledby="answer">
       <h2 id="answer">{inFull(day)}</h2>

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { COLOURS } from "#lib/domain/words";
-import { aboutStems } from "../../app/dates/about-stems";
+import { aboutCount, aboutStems } from "../../app/dates/about-stems";
 import { askedDay } from "../../app/dates/asked-day";
 import { weekBookings } from "../../app/dates/week-bookings";
 import { booking, day, farm, snapshot } from "../small-farm";
@@ -19,6 +19,10 @@ test("63 stems are said as about 65, the largest colour first", () => {
       { colour: "white", stems: 25 },
     ],
   });
+});
+
+test("a count alone, without its colours, is said in the same steps: 0, 9, about 65 and about 410", () => {
+  expect([0, 9, 63, 412].map(aboutCount)).toEqual([0, 9, 65, 410]);
 });
 
 test("fewer than twenty stems are said to the stem", () => {
