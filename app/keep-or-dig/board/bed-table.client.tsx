@@ -50,7 +50,8 @@ export function BedTable({ rows, units, blooms, shortMondays, keptBedIds, keptNo
       <p>
         Tick a bed to keep it in the ground. A bed’s worth is what the season would cost more if that bed alone went the
         other way. Survival in the ground: <strong>no published figure was found; it is your own number</strong>, for
-        the farm on <a href="/farm/winter">Winter costs</a>, for a planting on its bed’s page.
+        the farm on <a href="/farm/winter">Winter costs</a>, for a planting on its bed’s page; a row says so where a bed
+        has its own.
       </p>
       <p className="actions">
         <button type="button" onClick={() => choose(keptNowIds)}>
@@ -143,10 +144,10 @@ function worthColumns(
     },
   });
   return [
-    column("Focal stems gained, by week", ({ focalStems, weeks }) => (
+    column("Focal stems gained", ({ focalStems, weeks }) => (
       <>
         <strong>{stemsInWords(focalStems)}</strong>{" "}
-        {weeks.length > 0 && <span className="small soft">{weeksInWords(weeks)}</span>}
+        {weeks.length > 0 && <span className="visually-hidden">{weeksInWords(weeks)}</span>}
       </>
     )),
     column("Worth", (worth, { forbidden }) => (
@@ -164,9 +165,7 @@ function worthColumns(
     column("Keeping pays at a survival", (worth, { survivalShare, hasOwnSurvival }) => (
       <>
         {breakEvenInWords(worth)}{" "}
-        <span className="small soft">
-          assumed {inPercent(survivalShare)}, {hasOwnSurvival ? "the bed’s own" : "the farm’s"} number
-        </span>
+        {hasOwnSurvival && <span className="small why-not">reckoned with its own {inPercent(survivalShare)}</span>}
       </>
     )),
   ];
