@@ -7,7 +7,7 @@ import type { PickDay } from "#lib/plan/road/pick-sheets";
 import { bunchesInWords } from "#lib/plan/words/bunch-words";
 import { inWholes } from "#lib/plan/words/numbers";
 import { type Column, Table } from "../ui/table";
-import { TickBox } from "../ui/to-write";
+import { TickBox, WriteLine } from "../ui/to-write";
 import { totalsInWords } from "./pick-table";
 
 /**
@@ -105,7 +105,7 @@ const columnsOf = (bookings: readonly Booking[], noteOf: ReadonlyMap<number, str
     kind: "number",
     cell: ({ row }) => bunchesInWords(row.stems, row.crop.bunchStems.count),
   },
-  { head: "Really cut", className: "paper-write", cell: () => <span className="write-line" /> },
+  { head: "Really cut", className: "paper-write", cell: () => <WriteLine /> },
 ];
 
 const Stages = ({ crops, noteOf }: { crops: readonly Crop[]; noteOf: ReadonlyMap<number, string> }) => (

@@ -1,10 +1,10 @@
 import { inFull, inShort, toDay } from "#lib/domain/day";
 import { type PickLine, placeOf } from "#lib/plan/road/pick-list";
 import { type PickDay, pickTotals } from "#lib/plan/road/pick-sheets";
+import { bunchesInWords } from "#lib/plan/words/bunch-words";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { ColourWord } from "../ui/colour-words";
 import { type Column, Table } from "../ui/table";
-import { TickBox, WriteLine } from "../ui/to-write";
 
 const FOR: Column<PickLine> = {
   head: "For",
@@ -16,7 +16,6 @@ const FOR: Column<PickLine> = {
 };
 
 const columnsOf = (forBooking: boolean): readonly Column<PickLine>[] => [
-  { head: "Done", phone: "first", cell: () => <TickBox /> },
   {
     head: "Bed",
     kind: "name",
@@ -39,26 +38,18 @@ const columnsOf = (forBooking: boolean): readonly Column<PickLine>[] => [
     ),
   },
   {
-    head: "Stems",
+    head: "Cut",
+    unit: "stems",
     kind: "number",
-    cell: ({ stems, stemsToCut }) => (
-      <>
-        <strong>{inWholes(stems)}</strong>
-        {stemsToCut > stems && <span className="soft small"> cut {inWholes(stemsToCut)}</span>}
-      </>
-    ),
+    cell: ({ stemsToCut }) => <strong>{inWholes(stemsToCut)}</strong>,
   },
-  {
-    head: "Bunches",
-    kind: "number",
-    cell: ({ bunchCount, crop }) => `${inWholes(bunchCount)} of ${inWholes(crop.bunchStems.count)}`,
-  },
+  { head: "Keep", unit: "stems", kind: "number", cell: ({ stems }) => inWholes(stems) },
+  { head: "Bunches", kind: "number", cell: ({ stems, crop }) => bunchesInWords(stems, crop.bunchStems.count) },
   ...(forBooking ? [] : [FOR]),
   { head: "Hold", className: "hold", cell: ({ heldDays }) => countOf(heldDays, "day") },
-  { head: "Really cut", cell: () => <WriteLine /> },
 ];
 
-/** What to cut, a line a row; of several days, each under its own heading row. A box to tick, room to write what was really cut. */
+/** What to cut, a line a row; of several days, each under its own heading row. The boxes to tick and the room to write are on the paper. */
 export const PickTable = ({ days, forBooking }: { days: readonly PickDay[]; forBooking: boolean }) => (
   <Table
     caption="What to cut"

@@ -1,4 +1,4 @@
-import { inShort, isoWeekOf, toDay, withWeekday } from "#lib/domain/day";
+import { inShort, isoWeekOf, monthAndYear, toDay, withWeekday } from "#lib/domain/day";
 import { placeOf } from "#lib/plan/road/pick-list";
 import { byPickingDay, type PickDay, pickTotals } from "#lib/plan/road/pick-sheets";
 import type { Plan } from "#lib/plan/road/plan";
@@ -56,14 +56,22 @@ export function PickingIndex({ plan, today }: { plan: Plan; today: number }) {
         </a>
       </p>
       <h2>By day</h2>
-      <Table
-        caption="Picking days"
-        isCaptionHidden
-        columns={COLUMNS}
-        rows={days}
-        keyOf={({ cutDay }) => cutDay}
-        isNarrow
-      />
+      {byMonth(days).map(({ month, ofMonth }) => (
+        <details key={month} className="fold" open={next !== undefined && ofMonth.includes(next)}>
+          <summary>
+            {month}: {countOf(ofMonth.length, "picking day")}{" "}
+            <small>{countOf(pickTotals(ofMonth.flatMap(({ lines }) => lines)).stems, "stem")}</small>
+          </summary>
+          <Table
+            caption={`Picking days of ${month}`}
+            isCaptionHidden
+            columns={COLUMNS}
+            rows={ofMonth}
+            keyOf={({ cutDay }) => cutDay}
+            isNarrow
+          />
+        </details>
+      ))}
       <h2>By booking</h2>
       <ul className="cards">
         {bookings.map((booking) => (
@@ -80,4 +88,13 @@ export function PickingIndex({ plan, today }: { plan: Plan; today: number }) {
       </ul>
     </>
   );
+}
+
+function byMonth(days: readonly PickDay[]): { month: string; ofMonth: PickDay[] }[] {
+  const months = new Map<string, PickDay[]>();
+  for (const day of days) {
+    const month = monthAndYear(toDay(day.cutDay));
+    months.set(month, [...(months.get(month) ?? []), day]);
+  }
+  return [...months].map(([month, ofMonth]) => ({ month, ofMonth }));
 }
