@@ -22,8 +22,10 @@ function arePlain(rows: ReadonlyMap<string, string>): boolean {
     const call = name.replace(/\d+$/, "");
     try {
       const value: unknown = JSON.parse(row);
-      // What an action is called with is a list; a form that the browser sends by itself carries the state before it, in a list too.
-      if (CALLED_WITH.test(name) && !(Array.isArray(value) && value.length > 0)) return false;
+      // What an action is called with is a list, an empty one where it takes nothing.
+      if (name === "0" && !Array.isArray(value)) return false;
+      // A form that the browser sends by itself carries the state before it, in a list.
+      if (BOUND.test(name) && !(Array.isArray(value) && value.length > 0)) return false;
       return isPlain(value, (id) => rows.has(`${call}${Number.parseInt(id, 16)}`));
     } catch {
       // No JSON, or nested so deep that no form of ours can be meant.
@@ -32,7 +34,7 @@ function arePlain(rows: ReadonlyMap<string, string>): boolean {
   });
 }
 
-const CALLED_WITH = /^(0|\$ACTION_\d+:1)$/;
+const BOUND = /^\$ACTION_\d+:1$/;
 
 /** Values that are written as a word: those that JSON has no letters for. */
 const WORDS = /^\$(undefined|NaN|Infinity|-Infinity|-0)$/;
