@@ -4,10 +4,13 @@ import { farmProblems, fileRefused } from "./load";
 export const download =
   <A extends unknown[]>(give: (...asked: A) => Response | Promise<Response>) =>
   async (...asked: A): Promise<Response> => {
-    const why = fileRefused()?.message ?? unreadable();
+    const why = whyUnread();
     if (why === null) return give(...asked);
     return new Response(why, { status: 503, headers: { "content-type": "text/plain; charset=utf-8" } });
   };
+
+/** Why the farm cannot be read, in words; null when it can. */
+export const whyUnread = (): string | null => fileRefused()?.message ?? unreadable();
 
 function unreadable(): string | null {
   const problems = farmProblems();

@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, expect, test, vi } from "vitest";
+import { POST as coverage } from "../../app/bookings/coverage/route";
 import { download } from "../../app/download";
 import { farmFile } from "../../app/load";
 import { makeFile } from "../db/farm-in-file";
@@ -15,11 +16,19 @@ afterAll(() => {
   rmSync(folder, { recursive: true });
 });
 
-test("a file made from the farm is refused in words while the farm's own file is not there, and given once it is", async () => {
+test("a file made from the farm, and a question of it, are refused in words while the farm's own file is not there, and given once it is", async () => {
   const give = download((day: string) => new Response(`stems of ${day}`));
   const refused = await give("2027-06-12");
   expect(refused.status).toBe(503);
   expect(await refused.text()).toContain(file);
+  const asked = new Request("http://127.0.0.1/bookings/coverage", {
+    method: "POST",
+    headers: { "content-type": "application/json" },
+    body: JSON.stringify({ bookingId: null, form: {} }),
+  });
+  const unanswered = await coverage(asked);
+  expect(unanswered.status).toBe(503);
+  expect((await unanswered.json()).problem).toContain(file);
   makeFile(file);
   const given = await give("2027-06-12");
   expect([given.status, await given.text()]).toEqual([200, "stems of 2027-06-12"]);

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { jsonAsked } from "../../door/json-asked";
+import { farmAsked } from "../../farm-asked";
 import { loadFarm } from "../../load";
 import { draftCoverage } from "../editor/draft-coverage";
 import { halfPieces } from "../editor/odd-entries";
@@ -10,7 +10,7 @@ const draftSchema = z.object({ bookingId: z.int().nullable(), form: z.unknown() 
 
 /** The coverage of a booking as it is being typed: the lines, or all that stands in the way of them. Writes nothing. */
 export async function POST(request: Request): Promise<Response> {
-  const { asked, refusal } = await jsonAsked(request, draftSchema, "not a booking form");
+  const { asked, refusal } = await farmAsked(request, draftSchema, "not a booking form");
   if (refusal) return refusal;
   const parsed = parseBookingForm(withoutName(asked.form), loadFarm().farm);
   if (!parsed.ok) return Response.json({ problems: parsed.problems });

@@ -111,7 +111,7 @@ const BED_COLUMNS: readonly Column<BedRow>[] = [
           {name}
         </a>
         {forbidden.map((words) => (
-          <span key={words} className="short-word small why-not" id={`why-${id}`}>
+          <span key={words} className="soft small why-not" id={`why-${id}`}>
             Dug: {words}
           </span>
         ))}
@@ -152,7 +152,7 @@ function worthColumns(
     )),
     column("Worth", (worth, { forbidden }) => (
       <>
-        <span className={isWrongWay(worth) && forbidden.length === 0 ? "short-word" : undefined}>
+        <span className={isWrongWay(worth) && forbidden.length === 0 ? "good-word" : undefined}>
           {worthInWords(worth)}
         </span>
         {worth.wouldBreak.map((limit) => (

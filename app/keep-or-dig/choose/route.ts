@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { jsonAsked } from "../../door/json-asked";
+import { farmAsked } from "../../farm-asked";
 import { loadFarm } from "../../load";
 import { askedOnce, type Told } from "../../threads/asked-once";
 import { pool } from "../../threads/pool";
@@ -17,7 +17,7 @@ const SURVIVAL_SHARES = [0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1];
 
 /** Answers a question about which beds to keep, as JSON lines with its progress. Writes nothing. */
 export async function POST(request: Request): Promise<Response> {
-  const { asked, refusal } = await jsonAsked(request, questionSchema, "this is not one of the questions");
+  const { asked, refusal } = await farmAsked(request, questionSchema, "this is not one of the questions");
   if (refusal) return refusal;
   const { question, seasonYear } = asked;
   const farm = loadFarm();

@@ -1,4 +1,4 @@
-import { jsonAsked } from "../../door/json-asked";
+import { farmAsked } from "../../farm-asked";
 import { loadFarm } from "../../load";
 import { askedOnce } from "../../threads/asked-once";
 import { readerOf } from "../../threads/reader";
@@ -10,7 +10,7 @@ const SEASON_COUNT = 1000;
 
 /** How sure these beds are, over sampled seasons, as JSON lines with the seasons done. Writes nothing. */
 export async function POST(request: Request): Promise<Response> {
-  const { asked, refusal } = await jsonAsked(request, askedBeds, NOT_ASKED);
+  const { asked, refusal } = await farmAsked(request, askedBeds, NOT_ASKED);
   if (refusal) return refusal;
   const farm = loadFarm();
   const problem = refusalOf(farm, asked);

@@ -1,4 +1,4 @@
-import { jsonAsked } from "../../door/json-asked";
+import { farmAsked } from "../../farm-asked";
 import { loadFarm } from "../../load";
 import { askedOnce } from "../../threads/asked-once";
 import { pool } from "../../threads/pool";
@@ -7,7 +7,7 @@ import { askedBeds, NOT_ASKED, refusalOf } from "../asked-beds";
 
 /** What each candidate bed is worth while these are kept: worked out on a thread, so that the server answers others meanwhile. */
 export async function POST(request: Request): Promise<Response> {
-  const { asked, refusal } = await jsonAsked(request, askedBeds, NOT_ASKED);
+  const { asked, refusal } = await farmAsked(request, askedBeds, NOT_ASKED);
   if (refusal) return refusal;
   const farm = loadFarm();
   const problem = refusalOf(farm, asked);
