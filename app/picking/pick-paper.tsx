@@ -37,7 +37,7 @@ function DayPaper({ day: { cutDay, lines }, noteOf }: DayProps) {
   const isForOne = bookings.length === 1;
   const rows = pickRows(lines).map((row, index, all) => ({
     row,
-    isFirst: index === 0 || placeOf(all[index - 1].origin) !== placeOf(row.origin),
+    isFirst: index === 0 || placeOf(all[index - 1].stand) !== placeOf(row.stand),
   }));
   return (
     <section className="day-paper" aria-labelledby={`paper-${cutDay}`}>
@@ -61,7 +61,7 @@ function DayPaper({ day: { cutDay, lines }, noteOf }: DayProps) {
         className="paper-rows"
         columns={columnsOf(isForOne ? [] : bookings, noteOf)}
         rows={rows}
-        keyOf={({ row }) => `${placeOf(row.origin)} ${row.variety.id}`}
+        keyOf={({ row }) => `${placeOf(row.stand)} ${row.variety.id}`}
         rowClass={() => "pick-line"}
         isNarrow
       />
@@ -77,7 +77,7 @@ const columnsOf = (bookings: readonly Booking[], noteOf: ReadonlyMap<number, str
     head: "Bed",
     kind: "name",
     cell: ({ row, isFirst }) =>
-      isFirst ? placeOf(row.origin) : <span className="visually-hidden">{placeOf(row.origin)}</span>,
+      isFirst ? placeOf(row.stand) : <span className="visually-hidden">{placeOf(row.stand)}</span>,
   },
   {
     head: "Variety, colour",

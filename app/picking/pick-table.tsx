@@ -19,21 +19,17 @@ const columnsOf = (forBooking: boolean): readonly Column<PickLine>[] => [
   {
     head: "Bed",
     kind: "name",
-    cell: ({ origin }) =>
-      origin.kind === "planting" ? (
-        <a href={`/beds/${origin.planting.bed.id}`}>{origin.planting.bed.name}</a>
-      ) : (
-        "Cooler"
-      ),
+    cell: ({ stand }) =>
+      stand.kind === "planting" ? <a href={`/beds/${stand.planting.bed.id}`}>{stand.planting.bed.name}</a> : "Cooler",
   },
   {
     head: "Variety and stage",
     phone: "first",
-    cell: ({ crop, variety, origin }) => (
+    cell: ({ crop, variety, stand }) => (
       <>
         {crop.name} <strong>{variety.name}</strong> <ColourWord colour={variety.colour} />
         <br />
-        <span className="small soft">{origin.kind === "cooler" ? "already cut" : crop.cutStage}</span>
+        <span className="small soft">{stand.kind === "cooler" ? "already cut" : crop.cutStage}</span>
       </>
     ),
   },
@@ -60,7 +56,7 @@ export const PickTable = ({ days, forBooking }: { days: readonly PickDay[]; forB
       title: forBooking ? `${inFull(toDay(cutDay))}: ${totalsInWords(lines)}` : null,
       rows: lines,
     }))}
-    keyOf={({ origin, variety, booking }) => `${placeOf(origin)} ${variety.id} ${booking.id}`}
+    keyOf={({ stand, variety, booking }) => `${placeOf(stand)} ${variety.id} ${booking.id}`}
     rowClass={() => "pick-line"}
   />
 );

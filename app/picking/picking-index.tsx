@@ -14,7 +14,7 @@ const COLUMNS: readonly Column<PickDay>[] = [
     cell: ({ cutDay }) => <a href={`/picking?day=${toDay(cutDay)}`}>{withWeekday(toDay(cutDay))}</a>,
   },
   { head: "Stems", kind: "number", cell: ({ lines }) => inWholes(pickTotals(lines).stems) },
-  { head: "Beds", kind: "number", cell: ({ lines }) => new Set(lines.map(({ origin }) => placeOf(origin))).size },
+  { head: "Beds", kind: "number", cell: ({ lines }) => new Set(lines.map(({ stand }) => placeOf(stand))).size },
   { head: "Bookings", kind: "number", cell: ({ lines }) => new Set(lines.map(({ booking }) => booking.id)).size },
 ];
 

@@ -1,7 +1,7 @@
 import { toDay, withWeekday } from "#lib/domain/day";
 import { anyOf } from "#lib/domain/listed";
+import type { Bottleneck } from "#lib/plan/road/bottleneck";
 import type { Gap } from "#lib/plan/road/gaps";
-import type { LimitingCut } from "#lib/plan/road/limiting-cut";
 import type { Plan } from "#lib/plan/road/plan";
 import { stemHolders } from "#lib/plan/road/stem-holders";
 import { reasonInWords } from "#lib/plan/words/gap-words";
@@ -15,16 +15,16 @@ type Props = {
   plan: Plan;
   /** The plan with the beds worth keeping, when that is known. */
   chosen: Plan | null;
-  cut: LimitingCut;
+  bottleneck: Bottleneck;
   isOpen: boolean;
   stemsPerMark: number;
 };
 
 /** One gap of a week: how much is short for whom; opened, why, who has the stems by name, and what could cover it. */
-export function GapFold({ gap, plan, chosen, cut, isOpen, stemsPerMark }: Props) {
+export function GapFold({ gap, plan, chosen, bottleneck, isOpen, stemsPerMark }: Props) {
   const { need, shortStems, coveredStems } = gap;
   const named = need.cropId === null ? null : plan.snapshot.crops.find((crop) => crop.id === need.cropId);
-  const holders = stemHolders(plan.match, cut);
+  const holders = stemHolders(plan.match, bottleneck);
   return (
     <details className="gap-fold" open={isOpen}>
       <summary>
@@ -52,8 +52,8 @@ export function GapFold({ gap, plan, chosen, cut, isOpen, stemsPerMark }: Props)
           <>
             <h3>Who has the stems</h3>
             <p className="small">
-              {inWholes(cut.needStems)} are asked of them by {countOf(new Set(cut.needIndexes).size, "need")};{" "}
-              {inWholes(cut.supplyStems)} can be cut.
+              {inWholes(bottleneck.needStems)} are asked of them by{" "}
+              {countOf(new Set(bottleneck.needIndexes).size, "need")}; {inWholes(bottleneck.supplyStems)} can be cut.
             </p>
             <HolderLines plan={plan} holders={holders} own={need.booking} />
           </>

@@ -46,8 +46,8 @@ export function HolderLines({ plan, holders, own }: Props) {
 }
 
 /** "4 Peony Heron Cream, bed Orchard 1" */
-function lotInWords({ match }: Plan, { supplyIndex, origin, stems }: HeldStems): string {
+function lotInWords({ match }: Plan, { supplyIndex, stand, stems }: HeldStems): string {
   const { variety, crop } = match.supplies[supplyIndex];
-  const from = origin.kind === "planting" ? `bed ${origin.planting.bed.name}` : "the cooler";
+  const from = stand.kind === "planting" ? `bed ${stand.planting.bed.name}` : "the cooler";
   return `${inWholes(stems)} ${crop.name} ${variety.name}, ${from}`;
 }

@@ -194,15 +194,15 @@ export class SpanningTree {
     this.#firstChild[parent] = node;
   }
 
-  /** Walks the branch under `top` and moves every price by `shift`; depths follow from the parents. */
-  #updateBelow(top: number, shift: number): void {
+  /** Walks the branch under `top` and moves every price by `change`; depths follow from the parents. */
+  #updateBelow(top: number, change: number): void {
     const firstChild = this.#firstChild;
     const nextSibling = this.#nextSibling;
     const parent = this.#parent;
     const depth = this.#depth;
     let node = top;
     for (;;) {
-      this.price[node] += shift;
+      this.price[node] += change;
       depth[node] = depth[parent[node]] + 1;
       if (firstChild[node] !== ROOTLESS) {
         node = firstChild[node];

@@ -22,7 +22,7 @@ export function calendarFile({ snapshot, pickList, match, seasonYear }: Plan, st
     const description = lines
       .map(
         (line) =>
-          `${line.stems} ${line.crop.name} ${line.variety.name} (${line.variety.colour}), ${placeOf(line.origin)}: ${line.booking.client}`,
+          `${line.stems} ${line.crop.name} ${line.variety.name} (${line.variety.colour}), ${placeOf(line.stand)}: ${line.booking.client}`,
       )
       .join("\n");
     allDay(calendar, stamp, `picking-${day}@stems-and-saturdays.invalid`, day, `Pick ${stems} stems`, description);

@@ -24,7 +24,7 @@ const COLUMNS = [
 export function pickCsv(lines: readonly PickLine[]): string {
   const rows = lines.map((line) => [
     toDay(line.cutDay),
-    placeOf(line.origin),
+    placeOf(line.stand),
     line.crop.name,
     line.variety.name,
     line.variety.colour,

@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { addDays, isoWeekOf, isoWeekSchema, mondayOfIsoWeek, weekInWords, yearOf } from "#lib/domain/day";
-import { cutFinder } from "#lib/plan/road/limiting-cut";
+import { bottleneckFinder } from "#lib/plan/road/bottleneck";
 import type { Plan } from "#lib/plan/road/plan";
 import { winterBeds } from "#lib/plan/winter/beds";
 import { keepingTime } from "#lib/plan/winter/keeping-time";
@@ -35,7 +35,7 @@ export default async function WeekPage({ params }: Props) {
   });
   const { plan, week } = seasons.find(({ week }) => week && week.bookingIds.length > 0) ?? seasons[0];
   const { snapshot, seasonYear } = plan;
-  const cutOf = cutFinder(plan.match);
+  const bottleneckOf = bottleneckFinder(plan.match);
   const gaps = (week?.gapIndexes ?? [])
     .map((index) => plan.gaps[index])
     .sort((a, b) => b.shortStems - a.shortStems || a.needIndex - b.needIndex);
@@ -76,7 +76,7 @@ export default async function WeekPage({ params }: Props) {
               key={gap.needIndex}
               gap={gap}
               plan={plan}
-              cut={cutOf(gap.needIndex)}
+              bottleneck={bottleneckOf(gap.needIndex)}
               chosen={decision.kind === "choice" ? decision.winters.tried : null}
               isOpen={index === 0}
               stemsPerMark={unit}

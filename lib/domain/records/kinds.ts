@@ -97,7 +97,7 @@ export function choice<const T extends string>(
 
 /**
  * Several of one kind, parted by "/"; an empty cell is an empty list. A slash that belongs to a word is written "\/", and a backslash
- * "\\". An empty place between two slashes is a problem: dropping it would shift what follows.
+ * "\\". An empty place between two slashes is a problem: dropping it would move what follows.
  */
 export function listOf<T>(kind: Kind<T>): Kind<readonly T[]> {
   return {

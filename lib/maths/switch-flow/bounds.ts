@@ -1,4 +1,4 @@
-import type { Setting } from "./problem";
+import type { Selection } from "./problem";
 
 /** Bounds on each switch: 0 and 1 leave it open, both the same bind it. */
 export type SwitchBounds = { readonly lowers: Uint8Array; readonly uppers: Uint8Array };
@@ -19,8 +19,8 @@ export function withBound({ lowers, uppers }: SwitchBounds, index: number, value
 export const openSwitches = ({ lowers, uppers }: SwitchBounds): number[] =>
   [...lowers.keys()].filter((index) => lowers[index] < uppers[index]);
 
-/** The nearest setting to one with switches part on. */
-export const wholeSetting = (on: ArrayLike<number>): Setting => Array.from(on, (share) => share > 0.5);
+/** The nearest selection to one with switches part on. */
+export const wholeSelection = (on: ArrayLike<number>): Selection => Array.from(on, (share) => share > 0.5);
 
 /** Whether a switch is all but off or on. */
 export const isSure = (share: number): boolean => share < 1e-9 || share > 1 - 1e-9;

@@ -3,7 +3,7 @@ import type { Relaxed } from "./master";
 import type { Case } from "./proof";
 import type { Prover } from "./prover";
 
-/** A case that is not settled: no setting within its bounds costs less than `bound`, by the weights that stand in `proves` now. */
+/** A case that is not settled: no selection within its bounds costs less than `bound`, by the weights that stand in `proves` now. */
 export type Branch = { readonly bounds: SwitchBounds; readonly bound: number; readonly proves: Case };
 
 /** The branch with a better bound, if what a relaxation says comes near enough to one and its weights prove it. */

@@ -4,13 +4,13 @@ import { minCostFlow } from "../min-cost-flow";
 import { openBounds, type SwitchBounds, withBound } from "./bounds";
 import type { Floor } from "./floors";
 import { components } from "./parts";
-import { keepsTo, type Setting, type SwitchLimit, type SwitchProblem } from "./problem";
+import { keepsTo, type Selection, type SwitchLimit, type SwitchProblem } from "./problem";
 import { type Case, leastOf, passedBy, type Row, roundedUp, type Weights, weighed } from "./proof";
 import type { SearchEnd } from "./search";
 
 /**
- * Proves what a search found, trusting nothing of it: the best setting keeps to the limits and its flow, solved and proved anew, costs what is said;
- * every floor comes from prices that allow no arc a gain; and the cases of the proof, which cover every setting, sum in whole numbers to a cost no less
+ * Proves what a search found, trusting nothing of it: the best selection keeps to the limits and its flow, solved and proved anew, costs what is said;
+ * every floor comes from prices that allow no arc a gain; and the cases of the proof, which cover every selection, sum in whole numbers to a cost no less
  * than the bound, or past the limits. An empty list is a proof.
  * @param still  floors of the parts of the network that no switch reaches
  */
@@ -55,39 +55,39 @@ export function checkSearch(
       if (least < bound) faults.push(`${name}: proved to cost ${least} at least, not ${bound}`);
     }
   };
-  walk(proof, openBounds(problem.switchCost.length), "every setting");
+  walk(proof, openBounds(problem.switchCost.length), "every selection");
   if (status === "infeasible" ? best !== null : status === "optimal" && best?.cost !== bound)
     faults.push(`${status} with ${best ? `a best of ${best.cost}` : "no best"} and a bound of ${bound}`);
-  return best ? [...faults, ...checkSetting(problem, limits, best.setting, best.cost)] : faults;
+  return best ? [...faults, ...checkSelection(problem, limits, best.selection, best.cost)] : faults;
 }
 
-/** A switch that is bound already stays so, and a setting of the other kind is in no case: then nothing is asked of it. */
+/** A switch that is bound already stays so, and a selection of the other kind is in no case: then nothing is asked of it. */
 function boundMore(bounds: SwitchBounds, index: number, value: number): SwitchBounds {
   return bounds.lowers[index] === bounds.uppers[index] ? bounds : withBound(bounds, index, value);
 }
 
-/** Whether a setting keeps to the limits and costs what is said, by a flow that carries its own certificate. */
-function checkSetting(
-  { flow, shifts, switchCost, baseCost }: SwitchProblem,
+/** Whether a selection keeps to the limits and costs what is said, by a flow that carries its own certificate. */
+function checkSelection(
+  { flow, effects, switchCost, baseCost }: SwitchProblem,
   limits: readonly SwitchLimit[],
-  setting: Setting,
+  selection: Selection,
   cost: number,
 ): string[] {
   const supply = flow.supply.slice();
   let own = baseCost;
-  setting.forEach((isOn, index) => {
+  selection.forEach((isOn, index) => {
     if (!isOn) return;
     own += switchCost[index];
-    shifts[index].nodes.forEach((node, at) => {
-      supply[node] += shifts[index].units[at];
+    effects[index].nodes.forEach((node, at) => {
+      supply[node] += effects[index].units[at];
     });
   });
   const network = { ...flow, supply };
   const solution = minCostFlow(network);
   const faults = checkFlow(network, solution);
-  if (setting.length !== switchCost.length)
-    faults.push(`the best sets ${setting.length} of ${switchCost.length} switches`);
-  if (!keepsTo(limits, setting)) faults.push("the best does not keep to the limits");
+  if (selection.length !== switchCost.length)
+    faults.push(`the best sets ${selection.length} of ${switchCost.length} switches`);
+  if (!keepsTo(limits, selection)) faults.push("the best does not keep to the limits");
   if (own + solution.totalCost !== cost)
     faults.push(`the best costs ${own + solution.totalCost}, the search says ${cost}`);
   return faults;
@@ -113,7 +113,7 @@ class CheckedFloors {
   row(floor: Floor, name: string): Row {
     const known = this.#rows.get(floor);
     if (known) return known;
-    const { flow, giverCount, shifts } = this.#problem;
+    const { flow, giverCount, effects } = this.#problem;
     const price = new Int32Array(flow.nodeCount);
     floor.nodes.forEach((node, at) => {
       price[node] = floor.prices[at];
@@ -128,8 +128,8 @@ class CheckedFloors {
     };
     const row = {
       constant: -worth([...price.keys()], flow.supply),
-      switches: [...shifts.keys()],
-      slopes: shifts.map(({ nodes, units }) => worth(nodes, units)),
+      switches: [...effects.keys()],
+      slopes: effects.map(({ nodes, units }) => worth(nodes, units)),
     };
     this.#rows.set(floor, row);
     return row;

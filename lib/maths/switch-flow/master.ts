@@ -5,8 +5,8 @@ import type { Weights } from "./proof";
 import type { SwitchCosts } from "./switch-costs";
 
 /**
- * What the relaxation says, as near as floating point comes: no setting within the bounds costs less than about `about`, with the floors in
- * use; `on` is where it does, switches part on. `weights` prove what can be said exactly. `null` when it finds no setting within the limits.
+ * What the relaxation says, as near as floating point comes: no selection within the bounds costs less than about `about`, with the floors in
+ * use; `on` is where it does, switches part on. `weights` prove what can be said exactly. `null` when it finds no selection within the limits.
  */
 export type Relaxed = {
   readonly about: number;
@@ -149,7 +149,7 @@ export function floorRow({ part, constant, slopes }: Floor, { parts, problem }: 
 
 /**
  * Adds floors that lift the master at a relaxed point: those known already where they do, else new ones from the flow. `inside` draws the
- * point of the new floors towards a setting well within, which makes them stronger for the rest; where that lifts nothing the
+ * point of the new floors towards a selection well within, which makes them stronger for the rest; where that lifts nothing the
  * point itself is taken. Returns how many were added: with 0 the point's costs are true.
  * Source of drawing inside: W. Ben-Ameur and J. Neto, "Acceleration of cutting-plane and column generation algorithms", Networks 49(1), 2007.
  */

@@ -14,7 +14,7 @@ export type FlowPart = {
   /** Indexes of the switches that reach into it, ascending. */
   readonly switches: Int32Array;
   /** For each of those, the part's nodes it changes and by how much. */
-  readonly shifts: readonly { readonly nodes: Int32Array; readonly units: Int32Array }[];
+  readonly effects: readonly { readonly nodes: Int32Array; readonly units: Int32Array }[];
   readonly solve: (supply: Int32Array) => FlowSolution;
 };
 
@@ -43,9 +43,9 @@ export function flowParts(problem: SwitchProblem): FlowPart[] {
       flow: own,
       giverCount: givers,
       switches: Int32Array.from(reach[part], ({ index }) => index),
-      shifts: reach[part].map((shift) => ({
-        nodes: Int32Array.from(shift.nodes),
-        units: Int32Array.from(shift.units),
+      effects: reach[part].map((effect) => ({
+        nodes: Int32Array.from(effect.nodes),
+        units: Int32Array.from(effect.units),
       })),
       solve: flowSolver(scaled, givers),
     });
@@ -92,15 +92,15 @@ function subNetwork(
 }
 
 /** For each part, the switches that can be turned and reach into it, with the part's own nodes. */
-function switchReach({ shifts }: SwitchProblem, memberOf: Int32Array, placeOf: Int32Array, partCount: number) {
+function switchReach({ effects }: SwitchProblem, memberOf: Int32Array, placeOf: Int32Array, partCount: number) {
   const reach = Array.from({ length: partCount }, () => [] as { index: number; nodes: number[]; units: number[] }[]);
-  shifts.forEach((shift, index) => {
-    for (let place = 0; place < shift.nodes.length; place++) {
-      const node = shift.nodes[place];
+  effects.forEach((effect, index) => {
+    for (let place = 0; place < effect.nodes.length; place++) {
+      const node = effect.nodes[place];
       const ofPart = reach[memberOf[node]];
       if (ofPart.at(-1)?.index !== index) ofPart.push({ index, nodes: [], units: [] });
       ofPart[ofPart.length - 1].nodes.push(placeOf[node]);
-      ofPart[ofPart.length - 1].units.push(shift.units[place]);
+      ofPart[ofPart.length - 1].units.push(effect.units[place]);
     }
   });
   return reach;

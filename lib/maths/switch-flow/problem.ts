@@ -1,7 +1,7 @@
 import type { FlowNetwork } from "../flow-network";
 
 /** By how many units each of some nodes changes its supply. Nodes differ and ascend; no change is 0. */
-export type SupplyShift = { readonly nodes: Int32Array; readonly units: Int32Array };
+export type SwitchEffect = { readonly nodes: Int32Array; readonly units: Int32Array };
 
 /**
  * Which switches to turn on so that the cheapest flow plus the switches' own cost is least. A switch changes the supplies of some nodes
@@ -10,9 +10,9 @@ export type SupplyShift = { readonly nodes: Int32Array; readonly units: Int32Arr
 export type SwitchProblem = {
   /** Supplies as they stand with every switch off. */
   readonly flow: FlowNetwork;
-  /** The first so many nodes give, straight to those that want or through one that passes on; shifts touch only these. */
+  /** The first so many nodes give, straight to those that want or through one that passes on; effects touch only these. */
   readonly giverCount: number;
-  readonly shifts: readonly SupplyShift[];
+  readonly effects: readonly SwitchEffect[];
   /** What turning each switch on costs, beside the flow; below 0 when it saves. */
   readonly switchCost: readonly number[];
   /** What is paid with every switch off, beside the flow. */
@@ -20,14 +20,14 @@ export type SwitchProblem = {
 };
 
 /** Which switches are on. */
-export type Setting = readonly boolean[];
+export type Selection = readonly boolean[];
 
 /** Σ weights of the switches that are on is at most `atMost`, exactly. */
 export type SwitchLimit = { readonly weights: readonly bigint[]; readonly atMost: bigint };
 
-export const weightOf = ({ weights }: SwitchLimit, setting: Setting): bigint =>
-  setting.reduce((sum, isOn, index) => (isOn ? sum + weights[index] : sum), 0n);
+export const weightOf = ({ weights }: SwitchLimit, selection: Selection): bigint =>
+  selection.reduce((sum, isOn, index) => (isOn ? sum + weights[index] : sum), 0n);
 
-/** Whether a setting keeps to every limit. */
-export const keepsTo = (limits: readonly SwitchLimit[], setting: Setting): boolean =>
-  limits.every((limit) => weightOf(limit, setting) <= limit.atMost);
+/** Whether a selection keeps to every limit. */
+export const keepsTo = (limits: readonly SwitchLimit[], selection: Selection): boolean =>
+  limits.every((limit) => weightOf(limit, selection) <= limit.atMost);

@@ -3,7 +3,7 @@ import type { Floor } from "./floors";
 import type { SwitchLimit } from "./problem";
 
 /**
- * What proves that no setting of a case costs less than a bound: weights on floors, whole numbers of `parts`ths, and on limits, in parts finer by
+ * What proves that no selection of a case costs less than a bound: weights on floors, whole numbers of `parts`ths, and on limits, in parts finer by
  * `finer`. The floors of a part of the network weigh one together at most; what is left of it costs 0 or more. A limit costs its weight for each
  * unit that it is passed by.
  */
@@ -15,13 +15,13 @@ export type Weights = {
   readonly limits: readonly bigint[];
 };
 
-/** What proves that no setting of a case keeps to the limits: with these weights they are passed by more than nothing at every setting. */
+/** What proves that no selection of a case keeps to the limits: with these weights they are passed by more than nothing at every selection. */
 export type Barred = { readonly kind: "barred"; readonly limits: readonly bigint[] };
 
 /** A case split in two: a switch off, and on. */
 type Cases = { readonly kind: "cases"; readonly index: number; readonly off: Case; readonly on: Case };
 
-/** Some switches are bound: why no such setting is better. The case in which none is bound proves a search. */
+/** Some switches are bound: why no such selection is better. The case in which none is bound proves a search. */
 export type Case = { proof: Weights | Barred | Cases };
 
 /** A sum over the switches that are on, with a constant: whole numbers of some parts. */
@@ -35,9 +35,9 @@ export type Row = {
 };
 
 /**
- * What a setting costs at least by these weights, in `parts × finer`ths: its own cost, what each floor says, and what the limits cost where they are
- * passed. Where a limit is kept that takes off, so it holds for every setting that keeps to them.
- * @param own   what a setting costs beside the parts with floors
+ * What a selection costs at least by these weights, in `parts × finer`ths: its own cost, what each floor says, and what the limits cost where they are
+ * passed. Where a limit is kept that takes off, so it holds for every selection that keeps to them.
+ * @param own   what a selection costs beside the parts with floors
  * @param rows  the rows of the weighed floors, in their order
  */
 export function weighed(
@@ -60,7 +60,7 @@ export function weighed(
   };
 }
 
-/** By how much settings pass the limits, weighed. */
+/** By how much selections pass the limits, weighed. */
 export function passedBy(weights: readonly bigint[], limits: readonly SwitchLimit[], switchCount: number): Terms {
   let constant = 0n;
   const perSwitch: bigint[] = Array.from({ length: switchCount }, () => 0n);
@@ -76,6 +76,6 @@ export function passedBy(weights: readonly bigint[], limits: readonly SwitchLimi
 export const leastOf = ({ constant, perSwitch }: Terms, { lowers, uppers }: SwitchBounds): bigint =>
   perSwitch.reduce((sum, cost, index) => ((cost < 0n ? uppers[index] : lowers[index]) ? sum + cost : sum), constant);
 
-/** The least whole number that is no less than so many parts: settings cost whole numbers. */
+/** The least whole number that is no less than so many parts: selections cost whole numbers. */
 export const roundedUp = (amount: bigint, parts: bigint): number =>
   Number(amount > 0n ? (amount + parts - 1n) / parts : amount / parts);

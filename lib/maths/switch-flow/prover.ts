@@ -1,7 +1,7 @@
 import { type MixedIntegerSolver, solveOnce } from "../mixed-integer";
 import { openSwitches, type SwitchBounds } from "./bounds";
 import type { Floor } from "./floors";
-import { keepsTo, type Setting, type SwitchLimit } from "./problem";
+import { keepsTo, type Selection, type SwitchLimit } from "./problem";
 import { type Barred, leastOf, passedBy, type Row, roundedUp, type Terms, type Weights, weighed } from "./proof";
 import type { SwitchCosts } from "./switch-costs";
 
@@ -21,7 +21,7 @@ export class Prover {
     this.#own = { constant: BigInt(baseCost + costs.fixedCost), perSwitch: switchCost.map(BigInt) };
   }
 
-  /** What no setting within the bounds costs less than, by these weights. */
+  /** What no selection within the bounds costs less than, by these weights. */
   bound = (weights: Weights, bounds: SwitchBounds): number =>
     roundedUp(leastOf(this.#terms(weights), bounds), weights.parts * weights.finer);
 
@@ -45,11 +45,11 @@ export class Prover {
     limits: this.#limits.map(() => 0n),
   });
 
-  /** A setting's own proof: it passes a limit, or costs what the strongest floors say. Its cost must have been asked for. */
-  ofSetting(setting: Setting): Weights | Barred {
-    const passed = this.#limits.findIndex((limit) => !keepsTo([limit], setting));
+  /** A selection's own proof: it passes a limit, or costs what the strongest floors say. Its cost must have been asked for. */
+  ofSelection(selection: Selection): Weights | Barred {
+    const passed = this.#limits.findIndex((limit) => !keepsTo([limit], selection));
     if (passed >= 0) return { kind: "barred", limits: this.#limits.map((_, place) => (place === passed ? 1n : 0n)) };
-    const on = setting.map(Number);
+    const on = selection.map(Number);
     const floors = this.#costs.parts.flatMap((_, part) => {
       const { floor } = this.#costs.strongestKnown(part, on);
       return floor ? [{ floor, weight: 1n }] : [];
@@ -57,7 +57,7 @@ export class Prover {
     return { ...this.nothingKnown(), floors };
   }
 
-  /** Weights on the limits by which every setting within the bounds passes them; null when none are found. */
+  /** Weights on the limits by which every selection within the bounds passes them; null when none are found. */
   barred(bounds: SwitchBounds): Barred | null {
     const alone = this.#limits.map((_, chosen) => this.#limits.map((_, place) => (place === chosen ? 1n : 0n)));
     for (const limits of [...alone, this.#together(bounds)])

@@ -1,18 +1,18 @@
 import type { MixedIntegerSolver } from "../mixed-integer";
-import { isSure, openBounds, openSwitches, wholeSetting } from "./bounds";
+import { isSure, openBounds, openSwitches, wholeSelection } from "./bounds";
 import { type Branch, barred, raised, withoutDear } from "./branch";
 import { liftAt, Master } from "./master";
-import { keepsTo, type Setting, type SwitchLimit } from "./problem";
+import { keepsTo, type Selection, type SwitchLimit } from "./problem";
 import type { Case } from "./proof";
 import { Prover } from "./prover";
 import { improved } from "./small-steps";
 import { bestSplit, type Half, halves, type Split } from "./split";
 import type { SwitchCosts } from "./switch-costs";
 
-/** A setting and what it costs. */
-export type Costed = { readonly setting: Setting; readonly cost: number };
+/** A selection and what it costs. */
+export type Costed = { readonly selection: Selection; readonly cost: number };
 
-/** How far a search has come. `best` is null until a setting that keeps to the limits is found; no setting costs less than `bound`. */
+/** How far a search has come. `best` is null until a selection that keeps to the limits is found; no selection costs less than `bound`. */
 export type SearchProgress = {
   readonly best: Costed | null;
   readonly bound: number;
@@ -22,35 +22,35 @@ export type SearchProgress = {
 };
 
 /**
- * `optimal`: the best costs what the bound says, exactly. `infeasible`: no setting keeps to the limits. Whatever the status, `proof` proves the
- * bound, and that no setting keeps to the limits where it says so (`checkSearch`).
+ * `optimal`: the best costs what the bound says, exactly. `infeasible`: no selection keeps to the limits. Whatever the status, `proof` proves the
+ * bound, and that no selection keeps to the limits where it says so (`checkSearch`).
  */
 export type SearchEnd = SearchProgress & {
   readonly status: "optimal" | "stopped" | "infeasible";
   readonly proof: Case;
 };
 
-/** Rounds of floors at a branch before it is split; our own setting, by trial. */
+/** Rounds of floors at a branch before it is split; our own selection, by trial. */
 const ROUNDS_A_BRANCH = 5;
 /** A round must lift the bound by this share of what is left to prove, or the branch is split at once; by trial too. */
 const WORTHWHILE_SHARE = 0.02;
 
 /**
- * Finds the cheapest setting that keeps to the limits, and proves it: branch and bound over the relaxed master, with floors wherever it is
- * too hopeful. Yields after every round of floors and every setting that is looked at on the way, so that no step solves more than a few
+ * Finds the cheapest selection that keeps to the limits, and proves it: branch and bound over the relaxed master, with floors wherever it is
+ * too hopeful. Yields after every round of floors and every selection that is looked at on the way, so that no step solves more than a few
  * flows and relaxations; send `true` to stop with the best so far and a bound that holds.
- * @param starts  settings to begin with; those that break a limit are passed over
+ * @param starts  selections to begin with; those that break a limit are passed over
  * @param report  what to yield of the progress
  */
-export function* searchSettings<Report>(
+export function* searchSelections<Report>(
   solver: MixedIntegerSolver,
   costs: SwitchCosts,
   limits: readonly SwitchLimit[],
-  starts: readonly Setting[],
+  starts: readonly Selection[],
   report: (progress: SearchProgress) => Report,
 ): Generator<Report, SearchEnd, boolean | undefined> {
   const prover = new Prover(solver, costs, limits);
-  if (costs.problem.switchCost.length === 0) return onlySetting(costs, limits, prover);
+  if (costs.problem.switchCost.length === 0) return onlySelection(costs, limits, prover);
   const search = new Search(new Master(solver, costs, limits), prover, costs, limits);
   try {
     for (const start of starts) search.consider(start);
@@ -61,9 +61,9 @@ export function* searchSettings<Report>(
   }
 }
 
-/** Without a switch there is one setting, and it keeps to the limits or not. */
-function onlySetting(costs: SwitchCosts, limits: readonly SwitchLimit[], prover: Prover): SearchEnd {
-  const best = keepsTo(limits, []) ? { setting: [], cost: costs.cost([]) } : null;
+/** Without a switch there is one selection, and it keeps to the limits or not. */
+function onlySelection(costs: SwitchCosts, limits: readonly SwitchLimit[], prover: Prover): SearchEnd {
+  const best = keepsTo(limits, []) ? { selection: [], cost: costs.cost([]) } : null;
   return {
     status: best ? "optimal" : "infeasible",
     best,
@@ -71,7 +71,7 @@ function onlySetting(costs: SwitchCosts, limits: readonly SwitchLimit[], prover:
     floorCount: 0,
     branchCount: 0,
     openBranchCount: 0,
-    proof: { proof: prover.ofSetting([]) },
+    proof: { proof: prover.ofSelection([]) },
   };
 }
 
@@ -113,10 +113,10 @@ class Search {
 
   end = (status: SearchEnd["status"]): SearchEnd => ({ ...this.progress(), status, proof: this.#root.proves });
 
-  consider(setting: Setting): void {
-    if (!keepsTo(this.#limits, setting)) return;
-    const cost = this.#costs.cost(setting);
-    if (!this.best || cost < this.best.cost) this.best = { setting, cost };
+  consider(selection: Selection): void {
+    if (!keepsTo(this.#limits, selection)) return;
+    const cost = this.#costs.cost(selection);
+    if (!this.best || cost < this.best.cost) this.best = { selection, cost };
   }
 
   /** The whole search. Between any two steps the best and the bound hold, and the proof proves them. */
@@ -133,7 +133,7 @@ class Search {
       if (!relaxed) return barred(this.#prover, branch) ? null : branch;
       branch = raised(this.#prover, branch, relaxed);
       this.#bound = branch.bound;
-      this.consider(wholeSetting(relaxed.on));
+      this.consider(wholeSelection(relaxed.on));
       const inside: Float64Array = this.#inside ?? relaxed.on;
       const added = liftAt(this.#master, this.#costs, relaxed, inside);
       this.#inside = relaxed.on.map((share, index) => (share + inside[index]) / 2);
@@ -148,7 +148,7 @@ class Search {
   /** Tries to better the best by small steps. */
   *#improve(): Generator<void> {
     if (this.best && this.best.cost > this.#bound)
-      this.consider(yield* improved(this.#costs, this.#limits, this.best.setting));
+      this.consider(yield* improved(this.#costs, this.#limits, this.best.selection));
   }
 
   /** Takes the most hopeful branch: lifts it, and splits it unless it is settled. False when none is left. */
@@ -180,7 +180,7 @@ class Search {
       const before = branch.bound;
       branch = raised(this.#prover, branch, relaxed);
       if (branch.bound >= this.#most()) return [];
-      this.consider(wholeSetting(relaxed.on));
+      this.consider(wholeSelection(relaxed.on));
       if (branch.bound >= this.#most()) return [];
       const isWhole = relaxed.on.every(isSure);
       const added = liftAt(this.#master, this.#costs, relaxed, null);
@@ -209,15 +209,15 @@ class Search {
   }
 
   /**
-   * Where floating point is of no more help: splits on any open switch, and settles a single setting by its own cost. Only where a limit is met
+   * Where floating point is of no more help: splits on any open switch, and settles a single selection by its own cost. Only where a limit is met
    * exactly, or a bound by less than floating point tells.
    */
   #splitAnyhow(branch: Branch): Branch[] {
     const [index] = openSwitches(branch.bounds);
     if (index !== undefined) return this.#split(branch, halves(this.#master, branch.bounds, index));
-    const setting = Array.from(branch.bounds.lowers, (on) => on === 1);
-    this.consider(setting);
-    branch.proves.proof = this.#prover.ofSetting(setting);
+    const selection = Array.from(branch.bounds.lowers, (on) => on === 1);
+    this.consider(selection);
+    branch.proves.proof = this.#prover.ofSelection(selection);
     return [];
   }
 }

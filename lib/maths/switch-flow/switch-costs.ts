@@ -1,12 +1,12 @@
 import { type Floor, floorAt, floorCost } from "./floors";
 import { type FlowPart, flowParts } from "./parts";
-import type { Setting, SwitchProblem } from "./problem";
+import type { Selection, SwitchProblem } from "./problem";
 
 /** The place among the parts of one that no switch reaches: none. */
 const STILL = -1;
 
 /**
- * What settings of a problem cost: exactly, by solving the flow, or at least, by the floors found so far. Floors hold whatever the limits are,
+ * What selections of a problem cost: exactly, by solving the flow, or at least, by the floors found so far. Floors hold whatever the limits are,
  * so one of these serves many searches. Every exact cost is found once.
  */
 export class SwitchCosts {
@@ -35,15 +35,15 @@ export class SwitchCosts {
     return this.#flowCount;
   }
 
-  /** What a setting costs in all; the floors that it gives join the rest. */
-  cost(setting: Setting): number {
-    const on = setting.map(Number);
+  /** What a selection costs in all; the floors that it gives join the rest. */
+  cost(selection: Selection): number {
+    const on = selection.map(Number);
     return this.parts.reduce((sum, _, part) => sum + this.#partCost(part, on), this.#ownCost(on));
   }
 
-  /** What a setting costs at least, from the floors alone. */
-  costAtLeast(setting: Setting): number {
-    const on = setting.map(Number);
+  /** What a selection costs at least, from the floors alone. */
+  costAtLeast(selection: Selection): number {
+    const on = selection.map(Number);
     return this.parts.reduce((sum, _, part) => sum + this.strongestKnown(part, on).cost, this.#ownCost(on));
   }
 

@@ -5,14 +5,14 @@ import type { FlowSolution } from "#lib/maths/flow-network";
 import { Fits } from "./fits";
 import { type MatchNetwork, matchNetwork } from "./match-network";
 import type { Need } from "./needs";
-import type { Origin, VarietySupply } from "./supply";
+import type { Stand, VarietySupply } from "./supply";
 import { whenAsked } from "./when-asked";
 
-/** Stems of one origin, cut on one day, that serve one need: the smallest part of a match. */
+/** Stems of one stand, cut on one day, that serve one need: the smallest part of a match. */
 export type Serving = {
   readonly needIndex: number;
   readonly supplyIndex: number;
-  readonly origin: Origin;
+  readonly stand: Stand;
   readonly cutDay: number;
   readonly stems: number;
 };
@@ -66,13 +66,13 @@ export function checkMatch(match: Match): string[] {
   const { needs, supplies, network, solution, shortStems, servings } = match;
   const faults = [...checkFlow(network.flow, solution), ...strayServings(match)];
   const got = new Int32Array(needs.length);
-  const taken = new Map<Origin, Map<number, number>>();
-  for (const { needIndex, origin, cutDay, stems } of servings) {
+  const taken = new Map<Stand, Map<number, number>>();
+  for (const { needIndex, stand, cutDay, stems } of servings) {
     if (stems <= 0) faults.push(`a serving of ${stems} stems`);
     got[needIndex] += stems;
-    const days = taken.get(origin) ?? new Map<number, number>();
+    const days = taken.get(stand) ?? new Map<number, number>();
     days.set(cutDay, (days.get(cutDay) ?? 0) + stems);
-    taken.set(origin, days);
+    taken.set(stand, days);
   }
   needs.forEach((need, index) => {
     if (got[index] + shortStems[index] !== need.stems)
@@ -80,8 +80,8 @@ export function checkMatch(match: Match): string[] {
   });
   for (const { days, lots } of supplies)
     lots.forEach((ofDay, index) => {
-      for (const { origin, stems } of ofDay) {
-        const used = taken.get(origin)?.get(days[index]) ?? 0;
+      for (const { stand, stems } of ofDay) {
+        const used = taken.get(stand)?.get(days[index]) ?? 0;
         if (used > stems) faults.push(`a lot of ${stems} stems gives ${used}`);
       }
     });
@@ -98,9 +98,9 @@ function strayServings({ supplies, network, solution, servings }: Match): string
   }
   const unsaid = solution.flow.slice();
   const faults: string[] = [];
-  for (const { needIndex, supplyIndex, origin, cutDay, stems } of servings) {
+  for (const { needIndex, supplyIndex, stand, cutDay, stems } of servings) {
     const place = supplies[supplyIndex].days.indexOf(cutDay);
-    const isThere = place >= 0 && supplies[supplyIndex].lots[place].some((lot) => lot.origin === origin);
+    const isThere = place >= 0 && supplies[supplyIndex].lots[place].some((lot) => lot.stand === stand);
     const serves = arcs.get(`variety ${supplyIndex} to ${firstNeed + needIndex}`) ?? -1;
     const feeds = arcs.get(`${firstSupply[supplyIndex] + place} to ${flow.from[serves]}`) ?? -1;
     if (isThere && serves >= 0 && feeds >= 0) {
@@ -176,7 +176,7 @@ class LotReader {
     while (wanted > 0) {
       const lot = lots[this.#lotIndex[node]];
       const stems = Math.min(wanted, lot.stems - this.#taken[node]);
-      if (stems > 0) out.push({ needIndex, supplyIndex, origin: lot.origin, cutDay, stems });
+      if (stems > 0) out.push({ needIndex, supplyIndex, stand: lot.stand, cutDay, stems });
       wanted -= stems;
       this.#taken[node] += stems;
       if (this.#taken[node] === lot.stems) {

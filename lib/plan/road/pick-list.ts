@@ -5,7 +5,7 @@ import type { Role } from "#lib/domain/words";
 import { sortedByKey } from "#lib/maths/counting-sort";
 import type { Match } from "./match";
 import { seasonOfBooking, seasonOfStems } from "./seasons";
-import type { Origin } from "./supply";
+import type { Stand } from "./supply";
 
 /**
  * One line to cut, or to take from the cooler: stems of one variety from one bed on one day for one booking. `stems` are saleable and sum to the match
@@ -15,7 +15,7 @@ import type { Origin } from "./supply";
 export type PickLine = {
   readonly booking: Booking;
   readonly cutDay: number;
-  readonly origin: Origin;
+  readonly stand: Stand;
   readonly variety: Variety;
   readonly crop: Crop;
   readonly roles: readonly Role[];
@@ -34,15 +34,14 @@ export type PickLine = {
 export function pickList(match: Match, seasonYear: number): PickLine[] {
   const keys = sortKeys(match);
   const isOwn = (index: number) => {
-    const { origin, needIndex } = match.servings[index];
-    return seasonOfStems(origin) === seasonYear || seasonOfBooking(match.needs[needIndex].booking) === seasonYear;
+    const { stand, needIndex } = match.servings[index];
+    return seasonOfStems(stand) === seasonYear || seasonOfBooking(match.needs[needIndex].booking) === seasonYear;
   };
   let order = Int32Array.from(match.servings, (_, index) => index).filter(isOwn);
-  for (const { ofServing, count } of [keys.booking, keys.origin, keys.day])
-    order = sortedByKey(order, ofServing, count);
+  for (const { ofServing, count } of [keys.booking, keys.stand, keys.day]) order = sortedByKey(order, ofServing, count);
   const isSameLine = (a: number, b: number) =>
     keys.booking.ofServing[a] === keys.booking.ofServing[b] &&
-    keys.origin.ofServing[a] === keys.origin.ofServing[b] &&
+    keys.stand.ofServing[a] === keys.stand.ofServing[b] &&
     keys.day.ofServing[a] === keys.day.ofServing[b];
   const lines: OpenLine[] = [];
   for (let first = 0, end = 0; first < order.length; first = end) {
@@ -73,50 +72,50 @@ function countBuckets(lines: readonly OpenLine[]): void {
   }
 }
 
-/** What the servings are sorted by, as small whole numbers: day, origin in the order of names, booking in the order of ids. */
+/** What the servings are sorted by, as small whole numbers: day, stand in the order of names, booking in the order of ids. */
 function sortKeys({ needs, servings }: Match) {
-  const origins = originRanks(servings);
+  const stands = standRanks(servings);
   const ids = [...new Set(needs.map((need) => need.booking.id))].sort((a, b) => a - b);
   const bookings = new Map(ids.map((id, index) => [id, index]));
   const firstDay = servings.reduce((day, serving) => Math.min(day, serving.cutDay), Number.POSITIVE_INFINITY);
   const day = new Int32Array(servings.length);
-  const origin = new Int32Array(servings.length);
+  const stand = new Int32Array(servings.length);
   const booking = new Int32Array(servings.length);
   let dayCount = 1;
   servings.forEach((serving, index) => {
     day[index] = serving.cutDay - firstDay;
     dayCount = Math.max(dayCount, day[index] + 1);
-    origin[index] = origins.get(serving.origin) ?? 0;
+    stand[index] = stands.get(serving.stand) ?? 0;
     booking[index] = bookings.get(needs[serving.needIndex].booking.id) ?? 0;
   });
   return {
     day: { ofServing: day, count: dayCount },
-    origin: { ofServing: origin, count: origins.size },
+    stand: { ofServing: stand, count: stands.size },
     booking: { ofServing: booking, count: ids.length },
   };
 }
 
 /** The bed's name, or "Cooler". */
-export const placeOf = (origin: Origin): string => (origin.kind === "cooler" ? "Cooler" : origin.planting.bed.name);
+export const placeOf = (stand: Stand): string => (stand.kind === "cooler" ? "Cooler" : stand.planting.bed.name);
 
-/** The place of each origin in the order of names, the cooler first, "D2" before "D10". */
-function originRanks(servings: Match["servings"]): Map<Origin, number> {
-  const origins = new Set<Origin>();
-  for (const serving of servings) origins.add(serving.origin);
-  const keyed = Array.from(origins, (origin) => ({
-    origin,
-    key: origin.kind === "cooler" ? "" : placeOf(origin).replace(/\d+/g, (digits) => digits.padStart(8, "0")),
+/** The place of each stand in the order of names, the cooler first, "D2" before "D10". */
+function standRanks(servings: Match["servings"]): Map<Stand, number> {
+  const stands = new Set<Stand>();
+  for (const serving of servings) stands.add(serving.stand);
+  const keyed = Array.from(stands, (stand) => ({
+    stand,
+    key: stand.kind === "cooler" ? "" : placeOf(stand).replace(/\d+/g, (digits) => digits.padStart(8, "0")),
   }));
   keyed.sort((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : 0));
-  return new Map(keyed.map(({ origin }, index) => [origin, index]));
+  return new Map(keyed.map(({ stand }, index) => [stand, index]));
 }
 
-/** The line that some servings of one origin, day, variety and booking make; `indexes` are their places among the servings. */
+/** The line that some servings of one stand, day, variety and booking make; `indexes` are their places among the servings. */
 function lineOf({ needs, supplies, servings }: Match, indexes: Int32Array): OpenLine {
-  const { origin, cutDay, needIndex, supplyIndex } = servings[indexes[0]];
+  const { stand, cutDay, needIndex, supplyIndex } = servings[indexes[0]];
   const { variety, crop } = supplies[supplyIndex];
   const need = needs[needIndex];
-  const gradeOutShare = origin.kind === "planting" ? origin.planting.planting.gradeOutShare : 0;
+  const gradeOutShare = stand.kind === "planting" ? stand.planting.planting.gradeOutShare : 0;
   const roles: Role[] = [];
   let stems = 0;
   for (const index of indexes) {
@@ -127,7 +126,7 @@ function lineOf({ needs, supplies, servings }: Match, indexes: Int32Array): Open
   return {
     booking: need.booking,
     cutDay,
-    origin,
+    stand,
     variety,
     crop,
     roles,

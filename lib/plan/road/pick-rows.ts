@@ -2,11 +2,11 @@ import type { Booking } from "#lib/domain/records/booking";
 import type { Crop } from "#lib/domain/records/crop";
 import type { Variety } from "#lib/domain/records/variety";
 import type { PickLine } from "./pick-list";
-import type { Origin } from "./supply";
+import type { Stand } from "./supply";
 
 /** What is cut of one variety in one place on one day, for all bookings together. `stems` are saleable, `stemsToCut` with what will be graded out; both are sums over the lines. */
 export type PickRow = {
-  readonly origin: Origin;
+  readonly stand: Stand;
   readonly variety: Variety;
   readonly crop: Crop;
   readonly stems: number;
@@ -17,11 +17,11 @@ export type PickRow = {
 
 /** The lines of a day as rows to walk: one for each place and variety, in the order of the lines. */
 export function pickRows(lines: readonly PickLine[]): PickRow[] {
-  const rows = new Map<Origin, Map<number, PickLine[]>>();
+  const rows = new Map<Stand, Map<number, PickLine[]>>();
   for (const line of lines) {
-    const varieties = rows.get(line.origin) ?? new Map<number, PickLine[]>();
+    const varieties = rows.get(line.stand) ?? new Map<number, PickLine[]>();
     varieties.set(line.variety.id, [...(varieties.get(line.variety.id) ?? []), line]);
-    rows.set(line.origin, varieties);
+    rows.set(line.stand, varieties);
   }
   return [...rows.values()].flatMap((varieties) => [...varieties.values()].map(rowOf));
 }
@@ -33,9 +33,9 @@ export const bookingsOfLines = (lines: readonly PickLine[]): Booking[] =>
   );
 
 const rowOf = (lines: readonly PickLine[]): PickRow => {
-  const [{ origin, variety, crop }] = lines;
+  const [{ stand, variety, crop }] = lines;
   return {
-    origin,
+    stand,
     variety,
     crop,
     stems: lines.reduce((sum, { stems }) => sum + stems, 0),

@@ -4,14 +4,14 @@ import type { Crop } from "#lib/domain/records/crop";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 import { curveFinder, curveInUse, firstCutDay } from "./grown";
 import { lastEventDay } from "./hold-window";
-import type { Origin } from "./supply";
+import type { Stand } from "./supply";
 
 /** The season that a booking belongs to: the year of its event. */
 export const seasonOfBooking = ({ eventOn }: Pick<Booking, "eventOn">): number => yearOf(eventOn);
 
 /** The season that stems belong to: that of their planting, or for the cooler the year they were cut in. */
-export const seasonOfStems = (origin: Origin): number =>
-  origin.kind === "planting" ? origin.planting.planting.seasonYear : yearOf(origin.stock.cutOn);
+export const seasonOfStems = (stand: Stand): number =>
+  stand.kind === "planting" ? stand.planting.planting.seasonYear : yearOf(stand.stock.cutOn);
 
 /** The bookings of a season that ask for anything, in the order of the match. */
 export const bookingsOf = (

@@ -1,10 +1,10 @@
-import type { LimitingCut } from "./limiting-cut";
+import type { Bottleneck } from "./bottleneck";
 import type { Match } from "./match";
 import type { Need } from "./needs";
-import type { Origin } from "./supply";
+import type { Stand } from "./supply";
 
 /** Stems of one variety and bed or cooler that a booking gets. */
-export type HeldStems = { readonly supplyIndex: number; readonly origin: Origin; readonly stems: number };
+export type HeldStems = { readonly supplyIndex: number; readonly stand: Stand; readonly stems: number };
 
 /** A booking that gets stems which a short need shares, by name and most first. */
 export type StemHolder = {
@@ -14,19 +14,19 @@ export type StemHolder = {
 };
 
 /**
- * Who has the stems that a short need asks for too: every booking that shares them by the gap's limiting cut [G3], the short one included if it
+ * Who has the stems that a short need asks for too: every booking that shares them by the gap's bottleneck [G3], the short one included if it
  * gets any, most stems first. A bed's stems of one variety count once, whatever the day they are cut.
  */
-export function stemHolders({ needs, servings }: Match, { needIndexes }: LimitingCut): StemHolder[] {
+export function stemHolders({ needs, servings }: Match, { needIndexes }: Bottleneck): StemHolder[] {
   const shares = new Set(needIndexes);
   const byBooking = new Map<Need["booking"], Map<string, HeldStems>>();
-  for (const { needIndex, supplyIndex, origin, stems } of servings) {
+  for (const { needIndex, supplyIndex, stand, stems } of servings) {
     if (!shares.has(needIndex)) continue;
     const { booking } = needs[needIndex];
     const held = byBooking.get(booking) ?? new Map<string, HeldStems>();
     byBooking.set(booking, held);
-    const key = `${supplyIndex} ${origin.kind === "planting" ? origin.planting.planting.bedId : "cooler"}`;
-    held.set(key, { supplyIndex, origin, stems: (held.get(key)?.stems ?? 0) + stems });
+    const key = `${supplyIndex} ${stand.kind === "planting" ? stand.planting.planting.bedId : "cooler"}`;
+    held.set(key, { supplyIndex, stand, stems: (held.get(key)?.stems ?? 0) + stems });
   }
   const most = (a: { stems: number }, b: { stems: number }) => b.stems - a.stems;
   return [...byBooking]

@@ -5,13 +5,13 @@ import type { Variety } from "#lib/domain/records/variety";
 import { ById, inOrderOfId, type Snapshot } from "#lib/domain/snapshot";
 import type { PlantingForecast } from "./forecast";
 
-/** Where stems come from: a planting that is cut that day, or stems cut before and standing in the cooler. */
-export type Origin =
+/** Where stems stand until they are used: a planting that is cut that day, or stems cut before, in the cooler. */
+export type Stand =
   | { readonly kind: "planting"; readonly planting: PlantingForecast }
   | { readonly kind: "cooler"; readonly stock: CoolerStock };
 
-/** Stems of one origin that carry the age of one day. */
-export type Lot = { readonly origin: Origin; readonly stems: number };
+/** Stems of one stand that have the age of one day. */
+export type Lot = { readonly stand: Stand; readonly stems: number };
 
 /** All stems of a variety, by the day they are cut: what the match may give away. Days ascend. */
 export type VarietySupply = {
@@ -43,11 +43,11 @@ export function supplyOf(
   };
   for (const stock of inOrderOfId(snapshot.coolerStock))
     if (stock.stemCount > 0 && seasonYears.includes(yearOf(stock.cutOn)))
-      put(stock.varietyId, toDayNumber(stock.cutOn), { origin: { kind: "cooler", stock }, stems: stock.stemCount });
+      put(stock.varietyId, toDayNumber(stock.cutOn), { stand: { kind: "cooler", stock }, stems: stock.stemCount });
   for (const planting of plantings) {
-    const origin: Origin = { kind: "planting", planting };
+    const stand: Stand = { kind: "planting", planting };
     for (let index = 0; index < planting.cutDays.length; index++)
-      put(planting.variety.id, planting.cutDays[index], { origin, stems: planting.cutStems[index] });
+      put(planting.variety.id, planting.cutDays[index], { stand, stems: planting.cutStems[index] });
   }
   return inOrderOfId(snapshot.varieties).flatMap((variety) => {
     const byDay = byVariety.get(variety.id);

@@ -45,7 +45,7 @@ function leftOfSeason(lots: readonly Lot[], stemsLeft: number, seasonYear: numbe
   let own = 0;
   for (let index = lots.length - 1; index >= 0 && left > 0; index--) {
     const ofLot = Math.min(left, lots[index].stems);
-    if (seasonOfStems(lots[index].origin) === seasonYear) own += ofLot;
+    if (seasonOfStems(lots[index].stand) === seasonYear) own += ofLot;
     left -= ofLot;
   }
   return own;

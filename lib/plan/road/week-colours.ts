@@ -3,6 +3,7 @@ import { COLOURS, type Colour, type Role } from "#lib/domain/words";
 import { holdWindow } from "./hold-window";
 import type { Plan } from "./plan";
 import { measuredDays } from "./reach";
+import type { Stand } from "./supply";
 
 /** Stems of one colour; `isKept` when they come from beds kept in the ground over winter. */
 export type ColourStems = { readonly colour: Colour; readonly isKept: boolean; readonly stems: number };
@@ -21,11 +22,11 @@ export function weekColours(plan: Plan, role: Role): WeekColours[] {
   const { match, weeks } = plan;
   const covered = weeks.map(() => new Tally());
   const weekOf = new Map(weeks.map(({ monday }, index) => [toDayNumber(monday), index]));
-  for (const { needIndex, supplyIndex, origin, stems } of match.servings) {
+  for (const { needIndex, supplyIndex, stand, stems } of match.servings) {
     const need = match.needs[needIndex];
     if (need.role !== role) continue;
     const week = weekOf.get(mondayNumber(need.eventDay));
-    if (week !== undefined) covered[week].add(match.supplies[supplyIndex].variety.colour, isKept(origin), stems);
+    if (week !== undefined) covered[week].add(match.supplies[supplyIndex].variety.colour, isKept(stand), stems);
   }
   const eventDays = [...new Set(match.needs.map(({ eventDay }) => eventDay))];
   return weeks.map(({ monday }, index) => {
@@ -38,9 +39,8 @@ export function weekColours(plan: Plan, role: Role): WeekColours[] {
   });
 }
 
-type OriginLike = Plan["match"]["servings"][number]["origin"];
-const isKept = (origin: OriginLike): boolean =>
-  origin.kind === "planting" && origin.planting.planting.treatment === "kept-in-ground";
+const isKept = (stand: Stand): boolean =>
+  stand.kind === "planting" && stand.planting.planting.treatment === "kept-in-ground";
 
 function unclaimedOn(
   { snapshot: { farm }, match, surplus }: Plan,

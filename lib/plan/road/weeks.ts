@@ -37,7 +37,7 @@ export function weeks(farm: Farm, match: Match, gaps: readonly Gap[], seasonYear
   const gapIndexes = groupBy(gaps.keys(), (index) => mondayNumber(gaps[index].need.eventDay));
   const mondays = [...needIndexes.keys()];
   for (const { days, lots } of match.supplies) {
-    const isOwn = (ofDay: readonly Lot[]) => ofDay.some(({ origin }) => seasonOfStems(origin) === seasonYear);
+    const isOwn = (ofDay: readonly Lot[]) => ofDay.some(({ stand }) => seasonOfStems(stand) === seasonYear);
     const first = lots.findIndex(isOwn);
     if (first >= 0) mondays.push(mondayNumber(days[first]), mondayNumber(days[lots.findLastIndex(isOwn)]));
   }

@@ -2,7 +2,7 @@ import { checkSearch } from "#lib/maths/switch-flow/check-search";
 import { winterBeds } from "./beds";
 import type { ProvenChoice } from "./choose-beds";
 import { limitsOn, winterLimits } from "./limits";
-import { keptIds, settingOf, type WinterSeason } from "./season";
+import { keptIds, selectionOf, type WinterSeason } from "./season";
 
 /**
  * Proves a choice by its certificate, summed again in whole numbers [K4]: no choice within flags and limits costs less than the bound, the beds kept are
@@ -21,8 +21,8 @@ export function checkChoice(season: WinterSeason, { choice, search }: ProvenChoi
   if (choice.status === "stopped early") return best ? [...faults, "the search found a choice"] : faults;
   if (choice.status !== status) faults.push(`the choice is ${choice.status}, its search ${status}`);
   if (choice.totalCents !== best?.cost) faults.push(`the choice costs ${choice.totalCents}, its search ${best?.cost}`);
-  const kept = keptIds(season, settingOf(season, choice.keptBedIds));
-  if (!best || keptIds(season, best.setting).join() !== kept.join())
+  const kept = keptIds(season, selectionOf(season, choice.keptBedIds));
+  if (!best || keptIds(season, best.selection).join() !== kept.join())
     faults.push("the beds kept are not those of the search");
   return faults;
 }

@@ -1,7 +1,7 @@
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
-import { type Setting, weightOf } from "#lib/maths/switch-flow/problem";
-import { type SearchEnd, type SearchProgress, searchSettings } from "#lib/maths/switch-flow/search";
+import { type Selection, weightOf } from "#lib/maths/switch-flow/problem";
+import { type SearchEnd, type SearchProgress, searchSelections } from "#lib/maths/switch-flow/search";
 import { type LimitMet, limitMet } from "./limits";
 import { fates, focalShortStems, keptIds, type WinterSeason, winterSeason } from "./season";
 
@@ -67,14 +67,14 @@ export function* provenChoice(
 ): Generator<ChoiceProgress, ProvenChoice, boolean | undefined> {
   const { costs, limits, openBeds } = season;
   const allDug = openBeds.map(() => false);
-  const search = yield* searchSettings(solver, costs, limits, [allDug], choiceProgress);
+  const search = yield* searchSelections(solver, costs, limits, [allDug], choiceProgress);
   return { search, choice: choiceOf(season, search) };
 }
 
 function choiceOf(season: WinterSeason, { status, best, bound }: SearchEnd): WinterChoice {
   if (status === "infeasible") return { status, because: broken(season) };
   if (!best) return { status: "stopped early", boundCents: bound };
-  return { status, boundCents: bound, ...chosenBeds(season, best.setting) };
+  return { status, boundCents: bound, ...chosenBeds(season, best.selection) };
 }
 
 /** Runs a search to its end, without a stop. */
@@ -87,15 +87,15 @@ export function finished<End>(search: Generator<unknown, End, boolean | undefine
 
 const choiceProgress = ({ best, bound, branchCount }: SearchProgress): ChoiceProgress => ({
   bestCents: best?.cost ?? null,
-  keptCount: best?.setting.filter(Boolean).length ?? 0,
+  keptCount: best?.selection.filter(Boolean).length ?? 0,
   boundCents: bound,
   branchCount,
 });
 
 /** What a choice costs and takes, over every candidate bed. */
-export function chosenBeds(season: WinterSeason, setting: Setting): ChosenBeds {
+export function chosenBeds(season: WinterSeason, selection: Selection): ChosenBeds {
   const { futures } = season;
-  const isKept = fates(season, setting);
+  const isKept = fates(season, selection);
   const costs = futures.beds.map(({ keep, dig }, bed) => (isKept[bed] ? keep : dig));
   const sum = (of: (cost: (typeof costs)[number]) => number) => costs.reduce((total, cost) => total + of(cost), 0);
   const flow = season.flowOf(isKept);
@@ -106,7 +106,7 @@ export function chosenBeds(season: WinterSeason, setting: Setting): ChosenBeds {
   );
   const winterCents = sum(({ cents }) => cents);
   return {
-    keptBedIds: keptIds(season, setting),
+    keptBedIds: keptIds(season, selection),
     totalCents: flow.totalCost + winterCents,
     buyInCents,
     fitCents: flow.totalCost - buyInCents,

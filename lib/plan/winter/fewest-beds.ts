@@ -1,7 +1,7 @@
 import { type MixedIntegerSolver, type Programme, type ProgrammeRow, solveOnce } from "#lib/maths/mixed-integer";
 import { floorRow, limitRow } from "#lib/maths/switch-flow/master";
-import { keepsTo, type Setting } from "#lib/maths/switch-flow/problem";
-import { type Costed, type SearchProgress, searchSettings } from "#lib/maths/switch-flow/search";
+import { keepsTo, type Selection } from "#lib/maths/switch-flow/problem";
+import { type Costed, type SearchProgress, searchSelections } from "#lib/maths/switch-flow/search";
 import { SwitchCosts } from "#lib/maths/switch-flow/switch-costs";
 import { isFocalOf, keptIds, type WinterSeason } from "./season";
 
@@ -39,31 +39,31 @@ export function* fewestBeds(
 ): Generator<FewestProgress, FewestBeds, boolean | undefined> {
   const { openBeds, limits } = season;
   const costs = focalCosts(season);
-  const none: Setting = openBeds.map(() => false);
+  const none: Selection = openBeds.map(() => false);
   const starts = [none, openBeds.map(() => true)];
-  const { status, best, bound } = yield* searchSettings(solver, costs, limits, starts, shortProgress);
-  if (status !== "optimal" || !best) return answer(season, costs, status, best?.setting ?? none, bound);
+  const { status, best, bound } = yield* searchSelections(solver, costs, limits, starts, shortProgress);
+  if (status !== "optimal" || !best) return answer(season, costs, status, best?.selection ?? none, bound);
   const trimmed = yield* fewest(season, solver, costs, best);
-  return answer(season, costs, trimmed ? "optimal" : "stopped", trimmed ?? best.setting, best.cost);
+  return answer(season, costs, trimmed ? "optimal" : "stopped", trimmed ?? best.selection, best.cost);
 }
 
 const shortProgress = ({ best, bound }: SearchProgress): FewestProgress => ({
   focalShortStems: best?.cost ?? null,
   boundShortStems: bound,
-  keptCount: best?.setting.filter(Boolean).length ?? null,
+  keptCount: best?.selection.filter(Boolean).length ?? null,
   boundKeptCount: 0,
 });
 
 /**
- * The fewest switches on that cost no more than a setting which is known to cost least: beds are counted in the master and floors added until
+ * The fewest switches on that cost no more than a selection which is known to cost least: beds are counted in the master and floors added until
  * its answer is true. Switches part on are allowed at first, which finds most floors for little. `null` when stopped.
  */
 function* fewest(
   { limits }: WinterSeason,
   solver: MixedIntegerSolver,
   costs: SwitchCosts,
-  { setting: cheapest, cost: leastShort }: Costed,
-): Generator<FewestProgress, Setting | null, boolean | undefined> {
+  { selection: cheapest, cost: leastShort }: Costed,
+): Generator<FewestProgress, Selection | null, boolean | undefined> {
   const switchCount = cheapest.length;
   if (switchCount === 0) return cheapest;
   const partColumns = costs.parts.map((_, part) => switchCount + part);
@@ -82,15 +82,15 @@ function* fewest(
     const { status, columns: found, objective } = solveOnce(solver, counted);
     if (status === "stopped") return null;
     const on = Array.from(found.subarray(0, switchCount), (share) => (isWhole ? Math.round(share) : share));
-    const setting = on.map((share) => share > 0.5);
-    if (isWhole && keepsTo(limits, setting) && costs.cost(setting) <= leastShort) return setting;
+    const selection = on.map((share) => share > 0.5);
+    if (isWhole && keepsTo(limits, selection) && costs.cost(selection) <= leastShort) return selection;
     const lifting = costs.parts.flatMap((_, part) => {
       const { floor, cost } = costs.atPoint(part, on);
       return cost > found[switchCount + part] + 0.001 ? [floorRow(floor, costs)] : [];
     });
     rows.push(...lifting);
     if (lifting.length === 0) {
-      if (isWhole) throw new RangeError("a setting that costs too much must give a floor: are all costs whole?");
+      if (isWhole) throw new RangeError("a selection that costs too much must give a floor: are all costs whole?");
       isWhole = true;
     }
     const boundKeptCount = Math.ceil(objective - 0.001);
@@ -103,30 +103,30 @@ function answer(
   season: WinterSeason,
   costs: SwitchCosts,
   status: FewestBeds["status"],
-  setting: Setting,
+  selection: Selection,
   boundShortStems: number,
 ): FewestBeds {
   return {
     status,
-    keptBedIds: keptIds(season, setting),
+    keptBedIds: keptIds(season, selection),
     focalNeedStems: season.futures.needs.reduce(
       (sum, need) => (isFocalOf(season.futures.seasonYear, need) ? sum + need.stems : sum),
       0,
     ),
-    focalShortStems: costs.cost(setting),
-    boundShortStems: Math.max(0, Math.min(boundShortStems, costs.cost(setting))),
-    noneKeptShortStems: costs.cost(setting.map(() => false)),
-    allKeptShortStems: costs.cost(setting.map(() => true)),
+    focalShortStems: costs.cost(selection),
+    boundShortStems: Math.max(0, Math.min(boundShortStems, costs.cost(selection))),
+    noneKeptShortStems: costs.cost(selection.map(() => false)),
+    allKeptShortStems: costs.cost(selection.map(() => true)),
   };
 }
 
 /** The same network with one price: a focal stem short costs 1 and all else nothing, so that a flow costs what it leaves short. */
 function focalCosts({ futures, openBeds }: WinterSeason): SwitchCosts {
-  const { network, needs, shifts, seasonYear } = futures;
+  const { network, needs, effects, seasonYear } = futures;
   return new SwitchCosts({
     flow: network.pricedBy((index) => (isFocalOf(seasonYear, needs[index]) ? 1 : 0)),
     giverCount: network.giverCount,
-    shifts: openBeds.map((bed) => shifts[bed]),
+    effects: openBeds.map((bed) => effects[bed]),
     switchCost: openBeds.map(() => 0),
     baseCost: 0,
   });

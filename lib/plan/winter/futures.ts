@@ -1,5 +1,5 @@
 import type { Snapshot } from "#lib/domain/snapshot";
-import type { SupplyShift } from "#lib/maths/switch-flow/problem";
+import type { SwitchEffect } from "#lib/maths/switch-flow/problem";
 import { buyInFinder } from "#lib/plan/road/buy-in";
 import { type Forecast, forecast, forecastPlanting, frostDayOf, type PlantingForecast } from "#lib/plan/road/forecast";
 import type { Grown } from "#lib/plan/road/grown";
@@ -22,9 +22,9 @@ export type WinterFutures = {
   readonly needs: readonly Need[];
   readonly network: MatchNetwork;
   /** For each bed: stems at its supply nodes when kept, less those when dug; a unit is a stem. */
-  readonly shifts: readonly SupplyShift[];
-  /** The shift of one bed if its clumps in the ground lived through the winter in this share. */
-  readonly shiftAt: (bedIndex: number, survivalShare: number) => SupplyShift;
+  readonly effects: readonly SwitchEffect[];
+  /** The effect of one bed if its clumps in the ground lived through the winter in this share. */
+  readonly effectAt: (bedIndex: number, survivalShare: number) => SwitchEffect;
   /** The match when the beds at these places are kept, every other candidate dug. */
   readonly match: (isKept: readonly boolean[]) => Match;
 };
@@ -60,12 +60,12 @@ export function winterFutures(snapshot: Snapshot, seasonYear: number): WinterFut
     beds,
     needs: asked,
     network,
-    shifts: forecasts.map(({ dug, kept }) => shiftBetween(dug, kept, nodeOf)),
-    shiftAt: (bedIndex, survivalShare) => {
+    effects: forecasts.map(({ dug, kept }) => effectBetween(dug, kept, nodeOf)),
+    effectAt: (bedIndex, survivalShare) => {
       const kept = beds[bedIndex].plantings.map((row) =>
         grow({ ...row.kept, planting: { ...row.kept.planting, winterSurvivalShare: survivalShare } }),
       );
-      return shiftBetween(forecasts[bedIndex].dug, kept, nodeOf);
+      return effectBetween(forecasts[bedIndex].dug, kept, nodeOf);
     },
     match: (isKept) =>
       match(farm, suppliesOf(forecasts.flatMap(({ dug, kept }, bed) => (isKept[bed] ? kept : dug))), asked, buyInCents),
@@ -99,11 +99,11 @@ function nodeFinder(supplies: readonly VarietySupply[], network: MatchNetwork) {
   };
 }
 
-function shiftBetween(
+function effectBetween(
   dug: readonly PlantingForecast[],
   kept: readonly PlantingForecast[],
   nodeOf: (varietyId: number, day: number) => number,
-): SupplyShift {
+): SwitchEffect {
   const byNode = new Map<number, number>();
   const add = (rows: readonly PlantingForecast[], sign: number) => {
     for (const { variety, cutDays, cutStems } of rows)

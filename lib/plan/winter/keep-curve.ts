@@ -1,6 +1,6 @@
 import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
-import type { Setting } from "#lib/maths/switch-flow/problem";
-import { type SearchEnd, searchSettings } from "#lib/maths/switch-flow/search";
+import type { Selection } from "#lib/maths/switch-flow/problem";
+import { type SearchEnd, searchSelections } from "#lib/maths/switch-flow/search";
 import { type ChosenBeds, chosenBeds } from "./choose-beds";
 import type { WinterSeason } from "./season";
 
@@ -25,24 +25,24 @@ export function* keepCurve(
   solver: MixedIntegerSolver,
 ): Generator<CurveProgress, readonly CurvePoint[], boolean | undefined> {
   const { openBeds } = season;
-  const none: Setting = openBeds.map(() => false);
+  const none: Selection = openBeds.map(() => false);
   const points: CurvePoint[] = [];
   const progress = (): CurveProgress => ({ points: [...points], ofCount: openBeds.length + 1 });
   const pointOf = (atMostCount: number, { status, best, bound }: SearchEnd): CurvePoint => ({
     atMostCount,
     status,
     boundCents: bound,
-    chosen: best && chosenBeds(season, best.setting),
+    chosen: best && chosenBeds(season, best.selection),
   });
   const ofAll = yield* searched(season, solver, openBeds.length, none, progress);
   if (ofAll.status === "stopped") return points;
-  const enoughCount = ofAll.best ? ofAll.best.setting.filter(Boolean).length : 0;
+  const enoughCount = ofAll.best ? ofAll.best.selection.filter(Boolean).length : 0;
   const enough = pointOf(openBeds.length, ofAll);
   let start = none;
   for (let atMostCount = 0; atMostCount < enoughCount; atMostCount++) {
     const end = yield* searched(season, solver, atMostCount, start, progress);
     if (end.status === "stopped") return points;
-    start = end.best?.setting ?? none;
+    start = end.best?.selection ?? none;
     points.push(pointOf(atMostCount, end));
   }
   for (let atMostCount = enoughCount; atMostCount <= openBeds.length; atMostCount++)
@@ -54,9 +54,9 @@ function* searched(
   { costs, limits, openBeds }: WinterSeason,
   solver: MixedIntegerSolver,
   atMost: number,
-  start: Setting,
+  start: Selection,
   progress: () => CurveProgress,
 ): Generator<CurveProgress, SearchEnd, boolean | undefined> {
   const countLimit = { weights: openBeds.map(() => 1n), atMost: BigInt(atMost) };
-  return yield* searchSettings(solver, costs, [...limits, countLimit], [start], progress);
+  return yield* searchSelections(solver, costs, [...limits, countLimit], [start], progress);
 }

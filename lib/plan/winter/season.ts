@@ -1,6 +1,6 @@
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { FlowSolution } from "#lib/maths/flow-network";
-import type { Setting, SupplyShift } from "#lib/maths/switch-flow/problem";
+import type { Selection, SwitchEffect } from "#lib/maths/switch-flow/problem";
 import { SwitchCosts } from "#lib/maths/switch-flow/switch-costs";
 import type { Need } from "#lib/plan/road/needs";
 import { seasonOfBooking } from "#lib/plan/road/seasons";
@@ -8,7 +8,7 @@ import { type WinterFutures, winterFutures } from "./futures";
 import { limitsOn, type WinterLimit, winterLimits } from "./limits";
 
 /**
- * All that the questions about one season's beds share: made once, asked often. A setting has a switch for each bed without a flag,
+ * All that the questions about one season's beds share: made once, asked often. A selection has a switch for each bed without a flag,
  * on when it is kept.
  */
 export type WinterSeason = {
@@ -17,13 +17,16 @@ export type WinterSeason = {
   readonly openBeds: readonly number[];
   readonly limits: readonly WinterLimit[];
   readonly costs: SwitchCosts;
-  /** The match's flow when these beds are kept (by place in `futures.beds`), with one bed's shift put in place of its own if given. */
-  readonly flowOf: (isKept: Setting, instead?: { readonly bed: number; readonly shift: SupplyShift }) => FlowSolution;
+  /** The match's flow when these beds are kept (by place in `futures.beds`), with one bed's effect put in place of its own if given. */
+  readonly flowOf: (
+    isKept: Selection,
+    instead?: { readonly bed: number; readonly effect: SwitchEffect },
+  ) => FlowSolution;
 };
 
 export function winterSeason(snapshot: Snapshot, seasonYear: number): WinterSeason {
   const futures = winterFutures(snapshot, seasonYear);
-  const { beds, network, shifts } = futures;
+  const { beds, network, effects } = futures;
   const openBeds = [...beds.keys()].filter((bed) => beds[bed].forbidden.length === 0);
   const solve = network.solver();
   return {
@@ -33,7 +36,7 @@ export function winterSeason(snapshot: Snapshot, seasonYear: number): WinterSeas
     costs: new SwitchCosts({
       flow: network.flow,
       giverCount: network.giverCount,
-      shifts: openBeds.map((bed) => shifts[bed]),
+      effects: openBeds.map((bed) => effects[bed]),
       switchCost: openBeds.map((bed) => beds[bed].keep.cents - beds[bed].dig.cents),
       baseCost: beds.reduce((sum, { dig }) => sum + dig.cents, 0),
     }),
@@ -41,7 +44,7 @@ export function winterSeason(snapshot: Snapshot, seasonYear: number): WinterSeas
       const supply = network.flow.supply.slice();
       isKept.forEach((kept, bed) => {
         if (!kept) return;
-        const { nodes, units } = bed === instead?.bed ? instead.shift : shifts[bed];
+        const { nodes, units } = bed === instead?.bed ? instead.effect : effects[bed];
         for (let at = 0; at < nodes.length; at++) supply[nodes[at]] += units[at];
       });
       return solve(supply);
@@ -50,24 +53,24 @@ export function winterSeason(snapshot: Snapshot, seasonYear: number): WinterSeas
 }
 
 /** Every bed's fate from the switches: beds with a flag are dug [K2]. */
-export function fates({ openBeds, futures }: WinterSeason, setting: Setting): boolean[] {
+export function fates({ openBeds, futures }: WinterSeason, selection: Selection): boolean[] {
   const isKept = futures.beds.map(() => false);
   openBeds.forEach((bed, index) => {
-    isKept[bed] = setting[index];
+    isKept[bed] = selection[index];
   });
   return isKept;
 }
 
 /** The switches of the beds with these ids. Throws RangeError if one is no candidate or has a flag. */
-export function settingOf({ openBeds, futures }: WinterSeason, keptBedIds: readonly number[]): Setting {
+export function selectionOf({ openBeds, futures }: WinterSeason, keptBedIds: readonly number[]): Selection {
   const ids = openBeds.map((bed) => futures.beds[bed].bed.id);
   const stray = keptBedIds.find((id) => !ids.includes(id));
   if (stray !== undefined) throw new RangeError(`keptBedIds must be candidate beds without a flag, got ${stray}`);
   return ids.map((id) => keptBedIds.includes(id));
 }
 
-export const keptIds = ({ openBeds, futures }: WinterSeason, setting: Setting): number[] =>
-  openBeds.filter((_, index) => setting[index]).map((bed) => futures.beds[bed].bed.id);
+export const keptIds = ({ openBeds, futures }: WinterSeason, selection: Selection): number[] =>
+  openBeds.filter((_, index) => selection[index]).map((bed) => futures.beds[bed].bed.id);
 
 /** Focal stems of the season that a flow leaves short. */
 export const focalShortStems = ({ needs, network, seasonYear }: WinterFutures, solution: FlowSolution): number =>

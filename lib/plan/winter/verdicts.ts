@@ -1,11 +1,11 @@
 import { type Day, mondayNumber, toDay } from "#lib/domain/day";
 import type { FlowSolution } from "#lib/maths/flow-network";
-import { keepsTo, type Setting } from "#lib/maths/switch-flow/problem";
+import { keepsTo, type Selection } from "#lib/maths/switch-flow/problem";
 import type { WinterBed } from "./beds";
 import { keepCost } from "./costs";
 import type { WinterFutures } from "./futures";
 import { type LimitMet, limitMet } from "./limits";
-import { fates, isFocalOf, settingOf, type WinterSeason } from "./season";
+import { fates, isFocalOf, selectionOf, type WinterSeason } from "./season";
 
 /** Focal stems that keeping a bed rather than digging it covers in a week; below 0 in the weeks it takes them from. */
 type WeekCovered = { readonly monday: Day; readonly focalStems: number };
@@ -30,12 +30,12 @@ export type BedVerdict = WinterBed & {
  * @throws RangeError if a bed kept is no candidate or has a flag
  */
 export function* bedVerdicts(season: WinterSeason, keptBedIds: readonly number[]): Generator<BedVerdict> {
-  const setting = settingOf(season, keptBedIds);
-  const isKept = fates(season, setting);
-  for (const bed of season.futures.beds.keys()) yield verdict(season, setting, isKept, bed);
+  const selection = selectionOf(season, keptBedIds);
+  const isKept = fates(season, selection);
+  for (const bed of season.futures.beds.keys()) yield verdict(season, selection, isKept, bed);
 }
 
-function verdict(season: WinterSeason, setting: Setting, isKept: Setting, bed: number): BedVerdict {
+function verdict(season: WinterSeason, selection: Selection, isKept: Selection, bed: number): BedVerdict {
   const { futures } = season;
   const winterBed = futures.beds[bed];
   const dug = season.flowOf(isKept.with(bed, false));
@@ -43,7 +43,7 @@ function verdict(season: WinterSeason, setting: Setting, isKept: Setting, bed: n
   const keepLessDigCents = kept.totalCost + winterBed.keep.cents - dug.totalCost - winterBed.dig.cents;
   const weeks = weeksCovered(futures, dug, kept);
   const place = season.openBeds.indexOf(bed);
-  const turned = place < 0 ? setting : setting.with(place, !setting[place]);
+  const turned = place < 0 ? selection : selection.with(place, !selection[place]);
   return {
     ...winterBed,
     isKept: isKept[bed],
@@ -64,13 +64,13 @@ const HALVINGS = 10;
  * Where keeping at some survival comes to cost no more than digging; found by halving. More survivors mostly make keeping cheaper, not always: stems and
  * cents are rounded, so that one step up may cost a little. Then there are other such points, and one is given.
  */
-function breakEven(season: WinterSeason, isKept: Setting, bed: number, digCents: number): number | null {
-  const { beds, shiftAt, snapshot } = season.futures;
+function breakEven(season: WinterSeason, isKept: Selection, bed: number, digCents: number): number | null {
+  const { beds, effectAt, snapshot } = season.futures;
   const rows = beds[bed].plantings.map((row) => row.kept.planting);
   const keptAll = isKept.with(bed, true);
   const isCheaperKept = (share: number): boolean => {
     const surviving = rows.map((planting) => ({ ...planting, winterSurvivalShare: share }));
-    const flow = season.flowOf(keptAll, { bed, shift: shiftAt(bed, share) });
+    const flow = season.flowOf(keptAll, { bed, effect: effectAt(bed, share) });
     return flow.totalCost + keepCost(beds[bed].bed, surviving, snapshot.farm).cents <= digCents;
   };
   if (isCheaperKept(0) || !isCheaperKept(1)) return null;

@@ -16,7 +16,7 @@ export function randomSwitches(seed: number, switchCount: number): { problem: Sw
     for (const passage of passages) if (random() < 0.3) sketch.arc(giver, passage, wholeBetween(random, 0, 9));
   for (const passage of passages)
     for (const want of wants) if (random() < 0.35) sketch.arc(passage, want, wholeBetween(random, 0, 9));
-  const shifts = Array.from({ length: switchCount }, () => {
+  const effects = Array.from({ length: switchCount }, () => {
     const reached = givers.filter(() => random() < 0.4);
     return { nodes: Int32Array.from(reached), units: Int32Array.from(reached, () => wholeBetween(random, 1, 9)) };
   });
@@ -29,16 +29,16 @@ export function randomSwitches(seed: number, switchCount: number): { problem: Sw
     problem: {
       flow: sketch.network(),
       giverCount: givers.length,
-      shifts,
-      switchCost: shifts.map(() => wholeBetween(random, -40, 250)),
+      effects,
+      switchCost: effects.map(() => wholeBetween(random, -40, 250)),
       baseCost: wholeBetween(random, 0, 500),
     },
     limits,
   };
 }
 
-/** What every setting that keeps to the limits costs, the slow way. */
-export function* everySetting(switchCount: number): Generator<boolean[]> {
+/** What every selection that keeps to the limits costs, the slow way. */
+export function* everySelection(switchCount: number): Generator<boolean[]> {
   for (let bits = 0; bits < 2 ** switchCount; bits++)
     yield Array.from({ length: switchCount }, (_, index) => Math.floor(bits / 2 ** index) % 2 === 1);
 }

@@ -2,25 +2,25 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { minCostFlow } from "#lib/maths/min-cost-flow";
 import { loadMixedIntegerSolver, type MixedIntegerSolver } from "#lib/maths/mixed-integer";
 import { checkSearch } from "#lib/maths/switch-flow/check-search";
-import { keepsTo, type Setting, type SwitchProblem } from "#lib/maths/switch-flow/problem";
+import { keepsTo, type Selection, type SwitchProblem } from "#lib/maths/switch-flow/problem";
 import type { Case, Weights } from "#lib/maths/switch-flow/proof";
-import { type SearchEnd, searchSettings } from "#lib/maths/switch-flow/search";
+import { type SearchEnd, searchSelections } from "#lib/maths/switch-flow/search";
 import { SwitchCosts } from "#lib/maths/switch-flow/switch-costs";
-import { everySetting, randomSwitches } from "./random-switches";
+import { everySelection, randomSwitches } from "./random-switches";
 
 let solver: MixedIntegerSolver;
 beforeAll(async () => {
   solver = await loadMixedIntegerSolver();
 });
 
-function costOf({ flow, shifts, switchCost, baseCost }: SwitchProblem, setting: Setting): number {
+function costOf({ flow, effects, switchCost, baseCost }: SwitchProblem, selection: Selection): number {
   const supply = flow.supply.slice();
   let own = baseCost;
-  setting.forEach((isOn, index) => {
+  selection.forEach((isOn, index) => {
     if (!isOn) return;
     own += switchCost[index];
-    shifts[index].nodes.forEach((node, at) => {
-      supply[node] += shifts[index].units[at];
+    effects[index].nodes.forEach((node, at) => {
+      supply[node] += effects[index].units[at];
     });
   });
   return own + minCostFlow({ ...flow, supply }).totalCost;
@@ -30,7 +30,7 @@ function costOf({ flow, shifts, switchCost, baseCost }: SwitchProblem, setting: 
 function searched(seed: number, switchCount: number, steps = Number.POSITIVE_INFINITY) {
   const { problem, limits } = randomSwitches(seed, switchCount);
   const costs = new SwitchCosts(problem);
-  const walk = searchSettings(solver, costs, limits, [problem.switchCost.map(() => false)], () => null);
+  const walk = searchSelections(solver, costs, limits, [problem.switchCost.map(() => false)], () => null);
   let step = walk.next();
   for (let done = 0; !step.done; done++) step = walk.next(done >= steps);
   return { problem, limits, still: costs.still, end: step.value };
@@ -40,14 +40,14 @@ const faultsOf = ({ problem, limits, still, end }: ReturnType<typeof searched>, 
   checkSearch(problem, limits, still, { ...end, ...changed });
 
 describe("the search over switches", () => {
-  test("of 300 problems each finds what trying every setting finds, or that none keeps to the limits, and proves it", () => {
+  test("of 300 problems each finds what trying every selection finds, or that none keeps to the limits, and proves it", () => {
     const seen = { optimal: 0, infeasible: 0, stopped: 0 };
     for (let seed = 1; seed <= 300; seed++) {
       const found = searched(seed, 1 + (seed % 9));
       const { problem, limits, end } = found;
-      const least = [...everySetting(problem.switchCost.length)]
-        .filter((setting) => keepsTo(limits, setting))
-        .reduce((cost, setting) => Math.min(cost, costOf(problem, setting)), Number.POSITIVE_INFINITY);
+      const least = [...everySelection(problem.switchCost.length)]
+        .filter((selection) => keepsTo(limits, selection))
+        .reduce((cost, selection) => Math.min(cost, costOf(problem, selection)), Number.POSITIVE_INFINITY);
       expect(end.best?.cost ?? Number.POSITIVE_INFINITY, `seed ${seed}`).toBe(least);
       expect(end.bound, `seed ${seed}`).toBe(least);
       expect(faultsOf(found), `seed ${seed}`).toEqual([]);
@@ -67,7 +67,7 @@ describe("the search over switches", () => {
     expect(stoppedCount).toBeGreaterThan(20);
   });
 
-  test("without a switch it proves the one setting that there is, or that a limit bars it", () => {
+  test("without a switch it proves the one selection that there is, or that a limit bars it", () => {
     for (let seed = 1; seed <= 40; seed++) {
       const found = searched(seed, 0);
       expect(faultsOf(found)).toEqual([]);
@@ -99,16 +99,16 @@ describe("a certificate that was tampered with is refused", () => {
   const proofs = () =>
     [3, 17, 29, 44, 58, 71, 85, 97].map((seed) => searched(seed, 8)).filter(({ end }) => end.status === "optimal");
 
-  test("a bound of one more, a best that costs one less, another setting, another status", () => {
+  test("a bound of one more, a best that costs one less, another selection, another status", () => {
     for (const found of proofs()) {
       const { best, bound } = found.end;
       if (!best) throw new RangeError("an optimum has a best");
       expect(faultsOf(found)).toEqual([]);
       expect(faultsOf(found, { bound: bound + 1 })).not.toEqual([]);
       expect(faultsOf(found, { best: { ...best, cost: best.cost - 1 }, bound: bound - 1 })).not.toEqual([]);
-      const turned = best.setting.map((isOn) => !isOn);
+      const turned = best.selection.map((isOn) => !isOn);
       if (costOf(found.problem, turned) !== best.cost)
-        expect(faultsOf(found, { best: { ...best, setting: turned } })).not.toEqual([]);
+        expect(faultsOf(found, { best: { ...best, selection: turned } })).not.toEqual([]);
       expect(faultsOf(found, { status: "infeasible", best: null })).not.toEqual([]);
     }
   });
@@ -150,12 +150,12 @@ describe("a certificate that was tampered with is refused", () => {
     expect(changedCount).toBeGreaterThan(8);
   });
 
-  test("a proof that leaves out half of the settings, or bars settings that keep to the limits", () => {
+  test("a proof that leaves out half of the selections, or bars selections that keep to the limits", () => {
     for (const found of proofs()) {
       const { proof } = found.end.proof;
       const barred: Case = { proof: { kind: "barred", limits: found.limits.map(() => 1n) } };
       if (proof.kind === "cases") {
-        const best = found.end.best?.setting[proof.index];
+        const best = found.end.best?.selection[proof.index];
         const dropped = best ? { ...proof, on: barred } : { ...proof, off: barred };
         expect(faultsOf(found, { proof: { proof: dropped } })).not.toEqual([]);
       }

@@ -19,7 +19,7 @@ import { bed, day, snapshot } from "../../small-farm";
 
 const SMALL = { bedCount: 24, bookingCount: 16 };
 
-/** The farm with every spread at nothing: no shift, one yield, certain winters and stores, frost on one day. */
+/** The farm with every spread at nothing: no first cut moved, one yield, certain winters and stores, frost on one day. */
 function certain(farm: Snapshot): Snapshot {
   const { frost } = farm.farm;
   const surely = { ...frost, firstAutumnP10: frost.firstAutumnP50, firstAutumnP90: frost.firstAutumnP50 };

@@ -56,11 +56,11 @@ describe("the proof of a match catches", () => {
     expect(count).toBeGreaterThan(90);
   });
 
-  test("a serving from another origin than the lots of its day", () => {
+  test("a serving from another stand than the lots of its day", () => {
     const count = eachCorrupted((match, index) => {
-      const { origin, supplyIndex } = match.servings[index];
-      const other = match.servings.find((serving) => serving.supplyIndex !== supplyIndex && serving.origin !== origin);
-      return other ? withServing(match, index, { origin: other.origin }) : null;
+      const { stand, supplyIndex } = match.servings[index];
+      const other = match.servings.find((serving) => serving.supplyIndex !== supplyIndex && serving.stand !== stand);
+      return other ? withServing(match, index, { stand: other.stand }) : null;
     });
     expect(count).toBeGreaterThan(90);
   });

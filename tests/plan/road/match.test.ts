@@ -163,7 +163,7 @@ describe("servings", () => {
       }),
     );
     /** 70 plants with a stem each in the week from Thursday the 10th open 10 on that day, a picking day, in each bed. */
-    expect(match.servings.map(({ origin, stems }) => [origin.kind, stems])).toEqual([
+    expect(match.servings.map(({ stand, stems }) => [stand.kind, stems])).toEqual([
       ["cooler", 4],
       ["planting", 10],
       ["planting", 1],
@@ -180,11 +180,11 @@ describe("servings", () => {
         });
         supplies.forEach(({ days, lots }, supply) => {
           days.forEach((day, place) => {
-            const used = lots[place].map(({ origin, stems }) => {
-              const gives = servings.filter((serving) => serving.origin === origin && serving.cutDay === day);
+            const used = lots[place].map(({ stand, stems }) => {
+              const gives = servings.filter((serving) => serving.stand === stand && serving.cutDay === day);
               expect(gives.every(({ supplyIndex }) => supplyIndex === supply)).toBe(true);
               expect(sumOf(gives)).toBeLessThanOrEqual(stems);
-              return { kind: origin.kind, left: stems - sumOf(gives), given: sumOf(gives) };
+              return { kind: stand.kind, left: stems - sumOf(gives), given: sumOf(gives) };
             });
             /** In order of the lots, and the cooler's stand first: a lot gives only once those before it are empty. */
             for (let next = 1; next < used.length; next++) {

@@ -16,7 +16,7 @@ const sum = (list: readonly { stems: number }[]) => list.reduce((total, { stems 
 describe("what to cut, for whom", () => {
   test("[P1] 25 stems for Saturday the 12th: 10 on Thursday, held 2 days, and 15 on Wednesday, held 3", () => {
     const lines = linesOf({ bookings: [booking({ id: 1, stemLines: focal(25) })] });
-    expect(lines.map((line) => [toDay(line.cutDay), placeOf(line.origin), line.stems, line.heldDays])).toEqual([
+    expect(lines.map((line) => [toDay(line.cutDay), placeOf(line.stand), line.stems, line.heldDays])).toEqual([
       ["2027-06-09", "B1", 15, 3],
       ["2027-06-10", "B1", 10, 2],
     ]);
@@ -39,7 +39,7 @@ describe("what to cut, for whom", () => {
       coolerStock: [{ id: 1, varietyId: 1, cutOn: day("2027-06-09"), stemCount: 10 }],
       bookings: [booking({ id: 1, stemLines: focal(10) })],
     });
-    expect(lines.map((line) => [placeOf(line.origin), line.stems, line.stemsToCut])).toEqual([["Cooler", 10, 10]]);
+    expect(lines.map((line) => [placeOf(line.stand), line.stems, line.stemsToCut])).toEqual([["Cooler", 10, 10]]);
   });
 
   test("[P1] two roles of one booking from one bed on one day are one line with both roles", () => {
@@ -58,7 +58,7 @@ describe("what to cut, for whom", () => {
     });
     const placed = lines.map((line): [string, string, number] => [
       toDay(line.cutDay),
-      placeOf(line.origin),
+      placeOf(line.stand),
       line.booking.id,
     ]);
     expect(placed.map(([cutOn]) => cutOn)).toEqual(placed.map(([cutOn]) => cutOn).sort());
@@ -89,21 +89,21 @@ function pickListHolds(given: Snapshot): readonly PickLine[] {
   expect(sumsBy(pickList, (line) => line.booking.id)).toEqual(
     sumsBy(match.servings, (serving) => bookingOf(serving.needIndex)),
   );
-  expect(sumsBy(pickList, (line) => placeOf(line.origin))).toEqual(
-    sumsBy(match.servings, (serving) => placeOf(serving.origin)),
+  expect(sumsBy(pickList, (line) => placeOf(line.stand))).toEqual(
+    sumsBy(match.servings, (serving) => placeOf(serving.stand)),
   );
-  const keys = pickList.map(({ origin, cutDay, booking: { id }, variety }) =>
+  const keys = pickList.map(({ stand, cutDay, booking: { id }, variety }) =>
     JSON.stringify([
-      origin.kind === "cooler" ? origin.stock.id : origin.planting.planting.id,
-      origin.kind,
+      stand.kind === "cooler" ? stand.stock.id : stand.planting.planting.id,
+      stand.kind,
       cutDay,
       id,
       variety.id,
     ]),
   );
   expect(new Set(keys).size).toBe(keys.length);
-  const faults = pickList.filter(({ stems, stemsToCut, origin, bunchCount, crop: grown }) => {
-    const saleableShare = origin.kind === "planting" ? 1 - origin.planting.planting.gradeOutShare : 1;
+  const faults = pickList.filter(({ stems, stemsToCut, stand, bunchCount, crop: grown }) => {
+    const saleableShare = stand.kind === "planting" ? 1 - stand.planting.planting.gradeOutShare : 1;
     const isEnough = stemsToCut * saleableShare >= stems - 1e-6 && (stemsToCut - 1) * saleableShare < stems;
     return (
       !isEnough || (bunchCount - 1) * grown.bunchStems.count >= stems || bunchCount * grown.bunchStems.count < stems

@@ -14,9 +14,9 @@ test.each([5, 9, 14])("a day's rows hold the stems of its lines, each place and 
     );
     for (const { stems, stemsOfBooking } of rows)
       expect([...stemsOfBooking.values()].reduce((sum, of) => sum + of, 0)).toBe(stems);
-    expect(new Set(rows.map(({ origin, variety }) => `${originKey(origin)} ${variety.id}`)).size).toBe(rows.length);
+    expect(new Set(rows.map(({ stand, variety }) => `${standKey(stand)} ${variety.id}`)).size).toBe(rows.length);
   }
 });
 
-const originKey = (origin: ReturnType<typeof pickRows>[number]["origin"]): string =>
-  origin.kind === "planting" ? `planting ${origin.planting.planting.id}` : JSON.stringify(origin);
+const standKey = (stand: ReturnType<typeof pickRows>[number]["stand"]): string =>
+  stand.kind === "planting" ? `planting ${stand.planting.planting.id}` : JSON.stringify(stand);

@@ -5,7 +5,7 @@ import { toDay, toDayNumber } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { checkMatch } from "#lib/plan/road/match";
 import type { Plan } from "#lib/plan/road/plan";
-import type { Origin } from "#lib/plan/road/supply";
+import type { Stand } from "#lib/plan/road/supply";
 import { provenPlan } from "../../proven-plan";
 import { booking, crop, day, focal, planting, snapshot } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
@@ -13,15 +13,15 @@ import { anyFarm, anySeed } from "../any-farm";
 /** All that a plan says, as text: rows of the farm by their id. The inner workings of the match are its own. */
 function saidBy({ forecast, match, gaps, weeks, pickList, buying, surplus, problems }: Plan): string {
   const short = (key: string, part: unknown) => {
-    if (key === "origin") return originOf(part as Origin);
+    if (key === "stand") return standOf(part as Stand);
     return typeof part === "object" && part !== null && "id" in part ? `row ${part.id}` : part;
   };
   const said = [forecast, match.servings, [...match.shortStems], gaps, weeks, pickList, buying, surplus, problems];
   return JSON.stringify(said, short);
 }
 
-const originOf = (origin: Origin): string =>
-  origin.kind === "cooler" ? `stock ${origin.stock.id}` : `planting ${origin.planting.planting.id}`;
+const standOf = (stand: Stand): string =>
+  stand.kind === "cooler" ? `stock ${stand.stock.id}` : `planting ${stand.planting.planting.id}`;
 
 /** Every object and list of it frozen, so that a write would throw. */
 function frozen<T>(whole: T): T {

@@ -3,7 +3,7 @@ import { keepBoard } from "#lib/plan/what-if/keep-board";
 import { withKeptBeds } from "#lib/plan/winter/beds";
 import { chosenBeds } from "#lib/plan/winter/choose-beds";
 import { bedsKeptNow, plantingsToChange } from "#lib/plan/winter/kept-beds";
-import { keptIds, settingOf, winterSeason } from "#lib/plan/winter/season";
+import { keptIds, selectionOf, winterSeason } from "#lib/plan/winter/season";
 import { keptInWords } from "#lib/plan/words/keep-or-dig-words";
 import { provenPlan } from "../../proven-plan";
 import { bed, booking, crop, curve, day, focal, planting, snapshot } from "../../small-farm";
@@ -52,7 +52,7 @@ describe("the board of beds kept", () => {
       season,
       season.openBeds.map((_, index) => index % 2 === 0),
     );
-    const chosen = chosenBeds(season, settingOf(season, ids));
+    const chosen = chosenBeds(season, selectionOf(season, ids));
     const tried = boardOf(farm, ids, SEASON).winters[2];
     expect(tried.weighedCents).toBe(chosen.totalCents);
     expect(tried.cost.cents).toBe(chosen.winterCents);

@@ -42,12 +42,12 @@ export function winterFarm(seed: number, bedCount: number, bookingCount: number,
 }
 
 /** What a choice costs, the slow way: the whole network solved cold. No limits and no flags are looked at. */
-export function costOf({ network, shifts, beds }: WinterFutures, isKept: readonly boolean[]): number {
+export function costOf({ network, effects, beds }: WinterFutures, isKept: readonly boolean[]): number {
   const supply = network.flow.supply.slice();
   isKept.forEach((kept, bed) => {
     if (kept)
-      shifts[bed].nodes.forEach((node, at) => {
-        supply[node] += shifts[bed].units[at];
+      effects[bed].nodes.forEach((node, at) => {
+        supply[node] += effects[bed].units[at];
       });
   });
   const winterCents = beds.reduce((sum, { keep, dig }, bed) => sum + (isKept[bed] ? keep : dig).cents, 0);

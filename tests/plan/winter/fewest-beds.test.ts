@@ -15,7 +15,7 @@ beforeAll(async () => {
 const countOf = (isKept: readonly boolean[]) => isKept.filter(Boolean).length;
 
 /** Focal stems short when focal needs go first: one flow in which nothing else costs. */
-function focalShort({ futures: { network, needs, shifts } }: WinterSeason, isKept: readonly boolean[]): number {
+function focalShort({ futures: { network, needs, effects } }: WinterSeason, isKept: readonly boolean[]): number {
   const supply = network.flow.supply.slice();
   const unmetCost = new Int32Array(network.flow.nodeCount);
   needs.forEach(({ role }, need) => {
@@ -23,8 +23,8 @@ function focalShort({ futures: { network, needs, shifts } }: WinterSeason, isKep
   });
   isKept.forEach((kept, bed) => {
     if (kept)
-      shifts[bed].nodes.forEach((node, at) => {
-        supply[node] += shifts[bed].units[at];
+      effects[bed].nodes.forEach((node, at) => {
+        supply[node] += effects[bed].units[at];
       });
   });
   return minCostFlow({ ...network.flow, supply, unmetCost, cost: new Int32Array(network.flow.arcCount) }).totalCost;

@@ -5,7 +5,7 @@ import type { WinterFutures } from "#lib/plan/winter/futures";
  * The whole choice as one mixed-integer programme: a column for every arc, every stem short and every bed. Nothing of the search is in
  * it; flags bind their beds, limits are left out. Returns the least cost in cents.
  */
-export function wholeProgrammeCents(solver: MixedIntegerSolver, { network, shifts, beds }: WinterFutures): number {
+export function wholeProgrammeCents(solver: MixedIntegerSolver, { network, effects, beds }: WinterFutures): number {
   const { nodeCount, arcCount, from, to, cost, supply, unmetCost } = network.flow;
   const needCount = nodeCount - network.nodeOfNeed(0);
   const firstBed = arcCount + needCount;
@@ -19,7 +19,7 @@ export function wholeProgrammeCents(solver: MixedIntegerSolver, { network, shift
     put(to[arc], arc, -1);
   }
   for (let need = 0; need < needCount; need++) put(network.nodeOfNeed(need), arcCount + need, -1);
-  shifts.forEach(({ nodes, units }, bed) => {
+  effects.forEach(({ nodes, units }, bed) => {
     nodes.forEach((node, at) => {
       put(node, firstBed + bed, -units[at]);
     });

@@ -1,12 +1,12 @@
 import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
 import { checkSearch } from "#lib/maths/switch-flow/check-search";
 import { keepsTo } from "#lib/maths/switch-flow/problem";
-import { searchSettings } from "#lib/maths/switch-flow/search";
+import { searchSelections } from "#lib/maths/switch-flow/search";
 import { SwitchCosts } from "#lib/maths/switch-flow/switch-costs";
 import { finished } from "#lib/plan/winter/choose-beds";
 import type { FewestBeds } from "#lib/plan/winter/fewest-beds";
 import type { CurvePoint } from "#lib/plan/winter/keep-curve";
-import { settingOf, type WinterSeason } from "#lib/plan/winter/season";
+import { selectionOf, type WinterSeason } from "#lib/plan/winter/season";
 
 /**
  * What is not proved of a point of the curve: no choice of so many beds costs less, by a certificate that is summed again in whole numbers, or none keeps
@@ -14,12 +14,12 @@ import { settingOf, type WinterSeason } from "#lib/plan/winter/season";
  */
 export function curveFaults(season: WinterSeason, solver: MixedIntegerSolver, point: CurvePoint): string[] {
   const { faults, bound } = provenBound(season, season.costs, solver, point.atMostCount);
-  const setting = point.chosen && settingOf(season, point.chosen.keptBedIds);
-  const cents = setting ? season.costs.cost(setting) : Number.POSITIVE_INFINITY;
+  const selection = point.chosen && selectionOf(season, point.chosen.keptBedIds);
+  const cents = selection ? season.costs.cost(selection) : Number.POSITIVE_INFINITY;
   if (bound !== cents) faults.push(`at most ${point.atMostCount} beds cost ${bound} at least, the point ${cents}`);
-  if (setting && (!keepsTo(season.limits, setting) || setting.filter(Boolean).length > point.atMostCount))
+  if (selection && (!keepsTo(season.limits, selection) || selection.filter(Boolean).length > point.atMostCount))
     faults.push("the point does not keep to the limits");
-  if (setting && (point.boundCents !== bound || point.chosen?.totalCents !== bound))
+  if (selection && (point.boundCents !== bound || point.chosen?.totalCents !== bound))
     faults.push(`the point says ${point.chosen?.totalCents} and ${point.boundCents}, not ${bound}`);
   return faults;
 }
@@ -31,12 +31,12 @@ export function curveFaults(season: WinterSeason, solver: MixedIntegerSolver, po
 export function fewestFaults(season: WinterSeason, solver: MixedIntegerSolver, fewest: FewestBeds): string[] {
   const costs = focalStemsShort(season);
   const count = fewest.keptBedIds.length;
-  const setting = settingOf(season, fewest.keptBedIds);
+  const selection = selectionOf(season, fewest.keptBedIds);
   const least = provenBound(season, costs, solver, season.openBeds.length);
   const faults = [...least.faults];
-  if (costs.cost(setting) !== fewest.focalShortStems || !keepsTo(season.limits, setting))
+  if (costs.cost(selection) !== fewest.focalShortStems || !keepsTo(season.limits, selection))
     faults.push(
-      `these beds leave ${costs.cost(setting)} stems short, not ${fewest.focalShortStems}, or pass the limits`,
+      `these beds leave ${costs.cost(selection)} stems short, not ${fewest.focalShortStems}, or pass the limits`,
     );
   if (least.bound !== fewest.focalShortStems)
     faults.push(`${least.bound} stems are short at least, not ${fewest.focalShortStems}`);
@@ -50,7 +50,7 @@ export function fewestFaults(season: WinterSeason, solver: MixedIntegerSolver, f
 function provenBound(season: WinterSeason, costs: SwitchCosts, solver: MixedIntegerSolver, atMostCount: number) {
   const limits = [...season.limits, { weights: season.openBeds.map(() => 1n), atMost: BigInt(atMostCount) }];
   const none = season.openBeds.map(() => false);
-  const search = finished(searchSettings(solver, costs, limits, [none], () => null));
+  const search = finished(searchSelections(solver, costs, limits, [none], () => null));
   return {
     faults: checkSearch(costs.problem, limits, costs.still, search),
     bound: search.status === "infeasible" ? Number.POSITIVE_INFINITY : search.bound,
@@ -58,11 +58,11 @@ function provenBound(season: WinterSeason, costs: SwitchCosts, solver: MixedInte
 }
 
 /** The season's match where a focal stem short costs 1, and all else nothing. */
-function focalStemsShort({ futures: { network, needs, shifts }, openBeds }: WinterSeason): SwitchCosts {
+function focalStemsShort({ futures: { network, needs, effects }, openBeds }: WinterSeason): SwitchCosts {
   return new SwitchCosts({
     flow: network.pricedBy((index) => (needs[index].role === "focal" ? 1 : 0)),
     giverCount: network.giverCount,
-    shifts: openBeds.map((bed) => shifts[bed]),
+    effects: openBeds.map((bed) => effects[bed]),
     switchCost: openBeds.map(() => 0),
     baseCost: 0,
   });

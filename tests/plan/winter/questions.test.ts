@@ -97,13 +97,13 @@ describe("bed by bed", () => {
     let foundCount = 0;
     for (let seed = 931; seed <= 945; seed++) {
       const season = winterSeason(winterFarm(seed, 20, 14, false), SEASON);
-      const { beds, shiftAt, snapshot } = season.futures;
+      const { beds, effectAt, snapshot } = season.futures;
       [...bedVerdicts(season, [])].forEach(({ breakEvenShare, plantings, bed: { id } }, bed) => {
         const cents = (share: number) => {
           const isKept = beds.map((_, index) => index === bed);
           const rows = plantings.map(({ kept }) => ({ ...kept.planting, winterSurvivalShare: share }));
           return (
-            season.flowOf(isKept, { bed, shift: shiftAt(bed, share) }).totalCost +
+            season.flowOf(isKept, { bed, effect: effectAt(bed, share) }).totalCost +
             keepCost(beds[bed].bed, rows, snapshot.farm).cents
           );
         };

@@ -29,7 +29,7 @@ function counting(): { readonly solver: MixedIntegerSolver; readonly count: () =
   return { solver: { open }, count: () => solved };
 }
 
-/** A round cuts each part at two points and tries one setting; a split tries two halves of six switches. */
+/** A round cuts each part at two points and tries one selection; a split tries two halves of six switches. */
 const FLOWS_A_PART = 4;
 const PROGRAMMES_A_STEP = 1 + 2 * 6;
 
@@ -49,7 +49,7 @@ describe("a search breathes", () => {
     }
   });
 
-  test("bettering a choice yields after every setting that it looks at: 210 beds, every turn and every swap", () => {
+  test("bettering a choice yields after every selection that it looks at: 210 beds, every turn and every swap", () => {
     const { costs, openBeds } = winterSeason(seededFarm(1, LARGE, SEASON), SEASON);
     const start = openBeds.map((_, index) => index % 2 === 0);
     const asked = { times: 0 };

@@ -4,9 +4,9 @@ import type { Match } from "./match";
 /**
  * The part of the season that limits a short need: every need and supply that could pass it one more stem, however many hands it goes
  * through. Nothing in it could come from outside, so `needStems - supplyStems + freeStems = shortStems` [G3]: those who share the stems
- * ask for more than there is. `freeStems` are stems it would be dearer to shift than to buy in; nearly always 0.
+ * ask for more than there is. `freeStems` are stems it would be dearer to move than to buy in; nearly always 0.
  */
-export type LimitingCut = {
+export type Bottleneck = {
   readonly needIndexes: readonly number[];
   readonly needStems: number;
   readonly supplyStems: number;
@@ -15,7 +15,7 @@ export type LimitingCut = {
 };
 
 /** The adjacency that the search needs, made once a match. */
-export function cutFinder(match: Match): (needIndex: number) => LimitingCut {
+export function bottleneckFinder(match: Match): (needIndex: number) => Bottleneck {
   const { network, solution, shortStems, needs } = match;
   const { arcCount, nodeCount, from, to, supply } = network.flow;
   const into = buckets(nodeCount, 0, arcCount, (arc) => to[arc]);
@@ -34,20 +34,20 @@ export function cutFinder(match: Match): (needIndex: number) => LimitingCut {
       for (let place = outOf.start[node]; place < outOf.start[node + 1]; place++)
         if (solution.flow[outOf.members[place]] > 0) reach(to[outOf.members[place]]);
     }
-    const cut = { needIndexes: [] as number[], needStems: 0, supplyStems: 0, freeStems: 0, shortStems: 0 };
+    const bottleneck = { needIndexes: [] as number[], needStems: 0, supplyStems: 0, freeStems: 0, shortStems: 0 };
     for (let node = 0; node < network.giverCount; node++) {
       if (!reached[node]) continue;
-      cut.supplyStems += supply[node];
-      cut.freeStems += supply[node];
+      bottleneck.supplyStems += supply[node];
+      bottleneck.freeStems += supply[node];
       for (let place = outOf.start[node]; place < outOf.start[node + 1]; place++)
-        cut.freeStems -= solution.flow[outOf.members[place]];
+        bottleneck.freeStems -= solution.flow[outOf.members[place]];
     }
     for (let index = 0; index < needs.length; index++) {
       if (!reached[network.nodeOfNeed(index)]) continue;
-      cut.needIndexes.push(index);
-      cut.needStems += needs[index].stems;
-      cut.shortStems += shortStems[index];
+      bottleneck.needIndexes.push(index);
+      bottleneck.needStems += needs[index].stems;
+      bottleneck.shortStems += shortStems[index];
     }
-    return cut;
+    return bottleneck;
   };
 }
