@@ -41,6 +41,7 @@ function isDayInReach(text: string): boolean {
 export const daySchema = z
   .string()
   .trim()
+  .min(1, { error: "choose a day", abort: true })
   .refine(isDayInReach, "not a calendar day: write it as YYYY-MM-DD, for example 2027-06-12")
   .transform((text) => text as Day);
 

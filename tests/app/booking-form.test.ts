@@ -79,6 +79,10 @@ describe("a form that no hand typed costs work by its size alone", () => {
     expect(lengthOf(pieces(500))).toBeLessThan(200_000);
   });
 
+  test("a day that nobody chose is asked for in the words of the form", () => {
+    expect(problemsOf(form({ eventOn: "" }))).toEqual(["eventOn: choose the day of the event"]);
+  });
+
   test("an event is in a season that can be planned", () => {
     for (const eventOn of ["9000-12-31", "1989-12-31", "2201-01-01"])
       expect(problemsOf(form({ eventOn }))).toEqual(["eventOn: choose a day from 1990 to 2200"]);

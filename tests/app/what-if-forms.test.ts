@@ -119,6 +119,21 @@ test("a piece without its count, and a count without its piece, are told on thei
   ]);
 });
 
+test("half a piece is met with a word on its own line", () => {
+  const recipe = dahliaFarm().recipes.find(({ unit }) => unit === "piece");
+  const typed = {
+    kind: "booking-added",
+    "booking.client": "D",
+    "booking.status": "held",
+    "booking.eventOn": "2027-08-21",
+    "pieceRecipe[1]": String(recipe?.id),
+    "pieceCount[1]": "2.5",
+  };
+  expect(problemsOf(typed)).toEqual([
+    expect.stringMatching(/^pieceCount\[1\]: 2\.5 of .*: pieces are whole, write 3$/),
+  ]);
+});
+
 test("what is wrong with a change is told in words, at its field", () => {
   expect(problemsOf({ kind: "bed-kept", bedId: "99" })).toEqual(["bedId: this one is gone: choose a bed"]);
   expect(problemsOf({ kind: "frost-moved", firstFrost: "2028-10-04" })).toEqual(["firstFrost: choose a day in 2027"]);

@@ -47,12 +47,15 @@ describe("what is a day", () => {
     "2027-06-31",
     "2027-6-1",
     "12.06.2027",
-    "",
     "2027-06-12T00:00",
   ])("%j is none, and the words say how to write one", (text) => {
     const parsed = daySchema.safeParse(text);
     expect(parsed.error?.issues[0].message).toBe("not a calendar day: write it as YYYY-MM-DD, for example 2027-06-12");
     expect(() => parseDay(text)).toThrow(RangeError);
+  });
+
+  test("a day that nobody chose is asked for", () => {
+    expect(daySchema.safeParse(" ").error?.issues.map(({ message }) => message)).toEqual(["choose a day"]);
   });
 
   test("spaces round a typed day do not matter", () => {

@@ -1,6 +1,7 @@
 import { PERCENT, shown } from "#lib/domain/measures";
 import type { BookingDraft } from "#lib/domain/records/booking";
 import type { Snapshot } from "#lib/domain/snapshot";
+import { halfPieces } from "../../bookings/editor/odd-entries";
 import { parseBookingForm } from "../../bookings/editor/parse-form";
 import type { FormValues } from "../../ui/form-values";
 import { chosen } from "./chosen";
@@ -42,8 +43,8 @@ export function readBookingDraft(values: FormValues, { farm, recipes }: Snapshot
     },
     farm,
   );
-  if (parsed.ok) return values.refusal().problems.length === 0 ? parsed.parsed : null;
-  for (const { place, message } of parsed.problems) {
+  const problems = parsed.ok ? halfPieces(parsed.parsed, recipes) : parsed.problems;
+  for (const { place, message } of problems) {
     const piece = /^pieces\[(\d+)\]\.(recipeId|pieceCount)/.exec(place);
     if (piece)
       values.refuse(
@@ -54,5 +55,5 @@ export function readBookingDraft(values: FormValues, { farm, recipes }: Snapshot
     // The colours of the stems are those of the palette, where they are told already.
     else if (!place.startsWith("stemLines")) values.refuse(`booking.${place}`, message);
   }
-  return null;
+  return parsed.ok && values.refusal().problems.length === 0 ? parsed.parsed : null;
 }

@@ -14,7 +14,12 @@ export const BOOKING_NAMES = {
   }),
   eventOn: field(
     day,
-    daySchema.refine((on) => isSeasonYear(yearOf(on)), DAY_IN_SEASONS),
+    z
+      .string()
+      .trim()
+      .min(1, { error: "choose the day of the event", abort: true })
+      .pipe(daySchema)
+      .refine((on) => isSeasonYear(yearOf(on)), DAY_IN_SEASONS),
     { label: "Day of the event" },
   ),
 };
