@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { existsSync, mkdirSync, readFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, rmSync } from "node:fs";
 import { build, install, run } from "../app/once.mjs";
 
 /** `npm test`: types, lint and format, nothing unused, then every test: those of days in three time zones, and the screens in a real browser. */
@@ -28,7 +28,8 @@ run("node_modules/.bin/knip", ["--no-progress", "--production"]);
 build();
 
 let passed = 0;
-let failed = 0;
+/** Each test that failed, or run that broke off, with its zone and the first words of why: a long log is read from its end. */
+const failures = [];
 step("Tests");
 vitest("node", "UTC");
 for (const zone of FAR_ZONES) {
@@ -37,8 +38,9 @@ for (const zone of FAR_ZONES) {
 }
 step("Tests in a browser");
 vitest("browser", "UTC");
-console.log(`\n${passed} passed, ${failed} failed`);
-process.exit(failed === 0 && passed > 0 ? 0 : 1);
+for (const failure of failures) console.log(`\nFAILED ${failure}`);
+console.log(`\n${passed} passed, ${failures.length} failed`);
+process.exit(failures.length === 0 && passed > 0 ? 0 : 1);
 
 function step(name) {
   console.log(`\n== ${name}`);
@@ -47,17 +49,30 @@ function step(name) {
 /** Runs one project of the suite, or some folders of it, in one time zone and adds its tests up. */
 function vitest(project, zone, folders = []) {
   const report = `.stamps/${project}-${zone.replace("/", "-")}.json`;
+  rmSync(report, { force: true });
   const { status } = spawnSync(
     "node_modules/.bin/vitest",
     ["run", ...folders, "--project", project, "--reporter=default", "--reporter=json", `--outputFile=${report}`],
     { stdio: "inherit", env: { ...process.env, TZ: zone } },
   );
-  const { numPassedTests, numFailedTests } = existsSync(report)
+  const { numPassedTests, testResults } = existsSync(report)
     ? JSON.parse(readFileSync(report, "utf8"))
-    : { numPassedTests: 0, numFailedTests: 1 };
+    : { numPassedTests: 0, testResults: [] };
   passed += numPassedTests;
-  failed += numFailedTests;
-  if (status !== 0 && numFailedTests === 0) failed += 1;
+  const seen = testResults.flatMap(failuresOf);
+  if (status !== 0 && seen.length === 0) seen.push("the run broke off");
+  failures.push(...seen.map((failure) => `in ${zone}: ${failure}`));
+}
+
+/** The failed tests of a file, or the file itself where it broke before or between its tests. */
+function failuresOf({ name, status, message, assertionResults }) {
+  const failed = assertionResults.filter((one) => one.status === "failed");
+  if (failed.length > 0) return failed.map((one) => `${name}: ${one.fullName}: ${firstWords(one.failureMessages[0])}`);
+  return status === "failed" ? [`${name}: ${firstWords(message)}`] : [];
+}
+
+function firstWords(message) {
+  return (message ?? "").slice(0, 400);
 }
 
 /** The browser tests drive Debian's Chromium; nothing else is ever downloaded. */
