@@ -33,6 +33,7 @@ export const farm = (given: Partial<Farm> = {}): Farm => ({
     lastSpringP50: monthDay("04-20"),
     lastSpringP90: monthDay("04-06"),
   },
+  climate: null,
   statusWeights: { confirmed: 1, held: 0.6, enquiry: 0.3 },
   winter: {
     wageCentsPerHour: 2000,

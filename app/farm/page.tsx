@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { loadFarm } from "../load";
 import { FarmTabs } from "./farm-tabs";
+import { ClimateChoice } from "./settings/climate-choice";
 import { FrostStations } from "./settings/frost-stations";
 import { SettingsForm } from "./settings/settings-form";
 import { StartOwn } from "./settings/start-own";
@@ -17,6 +18,7 @@ export default function FarmPage() {
       <FarmTabs open="/farm" />
       <h2>Settings</h2>
       <SettingsForm farm={snapshot.farm} />
+      <ClimateChoice farm={snapshot.farm} />
       <FrostStations />
       <WeatherFrost units={snapshot.farm.units} />
       <section aria-labelledby="import">

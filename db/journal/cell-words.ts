@@ -6,6 +6,7 @@ import { bloomCurve, crop, variety } from "#db/schema/crops";
 import { farm } from "#db/schema/farm";
 import { BED } from "#lib/domain/records/bed";
 import { BOOKING } from "#lib/domain/records/booking";
+import { CLIMATE } from "#lib/domain/records/climate";
 import { COOLER_LOT } from "#lib/domain/records/cooler-lot";
 import { CROP } from "#lib/domain/records/crop";
 import { CURVE } from "#lib/domain/records/curve";
@@ -33,7 +34,7 @@ const columns = (table: Parameters<typeof getTableColumns>[0], fields: Fields): 
 
 /** The field of each column, by table. Marks and sources of numbers, and places of lines, have none. */
 const FIELDS = new Map([
-  ["farm", columns(farm, { ...FARM, ...FROST, ...STATUS_WEIGHTS, ...WINTER_COSTS })],
+  ["farm", columns(farm, { ...FARM, ...FROST, ...CLIMATE, ...STATUS_WEIGHTS, ...WINTER_COSTS })],
   ["crop", columns(crop, CROP)],
   ["variety", columns(variety, VARIETY)],
   ["bloom_curve", columns(bloomCurve, CURVE)],

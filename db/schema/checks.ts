@@ -58,5 +58,11 @@ export const isList = (column: string): Rule => ({
   condition: `CASE WHEN json_valid(${column}) THEN json_type(${column}) = 'array' ELSE 0 END`,
 });
 
+/** A list as of {@link isList}, or nothing: that rule does not let NULL pass. */
+export const isListOrNull = (column: string): Rule => ({
+  name: column,
+  condition: `CASE WHEN json_valid(${column}) THEN json_type(${column}) = 'array' ELSE ${column} IS NULL END`,
+});
+
 /** A rule over several columns, or one of its own kind. */
 export const holds = (name: string, condition: string): Rule => ({ name, condition });

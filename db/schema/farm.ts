@@ -7,6 +7,7 @@ import {
   isAboveZero,
   isFromZero,
   isList,
+  isListOrNull,
   isMonthDay,
   isNamed,
   isShare,
@@ -37,6 +38,11 @@ export const farm = sqliteTable(
     lastSpringP10: text("frost_last_spring_p10").notNull(),
     lastSpringP50: text("frost_last_spring_p50").notNull(),
     lastSpringP90: text("frost_last_spring_p90").notNull(),
+
+    station: text("climate_station"),
+    latitudeDegrees: real("climate_latitude_degrees"),
+    monthlyHighsC: list("climate_monthly_highs_c"),
+    monthlyLowsC: list("climate_monthly_lows_c"),
 
     confirmed: real("weight_confirmed").notNull(),
     held: real("weight_held").notNull(),
@@ -84,6 +90,14 @@ export const farm = sqliteTable(
       holds(
         "spring_frost_in_order",
         "frost_last_spring_p90 <= frost_last_spring_p50 AND frost_last_spring_p50 <= frost_last_spring_p10",
+      ),
+      isListOrNull("climate_monthly_highs_c"),
+      isListOrNull("climate_monthly_lows_c"),
+      holds(
+        "climate_whole",
+        "(climate_station IS NULL) = (climate_latitude_degrees IS NULL) AND " +
+          "(climate_station IS NULL) = (climate_monthly_highs_c IS NULL) AND " +
+          "(climate_station IS NULL) = (climate_monthly_lows_c IS NULL)",
       ),
       holds(
         "weights_in_order",

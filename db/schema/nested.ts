@@ -1,3 +1,4 @@
+import { climateColumns, climateOfColumns } from "#lib/domain/records/climate";
 import type { Crop } from "#lib/domain/records/crop";
 import { anchorColumns, type BloomCurve } from "#lib/domain/records/curve";
 import type { Farm } from "#lib/domain/records/farm-settings";
@@ -10,14 +11,19 @@ import type { farm } from "./farm";
  * read is not trusted: the domain's schema parses it.
  */
 
-export const farmRow = ({ frost, statusWeights, winter, ...top }: Farm) => ({
+export const farmRow = ({ frost, climate, statusWeights, winter, ...top }: Farm) => ({
   ...top,
   ...frost,
+  ...climateColumns(climate),
   ...statusWeights,
   ...winter,
 });
 
-export const farmOfRow = (row: typeof farm.$inferSelect) => ({ ...row, frost: row, statusWeights: row, winter: row });
+export const farmOfRow = (row: typeof farm.$inferSelect) => {
+  const { station, latitudeDegrees, monthlyHighsC, monthlyLowsC } = row;
+  const climate = climateOfColumns<unknown>({ station, latitudeDegrees, monthlyHighsC, monthlyLowsC });
+  return { ...row, frost: row, climate, statusWeights: row, winter: row };
+};
 
 export const cropRow = (record: Omit<Crop, "id">) => ({
   ...record,

@@ -2,12 +2,13 @@ import { type DecimalMark, withMark } from "./read-number";
 import type { Units } from "./words";
 
 /**
- * How a stored number is shown and typed: `shownPerStored` of its unit `word` to one stored. Numbers stored whole (cents, plants) are rounded
- * when they are typed in another unit.
+ * How a stored number is shown and typed: `shownPerStored` of its unit `word` to one stored, from `shownAtZero` on (0 when left out). Numbers
+ * stored whole (cents, plants) are rounded when they are typed in another unit.
  */
 export type Measure = {
   readonly word: string;
   readonly shownPerStored: number;
+  readonly shownAtZero?: number;
   readonly decimals: number;
   readonly isStoredWhole?: boolean;
   readonly hasFixedDecimals?: boolean;
@@ -40,6 +41,7 @@ export type Measures = {
   readonly dollarsPerVolume: Measure;
   readonly dollarsPerArea: Measure;
   readonly hoursPerArea: Measure;
+  readonly temperature: Measure;
 };
 
 /** What a field is measured in: its unit follows from the farm's units. */
@@ -60,6 +62,7 @@ export const MEASURES: Record<Units, Measures> = {
     dollarsPerVolume: dollarsPer("cubic yard", METRES_PER_YARD ** 3),
     dollarsPerArea: dollarsPer("100 square feet", HUNDRED_SQUARE_FEET),
     hoursPerArea: { word: "hours per 100 square feet", shownPerStored: HUNDRED_SQUARE_FEET, decimals: 2 },
+    temperature: { word: "°F", shownPerStored: 1.8, shownAtZero: 32, decimals: 1 },
   },
   metric: {
     length: { word: "metres", shownPerStored: 1, decimals: 2 },
@@ -69,16 +72,17 @@ export const MEASURES: Record<Units, Measures> = {
     dollarsPerVolume: dollarsPer("cubic metre", 1),
     dollarsPerArea: dollarsPer("square metre", 1),
     hoursPerArea: { word: "hours per square metre", shownPerStored: 1, decimals: 3 },
+    temperature: { word: "°C", shownPerStored: 1, decimals: 1 },
   },
 };
 
 /** A stored number as a form shows it: "49.2", "6.00", or with the farm's comma "49,2". */
 export function shown(
-  { shownPerStored, decimals, hasFixedDecimals }: Measure,
+  { shownPerStored, shownAtZero = 0, decimals, hasFixedDecimals }: Measure,
   stored: number,
   mark: DecimalMark = "point",
 ): string {
-  const rounded = (stored * shownPerStored).toFixed(decimals);
+  const rounded = (stored * shownPerStored + shownAtZero).toFixed(decimals);
   return withMark(hasFixedDecimals ? rounded : String(Number(rounded)), mark);
 }
 
@@ -87,8 +91,8 @@ export const shownOrEmpty = (measure: Measure, stored: number | null, mark?: Dec
   stored === null ? "" : shown(measure, stored, mark);
 
 /** A typed number as it is stored. */
-export function toStored({ shownPerStored, isStoredWhole }: Measure, typed: number): number {
+export function toStored({ shownPerStored, shownAtZero = 0, isStoredWhole }: Measure, typed: number): number {
   // Twelve digits: 7.5 % must become 0.075 and not 0.07500000000000001.
-  const stored = Number((typed / shownPerStored).toPrecision(12));
+  const stored = Number(((typed - shownAtZero) / shownPerStored).toPrecision(12));
   return isStoredWhole ? Math.round(stored) : stored;
 }

@@ -27,6 +27,7 @@ export function newFarm(name: string): Farm {
       lastSpringP50: monthDay("04-20"),
       lastSpringP90: monthDay("04-06"),
     },
+    climate: null,
     statusWeights: { confirmed: 1, held: 0.6, enquiry: 0.3 },
     winter: {
       wageCentsPerHour: 2000,

@@ -1,5 +1,6 @@
 import { didYouMean } from "#lib/domain/nearest-name";
 import { DECIMAL_MARKS, type DecimalMark } from "#lib/domain/read-number";
+import { climateColumns, climateOfColumns } from "#lib/domain/records/climate";
 import { FARM_SETTINGS, type Farm, type FarmSetting, farmSchema } from "#lib/domain/records/farm-settings";
 import { readCell } from "./columns";
 import { type Place, placeInWords } from "./sheet-problem";
@@ -54,6 +55,7 @@ export function readFarmSettings(sheet: SheetRows<RowOf<"farm">>, current: Farm,
 function withSettings(current: Farm, { rows }: SheetRows<SettingValue>): unknown {
   const groups = {
     frost: { ...current.frost },
+    climate: { ...climateColumns(current.climate) },
     statusWeights: { ...current.statusWeights },
     winter: { ...current.winter },
   };
@@ -63,7 +65,7 @@ function withSettings(current: Farm, { rows }: SheetRows<SettingValue>): unknown
     const target: Record<string, unknown> = record.setting.group ? groups[record.setting.group] : farm;
     target[record.setting.name] = record.value;
   }
-  return farm;
+  return { ...farm, climate: climateOfColumns<unknown>(groups.climate) };
 }
 
 /** Rows of a group whose values do not go together (frost dates out of order) are not clean; each says why. */

@@ -1,4 +1,5 @@
 import type { BookingRecord, CurveRecord, FarmRecords } from "#lib/domain/farm-records";
+import { climateColumns } from "#lib/domain/records/climate";
 import { anchorColumns } from "#lib/domain/records/curve";
 import { FARM_SETTINGS, type Farm } from "#lib/domain/records/farm-settings";
 import type { RecordOf } from "#lib/domain/records/field";
@@ -53,11 +54,13 @@ export function sheetsOfRecords({ farm, bookings = [], ...records }: FarmRecords
   ];
 }
 
-const settingRows = (farm: Farm): Row<"farm">[] =>
-  FARM_SETTINGS.map(({ heading, group, name, field }) => {
-    const values: Record<string, unknown> = group ? farm[group] : farm;
+function settingRows(farm: Farm): Row<"farm">[] {
+  const groups = { ...farm, climate: climateColumns(farm.climate) };
+  return FARM_SETTINGS.map(({ heading, group, name, field }) => {
+    const values: Record<string, unknown> = group ? groups[group] : farm;
     return { setting: heading, value: writeCell(field, values[name], farm.decimalMark) };
   });
+}
 
 const curveRow = ({ anchor, ...curve }: CurveRecord): Row<"curves"> => ({ ...curve, ...anchorColumns(anchor) });
 

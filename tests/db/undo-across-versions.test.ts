@@ -108,20 +108,28 @@ test("a change to a column that is no longer there is refused in words, and noth
     },
   ));
 
-test("a file of before the decimal mark opens with the point, every other setting as it was", () =>
+/** Columns of the farm that later versions added, the newest first: a column's own check may name those before it. */
+const ADDED_SINCE = [
+  ["climate_monthly_lows_c", "climate_monthly_highs_c", "climate_latitude_degrees", "climate_station"],
+  ["decimal_mark"],
+];
+
+test("a file of before the decimal mark and the climate opens with the point and none, every other setting as it was", () =>
   withFolder((file) => {
     makeFile(file);
     const before = openFarm(file);
     const settings = kept(before).farm;
     closeFarm(before);
     const tables = new Database(file);
-    tables.exec(`ALTER TABLE farm DROP COLUMN decimal_mark;
-      DELETE FROM __drizzle_migrations WHERE created_at = (SELECT max(created_at) FROM __drizzle_migrations)`);
+    for (const column of ADDED_SINCE.flat()) tables.exec(`ALTER TABLE farm DROP COLUMN ${column}`);
+    tables.exec(`DELETE FROM __drizzle_migrations WHERE created_at IN
+      (SELECT created_at FROM __drizzle_migrations ORDER BY created_at DESC LIMIT ${ADDED_SINCE.length})`);
     tables.close();
     const database = openFarm(file);
     try {
-      expect(kept(database).farm).toEqual({ ...settings, decimalMark: "point" });
+      expect(kept(database).farm).toEqual({ ...settings, decimalMark: "point", climate: null });
       expect(() => database.$client.exec("UPDATE farm SET decimal_mark = 'dash'")).toThrow(/farm_decimal_mark/);
+      expect(() => database.$client.exec("UPDATE farm SET climate_station = 'Hill'")).toThrow(/farm_climate_whole/);
     } finally {
       closeFarm(database);
     }

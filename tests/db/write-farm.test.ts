@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import { hasFarm } from "#db/read/read";
 import { emptyFarm, startFarm, updateFarm } from "#db/write/farm";
 import { putRecipe, removeRecipe } from "#db/write/recipes";
+import { CLIMATE_STATIONS } from "#lib/domain/catalogue/climate-stations";
 import { CATALOGUE } from "#lib/domain/catalogue/crops";
 import { DEFAULT_RECIPES } from "#lib/domain/catalogue/recipes";
 import { newFarm } from "#lib/domain/new-farm";
@@ -67,6 +68,7 @@ test("every setting of the farm can be changed", () => {
         lastSpringP50: monthDay("05-12"),
         lastSpringP90: monthDay("04-28"),
       },
+      climate: CLIMATE_STATIONS[0],
       statusWeights: { confirmed: 0.95, held: 0.5, enquiry: 0.1 },
       winter: {
         ...before.winter,

@@ -45,6 +45,14 @@ const farm: fc.Arbitrary<Farm> = fc
     limit: fc.option(between(0, 1e9)),
     wageCentsPerHour: fc.nat(10_000),
     autumn: fc.constantFrom("09-20", "10-01"),
+    climate: fc.option(
+      fc.record({
+        station: name,
+        latitudeDegrees: between(-66, 66),
+        monthlyHighsC: fc.array(between(10, 60), { minLength: 12, maxLength: 12 }),
+        monthlyLowsC: fc.array(between(-60, 10), { minLength: 12, maxLength: 12 }),
+      }),
+    ),
   })
   .map(({ limit, wageCentsPerHour, autumn, ...rest }) => {
     const plain = plainFarm(rest);

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { climateColumns } from "#lib/domain/records/climate";
 import { FARM_SETTINGS } from "#lib/domain/records/farm-settings";
 import { headingsOf, SHEET_NAMES } from "#lib/domain/records/sheets";
 import { farmSheets } from "#lib/sheets/farm-sheets";
@@ -91,7 +92,7 @@ test("the farm sheet has a row for every setting of the farm, each name once", (
   const rows = farmSheets(FARM)[0]?.text.split("\r\n").slice(1, -1) ?? [];
   expect(rows.map((row) => row.split(",")[0])).toEqual(FARM_SETTINGS.map(({ heading }) => heading));
   expect(new Set(FARM_SETTINGS.map(({ heading }) => heading)).size).toBe(FARM_SETTINGS.length);
-  const settingCount = Object.values(KNOWN.farm)
+  const settingCount = Object.values({ ...KNOWN.farm, climate: climateColumns(null) })
     .map((field) => (typeof field === "object" && !Array.isArray(field) ? Object.keys(field).length : 1))
     .reduce((sum, count) => sum + count, 0);
   expect(FARM_SETTINGS).toHaveLength(settingCount);

@@ -1,10 +1,12 @@
 "use server";
 
 import { emptyFarm, updateFarm } from "#db/write/farm";
+import { CLIMATE_STATIONS } from "#lib/domain/catalogue/climate-stations";
 import { FROST_STATIONS } from "#lib/domain/catalogue/frost-stations";
 import { farmSchema } from "#lib/domain/records/farm-settings";
 import { WINTER_COSTS } from "#lib/domain/records/winter-costs";
 import { action, refusal } from "../../action";
+import { readClimate } from "./climate-values";
 import { readFrost, readOwnFarm, readSettings } from "./farm-values";
 
 export const saveSettings = action((values, { farm }) => readSettings(values, farm), updateFarm);
@@ -27,6 +29,21 @@ export const takeStationFrost = action((values, { farm }) => {
 
 /** Takes the frost dates that her own weather file gave. */
 export const takeRecordedFrost = action((values, { farm }) => readFrost(values, farm), updateFarm);
+
+/** Takes the climate of a weather station. */
+export const takeStationClimate = action((values, { farm }) => {
+  const climate = CLIMATE_STATIONS.find(({ station }) => station === values.text("station"));
+  return climate ? { ok: true, parsed: { ...farm, climate } } : refusal("station", "choose one of the stations");
+}, updateFarm);
+
+/** Takes the twelve highs and lows that the grower typed. */
+export const saveClimate = action(
+  (values, { farm }) => readClimate(values, farm),
+  (database, climate, { farm }) => updateFarm(database, { ...farm, climate }),
+);
+
+/** Takes the climate away: crops bloom by the calendar again. */
+export const removeClimate = action((_, { farm }) => ({ ok: true, parsed: { ...farm, climate: null } }), updateFarm);
 
 /** Gives the farm the grower's own name and, if asked, empties it of all that was invented. */
 export const startOwnFarm = action(

@@ -1,6 +1,6 @@
 import type { Source } from "#lib/domain/catalogue-types";
 
-/** Sources of hardiness zones, frost dates and cautions. */
+/** Sources of hardiness zones, climates, frost dates and cautions. */
 export const GROUND_SOURCES = {
   "USNA-ZONES": {
     title: "USDA Plant Hardiness Zone Map, zone details (1990 map)",
@@ -11,6 +11,11 @@ export const GROUND_SOURCES = {
     title: "Last freeze/frost probability (definition)",
     publisher: "NOAA National Centers for Environmental Information, dataset description",
     address: "http://wdcosf.fh-potsdam.de/resources/gcmd-22b3623a-66c6-4616-8a6a-139ce119f672/",
+  },
+  "CCD-NORM": {
+    title: "Comparative Climatic Data: normal daily maximum and minimum temperature, 1981 to 2010",
+    publisher: "NOAA National Centers for Environmental Information, 2018",
+    address: "https://github.com/noaaccd/noaaccd.github.io",
   },
   "NCEI-ALB": {
     title: "U.S. Climate Normals 1991-2020, Albany International Airport, New York (USW00014735)",

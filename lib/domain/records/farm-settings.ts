@@ -2,6 +2,7 @@ import { z } from "zod";
 import { monthDaySchema, WEEKDAYS } from "../day";
 import { DECIMAL_MARKS } from "../read-number";
 import { UNITS } from "../words";
+import { climateSchema, OPEN_CLIMATE } from "./climate";
 import { count, type Field, field, headingOf, recordSchema, share } from "./field";
 import { choice, decimal, listOf, monthDay, weekday, word, yesNo } from "./kinds";
 import { WINTER_COSTS, winterCostsSchema } from "./winter-costs";
@@ -90,9 +91,13 @@ export const statusWeightsSchema = recordSchema(STATUS_WEIGHTS).refine(
   { path: ["confirmed"], message: "confirmed must weigh more than held, and held more than an enquiry" },
 );
 
-/** The farm's own settings. `pickingWeekdays`: Monday 1 … Sunday 7. `leadDays`: days from last cut to event for conditioning and design. */
+/**
+ * The farm's own settings. `pickingWeekdays`: Monday 1 … Sunday 7. `leadDays`: days from last cut to event for conditioning and design.
+ * `climate` is null until the farm has chosen one: bloom then goes by the calendar alone.
+ */
 export const farmSchema = recordSchema(FARM).extend({
   frost: frostDatesSchema,
+  climate: climateSchema.nullable(),
   statusWeights: statusWeightsSchema,
   winter: winterCostsSchema,
 });
@@ -101,7 +106,7 @@ export type Farm = z.infer<typeof farmSchema>;
 /** A setting as the farm sheet writes it, a row each. `group` is where its field lies in a Farm; null means at the top. */
 export type FarmSetting = {
   readonly heading: string;
-  readonly group: "frost" | "statusWeights" | "winter" | null;
+  readonly group: "frost" | "climate" | "statusWeights" | "winter" | null;
   readonly name: string;
   readonly field: Field<unknown>;
 };
@@ -113,6 +118,7 @@ const settingsOf = (fields: Readonly<Record<string, Field<unknown>>>, group: Far
 export const FARM_SETTINGS: readonly FarmSetting[] = [
   ...settingsOf(FARM, null),
   ...settingsOf(FROST, "frost"),
+  ...settingsOf(OPEN_CLIMATE, "climate"),
   ...settingsOf(STATUS_WEIGHTS, "statusWeights"),
   ...settingsOf(WINTER_COSTS, "winter"),
 ];

@@ -1,0 +1,4 @@
+ALTER TABLE `farm` ADD COLUMN `climate_station` text;--> statement-breakpoint
+ALTER TABLE `farm` ADD COLUMN `climate_latitude_degrees` real;--> statement-breakpoint
+ALTER TABLE `farm` ADD COLUMN `climate_monthly_highs_c` text CONSTRAINT "farm_climate_monthly_highs_c" CHECK(CASE WHEN json_valid(climate_monthly_highs_c) THEN json_type(climate_monthly_highs_c) = 'array' ELSE climate_monthly_highs_c IS NULL END);--> statement-breakpoint
+ALTER TABLE `farm` ADD COLUMN `climate_monthly_lows_c` text CONSTRAINT "farm_climate_monthly_lows_c" CHECK(CASE WHEN json_valid(climate_monthly_lows_c) THEN json_type(climate_monthly_lows_c) = 'array' ELSE climate_monthly_lows_c IS NULL END) CONSTRAINT "farm_climate_whole" CHECK((climate_station IS NULL) = (climate_latitude_degrees IS NULL) AND (climate_station IS NULL) = (climate_monthly_highs_c IS NULL) AND (climate_station IS NULL) = (climate_monthly_lows_c IS NULL));
