@@ -22,6 +22,7 @@ import "./beds/beds.css";
 import "./beds/bed-list.css";
 import "./what-if/what-if.css";
 import "./dates/dates.css";
+import "./keep-or-dig/board/bed-table.css";
 import "./keep-or-dig/keep-or-dig.css";
 import "./keep-or-dig/worksheet/worksheet.css";
 import "./bookings/bookings.css";

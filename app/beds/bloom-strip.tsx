@@ -36,18 +36,22 @@ function barsPath(stems: readonly number[], scale: number, bottoms: number[]): s
   return path;
 }
 
+/** Weeks that the name of a month takes: one that ends sooner goes unnamed. */
+const NAME_WEEKS = 3;
+
 /** The names of the months over strips of the same weeks. */
 export function StripMonths({ weeks: { first, count } }: { weeks: WeekSpan }) {
-  const mondays = Array.from({ length: count }, (_, week) => toDay(first + 7 * week));
+  const months = Array.from({ length: count }, (_, week) => monthInShort(toDay(first + 7 * week)));
   return (
     <svg className="strip-months" viewBox={`0 0 ${count * WEEK_WIDTH} 14`} aria-hidden="true">
-      {mondays.map((monday, week) => {
-        const name = monthInShort(monday);
-        if (week > 0 && monthInShort(mondays[week - 1]) === name) return null;
+      {months.map((name, week) => {
+        const isNamed = name !== months[week - 1] && (months[week + NAME_WEEKS - 1] ?? name) === name;
         return (
-          <text key={monday} x={week * WEEK_WIDTH + 2} y="11">
-            {name}
-          </text>
+          isNamed && (
+            <text key={name} x={week * WEEK_WIDTH + 2} y="11">
+              {name}
+            </text>
+          )
         );
       })}
     </svg>

@@ -1,6 +1,6 @@
 "use client";
 
-import { useState } from "react";
+import { useMemo, useState } from "react";
 import { choiceTitle } from "#lib/plan/words/worth-words";
 import type { BedWorth } from "../threads/jobs";
 import { AdoptBeds } from "./board/adopt-beds.client";
@@ -27,9 +27,7 @@ export function Planner({ data }: { data: PlannerData }) {
   const question = JSON.stringify({ seasonYear, keptBedIds, revision });
   const board = useAnswer<BoardInWords>("/keep-or-dig/try", question, data.board, TRY_SETTLE_MS);
   const worths = useAnswer<readonly BedWorth[] | null>("/keep-or-dig/worths", question, null, WORTH_SETTLE_MS);
-  const shortMondays = new Set<string>(
-    data.board.comparison.weeks.flatMap(({ monday, focal }) => (focal[0].shortStems > 0 ? [monday] : [])),
-  );
+  const shortMondays = useMemo(() => shortWithAllDug(data.board), [data.board]);
   const inOrder = (ids: ReadonlySet<number>) => rows.flatMap(({ id }) => (ids.has(id) ? [id] : []));
   const choose = (ids: readonly number[]) => setKeptBedIds(inOrder(new Set(ids)));
   const turn = (id: number) =>
@@ -47,20 +45,30 @@ export function Planner({ data }: { data: PlannerData }) {
           {board.problem}
         </p>
       )}
-      <FindBeds seasonYear={seasonYear} rows={rows} units={units} keptBedIds={keptBedIds} choose={choose} />
+      <FindBeds seasonYear={seasonYear} rows={rows} units={units} keptBedIds={keptBedIds} choose={choose}>
+        <button type="button" onClick={() => choose(keptNowIds)}>
+          As the farm stands
+        </button>
+        <button type="button" onClick={() => choose([])}>
+          Dig all
+        </button>
+        <button type="button" onClick={() => choose(rows.filter(isOpen).map(({ id }) => id))}>
+          Keep all that may be
+        </button>
+      </FindBeds>
       <div className="keep-columns">
         <section aria-labelledby="beds">
-          <h2 id="beds">The beds</h2>
+          <h2 id="beds" className="visually-hidden">
+            The beds
+          </h2>
           <BedTable
             rows={rows}
             units={units}
             blooms={blooms}
             shortMondays={shortMondays}
             keptBedIds={keptBedIds}
-            keptNowIds={keptNowIds}
             worths={worths}
             turn={turn}
-            choose={choose}
           />
           <CostParts rows={rows} />
         </section>
@@ -74,11 +82,17 @@ export function Planner({ data }: { data: PlannerData }) {
         </div>
       </div>
       <BoardFigures board={board} keptCount={keptBedIds.length} units={units} atHand={atHand} />
-      <HowSure key={question} question={{ seasonYear, keptBedIds }} />
-      <KeepCurve seasonYear={seasonYear} />
-      <SurvivalSweep seasonYear={seasonYear} rows={rows} />
+      <div className="keep-questions">
+        <HowSure key={question} question={{ seasonYear, keptBedIds }} />
+        <KeepCurve seasonYear={seasonYear} />
+        <SurvivalSweep seasonYear={seasonYear} rows={rows} />
+      </div>
     </>
   );
 }
 
 const isOpen = ({ forbidden }: { forbidden: readonly string[] }): boolean => forbidden.length === 0;
+
+/** The Mondays of the weeks that are short of focal stems when every bed is dug. */
+const shortWithAllDug = ({ comparison }: BoardInWords): ReadonlySet<string> =>
+  new Set(comparison.weeks.flatMap(({ monday, focal }) => (focal[0].shortStems > 0 ? [monday] : [])));

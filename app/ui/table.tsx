@@ -4,6 +4,8 @@ import type { Key, ReactNode } from "react";
 export type Column<Row> = {
   /** The heading; where a row is a card on a phone, it stands before the cell. */
   readonly head: string;
+  /** What stands in the heading's place for the eye; readers still hear the heading. */
+  readonly headShown?: ReactNode;
   /** What the numbers count, after a comma in the heading: "Short, stems". */
   readonly unit?: string;
   /** `name` is the heading of its row; `number` stands right, in figures of one width; `tool` is a control, its heading for readers only. */
@@ -34,15 +36,18 @@ type Props<Row> = {
   readonly insteadOf?: (row: Row) => { readonly from: number; readonly words: ReactNode } | null;
   /** A few narrow columns stay a table on a phone; else each row becomes a card. */
   readonly isNarrow?: boolean;
+  /** On a phone a row is two lines, its cells laid out by the screen's own style and named for readers only; in place of a card. */
+  readonly isInLines?: boolean;
   readonly className?: string;
 };
 
 /** A table from its columns and rows: caption, real headings, units in them, numbers right, totals below. Nothing of a column is said twice. */
 export function Table<Row>(props: Props<Row>) {
-  const { caption, isCaptionHidden, columns, rows = [], groups = [{ title: null, rows }], className, isNarrow } = props;
+  const { caption, isCaptionHidden, columns, rows = [], groups = [{ title: null, rows }], className } = props;
+  const onPhone = props.isNarrow ? undefined : props.isInLines ? "lines-on-phone" : "cards-on-phone";
   const hasFoot = columns.some(({ foot }) => foot !== undefined);
   return (
-    <table className={classes(!isNarrow && "cards-on-phone", className)}>
+    <table className={classes(onPhone, className)}>
       <caption className={classes(isCaptionHidden && "visually-hidden")}>{caption}</caption>
       <thead>
         <tr>
@@ -53,7 +58,12 @@ export function Table<Row>(props: Props<Row>) {
               className={classes(isNumber(column) && "number")}
               data-phone={column.phone}
             >
-              {column.kind === "tool" ? <span className="visually-hidden">{column.head}</span> : headOf(column)}
+              {column.kind === "tool" || column.headShown ? (
+                <span className="visually-hidden">{column.head}</span>
+              ) : (
+                headOf(column)
+              )}
+              {column.headShown}
             </th>
           ))}
         </tr>

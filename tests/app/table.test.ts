@@ -56,3 +56,12 @@ test("groups stand under a heading over all columns", () => {
   const html = render({ groups: [{ title: "June", rows }] });
   expect(html).toContain('<tr class="group-head"><th scope="rowgroup" colSpan="3">June</th></tr>');
 });
+
+test("a drawing can stand in a heading's place: readers still hear the heading", () => {
+  const html = render({ columns: [{ ...columns[0], headShown: "Mar Apr May" }] });
+  expect(html).toContain('<span class="visually-hidden">Crop</span>Mar Apr May</th>');
+});
+
+test("rows in two lines need no words before their cells", () => {
+  expect(render({ isInLines: true })).toContain('<table class="lines-on-phone">');
+});

@@ -1,16 +1,21 @@
 "use client";
 
-import type { ReactNode } from "react";
+import { memo, type ReactNode } from "react";
+import { toDayNumber } from "#lib/domain/day";
 import type { Units } from "#lib/domain/words";
 import { limitInWords } from "#lib/plan/words/limit-words";
-import { countOf, inPercent, inWholes } from "#lib/plan/words/numbers";
-import { breakEvenInWords, isWrongWay, stemsInWords, weeksInWords, worthInWords } from "#lib/plan/words/worth-words";
+import { countOf } from "#lib/plan/words/numbers";
+import { stemsInWords, weeksInWords } from "#lib/plan/words/worth-words";
+import { StripMonths } from "../../beds/bloom-strip";
 import type { BedWorth } from "../../threads/jobs";
 import { ColourWord } from "../../ui/colour-words";
 import { type Column, Table } from "../../ui/table";
 import type { BedBlooms } from "../bed-blooms";
 import type { BedRow } from "../planner-data";
 import { BedStrip } from "./bed-strip";
+import { SavingCell } from "./saving-cell";
+import { SurvivalThatPays } from "./survival-that-pays";
+import { TableKey } from "./table-key";
 import type { Answered } from "./use-answer.client";
 
 type Props = {
@@ -19,59 +24,37 @@ type Props = {
   blooms: BedBlooms;
   shortMondays: ReadonlySet<string>;
   keptBedIds: readonly number[];
-  keptNowIds: readonly number[];
   worths: Answered<readonly BedWorth[] | null>;
   turn: (id: number) => void;
-  choose: (ids: readonly number[]) => void;
 };
 
-/** Every candidate bed with its tick, what it costs either way and what it is worth while the others are as ticked. */
-export function BedTable({ rows, units, blooms, shortMondays, keptBedIds, keptNowIds, worths, turn, choose }: Props) {
+/** A strip is drawn again only when its own bed turns. */
+const Strip = memo(BedStrip);
+
+/** Every candidate bed: its tick, its bloom over the weeks that are short, what it fills and saves while the others are as ticked. */
+export function BedTable({ rows, units, blooms, shortMondays, keptBedIds, worths, turn }: Props) {
   const worthOf = new Map((worths.answer ?? []).map((worth) => [worth.bedId, worth]));
-  const openIds = rows.filter(({ forbidden }) => forbidden.length === 0).map(({ id }) => id);
+  const kept = new Set(keptBedIds);
   const columns: readonly Column<BedRow>[] = [
-    {
-      head: "Keep",
-      phone: "first",
-      cell: (row) => <KeepTick row={row} isKept={keptBedIds.includes(row.id)} turn={turn} />,
-    },
+    { head: "Keep", className: "keep", cell: (row) => <KeepTick row={row} isKept={kept.has(row.id)} turn={turn} /> },
     ...BED_COLUMNS,
     {
-      head: "Bloom, over the weeks that are short",
-      phone: "first",
-      cell: ({ id }) => (
-        <BedStrip blooms={blooms} bedId={id} isKept={keptBedIds.includes(id)} shortMondays={shortMondays} />
+      head: "Bloom over the weeks that are short",
+      headShown: blooms.mondays.length > 0 && (
+        <StripMonths weeks={{ first: toDayNumber(blooms.mondays[0]), count: blooms.mondays.length }} />
       ),
+      className: "strip",
+      cell: ({ id }) => <Strip blooms={blooms} bedId={id} isKept={kept.has(id)} shortMondays={shortMondays} />,
     },
-    ...worthColumns(worthOf, worths.isStale, units),
+    ...worthColumns(worthOf, worths, units),
   ];
   return (
     <>
-      <p>
-        Tick a bed to keep it in the ground. A bed’s worth is what the season would cost more if that bed alone went the
-        other way. Survival in the ground: <strong>no published figure was found; it is your own number</strong>, for
-        the farm on <a href="/farm/winter">Winter costs</a>, for a planting on its bed’s page; a row says so where a bed
-        has its own.
-      </p>
-      <p className="actions">
-        <button type="button" onClick={() => choose(keptNowIds)}>
-          As the farm stands
-        </button>
-        <button type="button" onClick={() => choose([])}>
-          Dig all
-        </button>
-        <button type="button" onClick={() => choose(openIds)}>
-          Keep all that may be
-        </button>
-      </p>
       {worths.problem && (
         <p className="notice bad" role="alert">
           The worth of the beds could not be worked out: {worths.problem}
         </p>
       )}
-      <p className="small soft worth-status" role="status">
-        {worths.isStale && !worths.problem && `Working out what each of ${countOf(rows.length, "bed")} is worth…`}
-      </p>
       <Table
         caption="Candidate beds, kept or dug"
         isCaptionHidden
@@ -79,9 +62,16 @@ export function BedTable({ rows, units, blooms, shortMondays, keptBedIds, keptNo
         columns={columns}
         rows={rows}
         keyOf={({ id }) => id}
-        rowClass={({ id }) => (keptBedIds.includes(id) ? "kept-row" : undefined)}
-        insteadOf={({ id }) => (worthOf.has(id) ? null : { from: BED_COLUMNS.length + 2, words: "…" })}
+        rowClass={({ id }) => (kept.has(id) ? "kept-row" : undefined)}
+        insteadOf={({ id, forbidden }) =>
+          forbidden.length > 0 ? { from: BED_COLUMNS.length + 2, words: <MustBeDug id={id} why={forbidden} /> } : null
+        }
+        isInLines
       />
+      <p className="small soft worth-status" role="status">
+        {worths.isStale && !worths.problem && `Working out what each of ${countOf(rows.length, "bed")} is worth…`}
+      </p>
+      <TableKey />
     </>
   );
 }
@@ -97,64 +87,68 @@ const KeepTick = ({ row: { id, name, forbidden }, isKept, turn }: TickProps) => 
       aria-describedby={forbidden.length ? `why-${id}` : undefined}
       onChange={() => turn(id)}
     />
-    <span className="keep-word">Keep {name}</span>
+    <span className="visually-hidden">Keep {name}</span>
   </label>
+);
+
+const MustBeDug = ({ id, why }: { id: number; why: readonly string[] }) => (
+  <span className="must-be-dug" id={`why-${id}`}>
+    <strong>Dug:</strong> {why.join("; ")}
+  </span>
 );
 
 const BED_COLUMNS: readonly Column<BedRow>[] = [
   {
     head: "Bed",
     kind: "name",
-    cell: ({ id, name, forbidden }) => (
-      <>
-        <a className="bed-tag" href={`/beds/${id}`}>
-          {name}
-        </a>
-        {forbidden.map((words) => (
-          <span key={words} className="soft small why-not" id={`why-${id}`}>
-            Dug: {words}
-          </span>
-        ))}
-      </>
+    cell: ({ id, name }) => (
+      <a className="bed-tag" href={`/beds/${id}`}>
+        {name}
+      </a>
     ),
   },
   {
     head: "Varieties",
-    unit: "clumps",
+    className: "varieties",
     cell: ({ varieties }) =>
-      varieties.map(({ name, colour, clumpCount }) => (
+      varieties.map(({ name, colour }) => (
         <span key={`${name} ${colour}`} className="variety-line">
-          {name} <ColourWord colour={colour} />, {inWholes(clumpCount)}
+          <span className="variety-name">{name} </span>
+          <ColourWord colour={colour} />
         </span>
       )),
   },
 ];
 
-/** What a bed is worth, once that is worked out. */
+/** What a bed is worth, once that is worked out; its place is kept until then. */
 function worthColumns(
   worthOf: ReadonlyMap<number, BedWorth>,
-  isStale: boolean,
+  { answer, isStale }: Props["worths"],
   units: Units,
 ): readonly Column<BedRow>[] {
-  const column = (head: string, words: (worth: BedWorth, row: BedRow) => ReactNode): Column<BedRow> => ({
+  const mostCents = Math.max(1, ...(answer ?? []).map(({ worthCents }) => Math.abs(worthCents)));
+  const column = (
+    head: string,
+    className: string,
+    words: (worth: BedWorth, row: BedRow) => ReactNode,
+  ): Column<BedRow> => ({
     head,
+    className,
     cell: (row) => {
       const worth = worthOf.get(row.id);
-      return worth && <span data-stale={isStale}>{words(worth, row)}</span>;
+      return worth ? <span data-stale={isStale}>{words(worth, row)}</span> : <span className="soft">…</span>;
     },
   });
   return [
-    column("Focal stems gained", ({ focalStems, weeks }) => (
+    column("Short focal stems filled", "fills", ({ focalStems, weeks }) => (
       <>
-        <strong>{stemsInWords(focalStems)}</strong>{" "}
-        {weeks.length > 0 && <span className="visually-hidden">{weeksInWords(weeks)}</span>}
+        {stemsInWords(focalStems)}
+        <span className="visually-hidden"> {weeks.length > 0 ? weeksInWords(weeks) : "none filled"}</span>
       </>
     )),
-    column("Worth", (worth, { forbidden }) => (
+    column("Saves, against the other way", "worth", (worth) => (
       <>
-        <span className={isWrongWay(worth) && forbidden.length === 0 ? "good-word" : undefined}>
-          {worthInWords(worth)}
-        </span>
+        <SavingCell worth={worth} mostCents={mostCents} />
         {worth.wouldBreak.map((limit) => (
           <span key={limit.resource} className="small why-not">
             The other way it would take {limitInWords(limit, units)}.
@@ -162,11 +156,6 @@ function worthColumns(
         ))}
       </>
     )),
-    column("Keeping pays at a survival", (worth, { survivalShare, hasOwnSurvival }) => (
-      <>
-        {breakEvenInWords(worth)}{" "}
-        {hasOwnSurvival && <span className="small why-not">reckoned with its own {inPercent(survivalShare)}</span>}
-      </>
-    )),
+    column("Keeping pays at a survival", "pays-at", (worth, row) => <SurvivalThatPays worth={worth} row={row} />),
   ];
 }

@@ -1,4 +1,4 @@
-import { inRoundMoney, inTenths } from "#lib/plan/words/numbers";
+import { inRoundMoney, inTenths, inWholes } from "#lib/plan/words/numbers";
 import { type Column, Table } from "../../ui/table";
 import type { BedRow } from "../planner-data";
 
@@ -7,6 +7,7 @@ const part = (head: string, cell: (row: BedRow) => string): Column<BedRow> => ({
 const COLUMNS: readonly Column<BedRow>[] = [
   { head: "Bed", kind: "name", cell: ({ name }) => name },
   { head: "Now", cell: ({ now }) => now },
+  part("Clumps", ({ clumpCount }) => inWholes(clumpCount)),
   part("Keep: in all", ({ keep }) => inRoundMoney(keep.cents)),
   part("Dig: in all", ({ dig }) => inRoundMoney(dig.cents)),
   part("Keep: hours", ({ keep }) => inTenths(keep.hours)),

@@ -1,5 +1,6 @@
 "use client";
 
+import type { ReactNode } from "react";
 import type { Units } from "#lib/domain/words";
 import type { ChoiceProgress, WinterChoice } from "#lib/plan/winter/choose-beds";
 import type { FewestBeds, FewestProgress } from "#lib/plan/winter/fewest-beds";
@@ -15,10 +16,12 @@ type Props = {
   units: Units;
   keptBedIds: readonly number[];
   choose: (ids: readonly number[]) => void;
+  /** Other buttons that set the ticks, in the same row. */
+  children: ReactNode;
 };
 
 /** Lets the tool choose: the cheapest beds, or the fewest that close the focal gaps. What is found sets the ticks. */
-export function FindBeds({ seasonYear, rows, units, keptBedIds, choose }: Props) {
+export function FindBeds({ seasonYear, rows, units, keptBedIds, choose, children }: Props) {
   const cheapest = useWork<ChoiceProgress, WinterChoice>("/keep-or-dig/choose", (choice) => {
     if ("keptBedIds" in choice) choose(choice.keptBedIds);
   });
@@ -39,8 +42,9 @@ export function FindBeds({ seasonYear, rows, units, keptBedIds, choose }: Props)
           Find the best beds
         </button>
         <button type="button" disabled={isBusy} onClick={() => fewest.start({ question: "fewest", seasonYear })}>
-          Fewest beds that close the focal gaps
+          Fewest that close the gaps
         </button>
+        {children}
       </p>
       {cheapest.isRunning && (
         <WorkBar

@@ -11,7 +11,7 @@ import { useWork } from "./use-work.client";
 export function HowSure({ question }: { question: { seasonYear: number; keptBedIds: readonly number[] } }) {
   const work = useWork<PointsDone, KeepSureness>("/keep-or-dig/sure");
   return (
-    <section aria-labelledby="sure">
+    <section aria-labelledby="sure" className="card">
       <h2 id="sure">How sure are we</h2>
       <p>
         First cuts, yields, winters, stores and frost vary. A thousand seasons are sampled from their spreads, the same

@@ -19,7 +19,7 @@ export function KeepCurve({ seasonYear }: { seasonYear: number }) {
   const work = useWork<PointsDone, readonly CurvePoint[]>("/keep-or-dig/choose");
   const found = (work.answer ?? []).filter((point): point is FoundPoint => point.chosen !== null);
   return (
-    <section aria-labelledby="curve">
+    <section aria-labelledby="curve" className="card">
       <h2 id="curve">Cost by number of beds kept</h2>
       <p>The cheapest choice of no bed, of at most one, of at most two, and so on: each proved.</p>
       <AskedWork

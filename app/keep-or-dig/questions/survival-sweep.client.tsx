@@ -34,7 +34,7 @@ function columnsOf(rows: readonly BedRow[]): readonly Column<SurvivalPoint>[] {
 export function SurvivalSweep({ seasonYear, rows }: { seasonYear: number; rows: readonly BedRow[] }) {
   const work = useWork<PointsDone, readonly SurvivalPoint[]>("/keep-or-dig/choose");
   return (
-    <section aria-labelledby="sweep">
+    <section aria-labelledby="sweep" className="card">
       <h2 id="sweep">If winter survival were…</h2>
       <p>
         No published figure was found for clumps left in the ground, so see how far the best choice hangs on yours. The

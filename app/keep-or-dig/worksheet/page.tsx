@@ -1,9 +1,10 @@
 import type { Metadata } from "next";
 import { z } from "zod";
-import { daySchema, inFull, withWeekday } from "#lib/domain/day";
+import { daySchema, inFull } from "#lib/domain/day";
 import { bedsKeptNow } from "#lib/plan/winter/kept-beds";
 import { countOf } from "#lib/plan/words/numbers";
 import { WINTER_CAUTIONS } from "#lib/plan/words/winter-cautions";
+import { today } from "../../clock";
 import { SeasonHead } from "../../frame/season-head";
 import { seasonYear } from "../../frame/season-year";
 import { loadFarm } from "../../load";
@@ -28,6 +29,8 @@ export default async function WorksheetPage({ searchParams }: { searchParams: Pr
   const sheet = worksheetOf(snapshot, year);
   const days = [...new Set(sheet.tasks.map(({ day }) => day))];
   const shown = chosen && days.includes(chosen) ? [chosen] : days;
+  const isAlone = shown.length < days.length;
+  const next = days.find((day) => day >= today());
   if (sheet.beds.length === 0)
     return (
       <>
@@ -53,7 +56,7 @@ export default async function WorksheetPage({ searchParams }: { searchParams: Pr
           <a className="button" href="/keep-or-dig/worksheet/calendar">
             Calendar file
           </a>
-          {shown.length < days.length && (
+          {isAlone && (
             <a className="button" href="/keep-or-dig/worksheet">
               All {countOf(days.length, "day")}
             </a>
@@ -65,20 +68,12 @@ export default async function WorksheetPage({ searchParams }: { searchParams: Pr
           practice.
         </p>
         <WorkTotals sheet={sheet} units={farm.units} />
-        <nav aria-label="Days of work">
-          <ul className="tabs">
-            {days.map((day) => (
-              <li key={day}>
-                <a href={`/keep-or-dig/worksheet?day=${day}`} aria-current={day === chosen ? "true" : undefined}>
-                  {withWeekday(day)}
-                </a>
-              </li>
-            ))}
-          </ul>
-        </nav>
-        <details className="notice" open={chosen === undefined}>
+        <details className="notice prints-open">
           <summary>
-            <strong>Take care</strong>
+            <span>
+              <strong>Take care:</strong> heavy clumps, stakes at eye height, wet tarps, clean blades, what a store may
+              take
+            </span>
           </summary>
           <WinterCautionList cautions={WINTER_CAUTIONS} />
         </details>
@@ -91,6 +86,8 @@ export default async function WorksheetPage({ searchParams }: { searchParams: Pr
             day={day}
             tasks={sheet.tasks.filter((task) => task.day === day)}
             units={farm.units}
+            isOpen={isAlone || day === next}
+            isAlone={isAlone}
           />
         ))}
       </div>

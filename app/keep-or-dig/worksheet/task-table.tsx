@@ -10,13 +10,13 @@ type Row = { readonly task: WinterTask; readonly what: string | null };
 
 /** Beds of one day's work: a box to tick, what it takes, room to write. */
 export function TaskTable({ rows, units, words }: { rows: readonly Row[]; units: Units; words: string }) {
-  const what: Column<Row> = { head: "What to do", phone: "first", className: "what", cell: ({ what }) => what };
+  const what: Column<Row> = { head: "What to do", className: "what", cell: ({ what }) => what };
   const columns: readonly Column<Row>[] = [
-    { head: "Done", phone: "first", cell: () => <TickBox /> },
+    { head: "Done", className: "done", cell: () => <TickBox /> },
     { head: "Bed", kind: "name", cell: ({ task }) => task.bedName },
     ...(rows.some(({ what }) => what !== null) ? [what] : []),
     { head: "It takes", className: "takes", cell: ({ task }) => allOf(task, units) || "–" },
-    { head: "Counted, noted", cell: () => <WriteLine /> },
+    { head: "Counted, noted", className: "noted", cell: () => <WriteLine /> },
   ];
   return (
     <Table
@@ -25,6 +25,7 @@ export function TaskTable({ rows, units, words }: { rows: readonly Row[]; units:
       className="work-day"
       columns={columns}
       rows={rows}
+      isInLines
       keyOf={({ task }) => `${task.bedId} ${task.work} ${task.variety?.name}`}
     />
   );

@@ -1,4 +1,5 @@
 import type { Day } from "#lib/domain/day";
+import { allOf } from "#lib/domain/listed";
 import type { Units } from "#lib/domain/words";
 import type { WinterTask } from "#lib/plan/winter/worksheet";
 import { countOf, inTenths } from "#lib/plan/words/numbers";
@@ -6,10 +7,10 @@ import { sumOfTakes, takesInWords } from "#lib/plan/words/takes-words";
 import { taskInWords, taskWords } from "#lib/plan/words/task-words";
 import { TaskTable } from "./task-table";
 
-type Props = { title: string; day: Day; tasks: readonly WinterTask[]; units: Units };
+type Props = { title: string; day: Day; tasks: readonly WinterTask[]; units: Units; isOpen: boolean; isAlone: boolean };
 
-/** One day of the winter's work: what several beds share under its own heading, then what each has for itself. */
-export function WorkDay({ title, day, tasks, units }: Props) {
+/** One day of the winter's work, folded under its sum: what several beds share under its own heading, then what each has for itself. */
+export function WorkDay({ title, day, tasks, units, isOpen, isAlone }: Props) {
   const hours = tasks.reduce((sum, task) => sum + task.hours, 0);
   const takes = takesInWords(sumOfTakes(tasks), units);
   const byWords = new Map<string, WinterTask[]>();
@@ -23,13 +24,16 @@ export function WorkDay({ title, day, tasks, units }: Props) {
   );
   const notes = [...new Set(single.flatMap(({ how }) => how || []))];
   return (
-    <section className="work-sheet" aria-labelledby={`day-${day}`}>
-      <h2 id={`day-${day}`}>{title}</h2>
-      <p>
-        {countOf(new Set(tasks.map(({ bedId }) => bedId)).size, "bed")}
-        {hours > 0 && `, about ${inTenths(hours)} hours`}
-        {takes && `, ${takes}`}
-      </p>
+    <details className="work-sheet prints-open" id={`day-${day}`} open={isOpen}>
+      <summary>
+        <h2>{title}</h2>
+        <span className="soft">
+          {countOf(new Set(tasks.map(({ bedId }) => bedId)).size, "bed")}:{" "}
+          {allOf(new Set(tasks.map(({ work }) => work)))}
+          {hours > 0 && `, about ${inTenths(hours)} hours`}
+          {takes && `, ${takes}`}
+        </span>
+      </summary>
       {shared.map(([words, beds]) => (
         <div key={words}>
           <h3>{words}</h3>
@@ -42,6 +46,11 @@ export function WorkDay({ title, day, tasks, units }: Props) {
           <TaskTable rows={single} units={units} words="Bed by bed" />
         </>
       )}
-    </section>
+      {!isAlone && (
+        <p className="no-print">
+          <a href={`/keep-or-dig/worksheet?day=${day}`}>This day alone, to print</a>
+        </p>
+      )}
+    </details>
   );
 }

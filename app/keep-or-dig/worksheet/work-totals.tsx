@@ -32,35 +32,38 @@ export function WorkTotals({ sheet: { beds, totals }, units }: { sheet: WinterWo
         {inTenths(totals.hours)} hours, {leaves(totals)} {volume.word} of leaves, {tarp(totals)} {area.word} of tarp,{" "}
         {countOf(totals.dugClumpCount, "clump")} to lift, {inWholes(totals.keptClumpCount)} left in.
       </p>
-      <Table
-        caption="What the winter takes, bed by bed"
-        isCaptionHidden
-        className="work-totals"
-        columns={[
-          {
-            head: "Bed",
-            kind: "name",
-            cell: (bed) => (
-              <>
-                <a href={`/beds/${bed.bedId}`}>{bed.bedName}</a>, {isKept(bed) ? "kept" : "dug"}
-              </>
+      <details className="fold prints-open">
+        <summary>What the winter takes, bed by bed</summary>
+        <Table
+          caption="What the winter takes, bed by bed"
+          isCaptionHidden
+          className="work-totals"
+          columns={[
+            {
+              head: "Bed",
+              kind: "name",
+              cell: (bed) => (
+                <>
+                  <a href={`/beds/${bed.bedId}`}>{bed.bedName}</a>, {isKept(bed) ? "kept" : "dug"}
+                </>
+              ),
+              foot: "In all",
+            },
+            column(
+              "Clumps",
+              undefined,
+              ({ keptClumpCount, dugClumpCount }) => inWholes(keptClumpCount + dugClumpCount),
+              "none",
             ),
-            foot: "In all",
-          },
-          column(
-            "Clumps",
-            undefined,
-            ({ keptClumpCount, dugClumpCount }) => inWholes(keptClumpCount + dugClumpCount),
-            "none",
-          ),
-          column("Leaves", volume.word, leaves),
-          column("Tarp", area.word, tarp),
-          column("Hours", undefined, ({ hours }) => inTenths(hours)),
-        ]}
-        rows={beds}
-        keyOf={({ bedId }) => bedId}
-        isNarrow
-      />
+            column("Leaves", volume.word, leaves),
+            column("Tarp", area.word, tarp),
+            column("Hours", undefined, ({ hours }) => inTenths(hours)),
+          ]}
+          rows={beds}
+          keyOf={({ bedId }) => bedId}
+          isNarrow
+        />
+      </details>
     </>
   );
 }

@@ -4,26 +4,26 @@ import { forCount, inPercent, inRoundMoney, inWholes, inWords } from "./numbers"
 
 type Worth = Pick<BedVerdict, "isKept" | "worthCents" | "breakEvenShare">;
 
-/** What a bed's present fate saves over the other, or would: "keeping it saves $448". */
-export function worthInWords({ isKept, worthCents }: Worth): string {
-  const money = inRoundMoney(Math.abs(worthCents));
-  if (Math.abs(worthCents) < 50) return "keeping and digging cost the same";
-  if (worthCents > 0) return isKept ? `keeping it saves ${money}` : `digging it saves ${money}`;
-  return isKept ? `digging it would save ${money}` : `keeping it would save ${money}`;
+/** What a bed's present fate saves over the other, "$131 kept", or what the other would: "$471 if kept", "$13 if dug". Under half a dollar, "nothing". */
+export function savingInWords({ isKept, worthCents }: Worth): string {
+  if (Math.abs(worthCents) < 50) return "nothing";
+  const isAsTicked = worthCents > 0;
+  return `${inRoundMoney(Math.abs(worthCents))} ${isAsTicked ? "" : "if "}${isKept === isAsTicked ? "kept" : "dug"}`;
 }
 
 /** True when the other fate would be cheaper. */
 export const isWrongWay = ({ worthCents }: Pick<Worth, "worthCents">): boolean => worthCents <= -50;
 
-/** The survival from which keeping pays: "from 38 % up", or why there is none. */
+/** The survival from which keeping pays: "from 38 %", or why there is none. */
 export function breakEvenInWords({ breakEvenShare, isKept, worthCents }: Worth): string {
-  if (breakEvenShare !== null) return `from ${inPercent(breakEvenShare)} up`;
+  if (breakEvenShare !== null) return `from ${inPercent(breakEvenShare)}`;
   const isKeepingCheaper = isKept ? worthCents >= 0 : worthCents < 0;
-  return isKeepingCheaper ? "whatever lives" : "never, even if all live";
+  return isKeepingCheaper ? "whatever lives" : "never";
 }
 
-/** "45", "−3". */
-export const stemsInWords = (stems: number): string => (stems < 0 ? `−${inWholes(-stems)}` : inWholes(stems));
+/** "45", "−3"; a middle dot for none. */
+export const stemsInWords = (stems: number): string =>
+  stems === 0 ? "·" : stems < 0 ? `−${inWholes(-stems)}` : inWholes(stems);
 
 /** "14 Jun +45, 21 Jun −3": focal stems covered by keeping, by the Monday of the week. */
 export const weeksInWords = (weeks: BedVerdict["weeks"]): string =>
