@@ -161,5 +161,6 @@ export const snapshot = (given: Partial<Snapshot> = {}): Snapshot => ({
   plantings: [planting({ id: 1 })],
   bookings: [],
   coolerStock: [],
+  weather: null,
   ...given,
 });

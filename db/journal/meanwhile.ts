@@ -27,8 +27,18 @@ export function changedMeanwhile(sqlite: Database, seenRevision: number, changeI
   const inItsWords = cellChange(sqlite, mannerOf(sqlite));
   return others.map(
     ({ title, made_at, table_name, before_json, after_json }) =>
-      `saved meanwhile, ${made_at.slice(11, 16)} UTC, “${title}”: ${inWords(table_name)} ${difference(before_json, after_json, (column, was, is) => inItsWords(table_name, column, was, is))}`,
+      `saved meanwhile, ${made_at.slice(11, 16)} UTC, “${title}”: ${
+        table_name === "weather_year"
+          ? weatherInWords(before_json, after_json)
+          : `${inWords(table_name)} ${difference(before_json, after_json, (column, was, is) => inItsWords(table_name, column, was, is))}`
+      }`,
   );
+}
+
+/** Hundreds of temperatures are no sentence. */
+function weatherInWords(beforeJson: string | null, afterJson: string | null): string {
+  const { id }: { id: number } = JSON.parse(afterJson ?? beforeJson ?? "{}");
+  return `the weather of ${id} was ${afterJson === null ? "removed" : beforeJson === null ? "added" : "changed"}`;
 }
 
 const inWords = (name: string): string => name.replaceAll("_", " ");

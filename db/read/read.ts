@@ -12,6 +12,7 @@ import {
 import { bloomCurve, crop, variety } from "#db/schema/crops";
 import { farm } from "#db/schema/farm";
 import { cropOfRow, curveOfRow, farmOfRow } from "#db/schema/nested";
+import { weatherYear } from "#db/schema/weather";
 import { whatIf } from "#db/schema/what-ifs";
 import type { Parsed } from "#lib/domain/problem";
 import { bedSchema } from "#lib/domain/records/bed";
@@ -23,6 +24,7 @@ import { farmSchema } from "#lib/domain/records/farm-settings";
 import { plantingSchema } from "#lib/domain/records/planting";
 import { type Recipe, recipeSchema } from "#lib/domain/records/recipe";
 import { varietySchema } from "#lib/domain/records/variety";
+import { type WeatherYear, weatherYearSchema } from "#lib/domain/records/weather-day";
 import { checkSnapshot, type Snapshot } from "#lib/domain/snapshot";
 import { type WhatIf, whatIfSchema } from "#lib/domain/what-if";
 import { RowMemory } from "./row-memory";
@@ -65,9 +67,17 @@ function readSnapshot(database: FarmDatabase, memory: RowMemory): Parsed<Snapsho
       database.select().from(coolerStock).orderBy(asc(coolerStock.id)).all(),
     ),
   };
+  const weather = memory.weather(readWeatherYears(database, rows));
   if (!parsedFarm || rows.problems.length) return { ok: false, problems: rows.problems };
-  return checkSnapshot(memory.snapshot({ farm: parsedFarm, ...lists }));
+  return checkSnapshot(memory.snapshot({ farm: parsedFarm, ...lists, weather }));
 }
+
+const readWeatherYears = (database: FarmDatabase, rows: RowParser): readonly WeatherYear[] =>
+  rows.all("weather", weatherYearSchema, database.select().from(weatherYear).orderBy(asc(weatherYear.id)).all());
+
+/** The years of recorded weather as they are kept, those that do not parse left out. */
+export const loadWeatherYears = (database: FarmDatabase): readonly WeatherYear[] =>
+  readWeatherYears(database, new RowParser());
 
 function readRecipes(database: FarmDatabase, rows: RowParser): readonly Recipe[] {
   const recipes = database.select().from(recipe).orderBy(asc(recipe.id)).all();

@@ -1,4 +1,6 @@
+import { type WeatherYear, weatherOfYears } from "#lib/domain/records/weather-day";
 import type { Snapshot } from "#lib/domain/snapshot";
+import type { DailyWeather } from "#lib/domain/weather";
 
 /** What a row said when it was read last, and what it was parsed to. */
 type Remembered = { readonly said: string; readonly parsed: unknown };
@@ -11,6 +13,7 @@ type List = { readonly rows: ReadonlyMap<number, Remembered>; readonly parsed: r
 export class RowMemory {
   readonly #lists = new Map<string, List>();
   #snapshot: Snapshot | null = null;
+  #weather: { readonly years: readonly WeatherYear[]; readonly days: DailyWeather | null } = { years: [], days: null };
 
   /** The row as it was parsed when it last said the same. */
   find(name: string, id: number, said: string): unknown {
@@ -24,6 +27,12 @@ export class RowMemory {
     const isSame = before !== null && Object.entries(read).every(([name, list]) => Reflect.get(before, name) === list);
     this.#snapshot = isSame ? before : read;
     return this.#snapshot;
+  }
+
+  /** The recorded days of these years: the very ones before when the list stayed. */
+  weather(years: readonly WeatherYear[]): DailyWeather | null {
+    if (this.#weather.years !== years) this.#weather = { years, days: weatherOfYears(years) };
+    return this.#weather.days;
   }
 
   /** Remembers a list in place of what it was. Returns the list to use: the one before when nothing of it changed. */

@@ -59,7 +59,7 @@ export function putFarm(database: FarmDatabase, settings: Farm): void {
 
 /**
  * Empties the farm for a grower to begin with: beds, plantings, bookings, cooler, varieties with their own curves and what-ifs go. Crops with
- * their curves, recipes and settings stay; the farm gets the name `name` and is no longer an invented one. Can be undone like any change.
+ * their curves, recipes, settings and recorded weather stay; the farm gets the name `name` and is no longer an invented one. Can be undone like any change.
  */
 export const emptyFarm = (database: FarmDatabase, name: string): Written =>
   write(database, () => {

@@ -9,11 +9,12 @@ import { insertBooking } from "./put-bookings";
 import { insertCrop, putCurveRow, replaceCrop } from "./put-crops";
 import { putRecipeByName } from "./put-recipes";
 import { Refusals, refuseOverfull } from "./refusal";
+import { putWeatherDays } from "./weather";
 import { type Written, write } from "./write";
 
 /**
  * Adds records, which know each other by name, to the farm as one change: settings, crops, curves and recipes replace those of the same name,
- * beds, plantings, bookings and cooler stock are added, and varieties that come along are made. Gives the number of records written.
+ * recorded days those of the same day, beds, plantings, bookings and cooler stock are added, and varieties that come along are made. Gives the number of records written.
  * Refused as a whole, with every reason ("plantings[3].bed"), when a name is not known, or a bed or booking is there already.
  */
 export const importRecords = (database: FarmDatabase, records: FarmRecords): Written =>
@@ -31,6 +32,7 @@ export const importRecords = (database: FarmDatabase, records: FarmRecords): Wri
         insertCoolerStock(database, { ...record, varietyId: varieties.put(record) }),
       );
     });
+    putWeatherDays(database, records.weather ?? []);
     refusals.end();
     refuseOverfull(database);
     return summary(records);
@@ -124,6 +126,7 @@ function summary({ farm, ...lists }: FarmRecords): { title: string; result: numb
     { count: lists.plantings?.length ?? 0, one: "planting", many: "plantings" },
     { count: lists.bookings?.length ?? 0, one: "booking", many: "bookings" },
     { count: lists.coolerStock?.length ?? 0, one: "line in the cooler", many: "lines in the cooler" },
+    { count: lists.weather?.length ?? 0, one: "day of weather", many: "days of weather" },
   ].filter(({ count }) => count > 0);
   const words = counts.map(({ count, one, many }) => counted(count, one, many));
   return {

@@ -8,6 +8,7 @@ import type { Piece } from "./records/piece";
 import type { Planting } from "./records/planting";
 import type { Recipe } from "./records/recipe";
 import type { StemLine } from "./records/stem-line";
+import type { WeatherDay } from "./records/weather-day";
 import type { Colour } from "./words";
 
 /**
@@ -69,4 +70,6 @@ export type FarmRecords = {
   readonly plantings?: readonly PlantingRecord[];
   readonly bookings?: readonly BookingRecord[];
   readonly coolerStock?: readonly CoolerStockRecord[];
+  /** Recorded days. One that the farm has already is replaced. */
+  readonly weather?: readonly WeatherDay[];
 };

@@ -9,6 +9,7 @@ import type { Farm } from "./records/farm-settings";
 import type { Planting } from "./records/planting";
 import type { Recipe } from "./records/recipe";
 import type { Variety } from "./records/variety";
+import type { DailyWeather } from "./weather";
 
 /** Everything a plan may know of the farm, each row parsed, every reference checked. Lists are in order of id. */
 export type Snapshot = {
@@ -21,6 +22,8 @@ export type Snapshot = {
   readonly plantings: readonly Planting[];
   readonly bookings: readonly Booking[];
   readonly coolerStock: readonly CoolerStock[];
+  /** The days that were recorded; null while there are none. The same object as long as no day changes. */
+  readonly weather: DailyWeather | null;
 };
 
 /** The rows in order of id; the same list when they stand so. */

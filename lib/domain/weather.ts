@@ -3,6 +3,10 @@ export const TEMPERATURE_UNITS = ["c", "f", "tenths"] as const;
 /** `c` and `f` are whole or decimal degrees; `tenths` are tenths of a degree Celsius, as public daily summaries write them. */
 export type TemperatureUnit = (typeof TEMPERATURE_UNITS)[number];
 
+/** No thermometer in the shade has read less or more: −89.2 °C and 56.7 °C are the world's records (WMO archive of extremes; from memory). */
+export const COLDEST_C = -90;
+export const HOTTEST_C = 57;
+
 /** Degrees Celsius of a temperature written in `unit`. */
 export function toCelsius(written: number, unit: TemperatureUnit): number {
   if (unit === "f") return ((written - 32) * 5) / 9;

@@ -1,4 +1,5 @@
 import type { CurveRecord, FarmRecords, VarietyRecord } from "#lib/domain/farm-records";
+import { recordedDays } from "#lib/domain/records/weather-day";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 
 const withoutId = <T extends { readonly id: number }>({ id: _id, ...rest }: T): Omit<T, "id"> => rest;
@@ -41,5 +42,6 @@ export function farmRecordsOf(snapshot: Snapshot): Required<FarmRecords> {
       })),
     })),
     coolerStock: snapshot.coolerStock.map(({ id: _id, varietyId, ...stock }) => ({ ...stock, ...namesOf(varietyId) })),
+    weather: snapshot.weather ? recordedDays(snapshot.weather) : [],
   };
 }

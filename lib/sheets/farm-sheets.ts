@@ -51,6 +51,7 @@ export function sheetsOfRecords({ farm, bookings = [], ...records }: FarmRecords
       bookings.flatMap(({ stemLines, ...booking }) => stemLines.map((line) => ({ ...booking, ...line }))),
     ),
     sheet("cooler", records.coolerStock ?? []),
+    sheet("weather", records.weather ?? []),
   ];
 }
 

@@ -7,6 +7,7 @@ import type { KnownNames } from "./known-names";
 import { linkBookings } from "./link-bookings";
 import { gatherRecipes, linkCrops, linkCurves, linkRecipes, linkVarieties } from "./link-crops";
 import { linkBeds, linkCooler, linkPlantings } from "./link-ground";
+import { linkWeather } from "./link-weather";
 import { NameBook } from "./name-book";
 import { sheetOfFile } from "./sheet-of-file";
 import type { SheetProblem } from "./sheet-problem";
@@ -66,6 +67,7 @@ export function readFarmSheets(files: readonly SheetFile[], known: KnownNames): 
   const beds = linkBeds(read("beds", toBedRecord), names.beds);
   const plantings = linkPlantings(rowsOf("plantings"), names.beds, names.crops, names.varieties, known);
   const cooler = linkCooler(rowsOf("cooler"), names.crops, names.varieties, known);
+  const weather = linkWeather(rowsOf("weather"));
   const curves = linkCurves(read("curves", toCurveRecord), names.crops, names.varieties);
   const { records: bookingRecords, ...booked } = linkBookings(
     {
@@ -76,7 +78,7 @@ export function readFarmSheets(files: readonly SheetFile[], known: KnownNames): 
     { crops: names.crops, recipes: names.recipes, known: farm ? { ...known, farm } : known },
   );
 
-  const sheets = { farm: farmRows, crops, curves, recipes, varieties, beds, plantings, cooler, ...booked };
+  const sheets = { farm: farmRows, crops, curves, recipes, varieties, beds, plantings, cooler, weather, ...booked };
   const perSheet = SHEET_NAMES.filter((sheet) => opened.has(sheet)).map((sheet) =>
     countRows(sheet, sheets[sheet], opened.get(sheet) ?? []),
   );
@@ -90,6 +92,7 @@ export function readFarmSheets(files: readonly SheetFile[], known: KnownNames): 
     ...given("plantings", cleanRecords(plantings)),
     ...given("bookings", bookingRecords),
     ...given("coolerStock", cleanRecords(cooler)),
+    ...given("weather", cleanRecords(weather)),
   };
   return {
     records,

@@ -1,5 +1,5 @@
 import { daySchema, toDay, toDayNumber } from "#lib/domain/day";
-import { type DailyWeather, type TemperatureUnit, toCelsius } from "#lib/domain/weather";
+import { COLDEST_C, type DailyWeather, HOTTEST_C, type TemperatureUnit, toCelsius } from "#lib/domain/weather";
 import { readTable, type Table, type TableRow } from "./table";
 import { otherUnitRuns } from "./weather-units";
 
@@ -15,9 +15,6 @@ export type WeatherSheet = {
   readonly problems: readonly WeatherProblem[];
 };
 
-/** No thermometer in the shade has read less or more: −89.2 °C and 56.7 °C are the world's records (WMO archive of extremes; from memory). */
-const COLDEST_C = -90;
-const HOTTEST_C = 57;
 /** A century and a half of days: a longer file is no farm's. */
 const MOST_DAYS = 55_000;
 

@@ -103,7 +103,18 @@ test("the tables hold exactly the words of the domain, and nothing more", () => 
       .all();
     expect(tables.sort()).toEqual(
       [
-        ...["farm", "crop", "variety", "bloom_curve", "recipe", "recipe_line", "bed", "planting", "cooler_stock"],
+        ...[
+          "farm",
+          "crop",
+          "variety",
+          "bloom_curve",
+          "recipe",
+          "recipe_line",
+          "bed",
+          "planting",
+          "cooler_stock",
+          "weather_year",
+        ],
         ...["booking", "booking_piece", "booking_stem_line", "booking_unacceptable_crop", "what_if"],
         ...["change", "change_row", "save_key"],
       ].sort(),

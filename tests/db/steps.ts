@@ -16,8 +16,10 @@ import { emptyFarm, updateFarm } from "#db/write/farm";
 import { addPlanting, carryPlantings, removePlanting, setTreatment, updatePlanting } from "#db/write/plantings";
 import { putRecipe, removeRecipe } from "#db/write/recipes";
 import { importRecords } from "#db/write/records";
+import { removeWeather, takeWeather } from "#db/write/weather";
 import { adoptWhatIf } from "#db/write/what-ifs";
 import type { Written } from "#db/write/write";
+import { addDays, parseDay } from "#lib/domain/day";
 import type { BookingDraft } from "#lib/domain/records/booking";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { COLOURS, STATUSES, TREATMENTS } from "#lib/domain/words";
@@ -120,6 +122,18 @@ export const anyStep: fc.Arbitrary<Step> = fc.oneof(
     putCoolerStock(to, { ...stock, varietyId: among(now.varieties, at) }),
   ),
   step("take stems out of the cooler", pick, (to, now, at) => removeCoolerStock(to, among(now.coolerStock, at))),
+  step("take or remove weather", fc.tuple(fc.nat(800), fc.integer({ min: 1, max: 30 })), (to, now, [at, dayCount]) =>
+    now.weather && at % 3 === 0
+      ? removeWeather(to)
+      : takeWeather(
+          to,
+          Array.from({ length: dayCount }, (_, index) => ({
+            date: addDays(parseDay("2025-01-01"), at + index),
+            highC: 12 + (at % 9),
+            lowC: index % 9,
+          })),
+        ),
+  ),
   step("add booking", bookingDraft, (to, now, booking) => addBooking(to, booked(now, booking))),
   step("update booking", fc.tuple(pick, bookingDraft), (to, now, [at, booking]) =>
     updateBooking(to, among(now.bookings, at), booked(now, booking)),

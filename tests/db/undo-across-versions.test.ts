@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { closeFarm, type FarmDatabase, openFarm } from "#db/client";
 import { recordChange, undoChange } from "#db/journal/journal";
 import { addBed, removeBed, updateBed } from "#db/write/beds";
+import migrations from "../../db/migrations/meta/_journal.json";
 import { bed } from "../small-farm";
 import { makeFile, withFolder } from "./farm-in-file";
 import { changeOf, kept } from "./kept-farm";
@@ -108,10 +109,13 @@ test("a change to a column that is no longer there is refused in words, and noth
     },
   ));
 
+/** When a migration was made, which is how a file remembers it. */
+const migrationTime = (name: string): number => migrations.entries.find(({ tag }) => tag === name)?.when ?? Number.NaN;
+
 /** Columns of the farm that later versions added, the newest first: a column's own check may name those before it. */
 const ADDED_SINCE = [
-  ["climate_monthly_lows_c", "climate_monthly_highs_c", "climate_latitude_degrees", "climate_station"],
-  ["decimal_mark"],
+  ...["climate_monthly_lows_c", "climate_monthly_highs_c", "climate_latitude_degrees", "climate_station"],
+  "decimal_mark",
 ];
 
 test("a file of before the decimal mark and the climate opens with the point and none, every other setting as it was", () =>
@@ -121,9 +125,9 @@ test("a file of before the decimal mark and the climate opens with the point and
     const settings = kept(before).farm;
     closeFarm(before);
     const tables = new Database(file);
-    for (const column of ADDED_SINCE.flat()) tables.exec(`ALTER TABLE farm DROP COLUMN ${column}`);
-    tables.exec(`DELETE FROM __drizzle_migrations WHERE created_at IN
-      (SELECT created_at FROM __drizzle_migrations ORDER BY created_at DESC LIMIT ${ADDED_SINCE.length})`);
+    tables.exec("DROP TABLE weather_year");
+    for (const column of ADDED_SINCE) tables.exec(`ALTER TABLE farm DROP COLUMN ${column}`);
+    tables.exec(`DELETE FROM __drizzle_migrations WHERE created_at >= ${migrationTime("0003_decimal_mark")}`);
     tables.close();
     const database = openFarm(file);
     try {

@@ -16,8 +16,9 @@ export default function FilesPage() {
         <h2 id="import">Bring in CSV files</h2>
         <p>
           Beds, plantings, bookings, cooler stock and new varieties are added; settings, crops, curves and recipes of
-          the same name are replaced. Which sheet a file is, its columns say. First everything is read and every problem
-          listed; nothing is written before you say so, and what is written can be undone as one.
+          the same name are replaced, and so are recorded days of the same date. Which sheet a file is, its columns say.
+          First everything is read and every problem listed; nothing is written before you say so, and what is written
+          can be undone as one.
         </p>
         <FileChoice />
       </section>

@@ -11,6 +11,7 @@ import { PLANTING_SHEET } from "./planting";
 import { RECIPE_SHEET } from "./recipe";
 import { STEM_SHEET } from "./stem-line";
 import { VARIETY_SHEET } from "./variety";
+import { WEATHER_SHEET } from "./weather-day";
 
 /** A setting a row. Settings that do not stand in the sheet keep the value they have. An empty value means "no limit" where there is one. */
 const FARM_SHEET = {
@@ -34,6 +35,7 @@ export const SHEETS = {
   pieces: PIECE_SHEET,
   stems: STEM_SHEET,
   cooler: COOLER_SHEET,
+  weather: WEATHER_SHEET,
 } satisfies Readonly<Record<string, Fields>>;
 
 export type SheetName = keyof typeof SHEETS;
@@ -51,6 +53,7 @@ export const SHEET_NAMES: readonly SheetName[] = [
   "bookings",
   "pieces",
   "stems",
+  "weather",
 ];
 
 /** A column of a sheet: the field that it holds, or one part of a field that has several. */

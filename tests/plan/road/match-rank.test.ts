@@ -27,6 +27,7 @@ const withRowsMixed = (farm: Snapshot, random: () => number): Snapshot => ({
   curves: shuffled(farm.curves, random),
   recipes: shuffled(farm.recipes, random),
   beds: shuffled(farm.beds, random),
+  weather: farm.weather,
   plantings: shuffled(farm.plantings, random),
   coolerStock: shuffled(farm.coolerStock, random),
   bookings: shuffled(
