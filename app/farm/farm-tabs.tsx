@@ -1,5 +1,6 @@
 const TABS = [
   { href: "/farm", name: "Settings" },
+  { href: "/farm/weather", name: "Weather" },
   { href: "/farm/winter", name: "Winter" },
   { href: "/farm/crops", name: "Crops" },
   { href: "/farm/recipes", name: "Recipes" },

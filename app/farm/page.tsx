@@ -5,7 +5,7 @@ import { ClimateChoice } from "./settings/climate-choice";
 import { FrostStations } from "./settings/frost-stations";
 import { SettingsForm } from "./settings/settings-form";
 import { StartOwn } from "./settings/start-own";
-import { WeatherFrost } from "./settings/weather-frost.client";
+import { WeatherFrost } from "./settings/weather-frost";
 
 export const metadata: Metadata = { title: "Farm" };
 
@@ -20,7 +20,7 @@ export default function FarmPage() {
       <SettingsForm farm={snapshot.farm} />
       <ClimateChoice farm={snapshot.farm} />
       <FrostStations />
-      <WeatherFrost units={snapshot.farm.units} />
+      <WeatherFrost />
       <section aria-labelledby="import">
         <h2 id="import">Bring in CSV files</h2>
         <p>

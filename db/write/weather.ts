@@ -3,7 +3,7 @@ import type { FarmDatabase } from "#db/client";
 import { loadWeatherYears } from "#db/read/read";
 import { weatherYear } from "#db/schema/weather";
 import { inShort, yearOf } from "#lib/domain/day";
-import { type WeatherDay, weatherYearsWith } from "#lib/domain/records/weather-day";
+import { type WeatherDay, weatherRow, weatherYearsWith } from "#lib/domain/records/weather-day";
 import { counted } from "./known";
 import { refuse } from "./refusal";
 import { type Written, write } from "./write";
@@ -28,14 +28,10 @@ export function putWeatherDays(database: FarmDatabase, days: readonly WeatherDay
   if (days.length === 0) return;
   const before = loadWeatherYears(database);
   const known = new Set(before.map(({ id }) => id));
-  for (const { id, highTenthsC, lowTenthsC } of weatherYearsWith(before, days)) {
-    const row = { highTenthsC: JSON.stringify(highTenthsC), lowTenthsC: JSON.stringify(lowTenthsC) };
-    if (known.has(id)) database.update(weatherYear).set(row).where(eq(weatherYear.id, id)).run();
-    else
-      database
-        .insert(weatherYear)
-        .values({ id, ...row })
-        .run();
+  for (const year of weatherYearsWith(before, days)) {
+    const row = weatherRow(year);
+    if (known.has(row.id)) database.update(weatherYear).set(row).where(eq(weatherYear.id, row.id)).run();
+    else database.insert(weatherYear).values(row).run();
   }
 }
 

@@ -24,6 +24,7 @@ const SCREENS = [
   { path: "/farm/crops", heading: /crops/i },
   { path: "/farm/crops/1", heading: /./ },
   { path: "/farm/recipes", heading: /recipes/i },
+  { path: "/farm/weather", heading: /weather/i },
   { path: "/farm/winter", heading: /winter/i },
   { path: "/farm/files", heading: /files/i },
   { path: "/farm/cooler", heading: /cooler/i },

@@ -139,8 +139,11 @@ function makeFileOfFirstMigration(file: string): void {
   sqlite
     .prepare("INSERT INTO __drizzle_migrations (hash, created_at) VALUES (?, ?)")
     .run(first?.hash, first?.created_at);
-  const { decimal_mark: _, ...ofThen } = row;
-  const old: Record<string, string | number | null> = { ...ofThen, name: "Old Hollow" };
+  const ofThen = sqlite.prepare<[], string>("SELECT name FROM pragma_table_info('farm')").pluck().all();
+  const old: Record<string, string | number | null> = {
+    ...Object.fromEntries(ofThen.map((column) => [column, row[column]])),
+    name: "Old Hollow",
+  };
   sqlite
     .prepare(
       `INSERT INTO farm (${Object.keys(old).join(", ")}) VALUES (${Object.keys(old)

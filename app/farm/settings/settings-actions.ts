@@ -7,7 +7,7 @@ import { farmSchema } from "#lib/domain/records/farm-settings";
 import { WINTER_COSTS } from "#lib/domain/records/winter-costs";
 import { action, refusal } from "../../action";
 import { readClimate } from "./climate-values";
-import { readFrost, readOwnFarm, readSettings } from "./farm-values";
+import { readOwnFarm, readSettings } from "./farm-values";
 
 export const saveSettings = action((values, { farm }) => readSettings(values, farm), updateFarm);
 
@@ -26,9 +26,6 @@ export const takeStationFrost = action((values, { farm }) => {
   const message = `${station.place} publishes only some of the dates, and they do not fit between yours: change the dates by hand`;
   return refusal("place", message);
 }, updateFarm);
-
-/** Takes the frost dates that her own weather file gave. */
-export const takeRecordedFrost = action((values, { farm }) => readFrost(values, farm), updateFarm);
 
 /** Takes the climate of a weather station. */
 export const takeStationClimate = action((values, { farm }) => {

@@ -123,5 +123,12 @@ export function weatherYearsWith(before: readonly WeatherYear[], days: readonly 
   return [...years].map(([id, row]) => ({ id, ...row })).sort((a, b) => a.id - b.id);
 }
 
+/** A year as its row writes it; {@link weatherYearSchema} reads it. */
+export const weatherRow = ({ id, highTenthsC, lowTenthsC }: WeatherYear) => ({
+  id,
+  highTenthsC: JSON.stringify(highTenthsC),
+  lowTenthsC: JSON.stringify(lowTenthsC),
+});
+
 /** Rounded to a tenth of a degree, half up; never minus nought. */
 const tenths = (celsius: number): number => Math.round(celsius * 10) + 0;

@@ -1,0 +1,32 @@
+import { type Day, inShort, toDay, yearOf } from "#lib/domain/day";
+import { recordedDays } from "#lib/domain/records/weather-day";
+import { type DailyWeather, type TemperatureUnit, toFahrenheit } from "#lib/domain/weather";
+import type { Units } from "#lib/domain/words";
+import { countOf } from "./numbers";
+
+/** How a file's temperatures are written, in words. */
+export const UNIT_WORDS: Readonly<Record<TemperatureUnit, string>> = {
+  f: "°F",
+  c: "°C",
+  tenths: "tenths of °C, as in public daily summaries",
+};
+
+/** "64 °F", "17.8 °C": to the whole degree in °F, to the tenth in °C. */
+export const degreesInWords = (celsius: number, units: Units): string =>
+  units === "us" ? `${Math.round(toFahrenheit(celsius))} °F` : `${celsius.toFixed(1)} °C`;
+
+/** "1 Jan 1995" */
+export const dayOfYearInWords = (day: Day): string => `${inShort(day)} ${yearOf(day)}`;
+
+/** What is recorded, in a sentence: "10,958 days are recorded, 1 Jan 1995 to 31 Dec 2024; none is missing." */
+export function recordInWords(weather: DailyWeather): string {
+  const recordedCount = recordedDays(weather).length;
+  const missingCount = weather.highC.length - recordedCount;
+  const first = toDay(weather.firstDay);
+  const last = toDay(weather.firstDay + weather.highC.length - 1);
+  const missing =
+    missingCount === 0
+      ? "none between them is missing"
+      : `${countOf(missingCount, "day")} between them ${missingCount === 1 ? "is" : "are"} missing, and the climate stands in`;
+  return `${countOf(recordedCount, "day is", "days are")} recorded, ${dayOfYearInWords(first)} to ${dayOfYearInWords(last)}; ${missing}.`;
+}
