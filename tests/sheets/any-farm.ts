@@ -7,11 +7,11 @@ import type { Anchor } from "#lib/domain/records/curve";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import { PLANTING_FLAGS } from "#lib/domain/records/planting";
 import type { Recipe } from "#lib/domain/records/recipe";
-import { weatherOfDays } from "#lib/domain/records/weather-day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { MARKS } from "#lib/domain/sourced";
 import { COLOURS, ROLES, SHAPES, STATUSES, TREATMENTS } from "#lib/domain/words";
 import { day, monthDay, farm as plainFarm } from "../small-farm";
+import { anyWeather } from "./any-weather";
 
 /** Farms of every kind that the types allow, with the worst texts a person can type: quotes, slashes, line breaks, formulas. */
 
@@ -117,22 +117,6 @@ const numbered = <T>(rows: readonly T[]) => rows.map((row, index) => ({ id: inde
 const named = <T extends { name: string }>(rows: fc.Arbitrary<T>, minLength = 1) =>
   fc.uniqueArray(rows, { minLength, maxLength: 4, selector: (row) => key(row.name) }).map(numbered);
 
-/** A few recorded days, decades apart at times. */
-const weather = fc
-  .uniqueArray(
-    fc.record({ day: anyDay.map(toDayNumber), low: fc.integer({ min: -900, max: 570 }), above: fc.nat(300) }),
-    { maxLength: 6, selector: ({ day: recorded }) => recorded },
-  )
-  .map((days) =>
-    weatherOfDays(
-      days.map(({ day: recorded, low, above }) => ({
-        day: recorded,
-        lowC: low / 10,
-        highC: Math.min(570, low + above) / 10,
-      })),
-    ),
-  );
-
 /** A whole farm; every reference is known, names differ as names are compared. */
 export const anyFarm: fc.Arbitrary<Snapshot> = fc
   .record({ farm, crops: named(crop), beds: named(sprayed), recipes: named(recipe) })
@@ -208,7 +192,7 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
               maxLength: 3,
             })
             .map(numbered),
-          weather,
+          weather: anyWeather,
         });
       });
   });
