@@ -2,6 +2,7 @@ import { inQuotes } from "#lib/domain/in-quotes";
 import type { DecimalMark, TextReading } from "#lib/domain/read-number";
 import type { Field, Fields, RecordOf } from "#lib/domain/records/field";
 import { type Column, columnsOf } from "#lib/domain/records/sheets";
+import type { Writing } from "#lib/domain/writing";
 
 /** More than any cell of a farm holds: a note has at most 4,000 letters. Longer ones are refused before they are looked into. */
 export const MOST_CELL_LETTERS = 20_000;
@@ -27,7 +28,7 @@ const isEmpty = ({ kind }: Field<unknown>, text: string): boolean => !kind.keeps
 export function readRow<F extends Fields>(
   fields: F,
   textIn: (heading: string) => string | undefined,
-  mark?: DecimalMark,
+  writing?: Writing,
 ): RowReading<RecordOf<F>> {
   const problems: ColumnProblem[] = [];
   const record: Record<string, unknown> = {};
@@ -42,7 +43,7 @@ export function readRow<F extends Fields>(
         problems.push({ column: heading, message: `${heading} is empty: write ${field.kind.hint}` });
       continue;
     }
-    const reading = readCell(field, text, mark);
+    const reading = readCell(field, text, writing);
     if (reading.ok) put(record, column, reading.value);
     else problems.push({ column: heading, message: reading.message });
   }
@@ -56,7 +57,7 @@ function put(record: Record<string, unknown>, { name, part }: Column, value: unk
 }
 
 /** What a cell says, within the limits of its field. */
-export function readCell<T>({ kind, schema }: Field<T>, text: string, mark?: DecimalMark): TextReading<T> {
+export function readCell<T>({ kind, schema }: Field<T>, text: string, writing?: Writing): TextReading<T> {
   const written = kind.keepsSpaces ? text : text.trim();
   if (written.length > MOST_CELL_LETTERS)
     return {
@@ -68,7 +69,7 @@ export function readCell<T>({ kind, schema }: Field<T>, text: string, mark?: Dec
       ok: false,
       message: `letters were lost in ${inQuotes(written)}: save the sheet as CSV in UTF-8 and bring it again`,
     };
-  const reading = kind.read(written, mark);
+  const reading = kind.read(written, writing);
   if (!reading.ok) return reading;
   const checked = schema.safeParse(reading.value);
   if (checked.success) return { ok: true, value: checked.data };

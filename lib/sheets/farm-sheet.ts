@@ -43,7 +43,7 @@ export function readFarmSettings(sheet: SheetRows<RowOf<"farm">>, current: Farm,
       );
       return null;
     }
-    const reading = readCell(setting.field, row.value, mark);
+    const reading = readCell(setting.field, row.value, { decimalMark: mark });
     if (!reading.ok) say("value", reading.message);
     return reading.ok ? { setting, value: reading.value } : null;
   });

@@ -9,10 +9,11 @@ import { PIECE_SHEET } from "#lib/domain/records/piece";
 import { columnsOf } from "#lib/domain/records/sheets";
 import { STEM_SHEET } from "#lib/domain/records/stem-line";
 import { ROLES, type Role } from "#lib/domain/words";
-import { type ColumnProblem, readRow } from "./columns";
+import type { Writing } from "#lib/domain/writing";
+import { type ColumnProblem, readCell, readRow } from "./columns";
 import { asMeant } from "./csv-text";
 import type { KnownNames } from "./known-names";
-import { NameBook } from "./name-book";
+import { cropBook, type NameBook, recipeBook } from "./name-book";
 import type { SheetProblem } from "./sheet-problem";
 import { type Delimiter, type SplitRow, splitRows } from "./split-rows";
 import { delimiterOf } from "./table";
@@ -50,11 +51,10 @@ const HEADER_WORDS = ["piece", "pieces", "recipe", "role", "item"];
  * @param known  the recipes and crops of the farm, by name, and its decimal mark
  */
 export function readPastedRows(text: string, known: Pick<KnownNames, "farm" | "recipes" | "crops">): PastedRows {
-  const mark = known.farm.decimalMark;
-  const delimiter = pastedDelimiter(text, mark);
+  const delimiter = pastedDelimiter(text, known.farm.decimalMark);
   const split = splitRows(text, delimiter);
-  const recipes = new NameBook("recipe", "the farm's recipes", known.recipes);
-  const crops = new NameBook("crop", "the farm's crops", known.crops);
+  const recipes = recipeBook(known.recipes, "the farm's recipes");
+  const crops = cropBook(known.crops, "the farm's crops");
   const pieces: PieceRecord[] = [];
   const stemLines: StemLineRecord[] = [];
   const problems: SheetProblem[] = [];
@@ -65,16 +65,17 @@ export function readPastedRows(text: string, known: Pick<KnownNames, "farm" | "r
     unread.push({ line, cells: (textLines[line - 1] ?? "").split(delimiter) });
   }
   split.rows.forEach(({ line, cells }, index) => {
-    const row = { line, cells: cells.map(asMeant) };
+    const written = { line, cells: cells.map(asMeant) };
+    const row = { line, cells: nameFirst(written.cells) };
     const first = nameKey(row.cells[0] ?? "");
     if (index === 0 && HEADER_WORDS.includes(first)) return;
-    const role = ROLES.find((candidate) => candidate === first);
-    const found = role ? readStems(role, row, crops, mark) : readPiece(row, recipes, mark);
+    const role = recipes.isOnFarm(first) ? null : readCell(STEM_SHEET.role, first);
+    const found = role?.ok ? readStems(role.value, row, crops, known.farm) : readPiece(row, recipes, known.farm);
     if ("recipe" in found) pieces.push(found);
     else if ("role" in found) stemLines.push(found);
     else {
       for (const problem of found.problems) problems.push({ file: PASTED, line: row.line, ...problem });
-      unread.push(row);
+      unread.push(written);
     }
   });
   unread.sort((a, b) => a.line - b.line);
@@ -96,10 +97,18 @@ function pastedDelimiter(text: string, mark: DecimalMark): Delimiter {
   return mark === "comma" && text.includes(";") ? ";" : delimiterOf(text);
 }
 
+const IS_COUNT = /^[x×]?\s*\d[\d.,]*\s*[x×]?$/i;
+
+/** A count may stand before the name it counts, as on a list of what to make: "12 | Low centrepiece". */
+const nameFirst = ([first = "", second = "", ...rest]: readonly string[]): string[] =>
+  IS_COUNT.test(first.trim()) && second.trim() !== "" && !IS_COUNT.test(second.trim())
+    ? [second, first.replace(/[x×\s]/gi, ""), ...rest]
+    : [first, second.replace(/^\s*[x×]\s*|\s*[x×]\s*$/gi, ""), ...rest];
+
 type Refused = { readonly problems: readonly ColumnProblem[] };
 
-function readPiece(row: SplitRow, recipes: NameBook, mark: DecimalMark): PieceRecord | Refused {
-  const { row: read, problems } = readCells(PIECE, row, mark);
+function readPiece(row: SplitRow, recipes: NameBook, writing: Writing): PieceRecord | Refused {
+  const { row: read, problems } = readCells(PIECE, row, writing);
   const recipe = recipes.find(row.cells[0] ?? "");
   const all = recipe.ok
     ? problems
@@ -108,8 +117,8 @@ function readPiece(row: SplitRow, recipes: NameBook, mark: DecimalMark): PieceRe
   return { recipe: recipe.name, pieceCount: read.pieceCount, colours: read.colours };
 }
 
-function readStems(role: Role, row: SplitRow, crops: NameBook, mark: DecimalMark): StemLineRecord | Refused {
-  const { row: read, problems } = readCells(STEMS, row, mark);
+function readStems(role: Role, row: SplitRow, crops: NameBook, writing: Writing): StemLineRecord | Refused {
+  const { row: read, problems } = readCells(STEMS, row, writing);
   const cropText = row.cells[3]?.trim() ?? "";
   const crop = cropText === "" ? null : crops.find(cropText);
   const all = crop && !crop.ok ? [...problems, { column: "crop", message: crop.message }] : problems;
@@ -118,9 +127,9 @@ function readStems(role: Role, row: SplitRow, crops: NameBook, mark: DecimalMark
 }
 
 /** Reads the cells of a row in the order of `fields`; cells left out at the end are empty. */
-function readCells<F extends Fields>(fields: F, { cells }: SplitRow, mark: DecimalMark) {
+function readCells<F extends Fields>(fields: F, { cells }: SplitRow, writing: Writing) {
   const names = columnsOf(fields).map(({ heading }) => heading);
-  const reading = readRow(fields, (column) => cells[names.indexOf(column)] ?? "", mark);
+  const reading = readRow(fields, (column) => cells[names.indexOf(column)] ?? "", writing);
   const extra = cells.slice(names.length).filter((cell) => cell.trim() !== "");
   if (extra.length === 0) return reading;
   const message = `"${extra.join('", "')}" is more than a row takes: write ${names.join(", ")}, with several colours in one cell, parted by "/"`;

@@ -1,14 +1,14 @@
 import type { FarmRecords } from "#lib/domain/farm-records";
 import { MOST_PROBLEMS } from "#lib/domain/problem";
-import type { DecimalMark } from "#lib/domain/read-number";
 import { SHEET_NAMES, SHEETS, type SheetName } from "#lib/domain/records/sheets";
+import type { Writing } from "#lib/domain/writing";
 import { markOfSheet, readFarmSettings } from "./farm-sheet";
 import type { KnownNames } from "./known-names";
 import { linkBookings } from "./link-bookings";
 import { gatherRecipes, linkCrops, linkCurves, linkRecipes, linkVarieties } from "./link-crops";
 import { linkBeds, linkCooler, linkPlantings } from "./link-ground";
 import { linkWeather } from "./link-weather";
-import { NameBook } from "./name-book";
+import { cropBook, NameBook, recipeBook } from "./name-book";
 import { sheetOfFile } from "./sheet-of-file";
 import type { SheetProblem } from "./sheet-problem";
 import { cleanRecords, joinRows, linkRows, readRows, type Say, type SheetRows } from "./sheet-rows";
@@ -45,22 +45,23 @@ type OpenedFile = { readonly file: string; readonly table: Table };
  */
 export function readFarmSheets(files: readonly SheetFile[], known: KnownNames): Reading {
   const { opened, problems: unknownFiles } = openFiles(files);
-  const rowsBy = <Name extends SheetName>(sheet: Name, mark: DecimalMark): SheetRows<RowOf<Name>> =>
-    joinRows((opened.get(sheet) ?? []).map(({ file, table }) => readRows(sheet, SHEETS[sheet], table, file, mark)));
-  // The farm sheet's own cells are texts, which read alike by either mark.
-  const settings = rowsBy("farm", known.farm.decimalMark);
+  const rowsBy = <Name extends SheetName>(sheet: Name, writing: Writing): SheetRows<RowOf<Name>> =>
+    joinRows((opened.get(sheet) ?? []).map(({ file, table }) => readRows(sheet, SHEETS[sheet], table, file, writing)));
+  // The farm sheet's own cells are texts, which read alike however the farm writes.
+  const settings = rowsBy("farm", {});
   const mark = markOfSheet(settings) ?? known.farm.decimalMark;
-  const rowsOf = <Name extends SheetName>(sheet: Name) => rowsBy(sheet, mark);
+  const { rows: farmRows, farm } = readFarmSettings(settings, known.farm, mark);
+  const writing = farm ?? { ...known.farm, decimalMark: mark };
+  const rowsOf = <Name extends SheetName>(sheet: Name) => rowsBy(sheet, writing);
   const read = <Name extends SheetName, T>(sheet: Name, toRecord: (row: RowOf<Name>, say: Say) => T | null) =>
     linkRows(rowsOf(sheet), toRecord);
 
   const names = {
-    crops: new NameBook("crop", "the crops sheet", known.crops),
-    recipes: new NameBook("recipe", "the recipes sheet", known.recipes),
+    crops: cropBook(known.crops),
+    recipes: recipeBook(known.recipes),
     beds: new NameBook("bed", "the beds sheet", known.beds),
     varieties: new VarietyBook(known.varieties),
   };
-  const { rows: farmRows, farm } = readFarmSettings(settings, known.farm, mark);
   const crops = linkCrops(read("crops", toCropRecord), names.crops);
   const recipes = linkRecipes(read("recipes", toRecipeLine), names.recipes);
   const varieties = linkVarieties(rowsOf("varieties"), names.crops, names.varieties);

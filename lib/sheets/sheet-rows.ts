@@ -1,9 +1,9 @@
 import { inQuotes } from "#lib/domain/in-quotes";
 import { didYouMean } from "#lib/domain/nearest-name";
 import { MOST_PROBLEMS } from "#lib/domain/problem";
-import type { DecimalMark } from "#lib/domain/read-number";
 import type { Fields, RecordOf } from "#lib/domain/records/field";
 import { columnsOf, type SheetName } from "#lib/domain/records/sheets";
+import type { Writing } from "#lib/domain/writing";
 import { neededHeadings, readRow } from "./columns";
 import type { Place, SheetProblem } from "./sheet-problem";
 import type { Table } from "./table";
@@ -20,12 +20,13 @@ export type SheetRows<T> = { readonly rows: readonly SheetRow<T>[]; readonly pro
 /** Says that something is wrong with the row at hand; the row is then not clean. `column` null: the row as a whole. */
 export type Say = (column: string | null, message: string) => void;
 
-/** A header as it is compared: letter case makes no difference, and a space, hyphen or underscore are alike. */
+/** A header as it is compared: letter case makes no difference, a space, hyphen or underscore are alike, and colour is spelled either way. */
 export const columnKey = (header: string): string =>
   header
     .trim()
     .toLowerCase()
-    .replace(/[\s_-]+/g, "_");
+    .replace(/[\s_-]+/g, "_")
+    .replace(/(^|_)color/g, "$1colour");
 
 /** Reads every row of a table by the columns of its sheet; every wrong cell is a problem with its place, up to {@link MOST_PROBLEMS}. */
 export function readRows<F extends Fields>(
@@ -33,7 +34,7 @@ export function readRows<F extends Fields>(
   fields: F,
   table: Table,
   file: string,
-  mark: DecimalMark,
+  writing: Writing,
 ): SheetRows<RecordOf<F>> {
   const keys = table.header.map(columnKey);
   const indexOf = new Map(keys.map((key, index) => [key, index] as const).reverse());
@@ -48,7 +49,7 @@ export function readRows<F extends Fields>(
       const index = indexOf.get(column);
       return index === undefined ? undefined : cells[index];
     };
-    const reading = readRow(fields, textIn, mark);
+    const reading = readRow(fields, textIn, writing);
     if (problems.length < MOST_PROBLEMS)
       for (const problem of reading.problems) problems.push({ file, line, ...problem });
     return { place: { file, line }, textIn: (column) => textIn(column) ?? "", record: reading.row };

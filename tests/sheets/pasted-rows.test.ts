@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { DEFAULT_RECIPES } from "#lib/domain/catalogue/recipes";
 import { readPastedRows } from "#lib/sheets/pasted-rows";
 import { farm } from "../small-farm";
 
@@ -75,4 +76,64 @@ test("a count of 1,5 pieces is refused on a farm that writes a decimal point, an
     const read = readPastedRows(text, { ...KNOWN, farm: farm({ decimalMark: "comma" }) });
     expect(read.pieces).toEqual([{ recipe: "Low centrepiece", pieceCount: 1.5, colours: [] }]);
   }
+});
+
+const RECIPES = DEFAULT_RECIPES.map(({ name }) => name);
+const pasteAtHome = (text: string) =>
+  readPastedRows(text, { farm: farm(), recipes: RECIPES, crops: ["Dahlia", "Snapdragon", "Peony", "Cosmos"] });
+
+test("pieces are found as the trade writes them: one or several, and by its other words", () => {
+  const { pieces, problems } = pasteAtHome(
+    "Bridesmaids\t5\nBridesmaids’ bouquets\t2\nBuds vases\t1\nbuttonholes\t9\nBoutonnières\t3\nLow centerpieces\t12\n" +
+      "tall centre pieces\t2\nfull arches\t1\nFlower crowns\t2\n12\tCorsages\n5 x\tBride\nAisle markers\tx 20\n",
+  );
+  expect(problems).toEqual([]);
+  expect(pieces.map(({ recipe, pieceCount }) => `${pieceCount} ${recipe}`)).toEqual([
+    "5 Attendant bouquet",
+    "2 Attendant bouquet",
+    "1 Bud vase",
+    "9 Boutonniere",
+    "3 Boutonniere",
+    "12 Low centrepiece",
+    "2 Tall centrepiece",
+    "1 Arch, full",
+    "2 Flower crown",
+    "12 Corsage",
+    "5 Bridal bouquet",
+    "20 Aisle marker",
+  ]);
+});
+
+test("colours, roles and crops are found by the trade's other words for them", () => {
+  const { pieces, stemLines, problems } = pasteAtHome(
+    "Bride\t1\tivory, dusty rose & sage\ngreenery\t60\tOlive\nfocals\t40\tWine and lilac\tdahlias\nspikes\t20\t\tsnaps\naccents\t9\t\tPeonies\n",
+  );
+  expect(problems).toEqual([]);
+  expect(pieces[0].colours).toEqual(["cream", "pink", "green"]);
+  expect(stemLines.map(({ role, colours, crop }) => [role, colours, crop])).toEqual([
+    ["foliage", ["green"], null],
+    ["focal", ["burgundy", "lavender"], "Dahlia"],
+    ["line", [], "Snapdragon"],
+    ["accent", [], "Peony"],
+  ]);
+});
+
+test("what could be two things is refused with both, and so is what no trade word says", () => {
+  const { pieces, problems } = pasteAtHome("arch\t1\nBride\t1\tchampagne\nbouquet\t4\nfull\t1\nBridal toss\t1\n");
+  expect(pieces).toEqual([]);
+  expect(problems.map(({ message }) => message)).toEqual([
+    '"arch" may be Arch, one-side spray or Arch, full: write the one that is meant (or start with a role: focal, secondary, line, filler, foliage, accent)',
+    '"champagne" may be cream, blush or peach: write the one that is meant',
+    expect.stringMatching(/^no recipe called "bouquet"/),
+    expect.stringMatching(/^no recipe called "full"/),
+    expect.stringMatching(/^no recipe called "Bridal toss"/),
+  ]);
+});
+
+test("a recipe that the farm named so goes before any other reading of the word", () => {
+  const named = { farm: farm(), recipes: ["Greenery", "Bridesmaid", "Attendant bouquet"], crops: [] };
+  expect(readPastedRows("greenery\t3\nbridesmaid\t2\n", named).pieces.map(({ recipe }) => recipe)).toEqual([
+    "Greenery",
+    "Bridesmaid",
+  ]);
 });

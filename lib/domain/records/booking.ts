@@ -1,8 +1,9 @@
 import { z } from "zod";
 import { daySchema } from "../day";
+import { STATUS_WORDS } from "../trade-words";
 import { COLOURS, STATUSES } from "../words";
 import { field, open, recordSchema, rowId, share } from "./field";
-import { choice, listOf, note, word } from "./kinds";
+import { choice, colour, listOf, note, word } from "./kinds";
 import { BOOKING_NAMES } from "./names";
 import { pieceSchema } from "./piece";
 import { stemLineSchema } from "./stem-line";
@@ -10,8 +11,8 @@ import { stemLineSchema } from "./stem-line";
 /** A booking as its form and its row write it, its lines aside. Colours stand in order of preference. `spareShare` is added for breakage. */
 export const BOOKING = {
   ...BOOKING_NAMES,
-  status: field(choice(STATUSES), z.enum(STATUSES), { absent: "enquiry", label: "Status" }),
-  palette: field(listOf(choice(COLOURS)), z.array(z.enum(COLOURS)), {
+  status: field(choice(STATUSES, STATUS_WORDS), z.enum(STATUSES), { absent: "enquiry", label: "Status" }),
+  palette: field(listOf(colour), z.array(z.enum(COLOURS)), {
     absent: [],
     label: "Palette, best colour first",
     hint: "For example: blush, cream, white. Leave it empty if any colour will do.",

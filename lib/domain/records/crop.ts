@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { ROLE_WORDS } from "../trade-words";
 import { ROLES, SHAPES } from "../words";
 import { field, open, recordSchema, rowId, sourced } from "./field";
 import { choice, linesOf, listOf, prose, word, yesNo } from "./kinds";
@@ -59,11 +60,11 @@ export const CROP = {
   name: field(word, z.string().min(1, "a crop needs a name"), { label: "Name", heading: "crop" }),
   scientific: field(prose, z.string(), { absent: "", label: "Scientific name" }),
   shape: field(choice(SHAPES), z.enum(SHAPES), { label: "Shape of the flower" }),
-  roles: field(listOf(choice(ROLES)), z.array(z.enum(ROLES)).min(1, "a crop needs at least one role"), {
+  roles: field(listOf(choice(ROLES, ROLE_WORDS)), z.array(z.enum(ROLES)).min(1, "a crop needs at least one role"), {
     label: "Roles it can take",
     hint: "A need for a role takes every variety whose crop has it.",
   }),
-  usualRole: field(choice(ROLES), z.enum(ROLES), { label: "Usual role" }),
+  usualRole: field(choice(ROLES, ROLE_WORDS), z.enum(ROLES), { label: "Usual role" }),
   tender: field(yesNo, z.boolean(), { absent: false, label: "Tender: the first frost ends it" }),
   overwinters: field(yesNo, z.boolean(), {
     absent: false,

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { type MonthDay, monthDaySchema } from "../day";
 import { originSchema } from "../sourced";
+import { OTHER_TREATMENTS } from "../trade-words";
 import { TREATMENT_WORDS, TREATMENTS } from "../words";
 import { count, field, number, open, originField, recordSchema, rowId } from "./field";
 import { choice, decimal, listOf, monthDay, note } from "./kinds";
@@ -34,7 +35,7 @@ export const anchorColumns = (anchor: Anchor): { firstCut: MonthDay | null; days
   daysAfterPlanting: anchor.kind === "days-after-planting" ? anchor.days : null,
 });
 
-const treatment = field(choice(TREATMENTS), z.enum(TREATMENTS), {
+const treatment = field(choice(TREATMENTS, OTHER_TREATMENTS), z.enum(TREATMENTS), {
   label: "How it is grown",
   meanings: TREATMENT_WORDS,
 });

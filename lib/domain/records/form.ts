@@ -4,11 +4,12 @@ import { type Parsed, type Problem, problemsOf } from "../problem";
 import { type DecimalMark, readNumber, type TextReading } from "../read-number";
 import { OWN, type Sourced } from "../sourced";
 import type { Units } from "../words";
+import type { Writing } from "../writing";
 import type { Field, Fields, RecordOf } from "./field";
 import type { Input } from "./kinds";
 
 /** How the farm shows and types its numbers. */
-export type Manner = { readonly units: Units; readonly decimalMark?: DecimalMark };
+export type Manner = Writing & { readonly units: Units };
 
 /** A field as a form shows it: everything its control must know. `values` are what stands in it, as text; several for "several". */
 export type FormField = {
@@ -89,7 +90,7 @@ export type Reading<F extends Fields> = {
 export function readForm<F extends Fields>(
   fields: F,
   typed: Typed,
-  { units, decimalMark }: Manner,
+  manner: Manner,
   { before = {}, given = {}, root = "", schema }: Reading<F> = {},
 ): Parsed<RecordOf<F>> {
   const problems: Problem[] = [];
@@ -97,7 +98,7 @@ export function readForm<F extends Fields>(
   for (const [name, field] of Object.entries(fields)) {
     if (Object.hasOwn(given, name)) continue;
     const texts = typed.getAll(root + name).filter((value) => typeof value === "string");
-    const read = readField(field, texts, before[name], measureIn(units, field.measure), decimalMark);
+    const read = readField(field, texts, before[name], measureIn(manner.units, field.measure), manner);
     if (read.ok) record[name] = read.value;
     else problems.push({ place: root + name, message: read.message });
   }
@@ -112,14 +113,15 @@ function readField(
   texts: readonly string[],
   before: unknown,
   measure: Measure,
-  mark: DecimalMark | undefined,
+  writing: Writing,
 ): TextReading<unknown> {
   const { kind, schema, parts } = field;
-  if (parts) return readSourced(parts.count, texts, before as Sourced | undefined, measure, mark);
+  if (parts) return readSourced(parts.count, texts, before as Sourced | undefined, measure, writing);
   const text = textOf(kind.input, texts);
   if (text === "" && schema.safeParse(null).success) return { ok: true, value: null };
-  if (typeof before === "number" && text === shown(measure, before, mark)) return { ok: true, value: before };
-  const reading = readTyped(field, text, measure, mark);
+  if (typeof before === "number" && text === shown(measure, before, writing.decimalMark))
+    return { ok: true, value: before };
+  const reading = readTyped(field, text, measure, writing);
   if (!reading.ok) return reading;
   const checked = schema.safeParse(reading.value);
   return checked.success
@@ -133,9 +135,9 @@ function readSourced(
   texts: readonly string[],
   before: Sourced | undefined,
   measure: Measure,
-  mark: DecimalMark | undefined,
+  writing: Writing,
 ): TextReading<unknown> {
-  const read = readField(count, texts, before?.count, measure, mark);
+  const read = readField(count, texts, before?.count, measure, writing);
   if (!read.ok) return read;
   return { ok: true, value: before && read.value === before.count ? before : { count: read.value, ...OWN } };
 }
@@ -144,18 +146,13 @@ function readSourced(
 const textOf = (input: Input, texts: readonly string[]): string =>
   input === "several" ? texts.join(" / ").replace(/^[\s,;/]+|[\s,;/]+$/g, "") : (texts[0]?.trim() ?? "");
 
-function readTyped(
-  { kind }: Field<unknown>,
-  text: string,
-  measure: Measure,
-  mark: DecimalMark | undefined,
-): TextReading<unknown> {
+function readTyped({ kind }: Field<unknown>, text: string, measure: Measure, writing: Writing): TextReading<unknown> {
   if (kind.input === "yes-no") return { ok: true, value: text === "yes" };
   if (kind.input === "lines") return { ok: true, value: text.split(/\s*\n\s*/).filter((line) => line !== "") };
   const isNumber = kind.input === "number" || kind.input === "hidden";
   if (isNumber && text === "") return { ok: false, message: "write a number" };
-  if (measure.shownPerStored === 1) return kind.read(text, mark);
-  const reading = readNumber(text, mark);
+  if (measure.shownPerStored === 1) return kind.read(text, writing);
+  const reading = readNumber(text, writing.decimalMark);
   return reading.ok ? { ok: true, value: toStored(measure, reading.value) } : reading;
 }
 

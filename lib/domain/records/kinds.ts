@@ -1,8 +1,13 @@
 import { WEEKDAYS } from "../day";
 import { inQuotes } from "../in-quotes";
+import { anyOf } from "../listed";
 import { nearestName } from "../nearest-name";
 import { type DecimalMark, readNumber, type TextReading, writeNumber } from "../read-number";
+import { sameWord } from "../same-word";
 import { MARKS, type Origin } from "../sourced";
+import { COLOUR_WORDS, type OtherWords } from "../trade-words";
+import { COLOURS, type Colour } from "../words";
+import type { Writing } from "../writing";
 
 /** The control of a form that a value is typed or chosen in. */
 export type Input = "text" | "area" | "number" | "day" | "yes-no" | "choice" | "several" | "lines" | "hidden";
@@ -18,7 +23,7 @@ export type Kind<T> = {
   readonly keepsSpaces?: boolean;
   /** What can be chosen, as it is written. */
   readonly options?: readonly string[];
-  readonly read: (text: string, mark?: DecimalMark) => TextReading<unknown>;
+  readonly read: (text: string, writing?: Writing) => TextReading<unknown>;
   write(value: T, mark?: DecimalMark): string;
 };
 
@@ -45,7 +50,7 @@ export const monthDay: Kind<string> = { ...word, hint: "a day of the year as MM-
 export const decimal: Kind<number> = {
   input: "number",
   hint: "a number, for example 12.5",
-  read: readNumber,
+  read: (text, writing) => readNumber(text, writing?.decimalMark),
   write: writeNumber,
 };
 
@@ -53,8 +58,8 @@ export const decimal: Kind<number> = {
 export const whole: Kind<number> = {
   ...decimal,
   hint: "a whole number, for example 40",
-  read: (text, mark) => {
-    const number = readNumber(text, mark);
+  read: (text, writing) => {
+    const number = readNumber(text, writing?.decimalMark);
     if (!number.ok || Number.isInteger(number.value)) return number;
     return wrong(`${inQuotes(text)} is not a whole number: write ${Math.round(number.value)} or another whole number`);
   },
@@ -75,18 +80,26 @@ export const yesNo: Kind<boolean> = {
   write: (is) => (is ? "yes" : "no"),
 };
 
-/** One of a list of words; letter case, and hyphens for spaces, make no difference. */
+/**
+ * One of a list of words; letter case, hyphens for spaces and one or several make no difference. `others` are words that are as good; one
+ * that could be two of the list is refused with both.
+ */
 export function choice<const T extends string>(
   words: readonly T[],
+  others: OtherWords<T> = {},
 ): Kind<T> & { readonly read: (text: string) => TextReading<T> } {
-  const plain = (text: string) => text.toLowerCase().replace(/[\s_-]+/g, " ");
+  const found = new Map<string, T | readonly T[]>(
+    Object.entries(others).map(([word, meant]) => [sameWord(word), meant]),
+  );
+  for (const word of words) found.set(sameWord(word), word);
   return {
     input: "choice",
     hint: `one of: ${words.join(", ")}`,
     options: words,
     read: (text) => {
-      const found = words.find((candidate) => plain(candidate) === plain(text));
-      if (found !== undefined) return right(found);
+      const meant = found.get(sameWord(text));
+      if (typeof meant === "string") return right(meant);
+      if (meant !== undefined) return wrong(`${inQuotes(text)} may be ${anyOf(meant)}: write the one that is meant`);
       const nearest = nearestName(text, words);
       const guess = nearest === undefined ? "" : `; did you mean "${nearest}"?`;
       return wrong(`${inQuotes(text)} is not known here: write one of ${words.join(", ")}${guess}`);
@@ -94,6 +107,17 @@ export function choice<const T extends string>(
     write: asItIs,
   };
 }
+
+const plainColour = choice(COLOURS, COLOUR_WORDS);
+
+/** One of our colours, by its word, another word for it, or a name of the farm's own, which goes before the others. */
+export const colour: Kind<Colour> = {
+  ...plainColour,
+  read: (text, writing) => {
+    const own = writing?.ownColours?.find(({ name }) => sameWord(name) === sameWord(text));
+    return own ? right(own.colour) : plainColour.read(text);
+  },
+};
 
 /**
  * Several of one kind, parted by "/"; an empty cell is an empty list. A slash that belongs to a word is written "\/", and a backslash
@@ -104,13 +128,13 @@ export function listOf<T>(kind: Kind<T>): Kind<readonly T[]> {
     input: kind.options ? "several" : "text",
     hint: `${kind.hint} (several are parted by "/")`,
     options: kind.options,
-    read: (text, mark) => {
+    read: (text, writing) => {
       const found: unknown[] = [];
       const problems: string[] = [];
-      // The words of a fixed list have no commas, so people may part them by one.
-      for (const part of splitList(kind.options ? text.replace(/[,;]/g, "/") : text)) {
+      // The words of a fixed list have neither commas nor "and", so people may part them by those.
+      for (const part of splitList(kind.options ? text.replace(/[,;&+]|\band\b/gi, "/") : text)) {
         const reading = part
-          ? kind.read(part, mark)
+          ? kind.read(part, writing)
           : wrong(`an empty place in ${inQuotes(text)}: write ${kind.hint} between the slashes, or take one slash out`);
         if (reading.ok) found.push(reading.value);
         // The first word that is not on a fixed list is told with the whole list, the others by themselves.

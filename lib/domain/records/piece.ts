@@ -1,12 +1,12 @@
 import { z } from "zod";
 import { COLOURS } from "../words";
 import { field, number, recordSchema, rowId } from "./field";
-import { choice, listOf } from "./kinds";
+import { colour, listOf } from "./kinds";
 import { BOOKING_NAMES, nameOf } from "./names";
 
 const piece = {
   pieceCount: number({ above: 0, most: 100_000, label: "How many", heading: "count" }),
-  colours: field(listOf(choice(COLOURS)), z.array(z.enum(COLOURS)), { absent: [], label: "Colours" }),
+  colours: field(listOf(colour), z.array(z.enum(COLOURS)), { absent: [], label: "Colours" }),
 };
 
 export const PIECE = { recipeId: rowId("Piece"), ...piece };

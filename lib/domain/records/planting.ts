@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { daySchema } from "../day";
 import { FIRST_SEASON, LAST_SEASON } from "../season-years";
+import { OTHER_TREATMENTS } from "../trade-words";
 import { TREATMENT_WORDS, TREATMENTS } from "../words";
 import { count, field, open, recordSchema, rowId, share } from "./field";
 import { choice, day, listOf, whole } from "./kinds";
@@ -20,7 +21,10 @@ const planting = {
       heading: "season",
     },
   ),
-  treatment: field(choice(TREATMENTS), z.enum(TREATMENTS), { label: "How it is grown", meanings: TREATMENT_WORDS }),
+  treatment: field(choice(TREATMENTS, OTHER_TREATMENTS), z.enum(TREATMENTS), {
+    label: "How it is grown",
+    meanings: TREATMENT_WORDS,
+  }),
   plantedOn: field(day, daySchema, { label: "Planted or sown on" }),
   plantCount: count({
     of: "plants",

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { ROLE_WORDS } from "../trade-words";
 import { ROLES } from "../words";
 import { field, number, recordSchema, rowId } from "./field";
 import { choice, prose, word } from "./kinds";
@@ -8,7 +9,7 @@ import { choice, prose, word } from "./kinds";
  * `colours` "palette" takes the booking's colours, "any" takes every colour.
  */
 export const RECIPE_LINE = {
-  role: field(choice(ROLES), z.enum(ROLES), { label: "Role" }),
+  role: field(choice(ROLES, ROLE_WORDS), z.enum(ROLES), { label: "Role" }),
   stemsPerPiece: number({ above: 0, most: 10_000, of: "stems", label: "Stems in one" }),
   colours: field(choice(["palette", "any"]), z.enum(["palette", "any"]), { absent: "palette", label: "Colours" }),
 };

@@ -1,13 +1,14 @@
 import { z } from "zod";
+import { ROLE_WORDS } from "../trade-words";
 import { COLOURS, ROLES } from "../words";
 import { field, number, open, recordSchema, rowId } from "./field";
-import { choice, listOf, yesNo } from "./kinds";
+import { choice, colour, listOf, yesNo } from "./kinds";
 import { BOOKING_NAMES, nameOf } from "./names";
 
-const role = field(choice(ROLES), z.enum(ROLES), { label: "Role" });
+const role = field(choice(ROLES, ROLE_WORDS), z.enum(ROLES), { label: "Role" });
 const line = {
   cropOnly: field(yesNo, z.boolean(), { absent: false, label: "No other in its place" }),
-  colours: field(listOf(choice(COLOURS)), z.array(z.enum(COLOURS)), { absent: [], label: "Colours" }),
+  colours: field(listOf(colour), z.array(z.enum(COLOURS)), { absent: [], label: "Colours" }),
   stemCount: number({ above: 0, most: 10_000, of: "stems", label: "Stems", heading: "stems" }),
 };
 

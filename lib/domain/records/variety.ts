@@ -1,11 +1,11 @@
 import { z } from "zod";
 import { COLOURS } from "../words";
 import { field, open, recordSchema, rowId } from "./field";
-import { choice, word } from "./kinds";
+import { colour as colourWord, word } from "./kinds";
 import { nameOf } from "./names";
 
 const name = field(word, z.string().min(1, "a variety needs a name"), { label: "Variety", heading: "variety" });
-const colour = field(choice(COLOURS), z.enum(COLOURS), { label: "Colour" });
+const colour = field(colourWord, z.enum(COLOURS), { label: "Colour" });
 
 export const VARIETY = { cropId: rowId("Crop"), name, colour };
 
