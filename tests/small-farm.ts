@@ -21,6 +21,8 @@ export const farm = (given: Partial<Farm> = {}): Farm => ({
   zone: "7a",
   units: "us",
   decimalMark: "point",
+  dateOrder: "ask",
+  ownColours: [],
   pickingWeekdays: [1, 3, 4, 6],
   leadDays: 2,
   orderDaysAhead: 21,

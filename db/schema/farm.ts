@@ -1,6 +1,7 @@
 import { integer, real, sqliteTable, text } from "drizzle-orm/sqlite-core";
 import { DECIMAL_MARKS } from "#lib/domain/read-number";
 import { UNITS } from "#lib/domain/words";
+import { DATE_ORDERS } from "#lib/domain/writing";
 import {
   checks,
   holds,
@@ -27,6 +28,8 @@ export const farm = sqliteTable(
     zone: text("zone").notNull(),
     units: text("units").notNull(),
     decimalMark: text("decimal_mark").notNull().default("point"),
+    dateOrder: text("date_order").notNull().default("ask"),
+    ownColours: list("own_colours").notNull().default([]),
     pickingWeekdays: list("picking_weekdays").notNull(),
     leadDays: integer("lead_days").notNull(),
     orderDaysAhead: integer("order_days_ahead").notNull(),
@@ -76,6 +79,8 @@ export const farm = sqliteTable(
       isYesNo("is_invented"),
       oneOf("units", UNITS),
       oneOf("decimal_mark", DECIMAL_MARKS),
+      oneOf("date_order", DATE_ORDERS),
+      isList("own_colours"),
       isList("picking_weekdays"),
       ...["lead_days", "order_days_ahead"].map((column) => isWholeFrom(column, 0)),
       isShare("spare_share"),

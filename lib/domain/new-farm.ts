@@ -15,6 +15,8 @@ export function newFarm(name: string): Farm {
     zone: "7a",
     units: "us",
     decimalMark: "point",
+    dateOrder: "ask",
+    ownColours: [],
     pickingWeekdays: [1, 3, 4, 6],
     leadDays: 2,
     orderDaysAhead: 21,

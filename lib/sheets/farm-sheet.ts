@@ -34,7 +34,8 @@ export function readFarmSettings(sheet: SheetRows<RowOf<"farm">>, current: Farm,
     if (earlier)
       say("setting", `${setting.heading} stands on ${placeInWords(earlier)} already: keep one of the two rows`);
     else seen.set(setting.heading, place);
-    const { schema } = setting.field;
+    const { schema, absent } = setting.field;
+    if (row.value.trim() === "" && absent !== undefined) return { setting, value: absent };
     if (row.value.trim() === "" && schema.safeParse(null).success) return { setting, value: null };
     if (row.value.trim() === "" && !schema.safeParse("").success) {
       say(

@@ -114,11 +114,13 @@ const migrationTime = (name: string): number => migrations.entries.find(({ tag }
 
 /** Columns of the farm that later versions added, the newest first: a column's own check may name those before it. */
 const ADDED_SINCE = [
+  "own_colours",
+  "date_order",
   ...["climate_monthly_lows_c", "climate_monthly_highs_c", "climate_latitude_degrees", "climate_station"],
   "decimal_mark",
 ];
 
-test("a file of before the decimal mark and the climate opens with the point and none, every other setting as it was", () =>
+test("a file of before the climate and how the farm writes opens with none and with our way of writing, every other setting as it was", () =>
   withFolder((file) => {
     makeFile(file);
     const before = openFarm(file);
@@ -131,9 +133,16 @@ test("a file of before the decimal mark and the climate opens with the point and
     tables.close();
     const database = openFarm(file);
     try {
-      expect(kept(database).farm).toEqual({ ...settings, decimalMark: "point", climate: null });
+      expect(kept(database).farm).toEqual({
+        ...settings,
+        decimalMark: "point",
+        dateOrder: "ask",
+        ownColours: [],
+        climate: null,
+      });
       expect(() => database.$client.exec("UPDATE farm SET decimal_mark = 'dash'")).toThrow(/farm_decimal_mark/);
       expect(() => database.$client.exec("UPDATE farm SET climate_station = 'Hill'")).toThrow(/farm_climate_whole/);
+      expect(() => database.$client.exec("UPDATE farm SET date_order = 'either'")).toThrow(/farm_date_order/);
     } finally {
       closeFarm(database);
     }

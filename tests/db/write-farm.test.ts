@@ -56,6 +56,8 @@ test("every setting of the farm can be changed", () => {
       zone: "6b",
       units: "metric" as const,
       decimalMark: "comma" as const,
+      dateOrder: "day first" as const,
+      ownColours: [{ name: "antique rose", colour: "pink" as const }],
       pickingWeekdays: [7, 2],
       leadDays: 3,
       orderDaysAhead: 10,

@@ -10,6 +10,7 @@ import type { Recipe } from "#lib/domain/records/recipe";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { MARKS } from "#lib/domain/sourced";
 import { COLOURS, ROLES, SHAPES, STATUSES, TREATMENTS } from "#lib/domain/words";
+import { DATE_ORDERS } from "#lib/domain/writing";
 import { day, monthDay, farm as plainFarm } from "../small-farm";
 import { anyWeather } from "./any-weather";
 
@@ -40,6 +41,14 @@ const farm: fc.Arbitrary<Farm> = fc
     zone: fc.constantFrom("", "7a", "10b"),
     units: fc.constantFrom("us" as const, "metric" as const),
     decimalMark: fc.constantFrom(...DECIMAL_MARKS),
+    dateOrder: fc.constantFrom(...DATE_ORDERS),
+    ownColours: fc.uniqueArray(
+      fc.record({
+        name: fc.constantFrom("antique rose", "Café", "ivory", "moss 2"),
+        colour: fc.constantFrom(...COLOURS),
+      }),
+      { maxLength: 3, selector: ({ name }) => name },
+    ),
     pickingWeekdays: fc.array(fc.integer({ min: 1, max: 7 }), { minLength: 1, maxLength: 7 }),
     leadDays: fc.nat(14),
     spareShare: share,

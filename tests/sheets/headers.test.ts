@@ -97,3 +97,23 @@ test("the farm sheet has a row for every setting of the farm, each name once", (
     .reduce((sum, count) => sum + count, 0);
   expect(FARM_SETTINGS).toHaveLength(settingCount);
 });
+
+test("colour names of the farm's own are read as ours, also those that the upload itself brings", () => {
+  const varieties = "crop,variety,colour\nDahlia,Rosa,antique rose\nDahlia,Nix,ivory\n";
+  const own = 'setting,value\nown_colours,"Antique Rose = pink / ivory = white"\n';
+  expect(read({ "varieties.csv": varieties, "farm.csv": own }).records.varieties?.map(({ colour }) => colour)).toEqual([
+    "pink",
+    "white",
+  ]);
+  expect(problemLines({ "varieties.csv": varieties })).toEqual([
+    expect.stringMatching(/^varieties.csv:2 colour: "antique rose" is not known here: write one of white, /),
+  ]);
+});
+
+test("a colour name of the farm's own is not one of ours, stands once, and names one of ours", () => {
+  const problem = (value: string) => problemLines({ "farm.csv": `setting,value\nown_colours,${value}\n` });
+  expect(problem("moss = green / Moss = silver")).toEqual([expect.stringMatching(/stands twice/)]);
+  expect(problem("white = cream")).toEqual([expect.stringMatching(/one of ours already/)]);
+  expect(problem("moss = mossy")).toEqual([expect.stringMatching(/"mossy" is not known here/)]);
+  expect(problem("moss")).toEqual([expect.stringMatching(/write it with ours, for example/)]);
+});

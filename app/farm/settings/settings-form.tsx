@@ -28,11 +28,18 @@ export function SettingsForm({ farm }: { farm: Farm }) {
       <div className="fields">
         <RecordField {...top.name} isWide />
         <RecordField {...top.zone} suggestions={ZONES} hint={zoneInWords(farm.zone, farm.units) ?? "For example 7a."} />
-        {[top.units, top.decimalMark, top.pickingWeekdays, top.leadDays, top.orderDaysAhead, top.spareShare].map(
-          (field) => (
-            <RecordField key={field.name} {...field} />
-          ),
-        )}
+        {[
+          top.units,
+          top.decimalMark,
+          top.dateOrder,
+          top.pickingWeekdays,
+          top.leadDays,
+          top.orderDaysAhead,
+          top.spareShare,
+        ].map((field) => (
+          <RecordField key={field.name} {...field} />
+        ))}
+        <RecordField {...top.ownColours} isWide />
       </div>
       {frosts.map(({ title, sense, fields }) => (
         <fieldset key={title}>

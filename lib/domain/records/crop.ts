@@ -72,7 +72,7 @@ export const CROP = {
   }),
   ...CROP_NUMBERS,
   cutStage: field(prose, z.string(), { absent: "", label: "Stage to cut at" }),
-  cautions: field(linesOf, z.array(z.string()), {
+  cautions: field(linesOf(word), z.array(z.string()), {
     absent: [],
     label: "Cautions, one a line",
     hint: "Shown wherever its stems go into personals or near food. A plant without a caution is not proved safe.",

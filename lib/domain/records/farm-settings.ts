@@ -1,11 +1,34 @@
 import { z } from "zod";
 import { monthDaySchema, WEEKDAYS } from "../day";
 import { DECIMAL_MARKS } from "../read-number";
-import { UNITS } from "../words";
+import { sameWord } from "../same-word";
+import { COLOURS, UNITS } from "../words";
+import { DATE_ORDERS } from "../writing";
 import { climateSchema, OPEN_CLIMATE } from "./climate";
 import { count, type Field, field, headingOf, recordSchema, share } from "./field";
-import { choice, decimal, listOf, monthDay, weekday, word, yesNo } from "./kinds";
+import { choice, decimal, linesOf, listOf, monthDay, ownColour, weekday, word, yesNo } from "./kinds";
 import { WINTER_COSTS, winterCostsSchema } from "./winter-costs";
+
+/** More names than anybody has for colours. */
+const MOST_OWN_COLOURS = 200;
+
+const ownColourSchema = z.object({
+  name: z
+    .string()
+    .min(1, "a colour needs a name")
+    .max(40, "a colour's name has at most 40 letters")
+    .refine((name) => !/[=/,;&+\\\n]|\band\b/i.test(name), "a colour's name has no = / , ; & + in it, nor the word and")
+    .refine((name) => !COLOURS.some((colour) => colour === name.toLowerCase()), "this colour is one of ours already"),
+  colour: z.enum(COLOURS),
+});
+
+const ownColoursSchema = z
+  .array(ownColourSchema)
+  .max(MOST_OWN_COLOURS, `at most ${MOST_OWN_COLOURS} colours of your own`)
+  .refine(
+    (colours) => new Set(colours.map(({ name }) => sameWord(name))).size === colours.length,
+    "a colour of your own stands twice: keep one of the two",
+  );
 
 /** The settings that stand alone. */
 export const FARM = {
@@ -21,6 +44,15 @@ export const FARM = {
   decimalMark: field(choice(DECIMAL_MARKS), z.enum(DECIMAL_MARKS), {
     label: "Decimals are written with a",
     hint: "In forms and in files: 1.5 with a point, 1,5 with a comma.",
+  }),
+  dateOrder: field(choice(DATE_ORDERS), z.enum(DATE_ORDERS), {
+    label: "6/12/2027 in a file is",
+    meanings: { ask: "asked each time", "month first": "12 June, month first", "day first": "6 December, day first" },
+  }),
+  ownColours: field(linesOf(ownColour), ownColoursSchema, {
+    absent: [],
+    label: "Colour names of your own, one a line",
+    hint: "Read as our colour wherever they are pasted or come in a file. For example: antique rose = pink.",
   }),
   pickingWeekdays: field(
     listOf(weekday),

@@ -6,7 +6,7 @@ import { OWN, type Sourced } from "../sourced";
 import type { Units } from "../words";
 import type { Writing } from "../writing";
 import type { Field, Fields, RecordOf } from "./field";
-import type { Input } from "./kinds";
+import type { Input, Kind } from "./kinds";
 
 /** How the farm shows and types its numbers. */
 export type Manner = Writing & { readonly units: Units };
@@ -53,7 +53,8 @@ function written(
   mark: DecimalMark | undefined,
 ): string[] {
   if (parts) return [shown(measure, (value as Sourced).count, mark)];
-  if (kind.input === "lines" && Array.isArray(value)) return [value.join("\n")];
+  const { line } = kind;
+  if (line && Array.isArray(value)) return [value.map((one) => line.write(one)).join("\n")];
   if (kind.input === "several" && Array.isArray(value)) return value.map((one) => kind.write([one], mark));
   if (kind.input === "number" && typeof value === "number") return [shown(measure, value, mark)];
   return [kind.write(value, mark)];
@@ -148,12 +149,20 @@ const textOf = (input: Input, texts: readonly string[]): string =>
 
 function readTyped({ kind }: Field<unknown>, text: string, measure: Measure, writing: Writing): TextReading<unknown> {
   if (kind.input === "yes-no") return { ok: true, value: text === "yes" };
-  if (kind.input === "lines") return { ok: true, value: text.split(/\s*\n\s*/).filter((line) => line !== "") };
+  if (kind.line) return readLines(kind.line, text);
   const isNumber = kind.input === "number" || kind.input === "hidden";
   if (isNumber && text === "") return { ok: false, message: "write a number" };
   if (measure.shownPerStored === 1) return kind.read(text, writing);
   const reading = readNumber(text, writing.decimalMark);
   return reading.ok ? { ok: true, value: toStored(measure, reading.value) } : reading;
+}
+
+function readLines(line: NonNullable<Kind<unknown>["line"]>, text: string): TextReading<unknown> {
+  const lines = text.split(/\s*\n\s*/).filter((written) => written !== "");
+  const readings = lines.map((written) => line.read(written));
+  const wrong = readings.flatMap((reading) => (reading.ok ? [] : [reading.message]));
+  if (wrong.length > 0) return { ok: false, message: wrong.join("; ") };
+  return { ok: true, value: readings.flatMap((reading) => (reading.ok ? [reading.value] : [])) };
 }
 
 /** The schema's own words, or the limits in the unit that is typed: "a percentage from 0 to 100", "more than 0, and at most 3,280 feet". */

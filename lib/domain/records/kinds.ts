@@ -2,12 +2,13 @@ import { WEEKDAYS } from "../day";
 import { inQuotes } from "../in-quotes";
 import { anyOf } from "../listed";
 import { nearestName } from "../nearest-name";
+import { readDay, readMonthDay } from "../read-day";
 import { type DecimalMark, readNumber, type TextReading, writeNumber } from "../read-number";
 import { sameWord } from "../same-word";
 import { MARKS, type Origin } from "../sourced";
 import { COLOUR_WORDS, type OtherWords } from "../trade-words";
 import { COLOURS, type Colour } from "../words";
-import type { Writing } from "../writing";
+import type { OwnColour, Writing } from "../writing";
 
 /** The control of a form that a value is typed or chosen in. */
 export type Input = "text" | "area" | "number" | "day" | "yes-no" | "choice" | "several" | "lines" | "hidden";
@@ -23,6 +24,8 @@ export type Kind<T> = {
   readonly keepsSpaces?: boolean;
   /** What can be chosen, as it is written. */
   readonly options?: readonly string[];
+  /** What stands on each line, where a form asks for one a line. */
+  readonly line?: Pick<Kind<unknown>, "read" | "write">;
   readonly read: (text: string, writing?: Writing) => TextReading<unknown>;
   write(value: T, mark?: DecimalMark): string;
 };
@@ -41,10 +44,19 @@ export const prose: Kind<string> = { ...word, hint: "a few words", keepsSpaces: 
 export const note: Kind<string> = { ...prose, input: "area" };
 
 /** A day; the schema says whether there is such a day. */
-export const day: Kind<string> = { ...word, input: "day", hint: "a day as YYYY-MM-DD, for example 2027-06-12" };
+export const day: Kind<string> = {
+  ...word,
+  input: "day",
+  hint: "a day as YYYY-MM-DD, for example 2027-06-12",
+  read: readDay,
+};
 
 /** A day of any year; the schema says whether there is such a day. */
-export const monthDay: Kind<string> = { ...word, hint: "a day of the year as MM-DD, for example 10-18" };
+export const monthDay: Kind<string> = {
+  ...word,
+  hint: "a day of the year as MM-DD, for example 10-18",
+  read: readMonthDay,
+};
 
 /** A number, read by {@link readNumber}. */
 export const decimal: Kind<number> = {
@@ -119,6 +131,22 @@ export const colour: Kind<Colour> = {
   },
 };
 
+/** A colour name of the farm's own with ours: "antique rose = pink". */
+export const ownColour: Kind<OwnColour> = {
+  input: "text",
+  hint: 'a name of your own and our colour, for example "antique rose = pink"',
+  read: (text) => {
+    const [name, ours, ...more] = text.split("=").map((part) => part.trim());
+    if (!name || !ours || more.length > 0)
+      return wrong(
+        `${inQuotes(text)} is not a colour of your own: write it with ours, for example "antique rose = pink"`,
+      );
+    const reading = plainColour.read(ours);
+    return reading.ok ? right({ name, colour: reading.value }) : reading;
+  },
+  write: ({ name, colour: ours }) => `${name} = ${ours}`,
+};
+
 /**
  * Several of one kind, parted by "/"; an empty cell is an empty list. A slash that belongs to a word is written "\/", and a backslash
  * "\\". An empty place between two slashes is a problem: dropping it would move what follows.
@@ -160,8 +188,8 @@ function splitList(text: string): string[] {
   return text === "" ? [] : parts.map((part) => part.trim());
 }
 
-/** Several words, one a line on a form. */
-export const linesOf: Kind<readonly string[]> = { ...listOf(word), input: "lines" };
+/** Several of one kind, one a line on a form. */
+export const linesOf = <T>(kind: Kind<T>): Kind<readonly T[]> => ({ ...listOf(kind), input: "lines", line: kind });
 
 /** Weekdays by name, short or in full; Monday is 1 and Sunday 7. */
 export const weekday: Kind<number> = {
