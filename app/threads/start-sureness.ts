@@ -55,12 +55,24 @@ export function startSureness(
   const lanes = Promise.all(Array.from({ length: THREAD_COUNT }, lane));
   lanes.catch(stop);
   const answer = lanes.then(() => {
-    // Up to the first part that is missing, so that what is summed up is the first seasons without a hole.
-    const missing = done.indexOf(null);
-    const first = done.slice(0, missing < 0 ? done.length : missing).flatMap((part) => (part ? [part] : []));
-    if (first.length === 0) throw new Error("Stopped before a season was sampled.");
-    const [dug, kept] = [0, 1].map((plan) => merge(first.map((part) => part[plan])));
+    const run = longestRun(done);
+    if (run.length === 0) throw new Error("Stopped before a season was sampled.");
+    const [dug, kept] = [0, 1].map((plan) => merge(run.map((part) => part[plan])));
     return pool().start(snapshot, "sureness", { seasonYear, keptBedIds, dug, kept }, { reader }).answer;
   });
   return { answer, stop, wasStopped: () => isStopped };
+}
+
+/**
+ * The most neighbouring parts without a hole. Threads do not end in the order in which they began: of two parts the second may be done when the
+ * first is stopped in the midst.
+ */
+function longestRun<Part>(parts: readonly (Part | null)[]): readonly Part[] {
+  let longest: readonly Part[] = [];
+  let run: readonly Part[] = [];
+  for (const part of parts) {
+    run = part === null ? [] : [...run, part];
+    if (run.length > longest.length) longest = run;
+  }
+  return longest;
 }

@@ -9,7 +9,7 @@ export type Said = {
 };
 
 /** Sends bytes as they stand, which no browser and no library would, and hears the answer out. */
-export function knock(port: number, bytes: string | Buffer, withinMs = 5000): Promise<Said> {
+export function knock(port: number, bytes: string | Buffer, withinMs = 60_000): Promise<Said> {
   return new Promise((resolve) => {
     const heard: Buffer[] = [];
     const socket = connect(port, "127.0.0.1", () => socket.write(bytes));
