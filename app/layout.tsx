@@ -30,6 +30,8 @@ import "./bookings/booking-list.css";
 import "./picking/picking.css";
 import "./picking/pick-paper.css";
 import "./farm/farm.css";
+import "./farm/figures/first-figures.css";
+import "./farm/figures/figures.css";
 import "./farm/copies/copies.css";
 import "./look/print.css";
 import { FileRefused } from "./frame/file-refused";

@@ -1,7 +1,6 @@
 const TABS = [
-  { href: "/farm", name: "Settings" },
+  { href: "/farm", name: "Figures" },
   { href: "/farm/weather", name: "Weather" },
-  { href: "/farm/winter", name: "Winter" },
   { href: "/farm/crops", name: "Crops" },
   { href: "/farm/recipes", name: "Recipes" },
   { href: "/farm/cooler", name: "Cooler" },

@@ -9,8 +9,7 @@ export const BeforeKeeping = () => (
       cautions={WINTER_CAUTIONS.filter(({ topic }) => topic === "first winter" || topic === "wet ground")}
     />
     <p>
-      A cap on the share of beds that may be kept is set on <a href="/farm/winter">Winter costs</a>; the search keeps to
-      it.
+      A cap on the share of beds that may be kept is set on <a href="/farm#keeping">Farm</a>; the search keeps to it.
     </p>
     <details>
       <summary>The sources do not agree on hardiness</summary>

@@ -50,6 +50,12 @@ export function decisionOf(stands: Plan): Decision {
   };
 }
 
+/** Beds that the proven choice keeps; null while nobody has asked for it. */
+export function payingBedCount({ snapshot, seasonYear }: Plan): number | null {
+  const answer = choiceKnown(snapshot, seasonYear);
+  return answer?.status === "optimal" ? answer.keptBedIds.length : null;
+}
+
 /** The answer of the job that Keep or dig asks as well, when it is known. */
 const choiceKnown = (snapshot: Snapshot, seasonYear: number) =>
   knownAnswer(snapshot, `cheapest ${seasonYear}`) as Jobs["cheapest"]["answer"] | undefined;

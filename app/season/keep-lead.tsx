@@ -25,7 +25,7 @@ export function KeepLead({ decision: { kept, winters, board, isDone } }: { decis
           <b>{inRoundMoney(savedCents)} better</b> than digging every bed. {staysShortInWords(left)}
         </p>
         <p className="small">
-          Proved best for these numbers: {restsOnInWords(kept, tried)}. <a href="/farm/winter">Change them</a>
+          Proved best for these numbers: {restsOnInWords(kept, tried)}. <a href="/farm">Change them</a>
         </p>
         <Adopt decision={{ kept, winters, isDone }} />
       </div>

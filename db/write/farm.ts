@@ -51,6 +51,13 @@ export const updateFarm = (database: FarmDatabase, settings: Farm): Written =>
     return { title: "changed the farm's settings", result: FARM_ID };
   });
 
+/** Replaces the farm's settings, of which one figure is another; `title` says which in the history. Refused when the farm has not been started. */
+export const setFigure = (database: FarmDatabase, settings: Farm, title: string): Written =>
+  write(database, () => {
+    putFarm(database, settings);
+    return { title, result: FARM_ID };
+  });
+
 /** Replaces the farm's settings inside a change that is open. */
 export function putFarm(database: FarmDatabase, settings: Farm): void {
   const { changes } = database.update(farm).set(farmRow(settings)).where(eq(farm.id, FARM_ID)).run();

@@ -4,17 +4,9 @@ import { emptyFarm, updateFarm } from "#db/write/farm";
 import { CLIMATE_STATIONS } from "#lib/domain/catalogue/climate-stations";
 import { FROST_STATIONS } from "#lib/domain/catalogue/frost-stations";
 import { farmSchema } from "#lib/domain/records/farm-settings";
-import { WINTER_COSTS } from "#lib/domain/records/winter-costs";
 import { action, refusal } from "../../action";
 import { readClimate } from "./climate-values";
-import { readOwnFarm, readSettings } from "./farm-values";
-
-export const saveSettings = action((values, { farm }) => readSettings(values, farm), updateFarm);
-
-export const saveWinter = action(
-  (values, { farm }) => values.record(WINTER_COSTS, farm, { before: farm.winter, root: "winter." }),
-  (database, winter, { farm }) => updateFarm(database, { ...farm, winter }),
-);
+import { readOwnFarm } from "./farm-values";
 
 /** Takes the frost dates of a weather station; those that it does not publish stay as they are. */
 export const takeStationFrost = action((values, { farm }) => {

@@ -7,9 +7,9 @@ import { startOwnFarm } from "./settings-actions";
 
 /** From the invented farm to one's own: a name and, if wanted, empty ground. */
 export const StartOwn = ({ farm, beds, plantings, bookings, coolerStock }: Snapshot) => (
-  <section aria-labelledby="start">
+  <section className="figure-block" aria-labelledby="start">
     <h2 id="start">Start my own farm</h2>
-    <p>
+    <p className="note">
       {farm.isInvented ? "All that you see is invented. " : "This is a farm of your own already. "}
       Crops, bloom curves, recipes and settings stay, for you to overrule. It is one change: the Saved bar or the
       history takes it back.

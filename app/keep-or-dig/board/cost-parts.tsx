@@ -28,7 +28,7 @@ export const CostParts = ({ rows }: { rows: readonly BedRow[] }) => (
     <p className="small">
       Keeping: covering hours, leaves and tarp, plants bought again for clumps that die, and the early crop that the bed
       cannot carry. Digging: lifting, dividing and replanting hours, the store, less what the tubers gained are worth.
-      Rates and prices are the farm’s, on <a href="/farm/winter">Winter costs</a>.
+      Rates and prices are the farm’s, on <a href="/farm#digging">Farm</a>.
     </p>
     <div className="scroller">
       <Table

@@ -30,7 +30,7 @@ export const TableKey = () => (
     <p className="small soft">
       What a bed saves is what the season would cost more if that bed alone went the other way.{" "}
       <strong>No published survival in the ground was found; it is your own number</strong>, for the farm on{" "}
-      <a href="/farm/winter">Winter costs</a>, for a planting on its bed’s page.
+      <a href="/farm">Farm</a>, for a planting on its bed’s page.
     </p>
   </>
 );

@@ -90,7 +90,7 @@ export function WinterTakes({ winters, keptCount, columns, units, atHand }: Prop
       <p className="small soft">
         The search weighs stems short at their buy-in price times how likely the booking is to want them, poorer fits
         and older stems in cents, and every winter cost. The totals above count whole bunches for all that is short.
-        What is at hand is set on <a href="/farm/winter">Winter costs</a>.
+        What is at hand is set on <a href="/farm#keeping">Farm</a>.
       </p>
     </>
   );

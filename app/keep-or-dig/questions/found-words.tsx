@@ -34,7 +34,7 @@ export function ChoiceFound({ choice, rows, units, ticks }: ChoiceProps) {
       <div className="notice bad" role="status">
         <p>
           <strong>No choice of beds keeps within what is at hand.</strong> {infeasibleInWords(choice.because, units)}{" "}
-          Change it on <a href="/farm/winter">Winter costs</a>.
+          Change it on <a href="/farm#keeping">Farm</a>.
         </p>
       </div>
     );
@@ -75,7 +75,7 @@ export function FewestFound({ found, rows, ticks }: { found: FewestBeds; rows: r
   if (status === "infeasible")
     return (
       <p className="notice bad" role="status">
-        No choice of beds keeps within what is at hand. Change it on <a href="/farm/winter">Winter costs</a>.
+        No choice of beds keeps within what is at hand. Change it on <a href="/farm#keeping">Farm</a>.
       </p>
     );
   return (

@@ -67,22 +67,22 @@ export const FARM = {
     unit: "days",
     least: 0,
     most: 14,
-    label: "Lead",
-    hint: "From the last cut to the event, for conditioning and design.",
+    label: "Last cut before the event",
+    hint: "Time to condition and to design.",
   }),
-  orderDaysAhead: count({ of: "days", unit: "days", least: 0, most: 365, label: "Order buy-ins ahead" }),
+  orderDaysAhead: count({ of: "days", unit: "days", least: 0, most: 365, label: "Order what is bought, ahead" }),
   spareShare: share({ label: "Spare of a new booking", hint: "Added for breakage." }),
 };
 
 const frostDay = (heading: string, label: string) => field(monthDay, monthDaySchema, { heading, label });
 
 export const FROST = {
-  firstAutumnP10: frostDay("frost_first_autumn_p10", "10 %, early"),
-  firstAutumnP50: frostDay("frost_first_autumn_p50", "50 %, reckoned with"),
-  firstAutumnP90: frostDay("frost_first_autumn_p90", "90 %, late"),
-  lastSpringP10: frostDay("frost_last_spring_p10", "10 %, late"),
-  lastSpringP50: frostDay("frost_last_spring_p50", "50 %"),
-  lastSpringP90: frostDay("frost_last_spring_p90", "90 %, early"),
+  firstAutumnP10: frostDay("frost_first_autumn_p10", "First frost of autumn, early year"),
+  firstAutumnP50: frostDay("frost_first_autumn_p50", "First frost of autumn"),
+  firstAutumnP90: frostDay("frost_first_autumn_p90", "First frost of autumn, late year"),
+  lastSpringP10: frostDay("frost_last_spring_p10", "Last frost of spring, late year"),
+  lastSpringP50: frostDay("frost_last_spring_p50", "Last frost of spring"),
+  lastSpringP90: frostDay("frost_last_spring_p90", "Last frost of spring, early year"),
 };
 
 /**

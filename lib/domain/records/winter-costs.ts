@@ -1,4 +1,3 @@
-import type { z } from "zod";
 import { cents, number, open, recordSchema, share } from "./field";
 
 const perHour = (label: string, unit: string) => number({ above: 0, unit, label });
@@ -55,4 +54,3 @@ export const WINTER_COSTS = {
 
 /** What keeping and digging cost, and what the farm has of each. The built-in figures are from memory: ask the grower. */
 export const winterCostsSchema = recordSchema(WINTER_COSTS);
-export type WinterCosts = z.infer<typeof winterCostsSchema>;
