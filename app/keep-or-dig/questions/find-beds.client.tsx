@@ -104,8 +104,11 @@ function choosingInWords(progress: ChoiceProgress | null): string {
 
 function fewestInWords(progress: FewestProgress | null): string {
   if (!progress) return "Laying out both futures of every bed…";
-  const { focalShortStems, boundShortStems, keptCount } = progress;
+  const { focalShortStems, boundShortStems, keptCount, boundKeptCount } = progress;
   if (focalShortStems === null) return "No choice yet…";
-  const most = Math.max(0, boundShortStems ?? 0);
-  return `So far ${inWholes(focalShortStems)} focal stems short with ${countOf(keptCount ?? 0, "bed")}; no choice leaves fewer than ${inWholes(most)}.`;
+  const least =
+    boundShortStems < focalShortStems
+      ? `no choice leaves fewer than ${inWholes(boundShortStems)}`
+      : `no choice leaves fewer, nor as few with less than ${countOf(boundKeptCount, "bed")}`;
+  return `So far ${inWholes(focalShortStems)} focal stems short with ${countOf(keptCount ?? 0, "bed")}; ${least}.`;
 }

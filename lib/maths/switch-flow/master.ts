@@ -124,7 +124,7 @@ function greatestWeight({ weights }: SwitchLimit): bigint {
 }
 
 /** A limit as a row over the switches' columns, its greatest weight as 1. */
-export function limitRow(limit: SwitchLimit): ProgrammeRow {
+function limitRow(limit: SwitchLimit): ProgrammeRow {
   const columns = [...limit.weights.keys()].filter((index) => limit.weights[index] !== 0n);
   const greatest = Number(greatestWeight(limit));
   return {
@@ -136,7 +136,7 @@ export function limitRow(limit: SwitchLimit): ProgrammeRow {
 }
 
 /** A floor as a row: the switches' columns come first, then one a part for its cost. */
-export function floorRow({ part, constant, slopes }: Floor, { parts, problem }: SwitchCosts): ProgrammeRow {
+function floorRow({ part, constant, slopes }: Floor, { parts, problem }: SwitchCosts): ProgrammeRow {
   const columns = [problem.switchCost.length + part];
   const coefficients = [1];
   parts[part].switches.forEach((index, place) => {

@@ -10,7 +10,7 @@ import { bestSplit, type Half, halves, type Split } from "./split";
 import type { SwitchCosts } from "./switch-costs";
 
 /** A selection and what it costs. */
-export type Costed = { readonly selection: Selection; readonly cost: number };
+type Costed = { readonly selection: Selection; readonly cost: number };
 
 /** How far a search has come. `best` is null until a selection that keeps to the limits is found; no selection costs less than `bound`. */
 export type SearchProgress = {

@@ -3,6 +3,8 @@ import type { Master, Relaxed } from "./master";
 
 /** Switches that a branch may split on: so many of those nearest to half on are tried; by trial. */
 const TRIED_COUNT = 6;
+/** A half that gains less still counts for so much, so that the other half can tell splits apart. */
+const LEAST_GAIN = 0.001;
 
 /** A half of a branch and what the relaxation says of it. */
 export type Half = { readonly bounds: SwitchBounds; readonly relaxed: Relaxed };
@@ -42,5 +44,5 @@ export function halves(master: Master, bounds: SwitchBounds, index: number): Spl
 
 function score({ off, on }: Split, about: number): number {
   if (!off.relaxed || !on.relaxed) return Number.POSITIVE_INFINITY;
-  return Math.max(1, off.relaxed.about - about) * Math.max(1, on.relaxed.about - about);
+  return Math.max(LEAST_GAIN, off.relaxed.about - about) * Math.max(LEAST_GAIN, on.relaxed.about - about);
 }

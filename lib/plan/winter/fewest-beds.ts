@@ -1,7 +1,5 @@
-import { type MixedIntegerSolver, type Programme, type ProgrammeRow, solveOnce } from "#lib/maths/mixed-integer";
-import { floorRow, limitRow } from "#lib/maths/switch-flow/master";
-import { keepsTo, type Selection } from "#lib/maths/switch-flow/problem";
-import { type Costed, type SearchProgress, searchSelections } from "#lib/maths/switch-flow/search";
+import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
+import { type SearchEnd, type SearchProgress, searchSelections } from "#lib/maths/switch-flow/search";
 import { SwitchCosts } from "#lib/maths/switch-flow/switch-costs";
 import { isFocalOf, keptIds, type WinterSeason } from "./season";
 
@@ -21,7 +19,7 @@ export type FewestBeds = {
   readonly allKeptShortStems: number;
 };
 
-/** How far it has come: stems short and beds of the best so far (null until one keeps to the limits), and the fewest stems and beds that can be. */
+/** How far it has come: stems short and beds of the best so far (null until one keeps to the limits), and the fewest stems and, with those, beds that can be. */
 export type FewestProgress = {
   readonly focalShortStems: number | null;
   readonly boundShortStems: number;
@@ -29,105 +27,63 @@ export type FewestProgress = {
   readonly boundKeptCount: number;
 };
 
+/** The fewest beds with the search that proves them (`checkFewest`). */
+export type ProvenFewest = { readonly fewest: FewestBeds; readonly search: SearchEnd };
+
 /**
- * Finds first the least stems short, then the fewest beds that leave no more. Yields its progress; send `true` to stop with the best so far.
- * The count of beds is one long solve: a solver that ends it as `stopped` stops the search too.
+ * Finds the least stems short and, with those, the fewest beds, in one search. Yields its progress; send `true` to stop with the best so far.
  */
 export function* fewestBeds(
   season: WinterSeason,
   solver: MixedIntegerSolver,
 ): Generator<FewestProgress, FewestBeds, boolean | undefined> {
-  const { openBeds, limits } = season;
-  const costs = focalCosts(season);
-  const none: Selection = openBeds.map(() => false);
-  const starts = [none, openBeds.map(() => true)];
-  const { status, best, bound } = yield* searchSelections(solver, costs, limits, starts, shortProgress);
-  if (status !== "optimal" || !best) return answer(season, costs, status, best?.selection ?? none, bound);
-  const trimmed = yield* fewest(season, solver, costs, best);
-  return answer(season, costs, trimmed ? "optimal" : "stopped", trimmed ?? best.selection, best.cost);
+  return (yield* provenFewest(season, solver)).fewest;
 }
 
-const shortProgress = ({ best, bound }: SearchProgress): FewestProgress => ({
-  focalShortStems: best?.cost ?? null,
-  boundShortStems: bound,
-  keptCount: best?.selection.filter(Boolean).length ?? null,
-  boundKeptCount: 0,
-});
-
-/**
- * The fewest switches on that cost no more than a selection which is known to cost least: beds are counted in the master and floors added until
- * its answer is true. Switches part on are allowed at first, which finds most floors for little. `null` when stopped.
- */
-function* fewest(
-  { limits }: WinterSeason,
-  solver: MixedIntegerSolver,
-  costs: SwitchCosts,
-  { selection: cheapest, cost: leastShort }: Costed,
-): Generator<FewestProgress, Selection | null, boolean | undefined> {
-  const switchCount = cheapest.length;
-  if (switchCount === 0) return cheapest;
-  const partColumns = costs.parts.map((_, part) => switchCount + part);
-  const atMost = { lower: Number.NEGATIVE_INFINITY, upper: leastShort - costs.fixedCost };
-  const budget: ProgrammeRow = { ...atMost, columns: partColumns, coefficients: partColumns.map(() => 1) };
-  const rows = [...limits.map(limitRow), ...(partColumns.length ? [budget] : [])];
-  for (let isWhole = false; ; ) {
-    const columns = [...cheapest, ...costs.parts];
-    const counted: Programme = {
-      costs: columns.map((_, column) => (column < switchCount ? 1 : 0)),
-      lowers: columns.map(() => 0),
-      uppers: columns.map((_, column) => (column < switchCount ? 1 : Number.POSITIVE_INFINITY)),
-      isWhole: columns.map((_, column) => isWhole && column < switchCount),
-      rows,
-    };
-    const { status, columns: found, objective } = solveOnce(solver, counted);
-    if (status === "stopped") return null;
-    const on = Array.from(found.subarray(0, switchCount), (share) => (isWhole ? Math.round(share) : share));
-    const selection = on.map((share) => share > 0.5);
-    if (isWhole && keepsTo(limits, selection) && costs.cost(selection) <= leastShort) return selection;
-    const lifting = costs.parts.flatMap((_, part) => {
-      const { floor, cost } = costs.atPoint(part, on);
-      return cost > found[switchCount + part] + 0.001 ? [floorRow(floor, costs)] : [];
-    });
-    rows.push(...lifting);
-    if (lifting.length === 0) {
-      if (isWhole) throw new RangeError("a selection that costs too much must give a floor: are all costs whole?");
-      isWhole = true;
-    }
-    const boundKeptCount = Math.ceil(objective - 0.001);
-    const keptCount = cheapest.filter(Boolean).length;
-    if (yield { focalShortStems: leastShort, boundShortStems: leastShort, keptCount, boundKeptCount }) return null;
-  }
-}
-
-function answer(
+/** The same beds with their proof. */
+export function* provenFewest(
   season: WinterSeason,
-  costs: SwitchCosts,
-  status: FewestBeds["status"],
-  selection: Selection,
-  boundShortStems: number,
-): FewestBeds {
-  return {
+  solver: MixedIntegerSolver,
+): Generator<FewestProgress, ProvenFewest, boolean | undefined> {
+  const { openBeds, limits } = season;
+  const costs = fewestCosts(season);
+  const [none, all] = [false, true].map((isKept) => openBeds.map(() => isKept));
+  const search = yield* searchSelections(solver, costs, limits, [none], ({ best, bound }: SearchProgress) => ({
+    focalShortStems: best && shortOf(season, best.cost),
+    boundShortStems: shortOf(season, bound),
+    keptCount: best?.selection.filter(Boolean).length ?? null,
+    boundKeptCount: bound % stemWeight(season),
+  }));
+  const { status, best, bound } = search;
+  const { needs, seasonYear } = season.futures;
+  const selection = best?.selection ?? none;
+  const focalShortStems = shortOf(season, costs.cost(selection));
+  const fewest: FewestBeds = {
     status,
     keptBedIds: keptIds(season, selection),
-    focalNeedStems: season.futures.needs.reduce(
-      (sum, need) => (isFocalOf(season.futures.seasonYear, need) ? sum + need.stems : sum),
-      0,
-    ),
-    focalShortStems: costs.cost(selection),
-    boundShortStems: Math.max(0, Math.min(boundShortStems, costs.cost(selection))),
-    noneKeptShortStems: costs.cost(selection.map(() => false)),
-    allKeptShortStems: costs.cost(selection.map(() => true)),
+    focalNeedStems: needs.reduce((sum, need) => (isFocalOf(seasonYear, need) ? sum + need.stems : sum), 0),
+    focalShortStems,
+    boundShortStems: Math.min(shortOf(season, bound), focalShortStems),
+    noneKeptShortStems: shortOf(season, costs.cost(none)),
+    allKeptShortStems: shortOf(season, costs.cost(all)),
   };
+  return { fewest, search };
 }
 
-/** The same network with one price: a focal stem short costs 1 and all else nothing, so that a flow costs what it leaves short. */
-function focalCosts({ futures, openBeds }: WinterSeason): SwitchCosts {
+/** A focal stem short weighs more than all beds together, so that the least sum has first the least short and then the fewest beds. */
+const stemWeight = ({ openBeds }: WinterSeason): number => openBeds.length + 1;
+
+const shortOf = (season: WinterSeason, cost: number): number => Math.max(0, Math.floor(cost / stemWeight(season)));
+
+/** The same network where a focal stem short costs its weight, a bed kept 1, and all else nothing. */
+export function fewestCosts(season: WinterSeason): SwitchCosts {
+  const { openBeds, futures } = season;
   const { network, needs, effects, seasonYear } = futures;
   return new SwitchCosts({
-    flow: network.pricedBy((index) => (isFocalOf(seasonYear, needs[index]) ? 1 : 0)),
+    flow: network.pricedBy((index) => (isFocalOf(seasonYear, needs[index]) ? stemWeight(season) : 0)),
     giverCount: network.giverCount,
     effects: openBeds.map((bed) => effects[bed]),
-    switchCost: openBeds.map(() => 0),
+    switchCost: openBeds.map(() => 1),
     baseCost: 0,
   });
 }

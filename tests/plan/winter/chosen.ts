@@ -1,9 +1,10 @@
 import { expect } from "vitest";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
-import { checkChoice } from "#lib/plan/winter/check-choice";
+import { checkChoice, checkFewest } from "#lib/plan/winter/check-choice";
 import { finished, provenChoice, type WinterChoice } from "#lib/plan/winter/choose-beds";
-import { winterSeason } from "#lib/plan/winter/season";
+import { type ProvenFewest, provenFewest } from "#lib/plan/winter/fewest-beds";
+import { type WinterSeason, winterSeason } from "#lib/plan/winter/season";
 import { SEASON } from "./farm";
 
 /** The choice of beds of an invented farm, its certificate checked. */
@@ -15,4 +16,11 @@ export function chosen(
   const proven = finished(provenChoice(season, solver));
   expect(checkChoice(season, proven)).toEqual([]);
   return proven.choice;
+}
+
+/** The fewest beds of a season, their certificate checked. */
+export function fewest(season: WinterSeason, solver: MixedIntegerSolver): ProvenFewest {
+  const proven = finished(provenFewest(season, solver));
+  expect(checkFewest(season, proven)).toEqual([]);
+  return proven;
 }

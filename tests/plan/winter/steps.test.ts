@@ -2,8 +2,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { LARGE, seededFarm } from "#demo/seeded-farm";
 import { loadMixedIntegerSolver, type MixedIntegerSolver } from "#lib/maths/mixed-integer";
 import { improved } from "#lib/maths/switch-flow/small-steps";
-import { chooseBeds, finished } from "#lib/plan/winter/choose-beds";
-import { fewestBeds } from "#lib/plan/winter/fewest-beds";
+import { chooseBeds } from "#lib/plan/winter/choose-beds";
 import { winterSeason } from "#lib/plan/winter/season";
 import { bedVerdicts } from "#lib/plan/winter/verdicts";
 import { SEASON, winterFarm } from "./farm";
@@ -84,15 +83,5 @@ describe("a search is left", () => {
     const end = choosing.next(true);
     expect(end.done && end.value.status).toBe("stopped");
     expect(season.costs.flowCount).toBe(flowsBefore);
-  });
-
-  test("[K5] stopped within the count of beds, the fewest are the best so far, with their bound", () => {
-    const season = winterSeason(winterFarm(851, 60, 45, false), SEASON);
-    const whole = finished(fewestBeds(season, solver));
-    const stopped = finished(fewestBeds(season, { open: (programme) => solver.open(programme, () => true) }));
-    expect(stopped.status).toBe("stopped");
-    expect(stopped.focalShortStems).toBe(whole.focalShortStems);
-    expect(stopped.boundShortStems).toBe(whole.boundShortStems);
-    expect(stopped.keptBedIds.length).toBeGreaterThanOrEqual(whole.keptBedIds.length);
   });
 });
