@@ -2,6 +2,7 @@ const TABS = [
   { href: "/farm", name: "Figures" },
   { href: "/farm/weather", name: "Weather" },
   { href: "/farm/crops", name: "Crops" },
+  { href: "/farm/what-changed", name: "What changed" },
   { href: "/farm/recipes", name: "Recipes" },
   { href: "/farm/cooler", name: "Cooler" },
   { href: "/farm/files", name: "Files" },

@@ -24,6 +24,7 @@ const SCREENS = [
   { path: "/farm/crops", heading: /crops/i },
   { path: "/farm/crops/1", heading: /./ },
   { path: "/farm/recipes", heading: /recipes/i },
+  { path: "/farm/what-changed", heading: /what changed/i },
   { path: "/farm/weather", heading: /weather/i },
   { path: "/farm/winter", heading: /Set these four first/ },
   { path: "/farm/files", heading: /files/i },

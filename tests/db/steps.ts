@@ -13,6 +13,7 @@ import {
   updateVariety,
 } from "#db/write/crops";
 import { emptyFarm, updateFarm } from "#db/write/farm";
+import { putFigures } from "#db/write/figures";
 import { addPlanting, carryPlantings, removePlanting, setTreatment, updatePlanting } from "#db/write/plantings";
 import { putRecipe, removeRecipe } from "#db/write/recipes";
 import { importRecords } from "#db/write/records";
@@ -117,6 +118,12 @@ export const anyStep: fc.Arbitrary<Step> = fc.oneof(
       2028,
       now.plantings.slice(0, 3).map(({ id: _, ...row }) => ({ ...row, seasonYear: 2028 })),
     ),
+  ),
+  step("take figures", pick, (to, now, at) =>
+    putFigures(to, "took the figures", {
+      crops: now.crops.slice(0, 1).map((row) => ({ ...row, holdDays: { ...row.holdDays, count: at % 30 } })),
+      curves: now.curves.slice(0, 1).map((row) => ({ ...row, yieldSpread: (at % 10) / 10 })),
+    }),
   ),
   step("put stems into the cooler", fc.tuple(pick, stockDraft), (to, now, [at, stock]) =>
     putCoolerStock(to, { ...stock, varietyId: among(now.varieties, at) }),

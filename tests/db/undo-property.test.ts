@@ -60,6 +60,6 @@ const WRITES = [
   ],
   ...["put recipe", "replace recipe", "remove recipe", "add bed", "update bed", "remove bed"],
   ...["add planting", "update planting", "remove planting", "set treatment", "carry plantings"],
-  ...["put stems into the cooler", "take stems out of the cooler", "take or remove weather"],
+  ...["put stems into the cooler", "take stems out of the cooler", "take or remove weather", "take figures"],
   ...["add booking", "update booking", "set status", "remove booking", "import", "adopt"],
 ];

@@ -1,0 +1,125 @@
+import type { CatalogueCrop, CatalogueCurve } from "./catalogue-types";
+import { CROP_NUMBERS, type Crop } from "./records/crop";
+import type { BloomCurve } from "./records/curve";
+import type { Snapshot } from "./snapshot";
+import { OWN, type Sourced } from "./sourced";
+
+/** A number of a crop that carries its origin. */
+type CropNumber = keyof typeof CROP_NUMBERS;
+
+/** A figure of the farm that came with the tool and stands otherwise in its list of crops today. Of a curve, timing and yield are a figure each. */
+export type ChangedFigure =
+  | { readonly of: "number"; readonly name: CropNumber; readonly was: Sourced; readonly is: Sourced }
+  | { readonly of: "timing" | "yield"; readonly was: BloomCurve; readonly is: CatalogueCurve };
+
+/** All such figures of one crop of the farm. */
+export type ChangedCrop = { readonly crop: Crop; readonly figures: readonly ChangedFigure[] };
+
+/** Rows that take the place of the farm's. */
+export type FigureRows = { readonly crops: readonly Crop[]; readonly curves: readonly BloomCurve[] };
+
+/**
+ * Where the built-in crops say something else than the farm has of them. A crop is known by its name, a curve by its treatment; curves of
+ * one variety and crops that are not built in are the grower's. A figure marked as her own is never among them: it changes only by her hand. Only numbers
+ * count, a new source for the same number is no change. A built-in curve that the farm lacks is not offered: she may have taken it out.
+ */
+export function changedFigures(
+  { crops, curves }: Pick<Snapshot, "crops" | "curves">,
+  catalogue: readonly CatalogueCrop[],
+): ChangedCrop[] {
+  const builtIn = new Map(catalogue.map((crop) => [crop.name, crop]));
+  return crops.flatMap((crop) => {
+    const now = builtIn.get(crop.name);
+    if (!now) return [];
+    const ofCrop = curves.filter(({ cropId, varietyId }) => cropId === crop.id && varietyId === null);
+    const figures = [...changedNumbers(crop, now), ...ofCrop.flatMap((curve) => changedParts(curve, now))];
+    return figures.length > 0 ? [{ crop, figures }] : [];
+  });
+}
+
+const changedNumbers = (crop: Crop, now: CatalogueCrop): ChangedFigure[] =>
+  Object.keys(CROP_NUMBERS).flatMap((key) => {
+    const name = key as CropNumber;
+    return crop[name].mark === OWN.mark || crop[name].count === now[name].count
+      ? []
+      : [{ of: "number" as const, name, was: crop[name], is: now[name] }];
+  });
+
+function changedParts(was: BloomCurve, now: CatalogueCrop): ChangedFigure[] {
+  const is = now.curves.find(({ treatment }) => treatment === was.treatment);
+  if (!is) return [];
+  const parts = [
+    { of: "timing", isOwn: was.timingOrigin.mark === OWN.mark, ofCurve: timingOf },
+    { of: "yield", isOwn: was.yieldOrigin.mark === OWN.mark, ofCurve: yieldOf },
+  ] as const;
+  return parts.flatMap(({ of, isOwn, ofCurve }) =>
+    isOwn || isAlike(ofCurve(was), ofCurve(is)) ? [] : [{ of, was, is }],
+  );
+}
+
+/** The numbers that a yield is made of. */
+const yieldOf = ({ stemsPerPlantByWeek, yieldSpread }: CatalogueCurve) => ({ stemsPerPlantByWeek, yieldSpread });
+
+/** All other numbers of a curve: when it blooms. What a later version adds to a curve is among them by itself. */
+function timingOf(curve: CatalogueCurve & Partial<BloomCurve>): object {
+  const { id: _, cropId: _crop, varietyId: _variety, treatment: _treatment, note: _note, ...numbers } = curve;
+  const { stemsPerPlantByWeek: _weeks, yieldSpread: _spread, ...rest } = numbers;
+  return Object.fromEntries(Object.entries(rest).filter(([name]) => !name.endsWith("Origin")));
+}
+
+/** Plain data that says the same, in whatever order its fields stand. */
+function isAlike(a: unknown, b: unknown): boolean {
+  if (typeof a !== "object" || typeof b !== "object" || a === null || b === null) return a === b;
+  const names = new Set([...Object.keys(a), ...Object.keys(b)]);
+  return [...names].every((name) => isAlike(Reflect.get(a, name), Reflect.get(b, name)));
+}
+
+/** The farm's rows with the built-in figures in place of its own former ones. */
+export const takenFigures = (changed: readonly ChangedCrop[]): FigureRows =>
+  rowsWith(changed, {
+    number: (figure) => figure.is,
+    curve: (row, figure) => {
+      if (figure.of === "yield") {
+        const { stemsPerPlantByWeek, yieldSpread, yieldOrigin, note } = figure.is;
+        return { ...row, stemsPerPlantByWeek, yieldSpread, yieldOrigin, note };
+      }
+      const { stemsPerPlantByWeek, yieldSpread, yieldOrigin } = row;
+      return { ...row, ...figure.is, stemsPerPlantByWeek, yieldSpread, yieldOrigin };
+    },
+  });
+
+/** The farm's rows with these figures kept as they are and marked as the grower's own, so that no later version offers to change them. */
+export const keptFigures = (changed: readonly ChangedCrop[]): FigureRows =>
+  rowsWith(changed, {
+    number: (figure) => ({ ...figure.was, ...OWN }),
+    curve: (row, figure) => ({ ...row, [`${figure.of}Origin`]: OWN }),
+  });
+
+type NumberFigure = Extract<ChangedFigure, { of: "number" }>;
+type CurveFigure = Exclude<ChangedFigure, NumberFigure>;
+type Settled = {
+  readonly number: (figure: NumberFigure) => Sourced;
+  readonly curve: (row: BloomCurve, figure: CurveFigure) => BloomCurve;
+};
+
+function rowsWith(changed: readonly ChangedCrop[], settled: Settled): FigureRows {
+  const crops: Crop[] = [];
+  const curves = new Map<number, BloomCurve>();
+  for (const { crop, figures } of changed) {
+    let row = crop;
+    for (const figure of figures)
+      if (figure.of === "number") row = { ...row, [figure.name]: settled.number(figure) };
+      else curves.set(figure.was.id, settled.curve(curves.get(figure.was.id) ?? figure.was, figure));
+    if (row !== crop) crops.push(row);
+  }
+  return { crops, curves: [...curves.values()] };
+}
+
+/** The farm with rows in place of those of the same id. Rows that stay are the same objects. */
+export function withFigures(snapshot: Snapshot, { crops, curves }: FigureRows): Snapshot {
+  const replaced = <Row extends { readonly id: number }>(rows: readonly Row[], by: readonly Row[]): readonly Row[] => {
+    const fresh = new Map(by.map((row) => [row.id, row]));
+    return by.length === 0 ? rows : rows.map((row) => fresh.get(row.id) ?? row);
+  };
+  return { ...snapshot, crops: replaced(snapshot.crops, crops), curves: replaced(snapshot.curves, curves) };
+}

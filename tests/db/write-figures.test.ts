@@ -1,0 +1,31 @@
+import { expect, test } from "vitest";
+import { undoChange } from "#db/journal/journal";
+import { putFigures } from "#db/write/figures";
+import { OWN } from "#lib/domain/sourced";
+import { changeOf, kept, refused, withFarm } from "./kept-farm";
+
+test("figures of a crop and a curve are replaced as one change, and one undo brings both back", () => {
+  withFarm((database) => {
+    const before = kept(database);
+    const rows = {
+      crops: [{ ...before.crops[0], holdDays: { count: 9, ...OWN } }],
+      curves: [{ ...before.curves[1], stemsPerPlantByWeek: [1, 2, 3] }],
+    };
+    const changeId = changeOf(putFigures(database, "took the built-in figures of Crop 1", rows));
+    const after = kept(database);
+    expect(after.crops).toEqual([rows.crops[0], before.crops[1]]);
+    expect(after.curves).toEqual([before.curves[0], rows.curves[0]]);
+    expect(undoChange(database, changeId).ok).toBe(true);
+    expect(kept(database)).toEqual(before);
+  });
+});
+
+test("with no row, or a row that is gone, nothing is written and the reason is told", () => {
+  withFarm((database) => {
+    const before = kept(database);
+    expect(refused(putFigures(database, "took", { crops: [], curves: [] }))[0]).toContain("settled already");
+    const gone = { crops: [{ ...before.crops[0], id: 99 }], curves: [{ ...before.curves[0], id: 98 }] };
+    expect(refused(putFigures(database, "took", gone))).toHaveLength(2);
+    expect(kept(database)).toEqual(before);
+  });
+});

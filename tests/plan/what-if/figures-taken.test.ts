@@ -1,0 +1,135 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { changedFigures, keptFigures, takenFigures, withFigures } from "#lib/domain/built-in-figures";
+import { CATALOGUE } from "#lib/domain/catalogue/crops";
+import type { CatalogueCrop, CatalogueCurve } from "#lib/domain/catalogue-types";
+import type { Snapshot } from "#lib/domain/snapshot";
+import { COMMON_PRACTICE, OWN } from "#lib/domain/sourced";
+import { figuresTaken } from "#lib/plan/what-if/figures-taken";
+import { figureInWords } from "#lib/plan/words/figure-words";
+import { provenPlan } from "../../proven-plan";
+import { booking, crop, curve, farm, focal, snapshot } from "../../small-farm";
+import { anyFarm } from "../any-farm";
+
+const SEED = 20_270_615;
+
+/** The small farm's crop and curve, as they came with the tool. */
+const cropRow = {
+  ...crop({ id: 1 }),
+  holdDays: { count: 5, ...COMMON_PRACTICE },
+  buyInCents: { count: 300, ...COMMON_PRACTICE },
+};
+const curveRow = { ...curve(), timingOrigin: COMMON_PRACTICE, yieldOrigin: COMMON_PRACTICE };
+const asked = snapshot({
+  crops: [cropRow],
+  curves: [curveRow],
+  bookings: [booking({ id: 1, stemLines: focal(90) })],
+});
+
+const withoutId = <T extends { id: number }>({ id: _, ...rest }: T) => rest;
+const builtIn = (change: Partial<CatalogueCrop>, ofCurve: Partial<CatalogueCurve> = {}): CatalogueCrop[] => {
+  const { id: _id, cropId: _crop, varietyId: _variety, ...plain } = curveRow;
+  return [{ ...withoutId(cropRow), ...change, curves: [{ ...plain, ...ofCurve }] }];
+};
+
+describe("built-in figures that changed", () => {
+  test("[W9] ten stems a day, four days in the hold window, 90 asked: 50 short; with twice the stems a plant, 10; and only the stems of that curve differ", () => {
+    const catalogue = builtIn({}, { stemsPerPlantByWeek: curveRow.stemsPerPlantByWeek.map((stems) => 2 * stems) });
+    const changed = changedFigures(asked, catalogue);
+    expect(changed.map(({ figures }) => figures.map(({ of }) => of))).toEqual([["yield"]]);
+    const plan = provenPlan(asked, 2027);
+    const { shortBefore, shortAfterAll, crops } = figuresTaken(plan, changed);
+    expect([shortBefore, shortAfterAll]).toEqual([50, 10]);
+    expect(crops[0]).toMatchObject({
+      before: { shortStems: 50, cutStems: 70 },
+      after: { shortStems: 10, cutStems: 140 },
+    });
+    const taken = withFigures(asked, takenFigures(changed));
+    expect(taken.crops).toBe(asked.crops);
+    expect(taken.curves[0]).toEqual({ ...curveRow, stemsPerPlantByWeek: taken.curves[0].stemsPerPlantByWeek });
+  });
+
+  test("[W9] a number of hers is never offered, whatever the tool says: hold, price, timing and yield alike", () => {
+    const own = {
+      ...asked,
+      crops: [{ ...cropRow, holdDays: { count: 5, ...OWN }, buyInCents: { count: 300, ...OWN } }],
+      curves: [{ ...curveRow, timingOrigin: OWN, yieldOrigin: OWN }],
+    };
+    const catalogue = builtIn(
+      { holdDays: { count: 9, ...COMMON_PRACTICE }, buyInCents: { count: 9, ...COMMON_PRACTICE } },
+      { stemsPerPlantByWeek: [9], firstCutSpreadDays: 20 },
+    );
+    expect(changedFigures(own, catalogue)).toEqual([]);
+    expect(changedFigures(asked, catalogue)[0].figures.map(({ of }) => of)).toEqual([
+      "number",
+      "number",
+      "timing",
+      "yield",
+    ]);
+  });
+
+  test("[W9] timing taken leaves the stems as they were, and the other way round", () => {
+    const catalogue = builtIn({}, { firstCutSpreadDays: 20, stemsPerPlantByWeek: [9], note: "new" });
+    const [{ figures, ...whose }] = changedFigures(asked, catalogue);
+    const only = (of: string) =>
+      takenFigures([{ ...whose, figures: figures.filter((figure) => figure.of === of) }]).curves[0];
+    expect(only("timing")).toEqual({ ...curveRow, firstCutSpreadDays: 20, note: "new" });
+    expect(only("yield")).toEqual({ ...curveRow, stemsPerPlantByWeek: [9], note: "new" });
+  });
+
+  test("a new source for the same number, a crop of her own and a curve of one variety are no change", () => {
+    const published = { mark: "published", source: "X" } as const;
+    expect(changedFigures(asked, builtIn({ holdDays: { count: 5, ...published } }))).toEqual([]);
+    expect(changedFigures(asked, builtIn({ name: "Another" }, { stemsPerPlantByWeek: [9] }))).toEqual([]);
+    const ofVariety = { ...asked, curves: [{ ...curveRow, varietyId: 1 }] };
+    expect(changedFigures(ofVariety, builtIn({}, { stemsPerPlantByWeek: [9] }))).toEqual([]);
+  });
+
+  test("a price and a timing are said in the farm's words, old and new", () => {
+    const catalogue = builtIn({ buyInCents: { count: 275, ...COMMON_PRACTICE } }, { firstCutSpreadDays: 20 });
+    const [{ figures }] = changedFigures(asked, catalogue);
+    const said = figures.map((figure) => figureInWords(figure, farm()));
+    expect(said.map(({ was, is }) => [was, is])).toEqual([
+      ["$3.00", "$2.75"],
+      [expect.stringMatching(/give or take/), expect.stringMatching(/, give or take 20 days$/)],
+    ]);
+  });
+});
+
+test("[W9] on any farm, taken or kept, nothing is left to ask; kept, the plan stays what it was", () => {
+  fc.assert(
+    fc.property(anyFarm, fc.nat(3), (any, extra) => {
+      const marked = {
+        ...any,
+        crops: any.crops.map((row) => ({ ...row, holdDays: { ...row.holdDays, ...COMMON_PRACTICE } })),
+        curves: any.curves.map((row) => ({ ...row, timingOrigin: COMMON_PRACTICE, yieldOrigin: COMMON_PRACTICE })),
+      };
+      const catalogue = marked.crops.map((row) => ({
+        ...withoutId(row),
+        holdDays: { ...row.holdDays, count: row.holdDays.count + extra },
+        curves: marked.curves
+          .filter(({ cropId, varietyId }) => cropId === row.id && varietyId === null)
+          .map(({ id: _id, cropId: _crop, varietyId: _variety, ...plain }) => ({
+            ...plain,
+            firstCutSpreadDays: plain.firstCutSpreadDays + extra,
+            stemsPerPlantByWeek: [...plain.stemsPerPlantByWeek, extra],
+          })),
+      }));
+      const changed = changedFigures(marked, catalogue);
+      const taken = withFigures(marked, takenFigures(changed));
+      expect(changedFigures(taken, catalogue)).toEqual([]);
+      const kept = withFigures(marked, keptFigures(changed));
+      expect(changedFigures(kept, catalogue)).toEqual([]);
+      const short = (farmNow: Snapshot) => provenPlan(farmNow, 2027).match.shortStems;
+      expect(short(kept)).toEqual(short(marked));
+    }),
+    { seed: SEED, numRuns: 40 },
+  );
+});
+
+test("a farm that starts with the catalogue has nothing to be asked about", () => {
+  const rows = CATALOGUE.map(({ curves: _, ...row }, index) => ({ ...row, id: index + 1 }));
+  const curves = CATALOGUE.flatMap(({ curves: ofCrop }, index) => ofCrop.map((row) => ({ ...row, cropId: index + 1 })));
+  const numbered = curves.map((row, index) => ({ ...row, id: index + 1, varietyId: null }));
+  expect(changedFigures({ crops: rows, curves: numbered }, CATALOGUE)).toEqual([]);
+});
