@@ -32,7 +32,13 @@ export const saveClimate = action(
 );
 
 /** Takes the climate away: crops bloom by the calendar again. */
-export const removeClimate = action((_, { farm }) => ({ ok: true, parsed: { ...farm, climate: null } }), updateFarm);
+export const removeClimate = action(
+  (_, { farm }) =>
+    farm.climate
+      ? { ok: true, parsed: { ...farm, climate: null } }
+      : refusal("climate", "the farm has no climate that could be taken away"),
+  updateFarm,
+);
 
 /** Gives the farm the grower's own name and, if asked, empties it of all that was invented. */
 export const startOwnFarm = action(

@@ -44,7 +44,11 @@ export const saveWeather = action((values, { weather }) => {
 }, takeWeather);
 
 /** Removes all recorded days. */
-export const removeAllWeather = action(z.object({}), removeWeather);
+export const removeAllWeather = action(
+  (_, { weather }) =>
+    weather ? { ok: true, parsed: null } : refusal("", "no recorded days are kept: none can be removed"),
+  removeWeather,
+);
 
 /** Takes the frost dates that the recorded weather gives. */
 export const takeRecordedFrost = action((values, { farm }) => readFrost(values, farm), updateFarm);
