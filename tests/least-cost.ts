@@ -1,17 +1,19 @@
 import loadHighs, { type Highs } from "highs";
 
 /**
- * A linear programme as plain lists, for the slow second method: least Σ cost × column, each column from 0 to its `upper`, each row's sum from
- * `lower` to `upper`. Nothing of lib stands in it, so that it can check lib.
+ * A programme as plain lists, for the slow second method: least Σ cost × column, each column from 0 to its `upper` (in whole numbers where it is
+ * to be whole), each row's sum from `lower` to `upper`. Nothing of lib stands in it, so that it can check lib.
  */
 export class LinearProgramme {
   readonly #costs: number[] = [];
   readonly #uppers: number[] = [];
+  readonly #isWhole: boolean[] = [];
   readonly #rows: { lower: number; upper: number; columns: number[]; coefficients: number[] }[] = [];
 
   /** A new column; its place. */
-  column(cost: number, upper = Number.POSITIVE_INFINITY): number {
+  column(cost: number, upper = Number.POSITIVE_INFINITY, isWhole = false): number {
     this.#uppers.push(upper);
+    this.#isWhole.push(isWhole);
     return this.#costs.push(cost) - 1;
   }
 
@@ -35,12 +37,15 @@ export class LinearProgramme {
     if (this.#costs.length === 0) return new Float64Array(0);
     const starts = [0];
     for (const { columns } of this.#rows) starts.push(starts[starts.length - 1] + columns.length);
+    const { integer, continuous } = highs.constants.variableType;
+    const integrality = this.#isWhole.map((isWhole) => (isWhole ? integer : continuous));
     const model = highs.createModel({
       numCols: this.#costs.length,
       numRows: this.#rows.length,
       colCost: this.#costs,
       colLower: this.#costs.map(() => 0),
       colUpper: this.#uppers,
+      ...(this.#isWhole.includes(true) ? { integrality } : {}),
       rowLower: this.#rows.map(({ lower }) => lower),
       rowUpper: this.#rows.map(({ upper }) => upper),
       matrix: {
@@ -53,7 +58,7 @@ export class LinearProgramme {
       },
     });
     try {
-      model.options.set({ output_flag: false });
+      model.options.set({ output_flag: false, mip_rel_gap: 0, mip_abs_gap: 0.5 });
       model.run();
       if (model.getModelStatus() !== highs.constants.modelStatus.optimal)
         throw new Error(`HiGHS ends with model status ${model.getModelStatus()}`);

@@ -1,5 +1,5 @@
 import type { Snapshot } from "#lib/domain/snapshot";
-import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
+import type { LinearSolver } from "#lib/maths/linear-programme";
 import { keepSureness } from "#lib/plan/chance/keep-sureness";
 import { simulationSteps } from "#lib/plan/chance/simulation-job";
 import type { SeasonSamples } from "#lib/plan/chance/simulation-samples";
@@ -37,7 +37,7 @@ export class JobFarm {
 
 /** How each kind of job is done. */
 export const RUN: {
-  readonly [Kind in JobKind]: (farm: JobFarm, ask: Jobs[Kind]["ask"], solver: MixedIntegerSolver) => Steps<Kind>;
+  readonly [Kind in JobKind]: (farm: JobFarm, ask: Jobs[Kind]["ask"], solver: LinearSolver) => Steps<Kind>;
 } = {
   cheapest: (farm, { seasonYear }, solver) => chooseBeds(farm.snapshot, seasonYear, solver, farm.season(seasonYear)),
   fewest: (farm, { seasonYear }, solver) => fewestBeds(farm.season(seasonYear), solver),

@@ -1,7 +1,7 @@
 import { setPriority } from "node:os";
 import { setImmediate as nextTurn } from "node:timers/promises";
 import { parentPort } from "node:worker_threads";
-import { loadMixedIntegerSolver, type MixedIntegerSolver } from "#lib/maths/mixed-integer";
+import { type LinearSolver, loadLinearSolver } from "#lib/maths/linear-programme";
 import type { JobKind } from "./jobs";
 import type { Asked, FromThread, ToThread } from "./messages";
 import { JobFarm, RUN, type Steps } from "./run-jobs";
@@ -35,9 +35,8 @@ port.on("message", async (message: ToThread) => {
 async function run(id: number, farm: JobFarm | undefined, asked: Asked, isStopped: () => boolean): Promise<void> {
   try {
     if (!farm) throw new RangeError("no farm was sent before the job");
-    const solver = await loadMixedIntegerSolver();
-    const stoppable: MixedIntegerSolver = { open: (programme) => solver.open(programme, isStopped) };
-    tell({ type: "done", id, answer: await walked(id, stepsOf(farm, asked, stoppable), isStopped) });
+    const steps = stepsOf(farm, asked, await loadLinearSolver());
+    tell({ type: "done", id, answer: await walked(id, steps, isStopped) });
   } catch (error) {
     tell({ type: "failed", id, message: error instanceof Error ? error.message : String(error) });
   }
@@ -63,7 +62,7 @@ async function walked(id: number, steps: Steps<JobKind>, isStopped: () => boolea
 }
 
 /** The steps of a job of any kind: the switch lets the types of each kind meet. */
-function stepsOf(farm: JobFarm, asked: Asked, solver: MixedIntegerSolver): Steps<JobKind> {
+function stepsOf(farm: JobFarm, asked: Asked, solver: LinearSolver): Steps<JobKind> {
   switch (asked.kind) {
     case "cheapest":
       return RUN.cheapest(farm, asked.ask, solver);

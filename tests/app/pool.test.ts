@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { LARGE, seededFarm, TYPICAL } from "#demo/seeded-farm";
 import type { Snapshot } from "#lib/domain/snapshot";
-import { loadMixedIntegerSolver } from "#lib/maths/mixed-integer";
+import { loadLinearSolver } from "#lib/maths/linear-programme";
 import { keepSureness } from "#lib/plan/chance/keep-sureness";
 import { sampleSeasons } from "#lib/plan/chance/simulation";
 import { winterBeds, withKeptBeds } from "#lib/plan/winter/beds";
@@ -16,7 +16,7 @@ const open = winterBeds(farm, SEASON).filter(({ forbidden }) => forbidden.length
 const keptBedIds = open.slice(0, 2).map(({ bed }) => bed.id);
 
 test("a thread finds the same beds as the server's own thread would", async () => {
-  const here = chosen(farm, await loadMixedIntegerSolver());
+  const here = chosen(farm, await loadLinearSolver());
   expect(await pool().start(farm, "cheapest", { seasonYear: SEASON }).answer).toEqual(here);
 });
 

@@ -1,6 +1,6 @@
 import { type FarmSize, LARGE, seededFarm, TYPICAL } from "#demo/seeded-farm";
 import type { Snapshot } from "#lib/domain/snapshot";
-import { loadMixedIntegerSolver, type MixedIntegerSolver } from "#lib/maths/mixed-integer";
+import { type LinearSolver, loadLinearSolver } from "#lib/maths/linear-programme";
 import { winterBeds } from "#lib/plan/winter/beds";
 import { chooseBeds, finished } from "#lib/plan/winter/choose-beds";
 import { winterSeason } from "#lib/plan/winter/season";
@@ -19,7 +19,7 @@ const CASES: readonly { readonly name: string; readonly size: FarmSize; readonly
 
 /** Times of the proven choice of beds: the network's making, and the choice itself, on ten seeds of each size. */
 export async function choiceRows(): Promise<BenchRow[]> {
-  const solver = await loadMixedIntegerSolver();
+  const solver = await loadLinearSolver();
   timeOf(farmWith(0, CASES[0].size, 12), solver);
   return CASES.flatMap(({ name, size, candidates }) => {
     const runs = SEEDS.map((seed) => timeOf(farmWith(seed, size, candidates), solver));
@@ -50,7 +50,7 @@ function farmWith(seed: number, size: FarmSize, candidates: number): Snapshot {
   return { ...snapshot, beds: snapshot.beds.map((bed) => (barred.has(bed.id) ? { ...bed, flags } : bed)) };
 }
 
-function timeOf(snapshot: Snapshot, solver: MixedIntegerSolver) {
+function timeOf(snapshot: Snapshot, solver: LinearSolver) {
   const start = performance.now();
   const season = winterSeason(snapshot, SEASON);
   const made = performance.now();

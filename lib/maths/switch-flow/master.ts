@@ -1,4 +1,4 @@
-import type { MixedIntegerSolver, OpenProgramme, ProgrammeRow } from "../mixed-integer";
+import type { LinearSolver, OpenProgramme, ProgrammeRow } from "../linear-programme";
 import { type Floor, floorCost } from "./floors";
 import type { SwitchLimit } from "./problem";
 import type { Weights } from "./proof";
@@ -34,7 +34,7 @@ export class Master {
   readonly #limits: readonly SwitchLimit[];
   #rows: { readonly floor: Floor; idle: number }[] = [];
 
-  constructor(solver: MixedIntegerSolver, costs: SwitchCosts, limits: readonly SwitchLimit[]) {
+  constructor(solver: LinearSolver, costs: SwitchCosts, limits: readonly SwitchLimit[]) {
     const { switchCost } = costs.problem;
     this.#costs = costs;
     this.#switchCount = switchCost.length;
@@ -43,7 +43,6 @@ export class Master {
       costs: [...switchCost, ...costs.parts.map(() => 1)],
       lowers: [...switchCost, ...costs.parts].map(() => 0),
       uppers: [...switchCost.map(() => 1), ...costs.parts.map(() => Number.POSITIVE_INFINITY)],
-      isWhole: [...switchCost, ...costs.parts].map(() => false),
       rows: limits.map(limitRow),
     });
   }
@@ -60,7 +59,7 @@ export class Master {
   relax({ lowers, uppers }: { readonly lowers: Uint8Array; readonly uppers: Uint8Array }): Relaxed {
     this.#programme.setBounds(Array.from(lowers), Array.from(uppers));
     const answer = this.#programme.solve();
-    if (answer.status === "infeasible") return null;
+    if (!answer) return null;
     const weights = this.#weights(answer.rowPrices);
     this.#dropIdle(answer.rowSums);
     return {

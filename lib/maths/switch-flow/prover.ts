@@ -1,4 +1,4 @@
-import { type MixedIntegerSolver, solveOnce } from "../mixed-integer";
+import { type LinearSolver, solveOnce } from "../linear-programme";
 import { openSwitches, type SwitchBounds } from "./bounds";
 import type { Floor } from "./floors";
 import { keepsTo, type Selection, type SwitchLimit } from "./problem";
@@ -7,13 +7,13 @@ import type { SwitchCosts } from "./switch-costs";
 
 /** Turns what floating point suggests into proofs: every bound it gives is summed in whole numbers. */
 export class Prover {
-  readonly #solver: MixedIntegerSolver;
+  readonly #solver: LinearSolver;
   readonly #costs: SwitchCosts;
   readonly #limits: readonly SwitchLimit[];
   readonly #own: Terms;
   readonly #rows = new Map<Floor, Row>();
 
-  constructor(solver: MixedIntegerSolver, costs: SwitchCosts, limits: readonly SwitchLimit[]) {
+  constructor(solver: LinearSolver, costs: SwitchCosts, limits: readonly SwitchLimit[]) {
     const { baseCost, switchCost } = costs.problem;
     this.#solver = solver;
     this.#costs = costs;
@@ -73,11 +73,10 @@ export class Prover {
       weights.reduce((most, weight) => Math.max(most, Math.abs(Number(weight))), 1),
     );
     const columns = [...lowers, ...this.#limits];
-    const { rowPrices } = solveOnce(this.#solver, {
+    const answer = solveOnce(this.#solver, {
       costs: columns.map((_, column) => (column < switchCount ? 0 : 1)),
       lowers: columns.map((_, column) => (column < switchCount ? lowers[column] : 0)),
       uppers: columns.map((_, column) => (column < switchCount ? uppers[column] : Number.POSITIVE_INFINITY)),
-      isWhole: columns.map(() => false),
       rows: this.#limits.map(({ weights, atMost }, place) => ({
         lower: Number.NEGATIVE_INFINITY,
         upper: Number(atMost) / scales[place],
@@ -85,6 +84,8 @@ export class Prover {
         coefficients: [...weights.map((weight) => Number(weight) / scales[place]), -1],
       })),
     });
+    if (!answer) throw new RangeError("what passes limits by as much as it may must have an answer");
+    const { rowPrices } = answer;
     const common = scales.reduce((most, scale) => Math.max(most, scale), 1) * 2 ** 40;
     return scales.map((scale, place) => BigInt(Math.round(Math.max(0, -rowPrices[place]) * (common / scale))));
   }

@@ -1,4 +1,4 @@
-import type { MixedIntegerSolver } from "../mixed-integer";
+import type { LinearSolver } from "../linear-programme";
 import { isSure, openBounds, openSwitches, wholeSelection } from "./bounds";
 import { type Branch, barred, raised, withoutDear } from "./branch";
 import { liftAt, Master } from "./master";
@@ -43,7 +43,7 @@ const WORTHWHILE_SHARE = 0.02;
  * @param report  what to yield of the progress
  */
 export function* searchSelections<Report>(
-  solver: MixedIntegerSolver,
+  solver: LinearSolver,
   costs: SwitchCosts,
   limits: readonly SwitchLimit[],
   starts: readonly Selection[],

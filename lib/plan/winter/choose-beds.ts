@@ -1,5 +1,5 @@
 import type { Snapshot } from "#lib/domain/snapshot";
-import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
+import type { LinearSolver } from "#lib/maths/linear-programme";
 import { type Selection, weightOf } from "#lib/maths/switch-flow/problem";
 import { type SearchEnd, type SearchProgress, searchSelections } from "#lib/maths/switch-flow/search";
 import { type LimitMet, limitMet } from "./limits";
@@ -54,7 +54,7 @@ export type ProvenChoice = { readonly choice: WinterChoice; readonly search: Sea
 export function* chooseBeds(
   snapshot: Snapshot,
   seasonYear: number,
-  solver: MixedIntegerSolver,
+  solver: LinearSolver,
   season: WinterSeason = winterSeason(snapshot, seasonYear),
 ): Generator<ChoiceProgress, WinterChoice, boolean | undefined> {
   return (yield* provenChoice(season, solver)).choice;
@@ -63,7 +63,7 @@ export function* chooseBeds(
 /** The same choice with its proof. */
 export function* provenChoice(
   season: WinterSeason,
-  solver: MixedIntegerSolver,
+  solver: LinearSolver,
 ): Generator<ChoiceProgress, ProvenChoice, boolean | undefined> {
   const { costs, limits, openBeds } = season;
   const allDug = openBeds.map(() => false);

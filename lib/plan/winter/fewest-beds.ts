@@ -1,4 +1,4 @@
-import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
+import type { LinearSolver } from "#lib/maths/linear-programme";
 import { type SearchEnd, type SearchProgress, searchSelections } from "#lib/maths/switch-flow/search";
 import { SwitchCosts } from "#lib/maths/switch-flow/switch-costs";
 import { isFocalOf, keptIds, type WinterSeason } from "./season";
@@ -35,7 +35,7 @@ export type ProvenFewest = { readonly fewest: FewestBeds; readonly search: Searc
  */
 export function* fewestBeds(
   season: WinterSeason,
-  solver: MixedIntegerSolver,
+  solver: LinearSolver,
 ): Generator<FewestProgress, FewestBeds, boolean | undefined> {
   return (yield* provenFewest(season, solver)).fewest;
 }
@@ -43,7 +43,7 @@ export function* fewestBeds(
 /** The same beds with their proof. */
 export function* provenFewest(
   season: WinterSeason,
-  solver: MixedIntegerSolver,
+  solver: LinearSolver,
 ): Generator<FewestProgress, ProvenFewest, boolean | undefined> {
   const { openBeds, limits } = season;
   const costs = fewestCosts(season);

@@ -1,4 +1,4 @@
-import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
+import type { LinearSolver } from "#lib/maths/linear-programme";
 import type { Selection } from "#lib/maths/switch-flow/problem";
 import { type SearchEnd, searchSelections } from "#lib/maths/switch-flow/search";
 import { type ChosenBeds, chosenBeds } from "./choose-beds";
@@ -22,7 +22,7 @@ export type CurveProgress = { readonly points: readonly CurvePoint[]; readonly o
  */
 export function* keepCurve(
   season: WinterSeason,
-  solver: MixedIntegerSolver,
+  solver: LinearSolver,
 ): Generator<CurveProgress, readonly CurvePoint[], boolean | undefined> {
   const { openBeds } = season;
   const none: Selection = openBeds.map(() => false);
@@ -52,7 +52,7 @@ export function* keepCurve(
 
 function* searched(
   { costs, limits, openBeds }: WinterSeason,
-  solver: MixedIntegerSolver,
+  solver: LinearSolver,
   atMost: number,
   start: Selection,
   progress: () => CurveProgress,

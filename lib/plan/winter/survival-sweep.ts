@@ -1,5 +1,5 @@
 import type { Snapshot } from "#lib/domain/snapshot";
-import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
+import type { LinearSolver } from "#lib/maths/linear-programme";
 import { type ChoiceProgress, chooseBeds, type WinterChoice } from "./choose-beds";
 
 /** The choice if every clump in the ground lived through the winter with this chance. */
@@ -14,7 +14,7 @@ export type SurvivalPoint = { readonly survivalShare: number; readonly choice: W
 export function* sweepSurvival(
   snapshot: Snapshot,
   seasonYear: number,
-  solver: MixedIntegerSolver,
+  solver: LinearSolver,
   survivalShares: readonly number[],
 ): Generator<ChoiceProgress, readonly SurvivalPoint[], boolean | undefined> {
   const points: SurvivalPoint[] = [];

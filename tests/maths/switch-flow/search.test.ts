@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from "vitest";
+import { type LinearSolver, loadLinearSolver } from "#lib/maths/linear-programme";
 import { minCostFlow } from "#lib/maths/min-cost-flow";
-import { loadMixedIntegerSolver, type MixedIntegerSolver } from "#lib/maths/mixed-integer";
 import { checkSearch } from "#lib/maths/switch-flow/check-search";
 import { keepsTo, type Selection, type SwitchProblem } from "#lib/maths/switch-flow/problem";
 import type { Case, Weights } from "#lib/maths/switch-flow/proof";
@@ -8,9 +8,9 @@ import { type SearchEnd, searchSelections } from "#lib/maths/switch-flow/search"
 import { SwitchCosts } from "#lib/maths/switch-flow/switch-costs";
 import { everySelection, randomSwitches } from "./random-switches";
 
-let solver: MixedIntegerSolver;
+let solver: LinearSolver;
 beforeAll(async () => {
-  solver = await loadMixedIntegerSolver();
+  solver = await loadLinearSolver();
 });
 
 function costOf({ flow, effects, switchCost, baseCost }: SwitchProblem, selection: Selection): number {

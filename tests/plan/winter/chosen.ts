@@ -1,6 +1,6 @@
 import { expect } from "vitest";
 import type { Snapshot } from "#lib/domain/snapshot";
-import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
+import type { LinearSolver } from "#lib/maths/linear-programme";
 import { checkChoice, checkFewest } from "#lib/plan/winter/check-choice";
 import { finished, provenChoice, type WinterChoice } from "#lib/plan/winter/choose-beds";
 import { type ProvenFewest, provenFewest } from "#lib/plan/winter/fewest-beds";
@@ -10,7 +10,7 @@ import { SEASON } from "./farm";
 /** The choice of beds of an invented farm, its certificate checked. */
 export function chosen(
   snapshot: Snapshot,
-  solver: MixedIntegerSolver,
+  solver: LinearSolver,
   season = winterSeason(snapshot, SEASON),
 ): WinterChoice {
   const proven = finished(provenChoice(season, solver));
@@ -19,7 +19,7 @@ export function chosen(
 }
 
 /** The fewest beds of a season, their certificate checked. */
-export function fewest(season: WinterSeason, solver: MixedIntegerSolver): ProvenFewest {
+export function fewest(season: WinterSeason, solver: LinearSolver): ProvenFewest {
   const proven = finished(provenFewest(season, solver));
   expect(checkFewest(season, proven)).toEqual([]);
   return proven;

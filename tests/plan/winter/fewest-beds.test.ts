@@ -1,15 +1,15 @@
 import { beforeAll, describe, expect, test } from "vitest";
+import { type LinearSolver, loadLinearSolver } from "#lib/maths/linear-programme";
 import { minCostFlow } from "#lib/maths/min-cost-flow";
-import { loadMixedIntegerSolver, type MixedIntegerSolver } from "#lib/maths/mixed-integer";
 import { checkFewest } from "#lib/plan/winter/check-choice";
 import { provenFewest } from "#lib/plan/winter/fewest-beds";
 import { type WinterSeason, winterSeason } from "#lib/plan/winter/season";
 import { fewest as fewestOf } from "./chosen";
 import { allowedChoices, SEASON, winterFarm } from "./farm";
 
-let solver: MixedIntegerSolver;
+let solver: LinearSolver;
 beforeAll(async () => {
-  solver = await loadMixedIntegerSolver();
+  solver = await loadLinearSolver();
 });
 
 const countOf = (isKept: readonly boolean[]) => isKept.filter(Boolean).length;

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { demoSnapshot } from "#demo/demo-snapshot";
 import type { Snapshot } from "#lib/domain/snapshot";
-import { loadMixedIntegerSolver, type MixedIntegerSolver } from "#lib/maths/mixed-integer";
+import { type LinearSolver, loadLinearSolver } from "#lib/maths/linear-programme";
 import { keepBoard } from "#lib/plan/what-if/keep-board";
 import { winterBeds, withKeptBeds } from "#lib/plan/winter/beds";
 import { limitMet, mostBedsKept, runsShort, winterLimits } from "#lib/plan/winter/limits";
@@ -9,9 +9,9 @@ import { provenPlan } from "../../proven-plan";
 import { chosen } from "./chosen";
 import { SEASON, winterFarm } from "./farm";
 
-let solver: MixedIntegerSolver;
+let solver: LinearSolver;
 beforeAll(async () => {
-  solver = await loadMixedIntegerSolver();
+  solver = await loadLinearSolver();
 });
 
 /** 1 ft = 0.3048 m exactly (international foot, 1959). */

@@ -1,48 +1,29 @@
-import { type MixedIntegerSolver, type ProgrammeRow, solveOnce } from "#lib/maths/mixed-integer";
+import type { Highs } from "highs";
 import type { WinterFutures } from "#lib/plan/winter/futures";
+import { LinearProgramme } from "../../least-cost";
 
 /**
  * The whole choice as one mixed-integer programme: a column for every arc, every stem short and every bed. Nothing of the search is in
  * it; flags bind their beds, limits are left out. Returns the least cost in cents.
  */
-export function wholeProgrammeCents(solver: MixedIntegerSolver, { network, effects, beds }: WinterFutures): number {
+export function wholeProgrammeCents(highs: Highs, { network, effects, beds }: WinterFutures): number {
   const { nodeCount, arcCount, from, to, cost, supply, unmetCost } = network.flow;
-  const needCount = nodeCount - network.nodeOfNeed(0);
-  const firstBed = arcCount + needCount;
-  const rows = Array.from({ length: nodeCount }, () => ({ columns: [] as number[], coefficients: [] as number[] }));
-  const put = (node: number, column: number, coefficient: number) => {
-    rows[node].columns.push(column);
-    rows[node].coefficients.push(coefficient);
-  };
+  const programme = new LinearProgramme();
+  for (let node = 0; node < nodeCount; node++)
+    programme.row(node < network.giverCount ? Number.NEGATIVE_INFINITY : supply[node], supply[node]);
   for (let arc = 0; arc < arcCount; arc++) {
-    put(from[arc], arc, 1);
-    put(to[arc], arc, -1);
+    const column = programme.column(cost[arc]);
+    programme.put(from[arc], column, 1);
+    programme.put(to[arc], column, -1);
   }
-  for (let need = 0; need < needCount; need++) put(network.nodeOfNeed(need), arcCount + need, -1);
+  for (let node = network.nodeOfNeed(0); node < nodeCount; node++)
+    programme.put(node, programme.column(unmetCost[node]), -1);
   effects.forEach(({ nodes, units }, bed) => {
+    const { keep, dig, forbidden } = beds[bed];
+    const kept = programme.column(keep.cents - dig.cents, forbidden.length ? 0 : 1, true);
     nodes.forEach((node, at) => {
-      put(node, firstBed + bed, -units[at]);
+      programme.put(node, kept, -units[at]);
     });
   });
-  const answer = solveOnce(solver, {
-    costs: [
-      ...cost.subarray(0, arcCount),
-      ...unmetCost.subarray(network.nodeOfNeed(0), nodeCount),
-      ...beds.map(({ keep, dig }) => keep.cents - dig.cents),
-    ],
-    lowers: Array.from({ length: firstBed + beds.length }, () => 0),
-    uppers: [
-      ...Array.from({ length: firstBed }, () => Number.POSITIVE_INFINITY),
-      ...beds.map(({ forbidden }) => (forbidden.length ? 0 : 1)),
-    ],
-    isWhole: Array.from({ length: firstBed + beds.length }, (_, column) => column >= firstBed),
-    rows: rows.map(
-      (row, node): ProgrammeRow => ({
-        lower: node < network.giverCount ? Number.NEGATIVE_INFINITY : supply[node],
-        upper: supply[node],
-        ...row,
-      }),
-    ),
-  });
-  return answer.objective + beds.reduce((sum, { dig }) => sum + dig.cents, 0);
+  return programme.leastCost(highs) + beds.reduce((sum, { dig }) => sum + dig.cents, 0);
 }

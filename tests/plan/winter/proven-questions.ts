@@ -1,4 +1,4 @@
-import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
+import type { LinearSolver } from "#lib/maths/linear-programme";
 import { checkSearch } from "#lib/maths/switch-flow/check-search";
 import { keepsTo } from "#lib/maths/switch-flow/problem";
 import { searchSelections } from "#lib/maths/switch-flow/search";
@@ -10,7 +10,7 @@ import { selectionOf, type WinterSeason } from "#lib/plan/winter/season";
  * What is not proved of a point of the curve: no choice of so many beds costs less, by a certificate that is summed again in whole numbers, or none keeps
  * to the limits; and the point costs what its beds cost.
  */
-export function curveFaults(season: WinterSeason, solver: MixedIntegerSolver, point: CurvePoint): string[] {
+export function curveFaults(season: WinterSeason, solver: LinearSolver, point: CurvePoint): string[] {
   const { faults, bound } = provenBound(season, solver, point.atMostCount);
   const selection = point.chosen && selectionOf(season, point.chosen.keptBedIds);
   const cents = selection ? season.costs.cost(selection) : Number.POSITIVE_INFINITY;
@@ -23,11 +23,7 @@ export function curveFaults(season: WinterSeason, solver: MixedIntegerSolver, po
 }
 
 /** The least that a choice of at most so many beds costs; infinite where none keeps to the limits. Its certificate is checked. */
-function provenBound(
-  { costs, limits: ofFarm, openBeds }: WinterSeason,
-  solver: MixedIntegerSolver,
-  atMostCount: number,
-) {
+function provenBound({ costs, limits: ofFarm, openBeds }: WinterSeason, solver: LinearSolver, atMostCount: number) {
   const limits = [...ofFarm, { weights: openBeds.map(() => 1n), atMost: BigInt(atMostCount) }];
   const none = openBeds.map(() => false);
   const search = finished(searchSelections(solver, costs, limits, [none], () => null));

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import type { MixedIntegerSolver } from "#lib/maths/mixed-integer";
-import { loadMixedIntegerSolver } from "#lib/maths/mixed-integer";
+import type { LinearSolver } from "#lib/maths/linear-programme";
+import { loadLinearSolver } from "#lib/maths/linear-programme";
 import { finished } from "#lib/plan/winter/choose-beds";
 import { keepCost } from "#lib/plan/winter/costs";
 import { type CurvePoint, keepCurve } from "#lib/plan/winter/keep-curve";
@@ -11,9 +11,9 @@ import { chosen } from "./chosen";
 import { allowedChoices, costOf, SEASON, winterFarm } from "./farm";
 import { curveFaults } from "./proven-questions";
 
-let solver: MixedIntegerSolver;
+let solver: LinearSolver;
 beforeAll(async () => {
-  solver = await loadMixedIntegerSolver();
+  solver = await loadLinearSolver();
 });
 
 const countOf = (isKept: readonly boolean[]) => isKept.filter(Boolean).length;

@@ -1,22 +1,22 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { LARGE, seededFarm } from "#demo/seeded-farm";
-import { loadMixedIntegerSolver, type MixedIntegerSolver } from "#lib/maths/mixed-integer";
+import { type LinearSolver, loadLinearSolver } from "#lib/maths/linear-programme";
 import { improved } from "#lib/maths/switch-flow/small-steps";
 import { chooseBeds } from "#lib/plan/winter/choose-beds";
 import { winterSeason } from "#lib/plan/winter/season";
 import { bedVerdicts } from "#lib/plan/winter/verdicts";
 import { SEASON, winterFarm } from "./farm";
 
-let solver: MixedIntegerSolver;
+let solver: LinearSolver;
 beforeAll(async () => {
-  solver = await loadMixedIntegerSolver();
+  solver = await loadLinearSolver();
 });
 
 /** The solver, with every programme that it solves counted. */
-function counting(): { readonly solver: MixedIntegerSolver; readonly count: () => number } {
+function counting(): { readonly solver: LinearSolver; readonly count: () => number } {
   let solved = 0;
-  const open: MixedIntegerSolver["open"] = (programme, isStopped) => {
-    const opened = solver.open(programme, isStopped);
+  const open: LinearSolver["open"] = (programme) => {
+    const opened = solver.open(programme);
     return {
       ...opened,
       solve: () => {
