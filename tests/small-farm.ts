@@ -4,6 +4,7 @@ import type { Booking } from "#lib/domain/records/booking";
 import type { Crop } from "#lib/domain/records/crop";
 import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Farm } from "#lib/domain/records/farm-settings";
+import { BY_CALENDAR } from "#lib/domain/records/heat";
 import type { Planting } from "#lib/domain/records/planting";
 import type { Recipe } from "#lib/domain/records/recipe";
 import type { Variety } from "#lib/domain/records/variety";
@@ -98,6 +99,8 @@ export const curve = (given: Partial<BloomCurve> = {}): BloomCurve => ({
   timingOrigin: FROM_MEMORY,
   yieldOrigin: FROM_MEMORY,
   note: "",
+  ...BY_CALENDAR,
+  heatOrigin: FROM_MEMORY,
   ...given,
 });
 

@@ -97,6 +97,12 @@ export const bloomCurve = sqliteTable(
     yieldMark: text("yield_mark").notNull(),
     yieldSource: text("yield_source"),
     note: text("note").notNull(),
+    heatBaseC: real("heat_base_c"),
+    heatCeilingC: real("heat_ceiling_c"),
+    heatFrom: text("heat_from"),
+    heatPlace: text("heat_place"),
+    heatMark: text("heat_mark").notNull().default("own"),
+    heatSource: text("heat_source"),
   },
   (table) => [
     uniqueIndex("bloom_curve_of_crop_once").on(table.cropId, table.treatment).where(sql`variety_id IS NULL`),
@@ -123,6 +129,12 @@ export const bloomCurve = sqliteTable(
       isFromZero("yield_spread"),
       oneOf("timing_mark", MARKS),
       oneOf("yield_mark", MARKS),
+      isMonthDay("heat_from"),
+      oneOf("heat_mark", MARKS),
+      holds(
+        "heat",
+        "(heat_base_c IS NULL) = (heat_from IS NULL) AND (heat_ceiling_c IS NULL OR (heat_base_c IS NOT NULL AND heat_ceiling_c > heat_base_c))",
+      ),
     ),
   ],
 );

@@ -43,7 +43,7 @@ export const cropOfRow = (row: typeof crop.$inferSelect) => ({
   buyInCents: sourcedOf("buyInCents", row),
 });
 
-export const curveRow = ({ anchor, timingOrigin, yieldOrigin, ...curve }: Omit<BloomCurve, "id">) => ({
+export const curveRow = ({ anchor, timingOrigin, yieldOrigin, heatOrigin, ...curve }: Omit<BloomCurve, "id">) => ({
   ...curve,
   anchorKind: anchor.kind,
   ...anchorColumns(anchor),
@@ -51,6 +51,8 @@ export const curveRow = ({ anchor, timingOrigin, yieldOrigin, ...curve }: Omit<B
   timingSource: timingOrigin.source,
   yieldMark: yieldOrigin.mark,
   yieldSource: yieldOrigin.source,
+  heatMark: heatOrigin.mark,
+  heatSource: heatOrigin.source,
 });
 
 export const curveOfRow = (row: typeof bloomCurve.$inferSelect) => ({
@@ -58,6 +60,7 @@ export const curveOfRow = (row: typeof bloomCurve.$inferSelect) => ({
   anchor: { kind: row.anchorKind, firstCut: row.firstCut, days: row.daysAfterPlanting },
   timingOrigin: { mark: row.timingMark, source: row.timingSource },
   yieldOrigin: { mark: row.yieldMark, source: row.yieldSource },
+  heatOrigin: { mark: row.heatMark, source: row.heatSource },
 });
 
 type SourcedColumns<Name extends string> = Record<Name, number> &

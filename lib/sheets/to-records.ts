@@ -1,6 +1,7 @@
 import type { BedRecord, CropRecord, CurveRecord, RecipeRecord } from "#lib/domain/farm-records";
 import { bedDraftSchema } from "#lib/domain/records/bed";
-import type { RecordOf } from "#lib/domain/records/field";
+import { headingOf, type RecordOf } from "#lib/domain/records/field";
+import { heatSchema } from "#lib/domain/records/heat";
 import type { SHEETS, SheetName } from "#lib/domain/records/sheets";
 import { stemLineSchema } from "#lib/domain/records/stem-line";
 import type { Say } from "./sheet-rows";
@@ -31,6 +32,8 @@ export function toCurveRecord({ firstCut, daysAfterPlanting, ...curve }: RowOf<"
     firstCut === null
       ? ({ kind: "days-after-planting", days: daysAfterPlanting ?? 0 } as const)
       : ({ kind: "day-of-year", firstCut } as const);
+  for (const { message, path } of heatSchema.safeParse(curve).error?.issues ?? [])
+    say(headingOf(String(path[0]), {}), message);
   return { ...curve, anchor };
 }
 

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { OWN } from "#lib/domain/sourced";
 import { readCurve } from "../../app/beds/curves/curve-values";
 import { FormValues } from "../../app/ui/form-values";
 import { curve, farm, monthDay } from "../small-farm";
@@ -62,4 +63,23 @@ test("every problem comes at once and at its field, and what stands under the ot
   expect(read({ "anchor.kind": "days-after-planting", firstCut: "31 June", daysAfterPlanting: "90" })).toMatchObject({
     parsed: { anchor: { kind: "days-after-planting", days: 90 } },
   });
+});
+
+test("warmth is typed in the farm's degrees, and is nothing where it is left empty", () => {
+  const clock = { heatBaseC: "50", heatCeilingC: "", heatFrom: "01-01", heatPlace: "Richmond, Virginia" };
+  expect(read(clock)).toMatchObject({
+    parsed: { heatBaseC: 10, heatCeilingC: null, heatFrom: "01-01", heatPlace: "Richmond, Virginia", heatOrigin: OWN },
+  });
+  expect(read()).toMatchObject({ parsed: { heatBaseC: null, heatFrom: null, heatPlace: null } });
+});
+
+test("half a clock is refused at the field that lacks", () => {
+  const places = (typed: Record<string, string>) => {
+    const wrong = read(typed);
+    return wrong.ok ? [] : wrong.problems.map(({ place }) => place);
+  };
+  expect(places({ heatBaseC: "50" })).toEqual(["heatFrom"]);
+  expect(places({ heatBaseC: "50", heatFrom: "01-01", heatCeilingC: "40" })).toEqual(["heatCeilingC"]);
+  expect(places({ heatFrom: "01-01" })).toEqual(["heatBaseC"]);
+  expect(places({ heatBaseC: "500", heatFrom: "01-01" })).toEqual(["heatBaseC"]);
 });

@@ -57,6 +57,11 @@ export const curveDraft = fc.record({
   timingOrigin: origin,
   yieldOrigin: origin,
   note: text,
+  heatBaseC: fc.constant(4.4),
+  heatCeilingC: fc.option(number(5, 40)),
+  heatFrom: monthDay,
+  heatPlace: fc.constantFrom(null, "Richmond, Virginia"),
+  heatOrigin: origin,
 });
 
 export const recipeDraft = fc.record({

@@ -3,6 +3,8 @@ import { describe, expect, test } from "vitest";
 import { closeFarm, type FarmDatabase, openFarm } from "#db/client";
 import { recordChange, undoChange } from "#db/journal/journal";
 import { addBed, removeBed, updateBed } from "#db/write/beds";
+import { BY_CALENDAR } from "#lib/domain/records/heat";
+import { OWN } from "#lib/domain/sourced";
 import migrations from "../../db/migrations/meta/_journal.json";
 import { bed } from "../small-farm";
 import { makeFile, withFolder } from "./farm-in-file";
@@ -112,23 +114,27 @@ test("a change to a column that is no longer there is refused in words, and noth
 /** When a migration was made, which is how a file remembers it. */
 const migrationTime = (name: string): number => migrations.entries.find(({ tag }) => tag === name)?.when ?? Number.NaN;
 
-/** Columns of the farm that later versions added, the newest first: a column's own check may name those before it. */
-const ADDED_SINCE = [
-  "own_colours",
-  "date_order",
-  ...["climate_monthly_lows_c", "climate_monthly_highs_c", "climate_latitude_degrees", "climate_station"],
-  "decimal_mark",
-];
+/** Columns that later versions added, the newest first: a column's own check may name those before it. */
+const ADDED_SINCE = {
+  bloom_curve: ["heat_source", "heat_mark", "heat_place", "heat_from", "heat_ceiling_c", "heat_base_c"],
+  farm: [
+    "own_colours",
+    "date_order",
+    ...["climate_monthly_lows_c", "climate_monthly_highs_c", "climate_latitude_degrees", "climate_station"],
+    "decimal_mark",
+  ],
+};
 
-test("a file of before the climate and how the farm writes opens with none and with our way of writing, every other setting as it was", () =>
+test("a file of before the climate, the clocks and how the farm writes opens with none and with our way of writing, all else as it was", () =>
   withFolder((file) => {
     makeFile(file);
     const before = openFarm(file);
-    const settings = kept(before).farm;
+    const { farm: settings, curves } = kept(before);
     closeFarm(before);
     const tables = new Database(file);
     tables.exec("DROP TABLE weather_year");
-    for (const column of ADDED_SINCE) tables.exec(`ALTER TABLE farm DROP COLUMN ${column}`);
+    for (const [table, columns] of Object.entries(ADDED_SINCE))
+      for (const column of columns) tables.exec(`ALTER TABLE ${table} DROP COLUMN ${column}`);
     tables.exec(`DELETE FROM __drizzle_migrations WHERE created_at >= ${migrationTime("0003_decimal_mark")}`);
     tables.close();
     const database = openFarm(file);
@@ -140,6 +146,7 @@ test("a file of before the climate and how the farm writes opens with none and w
         ownColours: [],
         climate: null,
       });
+      expect(kept(database).curves).toEqual(curves.map((curve) => ({ ...curve, ...BY_CALENDAR, heatOrigin: OWN })));
       expect(() => database.$client.exec("UPDATE farm SET decimal_mark = 'dash'")).toThrow(/farm_decimal_mark/);
       expect(() => database.$client.exec("UPDATE farm SET climate_station = 'Hill'")).toThrow(/farm_climate_whole/);
       expect(() => database.$client.exec("UPDATE farm SET date_order = 'either'")).toThrow(/farm_date_order/);

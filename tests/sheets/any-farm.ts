@@ -3,7 +3,6 @@ import { toDay, toDayNumber } from "#lib/domain/day";
 import { DECIMAL_MARKS } from "#lib/domain/read-number";
 import { BED_FLAGS, type Bed } from "#lib/domain/records/bed";
 import type { Crop } from "#lib/domain/records/crop";
-import type { Anchor } from "#lib/domain/records/curve";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import { PLANTING_FLAGS } from "#lib/domain/records/planting";
 import type { Recipe } from "#lib/domain/records/recipe";
@@ -12,6 +11,7 @@ import { MARKS } from "#lib/domain/sourced";
 import { COLOURS, ROLES, SHAPES, STATUSES, TREATMENTS } from "#lib/domain/words";
 import { DATE_ORDERS } from "#lib/domain/writing";
 import { day, monthDay, farm as plainFarm } from "../small-farm";
+import { anyAnchor, anyHeat } from "./any-heat";
 import { anyWeather } from "./any-weather";
 
 /** Farms of every kind that the types allow, with the worst texts a person can type: quotes, slashes, line breaks, formulas. */
@@ -117,11 +117,6 @@ const recipe: fc.Arbitrary<Omit<Recipe, "id">> = fc.record({
   origin: text,
 });
 
-const anchor: fc.Arbitrary<Anchor> = fc.oneof(
-  fc.record({ kind: fc.constant("day-of-year" as const), firstCut: fc.constantFrom("06-07", "10-18").map(monthDay) }),
-  fc.record({ kind: fc.constant("days-after-planting" as const), days: fc.nat(1000) }),
-);
-
 const numbered = <T>(rows: readonly T[]) => rows.map((row, index) => ({ id: index + 1, ...row }));
 const named = <T extends { name: string }>(rows: fc.Arbitrary<T>, minLength = 1) =>
   fc.uniqueArray(rows, { minLength, maxLength: 4, selector: (row) => key(row.name) }).map(numbered);
@@ -141,14 +136,16 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
           fc.boolean(),
           fc.record({
             treatment: fc.constantFrom(...TREATMENTS),
-            anchor,
+            anchor: anyAnchor,
             stemsPerPlantByWeek: fc.array(between(0, 1000), { minLength: 1, maxLength: 6 }),
             firstCutSpreadDays: between(0, 60),
             yieldSpread: between(0, 2),
             timingOrigin: origin,
             yieldOrigin: origin,
             note: text,
+            heatOrigin: origin,
           }),
+          anyHeat,
         );
         const planting = fc.record({
           bedId: idOf(beds),
@@ -189,7 +186,12 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
           curves: fc
             .array(curve, { maxLength: 4 })
             .map((rows) =>
-              rows.map(([{ id, cropId }, isOwn, rest]) => ({ cropId, varietyId: isOwn ? id : null, ...rest })),
+              rows.map(([{ id, cropId }, isOwn, rest, clock]) => ({
+                cropId,
+                varietyId: isOwn ? id : null,
+                ...rest,
+                ...clock,
+              })),
             )
             .map((rows) => numbered(onceEach(rows, (row) => `${row.cropId} ${row.varietyId} ${row.treatment}`))),
           plantings: fc.array(planting, { maxLength: 6 }).map((rows) => numbered(onceEach(rows, JSON.stringify))),

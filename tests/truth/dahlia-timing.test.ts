@@ -12,7 +12,7 @@ import {
 } from "#lib/domain/day";
 import type { Treatment } from "#lib/domain/words";
 import { forecastPlanting } from "#lib/plan/road/forecast";
-import { firstCutDay } from "#lib/plan/road/grown";
+import { firstCutOn } from "../first-cut-on";
 import { bed, crop, curve, farm, planting, variety } from "../small-farm";
 import { catalogueCrop, catalogueCurve } from "./catalogue-curve";
 
@@ -31,7 +31,7 @@ const MEDIAN_FROSTS = FROST_STATIONS.map(({ frost }) => monthDaySchema.parse(fro
 
 const firstCut = (name: string, treatment: Treatment, plantedOn: Day): Day => {
   const set = planting({ id: 1, treatment, plantedOn, seasonYear: Number(plantedOn.slice(0, 4)) });
-  return toDay(firstCutDay(curve(catalogueCurve(name, treatment)), set));
+  return firstCutOn(curve(catalogueCurve(name, treatment)), set);
 };
 
 describe.each(DAHLIAS)("%s", (name) => {
@@ -80,19 +80,21 @@ describe.each(DAHLIAS)("%s", (name) => {
   test("kept beds start eleven weeks and more before replanted ones, with a first flush worth selling (common practice)", () => {
     const cutBefore = (treatment: Treatment, before: string) => {
       const { curves: _, ...facts } = catalogueCrop(name);
+      const set = planting({
+        id: 1,
+        treatment,
+        plantedOn: parseDay("2027-05-27"),
+        plantCount: 100,
+        winterSurvivalShare: 1,
+      });
       const { cutDays, cutStems } = forecastPlanting(
         {
-          planting: planting({
-            id: 1,
-            treatment,
-            plantedOn: parseDay("2027-05-27"),
-            plantCount: 100,
-            winterSurvivalShare: 1,
-          }),
+          planting: set,
           bed: bed({ id: 1 }),
           variety: variety({ id: 1 }),
           crop: crop({ id: 1, ...facts }),
           curve: curve(catalogueCurve(name, treatment)),
+          firstCut: toDayNumber(firstCutOn(curve(catalogueCurve(name, treatment)), set)),
         },
         farm(),
         toDayNumber(parseDay("2027-10-18")),

@@ -1,12 +1,12 @@
 import { expect, test } from "vitest";
-import { type Day, daysBetween, parseDay, toDay } from "#lib/domain/day";
+import { type Day, daysBetween, parseDay } from "#lib/domain/day";
 import type { Treatment } from "#lib/domain/words";
-import { firstCutDay } from "#lib/plan/road/grown";
+import { firstCutOn } from "../first-cut-on";
 import { planting, curve as row } from "../small-farm";
 import { catalogueCurve } from "./catalogue-curve";
 
 const firstCut = (crop: string, treatment: Treatment, plantedOn: Day): Day =>
-  toDay(firstCutDay(row(catalogueCurve(crop, treatment)), planting({ id: 1, treatment, plantedOn, seasonYear: 2027 })));
+  firstCutOn(row(catalogueCurve(crop, treatment)), planting({ id: 1, treatment, plantedOn, seasonYear: 2027 }));
 
 /** Days that a tunnel comes before the field, both as in the catalogue. `setOutOn` matters only where a curve counts from planting. */
 const daysAhead = (crop: string, setOutOn: Day): number =>

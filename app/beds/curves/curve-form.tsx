@@ -17,6 +17,7 @@ const ANCHORS = [
   { value: "day-of-year", label: "on a day of the year" },
   { value: "days-after-planting", label: "so many days after planting" },
 ];
+const OWN_PLACE = { value: "", label: "on your own farm" };
 const WEEKS_AT_FIRST = 6;
 const AT_FIRST = { firstCutSpreadDays: 7, yieldSpread: 0.3 };
 
@@ -52,6 +53,19 @@ export function CurveForm({ crop, variety, treatment, curve, manner }: Props) {
           <RecordField {...fields.yieldSpread} />
           <CurveWeeks key={weeks.join("/")} weeks={weeks} mark={manner.decimalMark} />
         </div>
+        <fieldset>
+          <legend>Warmth</legend>
+          <p className="hint">
+            Where the farm has a climate, warmth moves the first cut with the planting day, the place and the year. The
+            first cut above stays true for the day and place that it is known for.
+          </p>
+          <div className="fields">
+            <RecordField {...fields.heatBaseC} />
+            <RecordField {...fields.heatCeilingC} />
+            <RecordField {...fields.heatFrom} />
+            <RecordField {...fields.heatPlace} choices={[OWN_PLACE, ...fields.heatPlace.options]} />
+          </div>
+        </fieldset>
       </Form>
       {curve && canBeRestored(curve, crop) && (
         <Form

@@ -1,29 +1,32 @@
 import type { Parsed } from "#lib/domain/problem";
-import { ANCHOR, type Anchor, type BloomCurve, bloomCurveSchema, CURVE } from "#lib/domain/records/curve";
+import {
+  ANCHOR,
+  type Anchor,
+  type BloomCurve,
+  CURVE,
+  type CurveDraft,
+  curveDraftSchema,
+  curveWeeksSchema,
+} from "#lib/domain/records/curve";
 import type { Manner } from "#lib/domain/records/form";
 import { OWN } from "#lib/domain/sourced";
 import type { FormValues } from "../../ui/form-values";
 
-/** A bloom curve before it has an id. */
-export type CurveDraft = Omit<BloomCurve, "id">;
-
-const curveDraftSchema = bloomCurveSchema.omit({ id: true });
-const weeksSchema = bloomCurveSchema.pick({ stemsPerPlantByWeek: true });
-
 /** What a curve starts from where there was none. */
-const NONE_BEFORE = { timingOrigin: OWN, yieldOrigin: OWN, note: "" };
+const NONE_BEFORE = { timingOrigin: OWN, yieldOrigin: OWN, heatOrigin: OWN, note: "" };
 
 /**
  * A bloom curve as its form says. Where timing or yield differs from `before`, its origin becomes the farm's own; a note on the built-in
  * figures goes with the last of them.
  */
 export function readCurve(values: FormValues, manner: Manner, before: BloomCurve | undefined): Parsed<CurveDraft> {
-  const { firstCutSpreadDays, yieldSpread } = CURVE;
+  const { firstCutSpreadDays, yieldSpread, heatBaseC, heatCeilingC, heatFrom, heatPlace } = CURVE;
   const spreads = values.record({ firstCutSpreadDays, yieldSpread }, manner, { before });
+  const heat = values.record({ heatBaseC, heatCeilingC, heatFrom, heatPlace }, manner, { before });
   const anchor = readAnchor(values, manner);
   const stemsPerPlantByWeek = values.numbers("stemsPerPlantByWeek");
-  values.parse(weeksSchema, { stemsPerPlantByWeek });
-  if (!spreads.ok || !anchor) return values.refusal();
+  values.parse(curveWeeksSchema, { stemsPerPlantByWeek });
+  if (!spreads.ok || !heat.ok || !anchor) return values.refusal();
   const parsed = values.parse(curveDraftSchema, {
     cropId: values.hiddenNumber("cropId"),
     varietyId: values.text("isFor") === "variety" ? values.hiddenNumber("varietyId") : null,
@@ -31,12 +34,18 @@ export function readCurve(values: FormValues, manner: Manner, before: BloomCurve
     anchor,
     stemsPerPlantByWeek,
     ...spreads.parsed,
-    ...(before
-      ? { timingOrigin: before.timingOrigin, yieldOrigin: before.yieldOrigin, note: before.note }
-      : NONE_BEFORE),
+    ...heat.parsed,
+    ...(before ? originsOf(before) : NONE_BEFORE),
   });
   return parsed.ok && before ? { ok: true, parsed: marked(parsed.parsed, before) } : parsed;
 }
+
+const originsOf = ({ timingOrigin, yieldOrigin, heatOrigin, note }: BloomCurve) => ({
+  timingOrigin,
+  yieldOrigin,
+  heatOrigin,
+  note,
+});
 
 /** The first cut in the way that was chosen; what stands in the other field is not read. Null when it is refused. */
 function readAnchor(values: FormValues, manner: Manner): Anchor | null {
@@ -51,8 +60,11 @@ function readAnchor(values: FormValues, manner: Manner): Anchor | null {
 
 function marked(curve: CurveDraft, before: BloomCurve): CurveDraft {
   const isSame = (part: (curve: CurveDraft) => unknown) => JSON.stringify(part(curve)) === JSON.stringify(part(before));
-  const timingOrigin = isSame((c) => [c.anchor, c.firstCutSpreadDays]) ? before.timingOrigin : OWN;
+  const timingOrigin = isSame((c) => [c.anchor, c.firstCutSpreadDays, c.heatFrom, c.heatPlace])
+    ? before.timingOrigin
+    : OWN;
   const yieldOrigin = isSame((c) => [c.stemsPerPlantByWeek, c.yieldSpread]) ? before.yieldOrigin : OWN;
+  const heatOrigin = isSame((c) => [c.heatBaseC, c.heatCeilingC]) ? before.heatOrigin : OWN;
   const isOwn = timingOrigin.mark === "own" && yieldOrigin.mark === "own";
-  return { ...curve, timingOrigin, yieldOrigin, note: isOwn ? "" : curve.note };
+  return { ...curve, timingOrigin, yieldOrigin, heatOrigin, note: isOwn ? "" : curve.note };
 }

@@ -1,7 +1,8 @@
 import { inShort, toDay } from "#lib/domain/day";
 import type { BloomCurve } from "#lib/domain/records/curve";
+import { warmthOf } from "#lib/plan/road/first-cut";
 import { forecastPlanting, type PlantingForecast } from "#lib/plan/road/forecast";
-import { curveFinder } from "#lib/plan/road/grown";
+import { curveFinder, grownBy } from "#lib/plan/road/grown";
 import type { Plan } from "#lib/plan/road/plan";
 import { DUG, KEPT, replantedOn } from "#lib/plan/winter/beds";
 import { inWholes } from "#lib/plan/words/numbers";
@@ -12,13 +13,15 @@ import { keepOrDig } from "./planting-actions";
 /** For a crop that can winter in the ground: both futures side by side, and the button that changes from one to the other. */
 export function KeepSwitch({ row, plan }: { row: PlantingForecast; plan: Plan }) {
   const { planting, crop, variety } = row;
+  const { farm, curves } = plan.snapshot;
   if (!crop.overwinters) return null;
-  const curveFor = curveFinder(plan.snapshot.curves);
+  const curveFor = curveFinder(curves);
+  const warmth = warmthOf(farm);
   const future = (treatment: typeof DUG, plantedOn: typeof planting.plantedOn) =>
     outcome(
       forecastPlanting(
-        { ...row, planting: { ...planting, treatment, plantedOn }, curve: curveFor(variety, treatment) },
-        plan.snapshot.farm,
+        grownBy({ ...row, planting: { ...planting, treatment, plantedOn } }, curveFor, warmth),
+        farm,
         plan.frostDay,
       ),
     );

@@ -4,6 +4,7 @@ import { type BloomCurve, stemsPerPlant } from "#lib/domain/records/curve";
 import type { Manner } from "#lib/domain/records/form";
 import type { Variety } from "#lib/domain/records/variety";
 import { TREATMENT_WORDS, TREATMENTS } from "#lib/domain/words";
+import { clockInWords } from "#lib/plan/words/clock-words";
 import { inTenths } from "#lib/plan/words/numbers";
 import { CurveForm } from "../../beds/curves/curve-form";
 import { OriginMark } from "../../ui/origin-mark";
@@ -34,6 +35,7 @@ export function CurveList({ crop, curves, varieties, manner }: Props) {
               <br />
               Yield <OriginMark origin={curve.yieldOrigin} />
             </p>
+            <ClockLine curve={curve} units={manner.units} />
             {curve.note && <p className="small soft">{curve.note}</p>}
             <details>
               <summary>Change this curve</summary>
@@ -49,6 +51,18 @@ export function CurveList({ crop, curves, varieties, manner }: Props) {
         </details>
       ))}
     </section>
+  );
+}
+
+function ClockLine({ curve, units }: { curve: BloomCurve; units: Manner["units"] }) {
+  const words = clockInWords(curve, units);
+  if (words === null) return null;
+  return (
+    <p>
+      {words}
+      <br />
+      Base temperature <OriginMark origin={curve.heatOrigin} />
+    </p>
   );
 }
 

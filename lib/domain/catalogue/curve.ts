@@ -1,6 +1,7 @@
 import type { CatalogueCurve } from "#lib/domain/catalogue-types";
 import { monthDaySchema } from "#lib/domain/day";
 import type { Anchor } from "#lib/domain/records/curve";
+import { BY_CALENDAR } from "#lib/domain/records/heat";
 import { FROM_MEMORY } from "#lib/domain/sourced";
 import type { Treatment } from "#lib/domain/words";
 
@@ -29,4 +30,14 @@ export const curve = (
   anchor: Anchor,
   stemsPerPlantByWeek: number[],
   { timingOrigin = FROM_MEMORY, yieldOrigin = FROM_MEMORY, note = "", ...spreads }: Spreads & Grounds,
-): CatalogueCurve => ({ treatment, anchor, stemsPerPlantByWeek, ...spreads, timingOrigin, yieldOrigin, note });
+): CatalogueCurve => ({
+  treatment,
+  anchor,
+  stemsPerPlantByWeek,
+  ...spreads,
+  timingOrigin,
+  yieldOrigin,
+  note,
+  ...BY_CALENDAR,
+  heatOrigin: FROM_MEMORY,
+});

@@ -4,6 +4,7 @@ import { originSchema } from "../sourced";
 import { OTHER_TREATMENTS } from "../trade-words";
 import { TREATMENT_WORDS, TREATMENTS } from "../words";
 import { count, field, number, open, originField, recordSchema, rowId } from "./field";
+import { checkHeat, HEAT } from "./heat";
 import { choice, decimal, listOf, monthDay, note } from "./kinds";
 import { nameOf } from "./names";
 
@@ -68,6 +69,7 @@ const curve = {
   }),
   timingOrigin: originField({ label: "Origin of the timing" }),
   yieldOrigin: originField({ label: "Origin of the yield" }),
+  ...HEAT,
   note: field(note, z.string(), { absent: "", label: "Note" }),
 };
 
@@ -92,14 +94,27 @@ export const CURVE_SHEET = {
  * each week from it. Ends with its last week, or on the frost day if the crop is tender. Spreads are for low / likely / high:
  * `firstCutSpreadDays` is a standard deviation, `yieldSpread` a coefficient of variation (0.25 = a quarter).
  */
-export const bloomCurveSchema = recordSchema({
+const bloomCurve = recordSchema({
   id: rowId("Id"),
   cropId: rowId("Crop"),
   varietyId: open(rowId("Variety")),
   treatment,
   ...curve,
-}).extend({ anchor: anchorSchema, timingOrigin: originSchema, yieldOrigin: originSchema });
+}).extend({
+  anchor: anchorSchema,
+  timingOrigin: originSchema,
+  yieldOrigin: originSchema,
+  heatOrigin: originSchema,
+});
+export const bloomCurveSchema = bloomCurve.superRefine(checkHeat);
 export type BloomCurve = z.infer<typeof bloomCurveSchema>;
+
+/** A bloom curve before it has an id. */
+export const curveDraftSchema = bloomCurve.omit({ id: true }).superRefine(checkHeat);
+export type CurveDraft = Omit<BloomCurve, "id">;
+
+/** The stems of a curve by week, by themselves. */
+export const curveWeeksSchema = bloomCurve.pick({ stemsPerPlantByWeek: true });
 
 /** Stems a plant gives in a full season, frost and picking losses aside. */
 export const stemsPerPlant = (curve: BloomCurve): number =>

@@ -170,7 +170,9 @@ function refusalOf({ limits }: Field<unknown>, measure: Measure, error: z.ZodErr
   if (!limits || measure.shownPerStored === 1)
     return [...new Set(error.issues.map(({ message }) => message))].join("; ");
   const { least, above, most } = limits;
-  const inUnit = (stored: number) => (Math.floor(stored * measure.shownPerStored * 100) / 100).toLocaleString("en-US");
+  const { shownPerStored, shownAtZero = 0 } = measure;
+  const inUnit = (stored: number) =>
+    (Math.floor((stored * shownPerStored + shownAtZero) * 100) / 100).toLocaleString("en-US");
   if (measure.word === "%" && least !== undefined && most !== undefined)
     return `a percentage from ${inUnit(least)} to ${inUnit(most)}`;
   const from = above !== undefined ? `more than ${inUnit(above)}` : `at least ${inUnit(least ?? 0)}`;

@@ -1,7 +1,7 @@
 import { stemsPerPlant } from "#lib/domain/records/curve";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 import { apportion, evenPart } from "#lib/maths/apportion";
-import { curveInUse, firstCutDay, type Grown, grown, wholeStems } from "#lib/plan/road/grown";
+import { type Grown, grown, wholeStems } from "#lib/plan/road/grown";
 import { pickingDays } from "#lib/plan/road/picking-days";
 import { supplyOf, type VarietySupply } from "#lib/plan/road/supply";
 import { type SampledSeason, shiftDaysAtMost } from "./sample-season";
@@ -73,11 +73,10 @@ type CutTable = {
 function cutTables(snapshot: Snapshot, seasonYear: number): (CutTable | null)[] {
   const nextPickingDay = pickingDays(snapshot.farm.pickingWeekdays);
   return grown(snapshot, seasonYear).map((row) => {
-    const { planting, bed, crop } = row;
-    const curve = curveInUse(row);
-    if (!curve) return null;
+    const { bed, crop, curve, firstCut } = row;
+    if (!curve || firstCut === null) return null;
     const mostShiftDays = shiftDaysAtMost(curve.firstCutSpreadDays);
-    const earliest = firstCutDay(curve, planting) - mostShiftDays;
+    const earliest = firstCut - mostShiftDays;
     const cutOn = new Int32Array(2 * mostShiftDays + curve.stemsPerPlantByWeek.length * 7);
     for (let place = 0; place < cutOn.length; place++) {
       const day = nextPickingDay(earliest + place, bed);

@@ -3,7 +3,7 @@ import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { apportion, evenPart } from "#lib/maths/apportion";
-import { alivePlants, curveInUse, firstCutDay, type Grown, grown, wholeStems } from "./grown";
+import { alivePlants, type Grown, grown, wholeStems } from "./grown";
 import { type NextPickingDay, pickingDays } from "./picking-days";
 
 /**
@@ -13,9 +13,9 @@ import { type NextPickingDay, pickingDays } from "./picking-days";
  */
 export type PlantingForecast = Grown & {
   readonly alivePlantCount: number;
-  /** The first day of the curve; 0 when there is no curve. */
-  readonly firstCut: number;
-  /** Stems that open on each day from `firstCut`. */
+  /** The first day of the curve in this kind of year; 0 when there is none. */
+  readonly opensFrom: number;
+  /** Stems that open on each day from `opensFrom`. */
   readonly openingStems: Int32Array;
   readonly openedStems: number;
   /** Picking days with something to cut, ascending, and the stems cut on each. */
@@ -57,12 +57,12 @@ export function forecast(
         ? was
         : forecastPlanting(row, snapshot.farm, frostDay, nextPickingDay, year);
     }),
-    problems: rows.filter((row) => !curveInUse(row)),
+    problems: rows.filter(({ firstCut }) => firstCut === null),
   };
 }
 
 const restsOnTheSame = (a: Grown, b: Grown): boolean =>
-  a.bed === b.bed && a.variety === b.variety && a.crop === b.crop && a.curve === b.curve;
+  a.bed === b.bed && a.variety === b.variety && a.crop === b.crop && a.curve === b.curve && a.firstCut === b.firstCut;
 
 /** The first frost that a plan reckons with: the median date of the farm, as a day number. */
 export const frostDayOf = (farm: Farm, seasonYear: number): number =>
@@ -79,17 +79,16 @@ export function forecastPlanting(
   nextPickingDay: NextPickingDay = pickingDays(farm.pickingWeekdays),
   year = ORDINARY_YEAR,
 ): PlantingForecast {
-  const { planting, bed, variety, crop } = row;
+  const { planting, bed, variety, crop, curve, firstCut } = row;
   const alivePlantCount = alivePlants(planting, farm);
-  const curve = curveInUse(row);
-  if (!curve) return nothingFrom(row, alivePlantCount);
-  const firstCut = firstCutDay(curve, planting) + Math.round(year.lateness * curve.firstCutSpreadDays);
+  if (!curve || firstCut === null) return nothingFrom(row, alivePlantCount);
+  const opensFrom = firstCut + Math.round(year.lateness * curve.firstCutSpreadDays);
   const heaviness = Math.max(0, 1 + year.heaviness * curve.yieldSpread);
   const openingStems = opening(curve, alivePlantCount * (1 - planting.gradeOutShare) * heaviness);
   const lastDay = crop.tender ? frostDay : Number.POSITIVE_INFINITY;
   const { openedStems, cutDays, cutStems, lostInFieldStems, lostToFrostStems } = harvest(
     openingStems,
-    firstCut,
+    opensFrom,
     lastDay,
     crop.fieldDays.count,
     (day) => nextPickingDay(day, bed),
@@ -101,8 +100,9 @@ export function forecastPlanting(
     variety,
     crop,
     curve,
-    alivePlantCount,
     firstCut,
+    alivePlantCount,
+    opensFrom,
     openingStems,
     openedStems,
     cutDays,
@@ -112,7 +112,7 @@ export function forecastPlanting(
   };
 }
 
-type Harvest = Omit<PlantingForecast, keyof Grown | "alivePlantCount" | "firstCut" | "openingStems">;
+type Harvest = Omit<PlantingForecast, keyof Grown | "alivePlantCount" | "opensFrom" | "openingStems">;
 
 /**
  * Where the stems that open go. Frost takes what would open on its day or later, and what waits for a picking day that would come on it or later
@@ -122,7 +122,7 @@ type Harvest = Omit<PlantingForecast, keyof Grown | "alivePlantCount" | "firstCu
  */
 function harvest(
   openingStems: Int32Array,
-  firstCut: number,
+  opensFrom: number,
   lastDay: number,
   fieldDays: number,
   pickingDayFrom: (day: number) => number,
@@ -135,7 +135,7 @@ function harvest(
   for (let index = 0; index < openingStems.length; index++) {
     const stems = openingStems[index];
     if (stems === 0) continue;
-    const opensOn = firstCut + index;
+    const opensOn = opensFrom + index;
     openedStems += stems;
     const cutOn = pickingDayFrom(opensOn);
     if (opensOn >= lastDay || (cutOn >= lastDay && lastDay - opensOn <= fieldDays)) lostToFrostStems += stems;
@@ -152,7 +152,7 @@ function harvest(
 const nothingFrom = (row: Grown, alivePlantCount: number): PlantingForecast => ({
   ...row,
   alivePlantCount,
-  firstCut: 0,
+  opensFrom: 0,
   openingStems: new Int32Array(0),
   openedStems: 0,
   cutDays: [],

@@ -2,7 +2,8 @@ import { toDayNumber, yearOf } from "#lib/domain/day";
 import type { Booking } from "#lib/domain/records/booking";
 import type { Crop } from "#lib/domain/records/crop";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
-import { curveFinder, curveInUse, firstCutDay } from "./grown";
+import { firstCutDay, warmthOf } from "./first-cut";
+import { curveFinder } from "./grown";
 import { lastEventDay } from "./hold-window";
 import type { Stand } from "./supply";
 
@@ -69,12 +70,13 @@ function* stretches(snapshot: Snapshot): Generator<Stretch> {
   const varieties = new ById("variety", snapshot.varieties);
   const crops = new ById("crop", snapshot.crops);
   const curveFor = curveFinder(snapshot.curves);
+  const warmth = warmthOf(snapshot.farm);
   for (const planting of snapshot.plantings) {
     const variety = varieties.get(planting.varietyId);
-    const curve = curveInUse({ planting, curve: curveFor(variety, planting.treatment) });
-    if (!curve) continue;
+    const curve = curveFor(variety, planting.treatment);
+    const firstCut = curve && firstCutDay(curve, planting, warmth);
+    if (!curve || firstCut === null) continue;
     const crop = crops.get(variety.cropId);
-    const firstCut = firstCutDay(curve, planting);
     const lastCut = firstCut + curve.stemsPerPlantByWeek.length * 7 - 1 + Math.floor(crop.fieldDays.count);
     yield { season: planting.seasonYear, crop, firstCut, lastCut };
   }

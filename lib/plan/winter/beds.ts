@@ -3,7 +3,8 @@ import type { Bed, BedFlag } from "#lib/domain/records/bed";
 import type { Planting, PlantingFlag } from "#lib/domain/records/planting";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Treatment } from "#lib/domain/words";
-import { curveFinder, type Grown, grown } from "#lib/plan/road/grown";
+import { warmthOf } from "#lib/plan/road/first-cut";
+import { curveFinder, type Grown, grown, grownBy } from "#lib/plan/road/grown";
 import { digCost, keepCost, type WinterCost } from "./costs";
 
 /** The two futures of a bed of tender perennials: each a treatment with its own bloom curve. */
@@ -45,14 +46,17 @@ export function winterBeds(snapshot: Snapshot, seasonYear: number): readonly Win
 
 function bedsOf(snapshot: Snapshot, seasonYear: number): WinterBed[] {
   const curveFor = curveFinder(snapshot.curves);
+  const warmth = warmthOf(snapshot.farm);
   const byBed = new Map<number, WinterPlanting[]>();
   const sickBedIds = new Set<number>();
   for (const row of grown(snapshot, seasonYear)) {
     if (row.planting.flags.includes(SICK)) sickBedIds.add(row.bed.id);
     if (!row.crop.overwinters) continue;
     const { planting } = row;
-    const dug = { ...row, planting: grownAs(planting, DUG, replantedOn(planting)), curve: curveFor(row.variety, DUG) };
-    const kept = { ...row, planting: grownAs(planting, KEPT, planting.plantedOn), curve: curveFor(row.variety, KEPT) };
+    const future = (treatment: Treatment, plantedOn: Day) =>
+      grownBy({ ...row, planting: grownAs(planting, treatment, plantedOn) }, curveFor, warmth);
+    const dug = future(DUG, replantedOn(planting));
+    const kept = future(KEPT, planting.plantedOn);
     if (!dug.curve || !kept.curve) continue;
     const rows = byBed.get(row.bed.id);
     if (rows) rows.push({ dug, kept });

@@ -1,12 +1,20 @@
-import { toDay } from "#lib/domain/day";
+import { toDay, yearOf } from "#lib/domain/day";
 import type { Problem } from "#lib/domain/problem";
-import { firstCutDay, type Grown } from "#lib/plan/road/grown";
+import { calendarDay } from "#lib/plan/road/first-cut";
+import type { Grown } from "#lib/plan/road/grown";
 
 /** Why a planting is forecast at nothing, and how to mend it [F7]. */
-export function barrenInWords({ planting, bed, crop, variety, curve }: Grown): Problem {
-  const place = `bed ${bed.name}, ${crop.name} ${variety.name}`;
-  const message = curve
-    ? `planted on ${planting.plantedOn} it would be cut from ${toDay(firstCutDay(curve, planting))}, not in ${planting.seasonYear}: it is forecast at 0 stems. Mend the planting day or the season.`
-    : `no bloom curve for "${planting.treatment}": it is forecast at 0 stems. Add a curve for it, or change the treatment.`;
-  return { place, message };
+export const barrenInWords = (row: Grown): Problem => ({
+  place: `bed ${row.bed.name}, ${row.crop.name} ${row.variety.name}`,
+  message: reasonOf(row),
+});
+
+function reasonOf({ planting, curve }: Grown): string {
+  const { treatment, plantedOn, seasonYear } = planting;
+  if (!curve)
+    return `no bloom curve for "${treatment}": it is forecast at 0 stems. Add a curve for it, or change the treatment.`;
+  const onPaper = toDay(calendarDay(curve, planting));
+  return Math.abs(yearOf(onPaper) - seasonYear) > 1
+    ? `planted on ${plantedOn} it would be cut from ${onPaper}, not in ${seasonYear}: it is forecast at 0 stems. Mend the planting day or the season.`
+    : `planted on ${plantedOn} it never gathers the warmth that it needs to bloom in ${seasonYear}: it is forecast at 0 stems. Mend the planting day or the season.`;
 }

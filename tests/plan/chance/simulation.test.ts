@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { LARGE, seededFarm } from "#demo/seeded-farm";
-import { toDayNumber } from "#lib/domain/day";
 import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { checkFlow } from "#lib/maths/check-flow";
@@ -10,7 +9,7 @@ import { runSimulationJob, type SimulationJob, splitJob } from "#lib/plan/chance
 import { merge } from "#lib/plan/chance/simulation-samples";
 import { buyInFinder } from "#lib/plan/road/buy-in";
 import { forecastPlanting } from "#lib/plan/road/forecast";
-import { firstCutDay, grown } from "#lib/plan/road/grown";
+import { grown } from "#lib/plan/road/grown";
 import { matchNetwork } from "#lib/plan/road/match-network";
 import { needs } from "#lib/plan/road/needs";
 import { supplyOf } from "#lib/plan/road/supply";
@@ -183,9 +182,11 @@ const rowOf = (rows: Int32Array, season: number, seasonCount: number): number[] 
 /** A sampled planting through the plan's own forecast. */
 function asPlan(farm: Snapshot, index: number, sampled: { shiftDays: number; plants: number }, frostDay: number) {
   const row = grown(farm, 2027)[index];
-  if (!row.curve) return forecastPlanting(row, farm.farm, frostDay);
-  const days = firstCutDay(row.curve, row.planting) - toDayNumber(row.planting.plantedOn) + sampled.shiftDays;
+  if (row.firstCut === null) return forecastPlanting(row, farm.farm, frostDay);
   const standing = { ...row.planting, plantCount: sampled.plants, aliveShare: 1, winterSurvivalShare: 1 };
-  const curve: BloomCurve = { ...row.curve, anchor: { kind: "days-after-planting", days } };
-  return forecastPlanting({ ...row, planting: standing, curve }, farm.farm, frostDay);
+  return forecastPlanting(
+    { ...row, planting: standing, firstCut: row.firstCut + sampled.shiftDays },
+    farm.farm,
+    frostDay,
+  );
 }

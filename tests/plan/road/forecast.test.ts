@@ -17,14 +17,14 @@ const fieldDays = (count: number) => ({ count, mark: "own" as const, source: nul
 
 describe("the first cut", () => {
   test("[F1] a day of the year falls in the planting's season: 7 June of 2027, and of 2029", () => {
-    expect(toDay(grownIn({}).firstCut)).toBe("2027-06-07");
+    expect(toDay(grownIn({}).opensFrom)).toBe("2027-06-07");
     const later = snapshot({ plantings: [planting({ id: 1, seasonYear: 2029, plantedOn: day("2027-05-20") })] });
-    expect(toDay(forecast(later, 2029).plantings[0].firstCut)).toBe("2029-06-07");
+    expect(toDay(forecast(later, 2029).plantings[0].opensFrom)).toBe("2029-06-07");
   });
 
   test("[F1] 90 days after planting on 20 May is 18 August: 11 days left of May, 30 of June, 31 of July, 18 of August", () => {
     const curves = [curve({ anchor: { kind: "days-after-planting", days: 90 } })];
-    expect(toDay(grownIn({ curves }).firstCut)).toBe("2027-08-18");
+    expect(toDay(grownIn({ curves }).opensFrom)).toBe("2027-08-18");
   });
 });
 
@@ -154,7 +154,7 @@ describe("what is cut, and what is lost", () => {
         lostToFrostStems,
         crop: grown,
         bed: inBed,
-        firstCut,
+        opensFrom,
       } = row;
       expect(sum(cutStems) + lostInFieldStems + lostToFrostStems).toBe(openedStems);
       const faults = cutDays.filter((cutDay, index) => {
@@ -164,8 +164,8 @@ describe("what is cut, and what is lost", () => {
         const { noEntryFrom, noEntryUntil } = inBed;
         const isClosed = noEntryFrom && noEntryUntil && toDay(cutDay) >= noEntryFrom && toDay(cutDay) < noEntryUntil;
         /** What is cut on a day opened on it or at most the field days before. */
-        const earliest = cutDay - firstCut - Math.floor(grown.fieldDays.count);
-        const openedThen = sum(row.openingStems.subarray(Math.max(0, earliest), cutDay - firstCut + 1));
+        const earliest = cutDay - opensFrom - Math.floor(grown.fieldDays.count);
+        const openedThen = sum(row.openingStems.subarray(Math.max(0, earliest), cutDay - opensFrom + 1));
         return !isPickingDay || !isInOrder || isFrosted || isClosed || cutStems[index] > openedThen;
       });
       expect(faults).toEqual([]);

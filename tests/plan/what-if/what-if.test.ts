@@ -85,7 +85,7 @@ describe("applying changes", () => {
   test("[W4] kept, the dahlias of bed West are first cut from 24 June, not from 13 August", () => {
     const firstCuts = (changes: Change[]) => {
       const { snapshot: farmNow } = applyChanges(dahliaFarm(), 2027, changes);
-      return provenPlan(farmNow, 2027).forecast.plantings[2].firstCut;
+      return provenPlan(farmNow, 2027).forecast.plantings[2].opensFrom;
     };
     expect(firstCuts([]) - firstCuts([{ kind: "bed-kept", bedId: 2 }])).toBe(50);
   });

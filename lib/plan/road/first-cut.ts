@@ -1,0 +1,74 @@
+import { CLIMATE_STATIONS } from "#lib/domain/catalogue/climate-stations";
+import { dayInYear, toDay, toDayNumber, yearOf } from "#lib/domain/day";
+import type { Climate } from "#lib/domain/records/climate";
+import type { BloomCurve } from "#lib/domain/records/curve";
+import type { Planting } from "#lib/domain/records/planting";
+import { heatBetween, momentOfHeat } from "./heat-sums";
+import { firstDayOf } from "./usual-year";
+import { usualWarmth, type Warmth } from "./warmth";
+
+/** The place whose warmth a season goes by; null: the farm has chosen no climate, and every crop blooms by the calendar. */
+export type SeasonWarmth = { readonly climate: Climate; readonly warmth: Warmth } | null;
+
+/** What the season knows of a farm that has recorded nothing. */
+export const warmthOf = ({ climate }: { readonly climate: Climate | null }): SeasonWarmth =>
+  climate && { climate, warmth: usualWarmth(climate) };
+
+/** Days of a planting that a first cut depends on. */
+type Planted = Pick<Planting, "plantedOn" | "seasonYear">;
+
+/**
+ * The day number of a planting's first cut [F1]; null when by its curve it never blooms in its season: the warmth does not suffice by 31 December,
+ * or the cut would fall neither in the season's year nor in one beside it, as after a slip of the pen in the planting year [F7].
+ */
+export function firstCutDay(curve: BloomCurve, planting: Planted, season: SeasonWarmth): number | null {
+  const course = heatCourse(curve, planting, season);
+  if (course === null) {
+    const day = calendarDay(curve, planting);
+    return Math.abs(yearOf(toDay(day)) - planting.seasonYear) <= 1 ? day : null;
+  }
+  const { fromDay, sum, sums } = course;
+  const moment = momentOfHeat(sums, fromDay, sum);
+  const day = moment === null ? null : Math.floor(moment + 0.5 + ROUNDING);
+  return day === null || day >= firstDayOf(planting.seasonYear + 1) ? null : day;
+}
+
+/** A moment so little short of noon is noon: sums are made in floating point. */
+const ROUNDING = 1e-6;
+
+/** The first cut by the calendar alone, as a day number. */
+export const calendarDay = ({ anchor }: BloomCurve, { plantedOn, seasonYear }: Planted): number =>
+  anchor.kind === "day-of-year"
+    ? toDayNumber(dayInYear(anchor.firstCut, seasonYear))
+    : toDayNumber(plantedOn) + anchor.days;
+
+/**
+ * How warmth tells a first cut: degree days are counted from the morning of `fromDay`, and the first stem is cut at `sum` of them. Null where the
+ * calendar tells it: the farm has no climate, the curve no clock, or the known point no warmth.
+ */
+function heatCourse(curve: BloomCurve, { plantedOn, seasonYear }: Planted, season: SeasonWarmth) {
+  const { anchor, heatBaseC, heatCeilingC, heatFrom } = curve;
+  if (season === null || heatBaseC === null || heatFrom === null) return null;
+  const range = { baseC: heatBaseC, ceilingC: heatCeilingC };
+  const sum = knownHeat(curve, season.climate);
+  if (sum === null) return null;
+  const startYear = anchor.kind === "day-of-year" && heatFrom >= anchor.firstCut ? seasonYear - 1 : seasonYear;
+  const fromDay = anchor.kind === "day-of-year" ? toDayNumber(dayInYear(heatFrom, startYear)) : toDayNumber(plantedOn);
+  return { fromDay, sum, sums: season.warmth.sums(seasonYear, range) };
+}
+
+/** A year of 365 days between two others: known points are reckoned in it. */
+const KNOWN_YEAR = 2026;
+
+/** The degree days of the curve's known point: from its known start to its known first cut, in a usual year at its known place; null for none. */
+function knownHeat({ anchor, heatBaseC, heatCeilingC, heatFrom, heatPlace }: BloomCurve, own: Climate): number | null {
+  if (heatBaseC === null || heatFrom === null) return null;
+  const place = heatPlace === null ? own : CLIMATE_STATIONS.find(({ station }) => station === heatPlace);
+  if (!place) return null;
+  const sums = usualWarmth(place).sums(KNOWN_YEAR, { baseC: heatBaseC, ceilingC: heatCeilingC });
+  const startYear = anchor.kind === "day-of-year" && heatFrom < anchor.firstCut ? KNOWN_YEAR : KNOWN_YEAR - 1;
+  const start = toDayNumber(dayInYear(heatFrom, startYear));
+  const cut = anchor.kind === "day-of-year" ? toDayNumber(dayInYear(anchor.firstCut, KNOWN_YEAR)) : start + anchor.days;
+  const sum = heatBetween(sums, start, cut);
+  return sum === null || sum <= 0 ? null : sum;
+}

@@ -1,0 +1,21 @@
+import { monthDayInShort } from "#lib/domain/day";
+import { measureIn, shown } from "#lib/domain/measures";
+import type { BloomCurve } from "#lib/domain/records/curve";
+import type { Units } from "#lib/domain/words";
+
+/** What the clock of a curve goes by, in a sentence; null where it goes by the calendar alone. */
+export function clockInWords(
+  { anchor, heatBaseC, heatCeilingC, heatFrom, heatPlace }: BloomCurve,
+  units: Units,
+): string | null {
+  if (heatBaseC === null || heatFrom === null) return null;
+  const measure = measureIn(units, "temperature");
+  const degrees = (celsius: number) => `${shown(measure, celsius)} ${measure.word}`;
+  const ceiling = heatCeilingC === null ? "" : `, no faster above ${degrees(heatCeilingC)}`;
+  const place = heatPlace ?? "your own climate";
+  const known =
+    anchor.kind === "day-of-year"
+      ? `counted from ${monthDayInShort(heatFrom)}; the day is known in ${place}`
+      : `counted from the planting day; the days are known for planting on ${monthDayInShort(heatFrom)} in ${place}`;
+  return `Where the farm has a climate, it follows warmth above ${degrees(heatBaseC)}${ceiling}, ${known}.`;
+}

@@ -1,0 +1,215 @@
+import { describe, expect, test } from "vitest";
+import { CLIMATE_STATIONS } from "#lib/domain/catalogue/climate-stations";
+import { dayInYear, daysBetween, type MonthDay, toDay, toDayNumber } from "#lib/domain/day";
+import type { Climate } from "#lib/domain/records/climate";
+import type { BloomCurve } from "#lib/domain/records/curve";
+import { seededRandom, wholeBetween } from "#lib/maths/random";
+import { firstCutDay, warmthOf } from "#lib/plan/road/first-cut";
+import { forecast } from "#lib/plan/road/forecast";
+import { heatSums, momentOfHeat } from "#lib/plan/road/heat-sums";
+import { usualHeat } from "#lib/plan/road/usual-heat";
+import { usualYear } from "#lib/plan/road/usual-year";
+import { Warmth } from "#lib/plan/road/warmth";
+import { barrenInWords } from "#lib/plan/words/barren-words";
+import { firstCutOn } from "../../first-cut-on";
+import { curve, day, farm, monthDay, planting, snapshot } from "../../small-farm";
+
+const place = (name: string): Climate => {
+  const found = CLIMATE_STATIONS.find(({ station }) => station.startsWith(name));
+  if (!found) throw new RangeError(`no station ${name}`);
+  return found;
+};
+const RICHMOND = place("Richmond");
+const BURLINGTON = place("Burlington");
+
+/** Cut 60 days after planting on 25 May in Richmond; grows above 10 °C. */
+const annual = (given: Partial<BloomCurve> = {}): BloomCurve =>
+  curve({
+    anchor: { kind: "days-after-planting", days: 60 },
+    heatBaseC: 10,
+    heatFrom: monthDay("05-25"),
+    heatPlace: RICHMOND.station,
+    ...given,
+  });
+/** Cut on 12 May in Richmond; spring counts from New Year, above 4.4 °C. */
+const perennial = (given: Partial<BloomCurve> = {}): BloomCurve =>
+  curve({
+    anchor: { kind: "day-of-year", firstCut: monthDay("05-12") },
+    heatBaseC: 4.4,
+    heatFrom: monthDay("01-01"),
+    heatPlace: RICHMOND.station,
+    ...given,
+  });
+const plantedOn = (text: string) => planting({ id: 1, plantedOn: day(text), seasonYear: Number(text.slice(0, 4)) });
+
+describe("adding up heat", () => {
+  const sums = heatSums(100, Float64Array.of(2, 4, 0, 6));
+
+  test("[F1] of days with 2, 4, 0 and 6, nine are reached half way through the fourth, six at the end of the second", () => {
+    expect(momentOfHeat(sums, 100, 9)).toBeCloseTo(103.5, 6);
+    expect(momentOfHeat(sums, 100, 6)).toBeCloseTo(102, 6);
+    expect(momentOfHeat(sums, 101, 4)).toBeCloseTo(102, 6);
+  });
+
+  test("[F1] thirteen are never reached, and days that were not added up give nothing", () => {
+    expect(momentOfHeat(sums, 100, 13)).toBeNull();
+    expect(momentOfHeat(sums, 99, 1)).toBeNull();
+  });
+});
+
+describe("the heat of a usual day", () => {
+  test("[F9] far above the base it is the degrees above it, far below it nothing", () => {
+    expect(usualHeat(25, 0.5, { baseC: 10, ceilingC: null })).toBeCloseTo(15, 9);
+    expect(usualHeat(-20, 0.5, { baseC: 10, ceilingC: null })).toBe(0);
+    expect(usualHeat(40, 0.5, { baseC: 10, ceilingC: 25 })).toBeCloseTo(15, 9);
+  });
+
+  test("[F9] it is the mean over the days that are spread about the usual one, added up in small steps", () => {
+    const random = seededRandom(11);
+    for (let run = 0; run < 40; run++) {
+      const [usual, share, base] = [random() * 40 - 10, random(), random() * 12];
+      const ceiling = run % 2 ? null : base + 5 + random() * 15;
+      const spread = 4 + 1.5 * Math.cos(2 * Math.PI * (share - 15 / 365));
+      let mean = 0;
+      const step = 0.005;
+      for (let z = -8; z < 8; z += step) {
+        const celsius = usual + spread * (z + step / 2);
+        const heat = Math.max(0, Math.min(celsius, ceiling ?? celsius) - base);
+        mean += (heat * step * Math.exp(-((z + step / 2) ** 2) / 2)) / Math.sqrt(2 * Math.PI);
+      }
+      expect(usualHeat(usual, share, { baseC: base, ceilingC: ceiling })).toBeCloseTo(mean, 3);
+    }
+  });
+
+  test("[F9] recorded days count as they were: ten days at 20 °C in January give ten each above a base of 10", () => {
+    const tenDays = {
+      firstDay: toDayNumber(day("2027-01-05")),
+      highC: new Float64Array(10).fill(25),
+      lowC: new Float64Array(10).fill(15),
+    };
+    const range = { baseC: 10, ceilingC: null };
+    const { firstDay, addedUp } = new Warmth(RICHMOND, tenDays).sums(2027, range);
+    const usual = new Warmth(RICHMOND).sums(2027, range);
+    const from = tenDays.firstDay - firstDay;
+    expect(addedUp[from + 10] - addedUp[from]).toBeCloseTo(100, 9);
+    expect(addedUp[from]).toBe(usual.addedUp[from]);
+    expect(addedUp[from + 40] - addedUp[from + 10]).toBeCloseTo(usual.addedUp[from + 40] - usual.addedUp[from + 10], 9);
+  });
+});
+
+/** The slow second method: day after day is added until the sum is there, from the climate alone. */
+function byAddition(of: BloomCurve, set: ReturnType<typeof plantedOn>, climate: Climate): string | null {
+  const heatOn = (dayNumber: number, at: Climate) => {
+    const today = toDay(dayNumber);
+    const first = toDayNumber(dayInYear("01-01" as MonthDay, Number(today.slice(0, 4))));
+    const { meanC } = usualYear(at, Number(today.slice(0, 4)));
+    return usualHeat(meanC[dayNumber - first], (dayNumber - first + 0.5) / meanC.length, {
+      baseC: of.heatBaseC ?? 0,
+      ceilingC: of.heatCeilingC,
+    });
+  };
+  const from = of.heatFrom ?? monthDay("01-01");
+  const known = CLIMATE_STATIONS.find(({ station }) => station === of.heatPlace) ?? climate;
+  const start = toDayNumber(
+    dayInYear(from, of.anchor.kind === "day-of-year" && from < of.anchor.firstCut ? 2026 : 2025),
+  );
+  const cut =
+    of.anchor.kind === "day-of-year" ? toDayNumber(dayInYear(of.anchor.firstCut, 2026)) : start + of.anchor.days;
+  let wanted = 0;
+  for (let on = start; on < cut; on++) wanted += heatOn(on, known);
+  const year = of.anchor.kind === "day-of-year" && from >= of.anchor.firstCut ? set.seasonYear - 1 : set.seasonYear;
+  const first = of.anchor.kind === "day-of-year" ? toDayNumber(dayInYear(from, year)) : toDayNumber(set.plantedOn);
+  let had = 0;
+  for (let on = first; on < toDayNumber(dayInYear("01-01" as MonthDay, set.seasonYear + 1)); on++) {
+    const heat = heatOn(on, climate);
+    if (had + heat >= wanted - 1e-6) {
+      const moment = on + (wanted - had) / heat;
+      const cutOn = Math.floor(moment + 0.5 + 1e-6);
+      return cutOn < toDayNumber(dayInYear("01-01" as MonthDay, set.seasonYear + 1)) ? toDay(cutOn) : null;
+    }
+    had += heat;
+  }
+  return null;
+}
+
+describe("a first cut by warmth", () => {
+  test("[F1] is that of adding day after day, on 400 curves, plantings, places and years", () => {
+    const random = seededRandom(9);
+    const anyOf = <T>(list: readonly T[]): T => list[wholeBetween(random, 0, list.length - 1)];
+    let neverCount = 0;
+    for (let run = 0; run < 400; run++) {
+      const base = Math.round(random() * 120) / 10;
+      const clock = { heatBaseC: base, heatCeilingC: random() < 0.3 ? base + 8 + random() * 15 : null };
+      const heatPlace = random() < 0.8 ? anyOf(CLIMATE_STATIONS).station : null;
+      const of =
+        random() < 0.5
+          ? annual({
+              ...clock,
+              heatPlace,
+              anchor: { kind: "days-after-planting", days: wholeBetween(random, 20, 200) },
+            })
+          : perennial({ ...clock, heatPlace, heatFrom: monthDay(anyOf(["01-01", "02-01", "09-20"])) });
+      const set = plantedOn(
+        `${wholeBetween(random, 2026, 2029)}-0${wholeBetween(random, 2, 9)}-1${wholeBetween(random, 0, 9)}`,
+      );
+      const climate = anyOf(CLIMATE_STATIONS);
+      const told = firstCutDay(of, set, warmthOf({ climate }));
+      expect(told && toDay(told)).toBe(byAddition(of, set, climate));
+      if (told === null) neverCount++;
+    }
+    expect(neverCount).toBeGreaterThan(5);
+    expect(neverCount).toBeLessThan(100);
+  });
+
+  test("[F1] at its known place and from its known day the known point stays true, in leap years too", () => {
+    for (const climate of CLIMATE_STATIONS)
+      for (const year of [2026, 2027, 2028, 2029]) {
+        const annualCut = firstCutOn(annual({ heatPlace: climate.station }), plantedOn(`${year}-05-25`), climate);
+        expect(daysBetween(day(`${year}-05-25`), annualCut)).toBe(60);
+        expect(firstCutOn(perennial({ heatPlace: null }), plantedOn(`${year}-03-01`), climate)).toBe(`${year}-05-12`);
+      }
+  });
+
+  test("[F1] two sowings two weeks apart in spring bloom less than two weeks apart, and none overtakes an earlier one", () => {
+    for (const climate of CLIMATE_STATIONS) {
+      const cuts = ["04-10", "04-24", "05-08", "05-22", "06-05"].map((monthDay) =>
+        firstCutOn(annual(), plantedOn(`2027-${monthDay}`), climate),
+      );
+      const apart = cuts.slice(1).map((cut, index) => daysBetween(cuts[index], cut));
+      expect(Math.min(...apart)).toBeGreaterThan(0);
+      expect(Math.max(...apart.slice(0, 3))).toBeLessThan(14);
+    }
+  });
+
+  test("[F1] a colder place blooms later, whichever way warmth is counted", () => {
+    for (const of of [annual(), perennial()])
+      expect(
+        daysBetween(
+          firstCutOn(of, plantedOn("2027-05-25"), RICHMOND),
+          firstCutOn(of, plantedOn("2027-05-25"), BURLINGTON),
+        ),
+      ).toBeGreaterThan(10);
+  });
+
+  test("[F1] without a climate, or without a clock, the calendar tells it", () => {
+    expect(firstCutOn(annual(), plantedOn("2027-04-01"))).toBe("2027-05-31");
+    expect(firstCutOn(annual({ heatBaseC: null, heatFrom: null }), plantedOn("2027-04-01"), BURLINGTON)).toBe(
+      "2027-05-31",
+    );
+    // Nothing grows above 50 °C: the known point has no warmth to count, so that the calendar stands.
+    expect(firstCutOn(perennial({ heatBaseC: 50 }), plantedOn("2027-04-01"), BURLINGTON)).toBe("2027-05-12");
+  });
+
+  test("[F7] set out on 10 September in Burlington it does not bloom, and the plan says that the warmth is lacking", () => {
+    const late = snapshot({
+      farm: farm({ climate: BURLINGTON }),
+      curves: [annual({ anchor: { kind: "days-after-planting", days: 90 } })],
+      plantings: [plantedOn("2027-09-10")],
+    });
+    const { plantings, problems } = forecast(late, 2027);
+    expect(plantings[0].openedStems).toBe(0);
+    expect(problems.map((row) => barrenInWords(row).message)).toEqual([
+      "planted on 2027-09-10 it never gathers the warmth that it needs to bloom in 2027: it is forecast at 0 stems. Mend the planting day or the season.",
+    ]);
+  });
+});

@@ -1,0 +1,24 @@
+import fc from "fast-check";
+import { CLIMATE_STATIONS } from "#lib/domain/catalogue/climate-stations";
+import type { Anchor } from "#lib/domain/records/curve";
+import { BY_CALENDAR } from "#lib/domain/records/heat";
+import { monthDay } from "../small-farm";
+
+const degrees = (min: number, max: number) => fc.double({ min, max, noNaN: true }).map((number) => number + 0);
+
+/** A curve's clock of warmth of every kind, or none. */
+export const anyHeat = fc.oneof(
+  fc.constant(BY_CALENDAR),
+  fc.record({
+    heatBaseC: degrees(-10, 20),
+    heatCeilingC: fc.option(degrees(20.5, 40)),
+    heatFrom: fc.constantFrom("01-01", "05-25").map(monthDay),
+    heatPlace: fc.option(fc.constantFrom(...CLIMATE_STATIONS.map(({ station }) => station))),
+  }),
+);
+
+/** When a curve says that the first stem is cut. */
+export const anyAnchor: fc.Arbitrary<Anchor> = fc.oneof(
+  fc.record({ kind: fc.constant("day-of-year" as const), firstCut: fc.constantFrom("06-07", "10-18").map(monthDay) }),
+  fc.record({ kind: fc.constant("days-after-planting" as const), days: fc.nat(1000) }),
+);
