@@ -98,6 +98,7 @@ test("everything that the domain allows is kept, and comes back equal", () => {
           plantings: numbered(plantings.map((planting) => ({ ...planting, bedId: 1, varietyId: 1 }))),
           bookings: drafts,
           coolerStock: numbered(stock.map((line) => ({ ...line, varietyId: 1 }))),
+          weather: null,
         });
       }),
     ),
