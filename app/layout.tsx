@@ -20,6 +20,7 @@ import "./season/ribbon/ribbon-rows.css";
 import "./season/bloom-rows.css";
 import "./beds/beds.css";
 import "./beds/bed-list.css";
+import "./what-if/suppose/suppose.css";
 import "./what-if/what-if.css";
 import "./dates/dates.css";
 import "./keep-or-dig/board/bed-table.css";

@@ -11,9 +11,13 @@ const query = z.object({
     .catch(undefined),
 });
 
-/** The what-ifs that an address asks to compare ("?with=1&with=3"), in its order and each once; how many more than fit were asked for. */
+/**
+ * The what-ifs that an address asks to see ("?with=1&with=3"), in its order and each once, else those made last; how many more than fit were
+ * asked for.
+ */
 export function comparedOf(parameters: Record<string, unknown>, whatIfs: readonly WhatIf[]) {
-  const asked = query.parse(parameters).with ?? [];
+  const asked = query.parse(parameters).with;
+  if (asked === undefined) return { compared: whatIfs.slice(-COMPARED_AT_MOST), leftOutCount: 0 };
   const ids = [...new Set(Array.isArray(asked) ? asked : [asked])];
   const found = ids.flatMap((id) => whatIfs.find((whatIf) => String(whatIf.id) === id) ?? []);
   return {

@@ -1,4 +1,3 @@
-import type { Snapshot } from "#lib/domain/snapshot";
 import type { WhatIf } from "#lib/domain/what-if";
 import { type Plan, plan } from "#lib/plan/road/plan";
 import { applyChanges, type ChangeMisfit } from "#lib/plan/what-if/what-if";
@@ -10,14 +9,15 @@ export type WouldBePlan = { readonly plan: Plan; readonly misfits: readonly Chan
 const IDS_APART = 1_000_000;
 
 /**
- * Plans a what-if. Bookings that it adds are numbered apart for each what-if, so that side by side two added bookings are never taken for
+ * Plans a what-if of the farm as it stands, `now`, a plan of the same season. Bookings that it adds are numbered apart for each what-if, so that side by side two added bookings are never taken for
  * one and the same.
  */
-export function wouldBePlan(farm: Snapshot, { id, seasonYear, changes }: WhatIf): WouldBePlan {
+export function wouldBePlan(now: Plan, { id, seasonYear, changes }: WhatIf): WouldBePlan {
+  const farm = now.snapshot;
   const { snapshot, frostDay, misfits } = applyChanges(farm, seasonYear, changes);
   const known = new Set(farm.bookings.map((booking) => booking.id));
   const bookings = snapshot.bookings.map((booking) =>
     known.has(booking.id) ? booking : { ...booking, id: id * IDS_APART + booking.id },
   );
-  return { plan: plan({ ...snapshot, bookings }, seasonYear, frostDay), misfits };
+  return { plan: plan({ ...snapshot, bookings }, seasonYear, frostDay, now), misfits };
 }

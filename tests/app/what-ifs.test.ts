@@ -25,7 +25,7 @@ test("a bed turned back to what it is on the farm leaves no change behind", () =
   const kept = toggledBed(dahliaFarm(), before, 1, true);
   expect(kept).toEqual([{ kind: "bed-kept", bedId: 1 }]);
   expect(toggledBed(dahliaFarm(), { ...before, changes: [...kept] }, 1, false)).toEqual([]);
-  const { plan: then } = wouldBePlan(dahliaFarm(), { ...before, changes: [...kept] });
+  const { plan: then } = wouldBePlan(provenPlan(dahliaFarm(), YEAR), { ...before, changes: [...kept] });
   expect(
     bedToggles(dahliaFarm(), then.snapshot, YEAR).map(({ isKeptNow, wouldBeKept }) => [isKeptNow, wouldBeKept]),
   ).toEqual([
@@ -34,9 +34,18 @@ test("a bed turned back to what it is on the farm leaves no change behind", () =
   ]);
 });
 
+test("[L3] a what-if is planned from the plan as it stands as it would be planned afresh", () => {
+  const now = provenPlan(dahliaFarm(), YEAR);
+  const { plan: then } = wouldBePlan(now, { id: 1, name: "Try", seasonYear: YEAR, changes: [...FITTING] });
+  const fresh = provenPlan(then.snapshot, YEAR, then.frostDay);
+  expect(then.match.shortStems).toEqual(fresh.match.shortStems);
+  expect(then.match.solution.totalCost).toBe(fresh.match.solution.totalCost);
+  expect(then.weeks).toEqual(fresh.weeks);
+});
+
 test("two what-ifs that each add a booking are compared as two bookings", () => {
   const added = (id: number, client: string) =>
-    wouldBePlan(dahliaFarm(), {
+    wouldBePlan(provenPlan(dahliaFarm(), YEAR), {
       id,
       name: client,
       seasonYear: YEAR,
@@ -79,10 +88,11 @@ test("a curve that is adopted keeps its source for what was not moved", () => {
   expect(adopted.timingOrigin).toEqual(before.timingOrigin);
 });
 
-test("an address compares at most three what-ifs, each once, and says how many found no room", () => {
+test("an address shows at most three what-ifs, each once, and says how many found no room; one that names none shows the last three", () => {
   const whatIfs = [1, 2, 3, 4].map((id) => ({ id, name: `Try ${id}`, seasonYear: YEAR, changes: [] }));
   const { compared, leftOutCount } = comparedOf({ with: ["4", "4", "1", "9", "3", "2"] }, whatIfs);
   expect(compared.map(({ id }) => id)).toEqual([4, 1, 3]);
   expect(leftOutCount).toBe(1);
   expect(comparedOf({ with: "2" }, whatIfs).compared.map(({ id }) => id)).toEqual([2]);
+  expect(comparedOf({}, whatIfs).compared.map(({ id }) => id)).toEqual([2, 3, 4]);
 });

@@ -3,7 +3,6 @@ import type { KeepBoard } from "#lib/plan/what-if/keep-board";
 import { countOf } from "#lib/plan/words/numbers";
 import { ComparedTotals } from "../../what-if/compared/compared-totals";
 import { ComparedWeeks } from "../../what-if/compared/compared-weeks";
-import { FocalChart } from "../../what-if/compared/focal-chart";
 import type { AtHand } from "../planner-data";
 import type { Answered } from "./use-answer.client";
 import { WinterTakes } from "./winter-takes";
@@ -13,28 +12,17 @@ type Props = { board: Answered<KeepBoard>; keptCount: number; units: Units; atHa
 const DUG = { id: -1, name: "Every bed dug" };
 const STANDS = { id: 0, name: "As the farm stands" };
 
-/** The season before and after: week pictures side by side, the same numbers as tables, what the winter takes. */
+/** The season before and after: the weeks that are short, the figures, what the winter takes. */
 export function BoardFigures({ board: { answer, isStale }, keptCount, units, atHand }: Props) {
   const { comparison, winters } = answer;
   const kept = keptCount === 0 ? "no bed kept" : `${countOf(keptCount, "bed")} kept`;
   const tried = { id: 1, name: `As ticked: ${kept}` };
   const columns = [DUG, STANDS, tried];
-  const asked = comparison.weeks.filter(({ focal }) => focal.some(({ needStems }) => needStems > 0));
-  // A quarter above the largest need, so that some of a supply beyond it shows.
-  const mostStems = 1.25 * Math.max(...asked.flatMap(({ focal }) => focal.map(({ needStems }) => needStems)), 0);
   return (
     <details className="season-then" data-stale={isStale}>
       <summary>
         <h2>The season then, week by week</h2>
       </summary>
-      <div className="before-after">
-        <FocalChart title="Before: every bed dug" weeks={asked} planIndex={0} mostStems={mostStems} />
-        <FocalChart title={`After: ${kept}`} weeks={asked} planIndex={2} mostStems={mostStems} />
-      </div>
-      <p className="small soft">
-        Focal stems in the weeks with events: pale what can be cut for them, solid what is needed and covered, hatched
-        what is short.
-      </p>
       <ComparedWeeks plans={columns} weeks={comparison.weeks} />
       <ComparedTotals plans={columns} comparison={{ ...comparison, bookings: [] }} />
       <WinterTakes winters={winters} keptCount={keptCount} columns={columns} units={units} atHand={atHand} />

@@ -22,7 +22,7 @@ type Row = {
   resource?: WinterResource;
 };
 
-/** Hours, leaves and tarp that the winter takes against what is at hand, and what the search weighs. */
+/** Hours, leaves and tarp that the winter takes against what is at hand, and the net cost. */
 export function WinterTakes({ winters, keptCount, columns, units, atHand }: Props) {
   const { volume, area } = MEASURES[units];
   const rows: Row[] = [
@@ -49,7 +49,7 @@ export function WinterTakes({ winters, keptCount, columns, units, atHand }: Prop
     },
     { words: "Plants to buy again, less tubers gained", of: ({ cost }) => cost.replacementCents, shown: inRoundMoney },
     { words: "Early crop foregone", of: ({ cost }) => cost.freeBedCents, shown: inRoundMoney },
-    { words: "What the search weighs", of: ({ weighedCents }) => weighedCents, shown: inRoundMoney },
+    { words: "Net cost of the winter", of: ({ weighedCents }) => weighedCents, shown: inRoundMoney },
   ];
   const tooMany = atHand.keptBedCount !== null && keptCount > atHand.keptBedCount;
   return (
@@ -88,7 +88,7 @@ export function WinterTakes({ winters, keptCount, columns, units, atHand }: Prop
         </p>
       )}
       <p className="small soft">
-        The search weighs stems short at their buy-in price times how likely the booking is to want them, poorer fits
+        The net cost counts stems short at their buy-in price times how likely the booking is to want them, poorer fits
         and older stems in cents, and every winter cost. The totals above count whole bunches for all that is short.
         What is at hand is set on <a href="/farm#keeping">Farm</a>.
       </p>

@@ -55,10 +55,11 @@ const FROM_THE_SOIL: readonly Colour[] = [
 ];
 
 /** Stems a mark stands for, so that the week of most need fits. It hangs on need alone, so it stays while winters are compared. */
-export function stemsPerMark(mostNeedStems: number): number {
-  const fits = UNITS.find((unit) => mostNeedStems / unit / CELLS_A_ROW <= MOST_ROWS);
-  return fits ?? UNITS[UNITS.length - 1];
-}
+export const stemsPerMark = (mostNeedStems: number): number => unitFor(mostNeedStems, CELLS_A_ROW * MOST_ROWS);
+
+/** The smallest unit, of 1, 2, 5, 10 and so on, by which so many stems are so many marks or fewer. */
+export const unitFor = (stems: number, mostMarks: number): number =>
+  UNITS.find((unit) => stems / unit <= mostMarks) ?? UNITS[UNITS.length - 1];
 
 /**
  * A week in whole marks. A week with need has one mark at least, and one ring at least when it is short; the other marks are shared over the covered

@@ -9,6 +9,8 @@ export type RibbonGeometry = {
   /** Width of a week, and of one mark in it. */
   readonly weekWidth: number;
   readonly pitch: number;
+  /** Marks side by side in a week. */
+  readonly cellsARow: number;
   readonly left: number;
   readonly top: number;
   /** The soil line: marks grow up from it. */
@@ -38,6 +40,7 @@ export function ribbonGeometry(weekCount: number, mostNeedStems: number): Ribbon
     unit,
     weekWidth,
     pitch,
+    cellsARow: CELLS_A_ROW,
     left: LEFT,
     top: TOP,
     soil,
@@ -48,17 +51,17 @@ export function ribbonGeometry(weekCount: number, mostNeedStems: number): Ribbon
 export const weekLeft = ({ left, weekWidth }: RibbonGeometry, week: number): number => left + week * weekWidth;
 
 /** How high a week's marks stand over the soil, by whole rows. */
-export const stringTop = ({ soil, pitch }: RibbonGeometry, cellCount: number): number =>
-  soil - Math.ceil(cellCount / CELLS_A_ROW) * pitch;
+export const stringTop = ({ soil, pitch, cellsARow }: RibbonGeometry, cellCount: number): number =>
+  soil - Math.ceil(cellCount / cellsARow) * pitch;
 
 /** The marks from `first` to `first + count` of a week as a path of rectangles, one for each run of a row: filled with a pattern of one mark, they are the marks. */
 export function cellPath(geometry: RibbonGeometry, week: number, first: number, count: number): string {
-  const { soil, pitch } = geometry;
+  const { soil, pitch, cellsARow } = geometry;
   const parts: string[] = [];
   for (let cell = first; cell < first + count; ) {
-    const row = Math.floor(cell / CELLS_A_ROW);
-    const column = cell % CELLS_A_ROW;
-    const run = Math.min(CELLS_A_ROW - column, first + count - cell);
+    const row = Math.floor(cell / cellsARow);
+    const column = cell % cellsARow;
+    const run = Math.min(cellsARow - column, first + count - cell);
     parts.push(
       `M${tenth(weekLeft(geometry, week) + column * pitch)} ${tenth(soil - (row + 1) * pitch)}h${tenth(run * pitch)}v${tenth(pitch)}h${tenth(-run * pitch)}z`,
     );
@@ -85,7 +88,7 @@ export function stringPath(geometry: RibbonGeometry, weeks: readonly WeekCells[]
 /** The hole of a week: from the first row that has a ring up to the string. */
 export function holePath(geometry: RibbonGeometry, week: number, { cellCount, ringCount }: WeekCells): string {
   if (ringCount === 0) return "";
-  const bottom = geometry.soil - Math.floor((cellCount - ringCount) / CELLS_A_ROW) * geometry.pitch;
+  const bottom = geometry.soil - Math.floor((cellCount - ringCount) / geometry.cellsARow) * geometry.pitch;
   const top = stringTop(geometry, cellCount);
   return `M${tenth(weekLeft(geometry, week))} ${tenth(top)}h${tenth(geometry.weekWidth)}V${tenth(bottom)}h${tenth(-geometry.weekWidth)}z`;
 }

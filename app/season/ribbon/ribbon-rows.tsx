@@ -16,7 +16,6 @@ const HEIGHT = 20.4;
 /** The ribbon turned for a phone: weeks with need run down, blooms run right two high, the string stands at the end, the number short or a tick. */
 export function RibbonRows({ weeks, winters, mostNeedStems }: Props) {
   const unit = rowUnit(mostNeedStems);
-  const widest = (MOST_MARKS / 2) * STEP + 2;
   let month = "";
   return (
     <ol className="ribbon-rows">
@@ -36,7 +35,7 @@ export function RibbonRows({ weeks, winters, mostNeedStems }: Props) {
               <span className="soft">{Number(monday.slice(8))}</span>
               {winters.map(({ key, weeks: of }) => (
                 <span key={key} className={`ribbon-row winter winter-${key}`}>
-                  <Row week={of[index]} unit={unit} width={widest} />
+                  <WeekRow week={of[index]} unit={unit} />
                   <ShortOrTick shortStems={of[index].shortStems} />
                 </span>
               ))}
@@ -73,12 +72,15 @@ function ShortOrTick({ shortStems }: { shortStems: number }) {
   );
 }
 
-function Row({ week, unit, width }: { week: RibbonWeek; unit: number; width: number }) {
+type RowProps = { readonly week: RibbonWeek; readonly unit: number; readonly mostMarks?: number };
+
+/** A week lying down: marks two high from the left, then the string; a picture only. Rows that hold as many marks have one scale. */
+export function WeekRow({ week, unit, mostMarks = MOST_MARKS }: RowProps) {
   const { runs, cellCount, ringCount } = weekCells(week, unit);
   const columns = Math.ceil(cellCount / 2);
   const holeFrom = Math.floor((cellCount - ringCount) / 2) * STEP;
   return (
-    <svg viewBox={`0 0 ${width} ${HEIGHT}`} aria-hidden="true">
+    <svg viewBox={`0 0 ${(mostMarks / 2) * STEP + 2} ${HEIGHT}`} aria-hidden="true">
       <rect className="gr" width={columns * STEP + 1} height={HEIGHT} />
       {ringCount > 0 && <rect className="ho" x={holeFrom} width={columns * STEP + 1 - holeFrom} height={HEIGHT} />}
       {placed(runs).map(({ run, first }) => (

@@ -74,7 +74,8 @@ export function Ribbon({ label, mondays, winters, frostDay, children }: Props) {
   );
 }
 
-function WeekMarks({
+/** A week's hole, blooms and rings, its dots below the soil line, and the number of stems short over the string. */
+export function WeekMarks({
   geometry,
   week,
   cells,
@@ -168,7 +169,11 @@ function shortRuns(weeks: readonly RibbonWeek[]): [number, number][] {
 }
 
 /** One mark of each kind, tiled from the first week's corner on the soil. */
-function RibbonPatterns({ geometry: { pitch, left, soil } }: { geometry: RibbonGeometry }) {
+export function RibbonPatterns({
+  geometry: { pitch, left, soil },
+}: {
+  geometry: Pick<RibbonGeometry, "pitch" | "left" | "soil">;
+}) {
   const tile = { x: left, y: soil, width: pitch, height: pitch, patternUnits: "userSpaceOnUse" } as const;
   const middle = `translate(${pitch / 2} ${pitch / 2}) scale(${pitch / 9.9})`;
   return (

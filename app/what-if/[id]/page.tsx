@@ -3,26 +3,28 @@ import { notFound } from "next/navigation";
 import { z } from "zod";
 import { latestChanges, revision } from "#db/journal/journal";
 import type { WhatIf } from "#lib/domain/what-if";
-import { comparison } from "#lib/plan/what-if/comparison";
-import { winterTotals } from "#lib/plan/what-if/winter";
 import { barrenInWords } from "#lib/plan/words/barren-words";
+import { differenceTitle } from "#lib/plan/words/supposed-words";
+import { today } from "../../clock";
 import { farmDatabase, loadPlan } from "../../load";
 import { ProblemList } from "../../ui/problem-list";
-import { Adopt } from "../adopt/adopt";
 import { Adopted } from "../adopt/adopted";
-import { BeforeAfter } from "../compared/before-after";
-import { Outcome } from "../compared/outcome";
+import { comparedPlans } from "../compared/compared-plans";
+import { ComparedTotals } from "../compared/compared-totals";
+import { EveryWeek } from "../compared/every-week";
+import { PairKey } from "../compared/pair-key";
+import { AS_IT_STANDS } from "../compared/plan-columns";
+import { Plate } from "../compared/plate";
+import { PairMarks, pairUnit } from "../compared/ribbon-pair";
 import { keptWhatIf } from "../kept-what-ifs";
 import { RenameRemove } from "../rename-remove";
 import { AddChange, GROUPS } from "../suppose/add-change";
 import { ChangeList } from "../suppose/change-list";
-import { wouldBePlan } from "../would-be-plan";
 
 type Props = { params: Promise<{ id: string }>; searchParams: Promise<Record<string, unknown>> };
 
 const query = z.object({
   add: z.enum(GROUPS).catch("beds"),
-  adopt: z.literal("asked").optional().catch(undefined),
   adopted: z.coerce.number().int().optional().catch(undefined),
 });
 
@@ -42,36 +44,49 @@ export async function generateMetadata(props: Props): Promise<Metadata> {
 export default async function WhatIfPage(props: Props) {
   const whatIf = await findWhatIf(props);
   if (!whatIf) notFound();
-  const { add, adopt, adopted } = query.parse(await props.searchParams);
+  const { add, adopted } = query.parse(await props.searchParams);
   const database = farmDatabase();
   const now = loadPlan(whatIf.seasonYear);
   const farm = now.snapshot;
-  const { plan, misfits } = wouldBePlan(farm, whatIf);
-  const compared = comparison([now, plan], winterTotals);
+  const { compared, supposed } = comparedPlans(now, [whatIf]);
+  const [one] = supposed;
+  const unit = pairUnit(one.touched);
+  const plans = [AS_IT_STANDS, whatIf];
   return (
     <>
       <p className="crumb">
         <a href="/what-if">What if</a>
       </p>
-      <h1>{whatIf.name}</h1>
-      <p className="soft">
-        Season {whatIf.seasonYear}. Nothing of the farm changes until this is adopted.{" "}
-        <a href={`/what-if?with=${whatIf.id}#compared`}>Compare it with others</a>
-      </p>
+      <header className="what-if-head">
+        <div>
+          <h1>
+            {whatIf.changes.length === 0
+              ? whatIf.name
+              : differenceTitle([{ whatIf, stems: one.difference.shortStems }], farm)}
+          </h1>
+          <p className="soft">Season {whatIf.seasonYear}. Nothing of the farm changes until this is adopted.</p>
+        </div>
+        <ComparedTotals plans={plans} comparison={compared} />
+      </header>
       {adopted !== undefined && adopted === latestChanges(database, 1)[0]?.id && <Adopted whatIf={whatIf} />}
-      <Outcome compared={compared} changeCount={whatIf.changes.length} />
+      {whatIf.changes.length > 0 && (
+        <>
+          {one.touched.length > 0 && <PairKey unit={unit} />}
+          <PairMarks />
+          <Plate supposed={one} page={{ farm, revision: revision(database), today: today(), isOwnPage: true, unit }} />
+        </>
+      )}
       <section aria-labelledby="supposed">
         <h2 id="supposed">What it supposes</h2>
-        <ChangeList whatIf={whatIf} farm={farm} misfits={misfits} />
+        <ChangeList whatIf={whatIf} farm={farm} misfits={one.misfits} />
         <RenameRemove whatIf={whatIf} />
       </section>
-      <AddChange whatIf={whatIf} farm={farm} wouldBe={plan.snapshot} group={add} />
+      <AddChange whatIf={whatIf} farm={farm} wouldBe={one.plan.snapshot} group={add} />
       <ProblemList
         title="The forecast of this what-if is missing something"
-        problems={plan.problems.map(barrenInWords)}
+        problems={one.plan.problems.map(barrenInWords)}
       />
-      <BeforeAfter whatIf={whatIf} now={now} compared={compared} />
-      <Adopt whatIf={whatIf} farm={farm} revision={revision(database)} isAsked={adopt !== undefined} />
+      <EveryWeek plans={plans} weeks={compared.weeks} />
     </>
   );
 }

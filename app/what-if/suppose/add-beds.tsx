@@ -30,7 +30,7 @@ function BedRow({ row: { bed, growing, isKeptNow, wouldBeKept, forbidden } }: { 
   return (
     <li className={isChanged ? "changed" : undefined}>
       <span>
-        <strong>{bed.name}</strong> {wouldBeKept ? "kept in the ground" : "dug"}
+        <span className="bed-tag">{bed.name}</span> {wouldBeKept ? "kept in the ground" : "dug"}
         {isChanged && <span className="tag">supposed</span>}
         <span className="soft small"> {growing.join(", ")}</span>
         {forbidden.length > 0 && <span className="short-word small"> Better dug: {forbidden.join("; ")}.</span>}

@@ -20,14 +20,7 @@ export type WeekColours = { readonly covered: readonly ColourStems[]; readonly u
  */
 export function weekColours(plan: Plan, role: Role): WeekColours[] {
   const { match, weeks } = plan;
-  const covered = weeks.map(() => new Tally());
-  const weekOf = new Map(weeks.map(({ monday }, index) => [toDayNumber(monday), index]));
-  for (const { needIndex, supplyIndex, stand, stems } of match.servings) {
-    const need = match.needs[needIndex];
-    if (need.role !== role) continue;
-    const week = weekOf.get(mondayNumber(need.eventDay));
-    if (week !== undefined) covered[week].add(match.supplies[supplyIndex].variety.colour, isKept(stand), stems);
-  }
+  const covered = coveredColours(plan, role);
   const eventDays = [...new Set(match.needs.map(({ eventDay }) => eventDay))];
   return weeks.map(({ monday }, index) => {
     const first = toDayNumber(monday);
@@ -35,8 +28,21 @@ export function weekColours(plan: Plan, role: Role): WeekColours[] {
       first,
       eventDays.filter((day) => day >= first && day < first + 7),
     );
-    return { covered: covered[index].rows(), unclaimed: unclaimedOn(plan, role, days) };
+    return { covered: covered[index], unclaimed: unclaimedOn(plan, role, days) };
   });
+}
+
+/** The stems given to each week's needs by colour, of one role or of all together, in the order of the plan's weeks [G5]. */
+export function coveredColours({ match, weeks }: Plan, role: Role | "all"): (readonly ColourStems[])[] {
+  const covered = weeks.map(() => new Tally());
+  const weekOf = new Map(weeks.map(({ monday }, index) => [toDayNumber(monday), index]));
+  for (const { needIndex, supplyIndex, stand, stems } of match.servings) {
+    const need = match.needs[needIndex];
+    if (role !== "all" && need.role !== role) continue;
+    const week = weekOf.get(mondayNumber(need.eventDay));
+    if (week !== undefined) covered[week].add(match.supplies[supplyIndex].variety.colour, isKept(stand), stems);
+  }
+  return covered.map((tally) => tally.rows());
 }
 
 const isKept = (stand: Stand): boolean =>

@@ -5,6 +5,7 @@ import type { Planting, PlantingDraft } from "#lib/domain/records/planting";
 import type { RowChanges } from "#lib/domain/row-changes";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Change } from "#lib/domain/what-if";
+import { KEPT } from "#lib/plan/winter/beds";
 import { applyChanges, type ChangeMisfit } from "./what-if";
 
 /** What adopting a list of changes writes to the farm's records. `farm` is null when its settings stay as they are. */
@@ -32,6 +33,12 @@ export function adoption(snapshot: Snapshot, seasonYear: number, changes: readon
     changedCurves: difference(snapshot.curves, wouldBe.curves).changed,
     misfits,
   };
+}
+
+/** Whether what is written keeps a planting in the ground over winter that was to be dug, or digs one that was kept: a choice of the winter [K11]. */
+export function choosesBeds({ plantings }: Adoption, now: Snapshot): boolean {
+  const kept = new Set(now.plantings.filter(({ treatment }) => treatment === KEPT).map(({ id }) => id));
+  return plantings.changed.some(({ id, treatment }) => kept.has(id) !== (treatment === KEPT));
 }
 
 function difference<Row extends { readonly id: number }>(before: readonly Row[], after: readonly Row[]) {

@@ -2,9 +2,12 @@ import type { Day, IsoWeek } from "#lib/domain/day";
 import { yearOf } from "#lib/domain/day";
 import type { Plan } from "#lib/plan/road/plan";
 import type { WeekRole } from "#lib/plan/road/weeks";
+import type { WinterCost } from "#lib/plan/winter/costs";
 
-/** What a winter costs under a plan, in cents. */
-export type WinterMoney = { readonly labourCents: number; readonly materialCents: number };
+/** What a winter costs under a plan, in cents: the parts of `WinterCost`, which make up its whole [K1]. */
+export type WinterMoney = Pick<WinterCost, (typeof MONEY)[number]>;
+
+const MONEY = ["labourCents", "materialCents", "replacementCents", "freeBedCents"] as const;
 
 /** A plan in a few numbers. `winter` is null when no winter costs were asked for. */
 export type PlanTotals = {
@@ -30,10 +33,15 @@ export type ComparedWeek = {
   readonly monday: Day;
   readonly week: IsoWeek;
   readonly focal: readonly WeekRole[];
+  /** The same of every role together. */
+  readonly all: readonly WeekNeed[];
 };
 
+/** Stems asked and stems short. */
+type WeekNeed = Pick<WeekRole, "needStems" | "shortStems">;
+
 /** Stems short of a booking under each plan; null where the plan does not have it, or it asks for nothing. */
-export type ComparedBooking = {
+type ComparedBooking = {
   readonly bookingId: number;
   readonly client: string;
   readonly eventOn: Day;
@@ -89,22 +97,32 @@ const difference = (one: PlanTotals, first: PlanTotals): PlanTotals => ({
       ? {
           labourCents: one.winter.labourCents - first.winter.labourCents,
           materialCents: one.winter.materialCents - first.winter.materialCents,
+          replacementCents: one.winter.replacementCents - first.winter.replacementCents,
+          freeBedCents: one.winter.freeBedCents - first.winter.freeBedCents,
         }
       : null,
   bookingCount: one.bookingCount - first.bookingCount,
   coveredBookingCount: one.coveredBookingCount - first.coveredBookingCount,
 });
 
+/** The parts of a winter's money as one sum, in cents; 0 where there is none. */
+export const winterCents = (winter: WinterMoney | null): number =>
+  winter ? MONEY.reduce((sum, part) => sum + winter[part], 0) : 0;
+
 const NOTHING: WeekRole = { role: "focal", needStems: 0, coveredStems: 0, shortStems: 0, reachableStems: 0 };
 
 /** Every week that any of the plans has; a plan that does not reach it has zeros there. */
 function comparedWeeks(plans: readonly Plan[]): ComparedWeek[] {
-  const byMonday = new Map<Day, { week: IsoWeek; focal: WeekRole[] }>();
+  const byMonday = new Map<Day, { week: IsoWeek; focal: WeekRole[]; all: WeekNeed[] }>();
   plans.forEach(({ weeks }, index) => {
     for (const { monday, week, roles } of weeks) {
-      const row = byMonday.get(monday) ?? { week, focal: plans.map(() => NOTHING) };
+      const row = byMonday.get(monday) ?? { week, focal: plans.map(() => NOTHING), all: plans.map(() => NOTHING) };
       byMonday.set(monday, row);
       row.focal[index] = roles.find(({ role }) => role === "focal") ?? NOTHING;
+      row.all[index] = {
+        needStems: roles.reduce((sum, { needStems }) => sum + needStems, 0),
+        shortStems: roles.reduce((sum, { shortStems }) => sum + shortStems, 0),
+      };
     }
   });
   return [...byMonday].sort(([a], [b]) => (a < b ? -1 : 1)).map(([monday, row]) => ({ monday, ...row }));

@@ -32,10 +32,7 @@ export function keepBoard(dug: Plan, stands: Plan, tried: Plan, keptBedIds: read
   const beds = winterBeds(snapshot, seasonYear);
   const plans = [dug, stands, tried];
   const sums = plans.map((plan) => winterSum(plan, beds));
-  const { totals, differences, weeks } = comparison(plans, (plan) => {
-    const { labourCents, materialCents } = sums[plans.indexOf(plan)].cost;
-    return { labourCents, materialCents };
-  });
+  const { totals, differences, weeks } = comparison(plans, (plan) => sums[plans.indexOf(plan)].cost);
   return {
     keptBedIds,
     comparison: { totals, differences, weeks },

@@ -1,5 +1,6 @@
 import type { Plan } from "#lib/plan/road/plan";
-import { KEPT, winterBeds } from "#lib/plan/winter/beds";
+import { winterBeds } from "#lib/plan/winter/beds";
+import { keptBedTest } from "#lib/plan/winter/kept-beds";
 import type { WinterMoney } from "./comparison";
 
 /**
@@ -7,14 +8,14 @@ import type { WinterMoney } from "./comparison";
  * covered or lifted. A bed of which a part is kept counts as kept: the whole of it is covered.
  */
 export function winterTotals({ snapshot, seasonYear }: Pick<Plan, "snapshot" | "seasonYear">): WinterMoney {
-  const treatmentOf = new Map(snapshot.plantings.map(({ id, treatment }) => [id, treatment]));
-  let labourCents = 0;
-  let materialCents = 0;
-  for (const { plantings, keep, dig } of winterBeds(snapshot, seasonYear)) {
-    const isKept = plantings.some(({ kept }) => treatmentOf.get(kept.planting.id) === KEPT);
-    const cost = isKept ? keep : dig;
-    labourCents += cost.labourCents;
-    materialCents += cost.materialCents;
-  }
-  return { labourCents: Math.round(labourCents), materialCents: Math.round(materialCents) };
+  const beds = winterBeds(snapshot, seasonYear);
+  const isKept = keptBedTest(snapshot);
+  const costs = beds.map((bed) => (isKept(bed) ? bed.keep : bed.dig));
+  const sum = (of: (cost: WinterMoney) => number) => costs.reduce((total, cost) => total + of(cost), 0);
+  return {
+    labourCents: sum(({ labourCents }) => labourCents),
+    materialCents: sum(({ materialCents }) => materialCents),
+    replacementCents: sum(({ replacementCents }) => replacementCents),
+    freeBedCents: sum(({ freeBedCents }) => freeBedCents),
+  };
 }
