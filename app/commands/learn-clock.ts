@@ -1,15 +1,9 @@
 import { readFileSync } from "node:fs";
 import { parseArgs } from "node:util";
 import { z } from "zod";
-import { daySchema } from "#lib/domain/day";
 import { TEMPERATURE_UNITS } from "#lib/domain/weather";
-import {
-  type ClockReport,
-  clockReport,
-  type ErrorsInDays,
-  type RecordedFirstCut,
-} from "#lib/plan/learning/clock-report";
-import { readTable } from "#lib/sheets/table";
+import { type ClockReport, clockReport, type ErrorsInDays } from "#lib/plan/learning/clock-report";
+import { readFirstCuts } from "#lib/sheets/first-cuts-sheet";
 import { readWeather } from "#lib/sheets/weather-sheet";
 
 /**
@@ -71,26 +65,6 @@ function textOf(file: string): string {
 function refuse(messages: readonly string[]): never {
   console.error([...messages, USAGE].join("\n"));
   process.exit(2);
-}
-
-/** First cuts as `year,first_cut`; a row that is wrong is named and left out. */
-function readFirstCuts(text: string) {
-  const table = readTable(text);
-  const [yearColumn, dayColumn] = ["year", "first_cut"].map((name) => table.header.indexOf(name));
-  const problems: { line: number; message: string }[] = [...table.problems];
-  const rows: RecordedFirstCut[] = [];
-  if (yearColumn < 0 || dayColumn < 0)
-    return { rows, problems: [{ line: table.headerLine, message: "the columns are year and first_cut" }] };
-  for (const { line, cells } of table.rows) {
-    if (cells[dayColumn].trim() === "") continue;
-    const year = Number(cells[yearColumn]);
-    const day = daySchema.safeParse(cells[dayColumn]);
-    if (!Number.isInteger(year)) problems.push({ line, message: `"${cells[yearColumn]}" is not a year` });
-    else if (!day.success) problems.push({ line, message: day.error.issues[0].message });
-    else if (rows.some((row) => row.year === year)) problems.push({ line, message: `${year} stands a second time` });
-    else rows.push({ year, firstCut: day.data });
-  }
-  return { rows, problems };
 }
 
 function inCsv({ years }: ClockReport): string {

@@ -1,10 +1,8 @@
 import { type Day, toDay, toDayNumber } from "#lib/domain/day";
 import type { DailyWeather } from "#lib/domain/weather";
-import { type BloomSeason, indexOfDay, SEASON_DAYS, usualWarmth, warmthOfSeason } from "./bloom-season";
+import type { BloomSeason } from "./bloom-season";
 import { firstCutIndex, type LearnedClock, learnClock } from "./learned-clock";
-
-/** A first cut that was recorded. */
-export type RecordedFirstCut = { readonly year: number; readonly firstCut: Day };
+import { type RecordedFirstCut, recordedSeasons } from "./recorded-seasons";
 
 /** One later year: what was recorded and what each way of telling it would have said. */
 type ToldYear = {
@@ -34,9 +32,6 @@ export type ClockReport = {
 
 /** Days before the recorded day to which the weather is known in `predicted28`. */
 const LEAD_DAYS = 28;
-/** A season with more missing days than this before its first cut says too little about warmth. Our choice: a month. */
-const MOST_MISSING_DAYS = 31;
-
 /**
  * Learns a clock on the years up to `trainUntil` and tells every later year by it.
  * @throws RangeError if fewer than three years can be trained on
@@ -47,23 +42,7 @@ export function clockReport(
   trainUntil: number,
 ): ClockReport {
   const trainYears = firstCuts.map(({ year }) => year).filter((year) => year <= trainUntil);
-  const usual = usualWarmth(weather, trainYears);
-  const filledDayCounts = new Map<number, number>();
-  const leftOut: { year: number; because: string }[] = [];
-  const seasons: BloomSeason[] = [];
-  for (const { year, firstCut } of [...firstCuts].sort((a, b) => a.year - b.year)) {
-    const { filledDayCount, ...warmth } = warmthOfSeason(weather, year, usual);
-    const index = indexOfDay(firstCut, warmth);
-    const missing = missingUntil(weather, warmth.firstDay, index);
-    if (index < 0 || index >= SEASON_DAYS)
-      leftOut.push({ year, because: `${firstCut} lies outside the season of ${year}` });
-    else if (missing > MOST_MISSING_DAYS)
-      leftOut.push({ year, because: `${missing} days before the first cut have no weather` });
-    else {
-      if (filledDayCount) filledDayCounts.set(year, filledDayCount);
-      seasons.push({ ...warmth, firstCutIndex: index });
-    }
-  }
+  const { seasons, leftOut, filledDayCounts } = recordedSeasons(weather, firstCuts, trainYears);
   const training = seasons.filter(({ year }) => year <= trainUntil);
   const learned = learnClock(training);
   const told = seasons.filter(({ year }) => year > trainUntil).map((season) => tell(learned, season));
@@ -92,15 +71,6 @@ function tell(learned: LearnedClock, season: BloomSeason): ToldYear {
     predicted28: dayOf(firstCutIndex(learned, season, season.firstCutIndex - LEAD_DAYS)),
     calendar: dayOf(learned.calendarIndex),
   };
-}
-
-function missingUntil(weather: DailyWeather, firstDay: number, lastIndex: number): number {
-  let missing = 0;
-  for (let index = 0; index <= Math.min(lastIndex, SEASON_DAYS - 1); index++) {
-    const place = firstDay + index - weather.firstDay;
-    if (!(place >= 0 && place < weather.highC.length) || Number.isNaN(weather.highC[place])) missing += 1;
-  }
-  return missing;
 }
 
 function errorsInDays(errors: readonly number[]): ErrorsInDays {

@@ -1,0 +1,55 @@
+import type { Day } from "#lib/domain/day";
+import type { DailyWeather } from "#lib/domain/weather";
+import { type BloomSeason, indexOfDay, SEASON_DAYS, usualWarmth, warmthOfSeason } from "./bloom-season";
+
+/** A first cut that was recorded. */
+export type RecordedFirstCut = { readonly year: number; readonly firstCut: Day };
+
+/** First cuts with the weather of their seasons, what was left out of them, and the days that were filled with what is usual, by year. */
+type RecordedSeasonsFound = {
+  readonly seasons: readonly BloomSeason[];
+  readonly leftOut: readonly { readonly year: number; readonly because: string }[];
+  readonly filledDayCounts: ReadonlyMap<number, number>;
+};
+
+/** A season with more missing days than this before its first cut says too little about warmth. Our choice: a month. */
+const MOST_MISSING_DAYS = 31;
+
+/**
+ * The seasons of recorded first cuts, in order of year, each with its warmth; years that cannot be used are named with the reason.
+ * @param usualYears  the years whose mean fills missing days
+ * @throws RangeError if some fortnight of the year has no recorded day in any of `usualYears`
+ */
+export function recordedSeasons(
+  weather: DailyWeather,
+  firstCuts: readonly RecordedFirstCut[],
+  usualYears: readonly number[],
+): RecordedSeasonsFound {
+  const usual = usualWarmth(weather, usualYears);
+  const filledDayCounts = new Map<number, number>();
+  const leftOut: { year: number; because: string }[] = [];
+  const seasons: BloomSeason[] = [];
+  for (const { year, firstCut } of [...firstCuts].sort((a, b) => a.year - b.year)) {
+    const { filledDayCount, ...warmth } = warmthOfSeason(weather, year, usual);
+    const index = indexOfDay(firstCut, warmth);
+    const missing = missingUntil(weather, warmth.firstDay, index);
+    if (index < 0 || index >= SEASON_DAYS)
+      leftOut.push({ year, because: `${firstCut} lies outside the season of ${year}` });
+    else if (missing > MOST_MISSING_DAYS)
+      leftOut.push({ year, because: `${missing} days before the first cut have no weather` });
+    else {
+      if (filledDayCount) filledDayCounts.set(year, filledDayCount);
+      seasons.push({ ...warmth, firstCutIndex: index });
+    }
+  }
+  return { seasons, leftOut, filledDayCounts };
+}
+
+function missingUntil(weather: DailyWeather, firstDay: number, lastIndex: number): number {
+  let missing = 0;
+  for (let index = 0; index <= Math.min(lastIndex, SEASON_DAYS - 1); index++) {
+    const place = firstDay + index - weather.firstDay;
+    if (!(place >= 0 && place < weather.highC.length) || Number.isNaN(weather.highC[place])) missing += 1;
+  }
+  return missing;
+}
