@@ -13,10 +13,10 @@ import { keepOrDig } from "./planting-actions";
 /** For a crop that can winter in the ground: both futures side by side, and the button that changes from one to the other. */
 export function KeepSwitch({ row, plan }: { row: PlantingForecast; plan: Plan }) {
   const { planting, crop, variety } = row;
-  const { farm, curves } = plan.snapshot;
+  const { farm, curves, weather } = plan.snapshot;
   if (!crop.overwinters) return null;
   const curveFor = curveFinder(curves);
-  const warmth = warmthOf(farm);
+  const warmth = warmthOf(farm, weather);
   const future = (treatment: typeof DUG, plantedOn: typeof planting.plantedOn) =>
     outcome(
       forecastPlanting(

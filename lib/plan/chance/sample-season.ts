@@ -9,7 +9,8 @@ import { sharesAt } from "#lib/maths/philox";
 import { type OfScore, scoreTable } from "#lib/maths/score-table";
 import { twoPieceNormal } from "#lib/maths/two-piece-normal";
 import { grown } from "#lib/plan/road/grown";
-import { SPREADS_AT_MOST, type Spreads } from "./sample-spreads";
+import { firstCutChances } from "./first-cut-chance";
+import { type Spreads, together } from "./sample-spreads";
 
 /**
  * A planting as a season may turn it out: its first cut so many days late (early, when negative), and `plants` standing that yield what the
@@ -28,7 +29,7 @@ const OF_A_PLANTING = 2;
  * The seasons of a seed: season i depends on the seed, i and each planting's id alone, not on what was sampled before, nor on the
  * treatments, so that two plans meet the same seasons [R1].
  *
- * First cuts move by whole days (normal, the curve's spread), yields are gamma with mean 1 and the curve's coefficient of variation, and
+ * First cuts move by whole days (as in recorded years, or normal with the curve's spread: {@link firstCutChances}), yields are gamma with mean 1 and the curve's coefficient of variation, and
  * plants alive in the ground, or clumps sound after storage against those reckoned with, are beta-binomial. A part of each is the year's
  * and the rest the planting's own (`Spreads`). Frost does not lean on the rest: an assumption.
  */
@@ -37,9 +38,10 @@ export function seasonSampler(
   seasonYear: number,
   seed: number,
   spreads: Spreads,
+  chanceOf = firstCutChances(snapshot, seasonYear, spreads.sharedShare),
 ): (season: number) => SampledSeason {
   const { farm } = snapshot;
-  const rows = grown(snapshot, seasonYear);
+  const rows = grown(snapshot, seasonYear).map((row) => ({ ...row, firstCutChance: chanceOf(row) }));
   const frostDates = frostDatesOf(farm, seasonYear);
   const soundShare = 1 - farm.winter.storageLossShare;
   const yieldAt = known((spread: number) => gammaOfMeanOne(spread));
@@ -49,11 +51,11 @@ export function seasonSampler(
 
   return (season) => {
     const year = sharesAt(key, [season, 0, OF_THE_SEASON, 0]);
-    const timing = normalQuantile(year.a);
+    const timing = { share: year.a, score: normalQuantile(year.a) };
     const vigour = normalQuantile(year.b);
     const winter = normalQuantile(year.c);
     const store = normalQuantile(sharesAt(key, [season, 0, OF_THE_STORE, 0]).a);
-    const plantings = rows.map(({ planting, bed, crop, curve }) => {
+    const plantings = rows.map(({ planting, bed, crop, curve, firstCutChance }) => {
       if (!curve) return { shiftDays: 0, plants: 0 };
       const own = sharesAt(key, [season, planting.id, OF_A_PLANTING, 0]);
       const yieldFactor = yieldAt(curve.yieldSpread)(together(vigour, normalQuantile(own.b), spreads.sharedShare));
@@ -68,22 +70,11 @@ export function seasonSampler(
         const sound = soundAt(soundShare)(together(store, normalQuantile(own.c), spreads.sharedShare));
         alive *= binomialQuantile(own.d, plantCount, sound) / plantCount / soundShare;
       }
-      const days = shiftDays(curve.firstCutSpreadDays, together(timing, normalQuantile(own.a), spreads.sharedShare));
-      return { shiftDays: days, plants: alive };
+      return { shiftDays: firstCutChance.daysLate(timing, normalQuantile(own.a)), plants: alive };
     });
     return { frostDay: frostDayAt(frostDates, year.d), plantings };
   };
 }
-
-/** The most days by which a sampled first cut may lie off the expected one. */
-export const shiftDaysAtMost = (spreadDays: number): number => Math.round(SPREADS_AT_MOST * spreadDays);
-
-const shiftDays = (spreadDays: number, score: number): number =>
-  Math.round(spreadDays * Math.min(SPREADS_AT_MOST, Math.max(-SPREADS_AT_MOST, score)));
-
-/** A score made of a shared and an own one, standard normal like both; `sharedShare` is the shared part of its variance. */
-const together = (shared: number, own: number, sharedShare: number): number =>
-  Math.sqrt(sharedShare) * shared + Math.sqrt(1 - sharedShare) * own;
 
 type FrostDays = { readonly p10: number; readonly p50: number; readonly p90: number };
 

@@ -26,3 +26,7 @@ export const DEFAULT_SPREADS: Spreads = {
 
 /** First cuts further from the expected day than so many spreads are held there: one season in 16,000. */
 export const SPREADS_AT_MOST = 4;
+
+/** A score made of a shared and an own one, standard normal like both; `sharedShare` is the shared part of its variance. */
+export const together = (shared: number, own: number, sharedShare: number): number =>
+  Math.sqrt(sharedShare) * shared + Math.sqrt(1 - sharedShare) * own;

@@ -4,7 +4,8 @@ import { apportion, evenPart } from "#lib/maths/apportion";
 import { type Grown, grown, wholeStems } from "#lib/plan/road/grown";
 import { pickingDays } from "#lib/plan/road/picking-days";
 import { supplyOf, type VarietySupply } from "#lib/plan/road/supply";
-import { type SampledSeason, shiftDaysAtMost } from "./sample-season";
+import type { FirstCutChance } from "./first-cut-chance";
+import type { SampledSeason } from "./sample-season";
 
 const LOST = -1;
 
@@ -18,8 +19,9 @@ export class SimulationSupply {
   readonly #tables: readonly (CutTable | null)[];
   readonly #coolerStems: Int32Array;
 
-  constructor(snapshot: Snapshot, seasonYear: number) {
-    const tables = cutTables(snapshot, seasonYear);
+  /** @param chanceOf  how chance moves the first cut of each planting */
+  constructor(snapshot: Snapshot, seasonYear: number, chanceOf: (row: Grown) => FirstCutChance) {
+    const tables = cutTables(snapshot, seasonYear, chanceOf);
     const inCooler = supplyOf(snapshot, [], seasonYear);
     this.possible = possibleSupply(snapshot, tables, inCooler);
     const nodeOf = nodeFinder(this.possible);
@@ -70,12 +72,16 @@ type CutTable = {
   readonly node: Int32Array;
 };
 
-function cutTables(snapshot: Snapshot, seasonYear: number): (CutTable | null)[] {
+function cutTables(
+  snapshot: Snapshot,
+  seasonYear: number,
+  chanceOf: (row: Grown) => FirstCutChance,
+): (CutTable | null)[] {
   const nextPickingDay = pickingDays(snapshot.farm.pickingWeekdays);
   return grown(snapshot, seasonYear).map((row) => {
     const { bed, crop, curve, firstCut } = row;
     if (!curve || firstCut === null) return null;
-    const mostShiftDays = shiftDaysAtMost(curve.firstCutSpreadDays);
+    const mostShiftDays = chanceOf(row).mostDays;
     const earliest = firstCut - mostShiftDays;
     const cutOn = new Int32Array(2 * mostShiftDays + curve.stemsPerPlantByWeek.length * 7);
     for (let place = 0; place < cutOn.length; place++) {

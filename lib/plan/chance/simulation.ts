@@ -4,6 +4,7 @@ import { buyInFinder } from "#lib/plan/road/buy-in";
 import { MatchOfStems } from "#lib/plan/road/match-of-stems";
 import type { MatchRuns } from "#lib/plan/road/match-runs";
 import { type Need, needs } from "#lib/plan/road/needs";
+import { firstCutChances } from "./first-cut-chance";
 import { type SampledSeason, seasonSampler } from "./sample-season";
 import { DEFAULT_SPREADS } from "./sample-spreads";
 import type { SampleFrame, SeasonSamples } from "./simulation-samples";
@@ -71,8 +72,9 @@ export class Simulation {
   constructor(snapshot: Snapshot, seasonYear: number, seed: number, spreads = DEFAULT_SPREADS) {
     const { farm } = snapshot;
     this.#needs = needs(snapshot, seasonYear);
-    this.season = seasonSampler(snapshot, seasonYear, seed, spreads);
-    this.#supply = new SimulationSupply(snapshot, seasonYear);
+    const chanceOf = firstCutChances(snapshot, seasonYear, spreads.sharedShare);
+    this.season = seasonSampler(snapshot, seasonYear, seed, spreads, chanceOf);
+    this.#supply = new SimulationSupply(snapshot, seasonYear, chanceOf);
     const { possible, nodeCount } = this.#supply;
     this.#network = new MatchOfStems(farm, possible, this.#needs, buyInFinder(snapshot.crops).centsOf);
     this.#stems = new Int32Array(nodeCount);

@@ -3,16 +3,22 @@ import { dayInYear, toDay, toDayNumber, yearOf } from "#lib/domain/day";
 import type { Climate } from "#lib/domain/records/climate";
 import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Planting } from "#lib/domain/records/planting";
+import type { DailyWeather } from "#lib/domain/weather";
 import { heatBetween, momentOfHeat } from "./heat-sums";
 import { firstDayOf } from "./usual-year";
-import { usualWarmth, type Warmth } from "./warmth";
+import { recordedWarmth, usualWarmth, type Warmth } from "./warmth";
 
 /** The place whose warmth a season goes by; null: the farm has chosen no climate, and every crop blooms by the calendar. */
 export type SeasonWarmth = { readonly climate: Climate; readonly warmth: Warmth } | null;
 
-/** What the season knows of a farm that has recorded nothing. */
-export const warmthOf = ({ climate }: { readonly climate: Climate | null }): SeasonWarmth =>
-  climate && { climate, warmth: usualWarmth(climate) };
+/** The warmth that a farm's seasons go by: recorded days as they were, every other as its climate has it. */
+export const warmthOf = (
+  { climate }: { readonly climate: Climate | null },
+  recorded: DailyWeather | null = null,
+): SeasonWarmth => climate && { climate, warmth: recorded ? recordedWarmth(climate, recorded) : usualWarmth(climate) };
+
+/** Whether warmth tells the first cuts of a curve, and not the calendar. */
+export const goesByWarmth = (curve: BloomCurve, climate: Climate): boolean => knownHeat(curve, climate) !== null;
 
 /** Days of a planting that a first cut depends on. */
 type Planted = Pick<Planting, "plantedOn" | "seasonYear">;

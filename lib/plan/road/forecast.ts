@@ -32,7 +32,12 @@ export type Forecast = { readonly plantings: readonly PlantingForecast[]; readon
  * How a year turns out, in spreads of each bloom curve: `lateness` 1 is a first cut one standard deviation late, `heaviness` -1 a yield one
  * coefficient of variation light. A plan reckons with an ordinary year.
  */
-export type YearKind = { readonly lateness: number; readonly heaviness: number };
+export type YearKind = {
+  readonly lateness: number;
+  readonly heaviness: number;
+  /** Days late of a planting, in place of its spread; null where the year says nothing of it. */
+  readonly daysLateOf?: (row: Grown) => number | null;
+};
 export const ORDINARY_YEAR: YearKind = { lateness: 0, heaviness: 0 };
 
 /**
@@ -82,7 +87,7 @@ export function forecastPlanting(
   const { planting, bed, variety, crop, curve, firstCut } = row;
   const alivePlantCount = alivePlants(planting, farm);
   if (!curve || firstCut === null) return nothingFrom(row, alivePlantCount);
-  const opensFrom = firstCut + Math.round(year.lateness * curve.firstCutSpreadDays);
+  const opensFrom = firstCut + (year.daysLateOf?.(row) ?? Math.round(year.lateness * curve.firstCutSpreadDays));
   const heaviness = Math.max(0, 1 + year.heaviness * curve.yieldSpread);
   const openingStems = opening(curve, alivePlantCount * (1 - planting.gradeOutShare) * heaviness);
   const lastDay = crop.tender ? frostDay : Number.POSITIVE_INFINITY;

@@ -26,7 +26,7 @@ export function grown(snapshot: Snapshot, seasonYear: number): Grown[] {
   const varieties = new ById("variety", snapshot.varieties);
   const crops = new ById("crop", snapshot.crops);
   const curveFor = curveFinder(snapshot.curves);
-  const warmth = warmthOf(snapshot.farm);
+  const warmth = warmthOf(snapshot.farm, snapshot.weather);
   return inOrderOfId(snapshot.plantings)
     .filter((planting) => planting.seasonYear === seasonYear)
     .map((planting) => {

@@ -70,7 +70,7 @@ function* stretches(snapshot: Snapshot): Generator<Stretch> {
   const varieties = new ById("variety", snapshot.varieties);
   const crops = new ById("crop", snapshot.crops);
   const curveFor = curveFinder(snapshot.curves);
-  const warmth = warmthOf(snapshot.farm);
+  const warmth = warmthOf(snapshot.farm, snapshot.weather);
   for (const planting of snapshot.plantings) {
     const variety = varieties.get(planting.varietyId);
     const curve = curveFor(variety, planting.treatment);

@@ -1,13 +1,15 @@
 import { dayInYear, type MonthDay, toDayNumber } from "#lib/domain/day";
 import { buyInFinder } from "./buy-in";
 import { forecast, type YearKind } from "./forecast";
+import type { Grown } from "./grown";
 import { type Match, match } from "./match";
 import type { Plan } from "./plan";
+import { daysLateAt, replay } from "./replay";
 import { supplyOf, type VarietySupply } from "./supply";
 
 /**
  * One year in ten is later, or lighter, than this: 1.28 spreads (the normal distribution's 90 % point), times √½, since we take half of a planting's variance to be
- * the year's, shared by all. Our assumption, as in the simulation.
+ * the year's, shared by all. Our assumption, as in the simulation, where the season cannot be replayed [Y2].
  */
 const ONE_YEAR_IN_TEN = 1.2816 * Math.SQRT1_2;
 
@@ -24,8 +26,17 @@ export function unusualYears({ snapshot, seasonYear, meetingSeasons }: Plan): {
     const own = forecast(snapshot, seasonYear, toDayNumber(dayInYear(firstFrost, seasonYear)), kind).plantings;
     return supplyOf(snapshot, [...own, ...others], ...meetingSeasons);
   };
+  const replayed = replay(snapshot, seasonYear);
+  const daysLateAfter = (share: number) => (row: Grown) => {
+    const late = replayed?.daysLateOf(row);
+    return late ? daysLateAt(late, share) : null;
+  };
+  const kinds = [
+    { lateness: -ONE_YEAR_IN_TEN, daysLateOf: daysLateAfter(0.1) },
+    { lateness: ONE_YEAR_IN_TEN, daysLateOf: daysLateAfter(0.9) },
+  ];
   const earlyAndLate = (heaviness: number, firstFrost: MonthDay) =>
-    [-ONE_YEAR_IN_TEN, ONE_YEAR_IN_TEN].map((lateness) => supplyIn({ lateness, heaviness }, firstFrost));
+    kinds.map((kind) => supplyIn({ ...kind, heaviness }, firstFrost));
   return {
     poor: earlyAndLate(-ONE_YEAR_IN_TEN, firstAutumnP10),
     rich: earlyAndLate(ONE_YEAR_IN_TEN, firstAutumnP90),

@@ -28,7 +28,7 @@ export class Warmth {
   }
 
   #added(seasonYear: number, range: HeatRange): HeatSums {
-    const years = [seasonYear - 1, seasonYear, seasonYear + 1].map((year) => this.#usual(year, range));
+    const years = [seasonYear - 1, seasonYear, seasonYear + 1].map((year) => usualHeats(this.#climate, year, range));
     const heat = new Float64Array(years.reduce((count, days) => count + days.length, 0));
     let place = 0;
     for (const days of years) {
@@ -43,11 +43,19 @@ export class Warmth {
       }
     return heatSums(firstDay, heat);
   }
+}
 
-  #usual(year: number, range: HeatRange): Float64Array {
-    const usual = usualYear(this.#climate, year).meanC;
-    return usual.map((mean, index) => usualHeat(mean, (index + 0.5) / usual.length, range));
-  }
+const usualYears = new WeakMap<Climate, Map<string, Float64Array>>();
+
+/** The usual heat of each day of a year, made once for each climate, range and length of year. */
+function usualHeats(climate: Climate, year: number, range: HeatRange): Float64Array {
+  const usual = usualYear(climate, year).meanC;
+  const key = `${usual.length}/${range.baseC}/${range.ceilingC}`;
+  const known = usualYears.get(climate) ?? new Map<string, Float64Array>();
+  usualYears.set(climate, known);
+  const heats = known.get(key) ?? usual.map((mean, index) => usualHeat(mean, (index + 0.5) / usual.length, range));
+  known.set(key, heats);
+  return heats;
 }
 
 const ofClimates = new WeakMap<Climate, Warmth>();
@@ -56,5 +64,16 @@ const ofClimates = new WeakMap<Climate, Warmth>();
 export function usualWarmth(climate: Climate): Warmth {
   const known = ofClimates.get(climate) ?? new Warmth(climate);
   ofClimates.set(climate, known);
+  return known;
+}
+
+const ofRecords = new WeakMap<DailyWeather, WeakMap<Climate, Warmth>>();
+
+/** The warmth of a climate whose recorded days are these. */
+export function recordedWarmth(climate: Climate, recorded: DailyWeather): Warmth {
+  const ofRecord = ofRecords.get(recorded) ?? new WeakMap<Climate, Warmth>();
+  ofRecords.set(recorded, ofRecord);
+  const known = ofRecord.get(climate) ?? new Warmth(climate, recorded);
+  ofRecord.set(climate, known);
   return known;
 }

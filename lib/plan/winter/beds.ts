@@ -46,7 +46,7 @@ export function winterBeds(snapshot: Snapshot, seasonYear: number): readonly Win
 
 function bedsOf(snapshot: Snapshot, seasonYear: number): WinterBed[] {
   const curveFor = curveFinder(snapshot.curves);
-  const warmth = warmthOf(snapshot.farm);
+  const warmth = warmthOf(snapshot.farm, snapshot.weather);
   const byBed = new Map<number, WinterPlanting[]>();
   const sickBedIds = new Set<number>();
   for (const row of grown(snapshot, seasonYear)) {

@@ -1,0 +1,123 @@
+import { toDay, yearOf } from "#lib/domain/day";
+import type { Climate } from "#lib/domain/records/climate";
+import type { Snapshot } from "#lib/domain/snapshot";
+import { type DailyWeather, meanC } from "#lib/domain/weather";
+import { quantile } from "#lib/maths/quantile";
+import { firstCutDay, goesByWarmth } from "./first-cut";
+import type { Grown } from "./grown";
+import { firstDayOf, usualYear } from "./usual-year";
+import { Warmth } from "./warmth";
+
+/** Fewer recorded years than this say too little of one year in ten. */
+const LEAST_REPLAYED_YEARS = 10;
+/** A year that lacks more days than this is not replayed. Our choice: a month. */
+const MOST_MISSING_DAYS = 31;
+
+/**
+ * A season replayed through recorded years [Y1]: what each planting's first cut would be in the weather of each, in days late (early, when
+ * negative) against their mean. `years` stand from the earliest spring to the latest.
+ */
+export type Replay = {
+  readonly years: readonly number[];
+  /** Days late in each year, in the order of `years`; null for a planting that goes by the calendar or never blooms. */
+  readonly daysLateOf: (row: Grown) => Int32Array | null;
+};
+
+/**
+ * Replays a season through the years that the farm has recorded. Days of the season that are recorded themselves are the same in every replay,
+ * so that first cuts spread as little as the weather still to come leaves them. Null without a climate or with fewer than
+ * {@link LEAST_REPLAYED_YEARS} whole years.
+ */
+export function replay(
+  { farm: { climate }, weather }: Pick<Snapshot, "farm" | "weather">,
+  seasonYear: number,
+): Replay | null {
+  if (climate === null || weather === null) return null;
+  const recorded = wholeYears(weather);
+  if (recorded.length < LEAST_REPLAYED_YEARS) return null;
+  const years = recorded
+    .map((year) => ({ year, weather: seasonIn(weather, seasonYear, year) }))
+    .map((one) => ({ ...one, springC: springWarmth(one.weather, climate, seasonYear) }))
+    .sort((a, b) => b.springC - a.springC || a.year - b.year)
+    .map(({ year, weather: lived }) => ({ year, warmth: { climate, warmth: new Warmth(climate, lived) } }));
+  const known = new Map<string, Int32Array>();
+  return {
+    years: years.map(({ year }) => year),
+    daysLateOf: ({ planting, curve, firstCut }) => {
+      if (!curve || firstCut === null || !goesByWarmth(curve, climate)) return null;
+      const key = `${curve.id} ${planting.plantedOn}`;
+      const found =
+        known.get(key) ??
+        daysLate(
+          years.map(({ warmth }) => firstCutDay(curve, planting, warmth)),
+          seasonYear,
+        );
+      known.set(key, found);
+      return found;
+    },
+  };
+}
+
+/** Days of each first cut from the mean of all, to the whole day. One that does not come before the year is over counts as the day after it. */
+function daysLate(firstCuts: readonly (number | null)[], seasonYear: number): Int32Array {
+  const days = firstCuts.map((day) => day ?? firstDayOf(seasonYear + 1));
+  const mean = days.reduce((sum, day) => sum + day, 0) / days.length;
+  return Int32Array.from(days, (day) => Math.round(day - mean));
+}
+
+/** The day by which so many of a hundred replayed years have begun to bloom, in whole days from their mean. */
+export const daysLateAt = (daysLate: Int32Array, share: number): number =>
+  Math.round(quantile(Float64Array.from(daysLate).sort(), share));
+
+/** The years of a record of which few days are missing. */
+function wholeYears(weather: DailyWeather): number[] {
+  const years: number[] = [];
+  const lastDay = weather.firstDay + weather.highC.length - 1;
+  for (let year = yearOf(toDay(weather.firstDay)); year <= yearOf(toDay(lastDay)); year++) {
+    let missing = 0;
+    for (let day = firstDayOf(year); day < firstDayOf(year + 1); day++)
+      if (Number.isNaN(meanC(weather, day))) missing += 1;
+    if (missing <= MOST_MISSING_DAYS) years.push(year);
+  }
+  return years;
+}
+
+/**
+ * The weather of a season, the year before and the year after, as the days from the recorded year `year` and its neighbours would make it: days that
+ * are recorded of the season itself stay. Days are paired by their place in the year; the 366th has the weather of the 365th where a year has none.
+ */
+function seasonIn(weather: DailyWeather, seasonYear: number, year: number): DailyWeather {
+  const firstDay = firstDayOf(seasonYear - 1);
+  const dayCount = firstDayOf(seasonYear + 2) - firstDay;
+  const highC = new Float64Array(dayCount).fill(Number.NaN);
+  const lowC = highC.slice();
+  for (let beside = -1; beside <= 1; beside++) {
+    const start = firstDayOf(seasonYear + beside);
+    const recordedStart = firstDayOf(year + beside);
+    const recordedDays = firstDayOf(year + beside + 1) - recordedStart;
+    for (let day = start; day < firstDayOf(seasonYear + beside + 1); day++) {
+      const own = day - weather.firstDay;
+      const lent = recordedStart + Math.min(day - start, recordedDays - 1) - weather.firstDay;
+      const from = Number.isNaN(weather.highC[own] ?? Number.NaN) ? lent : own;
+      highC[day - firstDay] = weather.highC[from] ?? Number.NaN;
+      lowC[day - firstDay] = weather.lowC[from] ?? Number.NaN;
+    }
+  }
+  return { firstDay, highC, lowC };
+}
+
+/** The mean warmth from 1 February to 30 June of a season, by which its springs stand in order from early to late; degrees Celsius. */
+function springWarmth(weather: DailyWeather, climate: Climate, seasonYear: number): number {
+  const start = firstDayOf(seasonYear);
+  const usual = usualYear(climate, seasonYear).meanC;
+  let sum = 0;
+  for (let place = SPRING_FROM; place < SPRING_TO; place++) {
+    const recorded = meanC(weather, start + place);
+    sum += Number.isNaN(recorded) ? usual[place] : recorded;
+  }
+  return sum / (SPRING_TO - SPRING_FROM);
+}
+
+/** Places in the year of 1 February and 1 July, without 29 February. */
+const SPRING_FROM = 31;
+const SPRING_TO = 181;
