@@ -7,7 +7,6 @@ import type { DailyWeather } from "#lib/domain/weather";
 import { quantile } from "#lib/maths/quantile";
 import { seededRandom, wholeBetween } from "#lib/maths/random";
 import { grown } from "#lib/plan/road/grown";
-import { plan } from "#lib/plan/road/plan";
 import { daysLateAt, type Replay, replay } from "#lib/plan/road/replay";
 import { seasonBand } from "#lib/plan/road/season-band";
 import { usualHeat } from "#lib/plan/road/usual-heat";
@@ -153,7 +152,7 @@ describe("recorded days in a plan", () => {
       warm.lowC[index] = usualYear(CLIMATE, 2027).lowC[index] + 10;
     }
     const before = provenPlan(usual, 2027);
-    const after = plan({ ...usual, weather: warm }, 2027, undefined, before);
+    const after = provenPlan({ ...usual, weather: warm }, 2027, undefined, before);
     const [, was] = before.forecast.plantings;
     const [, is] = after.forecast.plantings;
     expect((was.firstCut ?? 0) - (is.firstCut ?? 0)).toBeGreaterThan(20);
