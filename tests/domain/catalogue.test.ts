@@ -18,7 +18,7 @@ const numbersOf = (crop: (typeof CATALOGUE)[number]): Origin[] => [
   crop.bunchStems,
   crop.bucketStems,
   crop.buyInCents,
-  ...crop.curves.flatMap((curve) => [curve.timingOrigin, curve.yieldOrigin]),
+  ...crop.curves.flatMap((curve) => [curve.timingOrigin, curve.yieldOrigin, curve.heatOrigin]),
 ];
 
 const origins: Origin[] = [

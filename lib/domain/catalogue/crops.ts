@@ -1,5 +1,6 @@
 import type { CatalogueCrop } from "#lib/domain/catalogue-types";
 import { ACCENT_CROPS } from "./accent-crops";
+import { withClocks } from "./clocks";
 import { DAHLIAS } from "./dahlias";
 import { FILLER_CROPS } from "./filler-crops";
 import { FOLIAGE_CROPS } from "./foliage-crops";
@@ -24,4 +25,6 @@ export const CATALOGUE: readonly CatalogueCrop[] = [
   ...FILLER_CROPS,
   ...ACCENT_CROPS,
   ...FOLIAGE_CROPS,
-].sort((a, b) => (a.name < b.name ? -1 : 1));
+]
+  .map(withClocks)
+  .sort((a, b) => (a.name < b.name ? -1 : 1));

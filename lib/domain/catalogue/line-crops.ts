@@ -66,7 +66,7 @@ export const LINE_CROPS: readonly CatalogueCrop[] = [
         yieldOrigin: COMMON_PRACTICE,
         note: "Single-stem kinds: one stem per plant, cut once. Stops with heat.",
       }),
-      curve("tunnel", onDay("04-15"), [0.4, 0.35, 0.25], {
+      curve("tunnel", afterPlanting(64), [0.4, 0.35, 0.25], {
         firstCutSpreadDays: 7,
         yieldSpread: 0.15,
         yieldOrigin: COMMON_PRACTICE,

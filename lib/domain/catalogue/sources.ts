@@ -1,6 +1,7 @@
 import type { Source } from "#lib/domain/catalogue-types";
 import { GROUND_SOURCES } from "./ground-sources";
 import { GROWING_SOURCES } from "./growing-sources";
+import { HEAT_SOURCES } from "./heat-sources";
 import { HOLD_SOURCES } from "./hold-sources";
 import { WINTER_SOURCES } from "./winter-sources";
 
@@ -12,5 +13,6 @@ export const SOURCES: Readonly<Record<string, Source>> = {
   ...HOLD_SOURCES,
   ...GROWING_SOURCES,
   ...GROUND_SOURCES,
+  ...HEAT_SOURCES,
   ...WINTER_SOURCES,
 };

@@ -1,7 +1,7 @@
 import type { CatalogueCrop } from "#lib/domain/catalogue-types";
 import { COMMON_PRACTICE } from "#lib/domain/sourced";
 import { IRRITANT_SAP, POISONOUS, SKIN_ALLERGY } from "./cautions";
-import { curve, onDay } from "./curve";
+import { afterPlanting, curve, onDay } from "./curve";
 import { memory, practice, published, publishedIn, secondHand } from "./marked";
 
 /** Faces of spring: from bulbs, corms, crowns and roots that are in the ground before the season. */
@@ -54,12 +54,12 @@ export const SPRING_CROPS: readonly CatalogueCrop[] = [
     cutStage: "Bud coloured and soft, not yet open",
     cautions: [POISONOUS, IRRITANT_SAP],
     curves: [
-      curve("field", onDay("05-06"), [0.4, 0.6, 0.6, 0.4], {
+      curve("field", afterPlanting(85), [0.4, 0.6, 0.6, 0.4], {
         firstCutSpreadDays: 7,
         yieldSpread: 0.35,
         timingOrigin: publishedIn("USU-RANU"),
         yieldOrigin: publishedIn("USU-RANU"),
-        note: "Planted in spring: May is published for northern Utah, zone 5, and the day is our reading; it stops near 80 F. 1 to 2 marketable stems per plant are published; those cut short or crooked are added from memory.",
+        note: "Planted in February: May is published for northern Utah, zone 5, and 85 days are our reading; it stops near 80 F. 1 to 2 marketable stems per plant are published; those cut short or crooked are added from memory.",
       }),
       curve("autumn-planted", onDay("04-20"), [0.4, 0.7, 0.8, 0.7, 0.4], {
         firstCutSpreadDays: 8,
@@ -92,11 +92,11 @@ export const SPRING_CROPS: readonly CatalogueCrop[] = [
     cutStage: "Fully coloured, a quarter to half open, before pollen sheds",
     cautions: [],
     curves: [
-      curve("field", onDay("04-25"), [0.4, 0.6, 0.6, 0.5, 0.4], {
+      curve("field", afterPlanting(74), [0.4, 0.6, 0.6, 0.5, 0.4], {
         firstCutSpreadDays: 7,
         yieldSpread: 0.3,
         yieldOrigin: publishedIn("USU-ANEM"),
-        note: "Planted in spring: May is published for northern Utah, zone 5 (USU-ANEM); late April is our reading for zone 7a. It stops near 80 F. 1 to 4 marketable stems per plant are published; too short ones are added.",
+        note: "Planted in February: May is published for northern Utah, zone 5 (USU-ANEM); late April is our reading for zone 7a. It stops near 80 F. 1 to 4 marketable stems per plant are published; too short ones are added.",
       }),
       curve("autumn-planted", onDay("04-09"), [0.4, 0.6, 0.7, 0.7, 0.7, 0.5, 0.4], {
         firstCutSpreadDays: 8,

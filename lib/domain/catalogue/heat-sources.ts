@@ -1,0 +1,27 @@
+import type { Source } from "#lib/domain/catalogue-types";
+
+/** Sources of how warmth moves bloom, and of what ends it. */
+export const HEAT_SOURCES = {
+  "SNAP-2015": {
+    title:
+      "Effect of constant temperatures and natural daylength on flowering time and leaf number of Antirrhinum using the photo-thermal model",
+    publisher: "Pakistan Journal of Botany 47(5), 2015, abstract",
+    address: "http://www.pakbs.org/pjbot/abstracts/47(5)/15.html",
+  },
+  BRONDUM: {
+    title: "Effects of temperature and photoperiod on Dahlia pinnata 'Royal Dahlietta Yellow'",
+    publisher: "American Society for Horticultural Science, 1993, abstract",
+    address: "https://journals.ashs.org/search?f_0=author&q_0=Jens+J.+Br%C3%B8ndum",
+  },
+  "PEO-FORCE": {
+    title: "The effect of forcing temperature on peony shoot and flower development",
+    publisher: "Peer-reviewed journal (name not shown in the record), abstract",
+    address:
+      "https://discovery.researcher.life/article/the-effect-of-forcing-temperature-on-peony-shoot-and-flower-development/6025fe2855fb3bfe9bef813688403aaa",
+  },
+  "GLAD-2017": {
+    title: "Cardinal temperatures for planting-emergence phase in gladiolus",
+    publisher: "Ciência Rural 47 (SciELO), 2017, abstract",
+    address: "http://www.scielo.br/scielo.php?script=sci_arttext&pid=S0103-84782017001000201",
+  },
+} satisfies Record<string, Source>;
