@@ -30,6 +30,7 @@ import "./bookings/bookings.css";
 import "./bookings/booking-list.css";
 import "./picking/picking.css";
 import "./picking/pick-paper.css";
+import "./picking/bucket-labels.css";
 import "./farm/farm.css";
 import "./farm/figures/first-figures.css";
 import "./farm/figures/figures.css";

@@ -51,12 +51,15 @@ export default async function PickingPage({ searchParams }: { searchParams: Prom
             <a className="button main" href={`/picking/print?${queryOf(choice)}`}>
               Print view
             </a>
+            <a className="button" href={`/picking/labels?${queryOf(choice)}`}>
+              Bucket labels
+            </a>
             <a className="button" href={`/picking/csv?${queryOf(choice)}`}>
               CSV file
             </a>
           </p>
           <Cautions crops={[...new Set((lines ?? []).map((line) => line.crop))]} />
-          <PickSheets days={days} forBooking={"bookingId" in choice} />
+          <PickSheets days={days} />
           <BucketCare />
         </>
       )}

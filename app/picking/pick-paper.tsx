@@ -8,7 +8,8 @@ import { bunchesInWords } from "#lib/plan/words/bunch-words";
 import { inWholes } from "#lib/plan/words/numbers";
 import { type Column, Table } from "../ui/table";
 import { TickBox, WriteLine } from "../ui/to-write";
-import { totalsInWords } from "./pick-table";
+import { letter, Tie, tieLetter } from "./tie";
+import { totalsInWords } from "./totals-in-words";
 
 /**
  * Picking days on paper, one after the other: a row for each place and variety, ruled for a pencil, with a box to tick and room for what was really cut. Who gets
@@ -50,7 +51,7 @@ function DayPaper({ day: { cutDay, lines }, noteOf }: DayProps) {
         <ul className="ties">
           {bookings.map((booking, index) => (
             <li key={booking.id}>
-              <b>{tie(index)}</b> {booking.client}, {inShort(booking.eventOn)}
+              <Tie index={index} /> {booking.client}, {inShort(booking.eventOn)}
             </li>
           ))}
         </ul>
@@ -91,7 +92,7 @@ const columnsOf = (bookings: readonly Booking[], noteOf: ReadonlyMap<number, str
   { head: "Cut", kind: "number", className: "paper-cut", cell: ({ row }) => inWholes(row.stemsToCut) },
   ...bookings.map(
     (booking, index): Column<Row> => ({
-      head: tie(index),
+      head: tieLetter(index),
       kind: "number",
       cell: ({ row }) => {
         const stems = row.stemsOfBooking.get(booking.id);
@@ -118,11 +119,3 @@ const Stages = ({ crops, noteOf }: { crops: readonly Crop[]; noteOf: ReadonlyMap
     cut is with what will be graded out, keep is what the bookings get.
   </p>
 );
-
-const LETTERS = "abcdefghijklmnopqrstuvwxyz";
-
-/** "a" to "z", then "a2" and on. */
-const letter = (index: number): string =>
-  LETTERS[index % LETTERS.length] + (index < LETTERS.length ? "" : Math.floor(index / LETTERS.length) + 1);
-
-const tie = (index: number): string => letter(index).toUpperCase();

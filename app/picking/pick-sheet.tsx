@@ -1,32 +1,102 @@
-import { inFull, toDay } from "#lib/domain/day";
+import { inFull, inShort, toDay } from "#lib/domain/day";
+import type { Booking } from "#lib/domain/records/booking";
+import { placeOf } from "#lib/plan/road/pick-list";
+import { bookingsOfLines, type PickPlace, type PickRow, pickPlaces } from "#lib/plan/road/pick-rows";
 import type { PickDay } from "#lib/plan/road/pick-sheets";
-import { PickTable, totalsInWords } from "./pick-table";
+import { bunchesInWords } from "#lib/plan/words/bunch-words";
+import { inWholes } from "#lib/plan/words/numbers";
+import { ColourWord } from "../ui/colour-words";
+import { Tie } from "./tie";
+import { totalsInWords } from "./totals-in-words";
 
-/** One picking day on one sheet of its own. */
-const DaySheet = ({ day }: { day: PickDay }) => (
-  <section className="sheet page" aria-labelledby={`day-${day.cutDay}`}>
-    <h2 id={`day-${day.cutDay}`}>{inFull(toDay(day.cutDay))}</h2>
-    <p>{totalsInWords(day.lines)}</p>
-    <PickTable days={[day]} forBooking={false} />
-  </section>
-);
+/** What to cut day by day, bed by bed, as it is walked. */
+export const PickSheets = ({ days }: { days: readonly PickDay[] }) =>
+  days.map((day) => <DaySheet key={day.cutDay} day={day} />);
 
-/** All that is cut for one booking, day after day in one table, on as few sheets as it needs. */
-function BookingSheet({ days }: { days: readonly PickDay[] }) {
-  const [{ booking }] = days[0].lines;
+function DaySheet({ day: { cutDay, lines } }: { day: PickDay }) {
+  const bookings = bookingsOfLines(lines);
   return (
-    <section className="sheet page" aria-labelledby="booking-sheet">
-      <h2 id="booking-sheet">
-        {booking.client}, {inFull(booking.eventOn)}
-      </h2>
-      <p>{totalsInWords(days.flatMap(({ lines }) => lines))}</p>
-      <PickTable days={days} forBooking={true} />
+    <section className="pick-day" aria-labelledby={`day-${cutDay}`}>
+      <h2 id={`day-${cutDay}`}>{inFull(toDay(cutDay))}</h2>
+      <p>{totalsInWords(lines)}</p>
+      <ul className="ties">
+        {bookings.map((booking, index) => (
+          <li key={booking.id}>
+            <Tie index={index} /> <a href={`/bookings/${booking.id}`}>{booking.client}</a>, {inShort(booking.eventOn)}
+          </li>
+        ))}
+      </ul>
+      <ol className="pick-places">
+        {pickPlaces(lines).map((place) => (
+          <li key={placeOf(place.stand)} className="card">
+            <Place place={place} bookings={bookings} />
+          </li>
+        ))}
+      </ol>
     </section>
   );
 }
 
-/** The sheets of a choice: one for a booking, one a day otherwise. */
-export function PickSheets({ days, forBooking }: { days: readonly PickDay[]; forBooking: boolean }) {
-  if (days.length === 0) return null;
-  return forBooking ? <BookingSheet days={days} /> : days.map((day) => <DaySheet key={day.cutDay} day={day} />);
-}
+/** A bed with what is cut in it: each crop once with its stage, a line for each variety. */
+const Place = ({ place: { stand, crops }, bookings }: { place: PickPlace; bookings: readonly Booking[] }) => (
+  <>
+    <h3 className="row apart">
+      {stand.kind === "planting" ? (
+        <a className="bed-tag" href={`/beds/${stand.planting.bed.id}`}>
+          {placeOf(stand)}
+        </a>
+      ) : (
+        "Cooler"
+      )}
+      <small>{inWholes(crops.flat().reduce((sum, { stemsToCut }) => sum + stemsToCut, 0))} to cut</small>
+    </h3>
+    {crops.map((rows) => (
+      <div key={rows[0].crop.id}>
+        <p className="note">
+          <b>{rows[0].crop.name}.</b>{" "}
+          {stand.kind === "cooler" ? "Cut already: take it out." : `${rows[0].crop.cutStage}.`}
+        </p>
+        <ul>
+          {rows.map((row) => (
+            <Line key={`${row.variety.id} ${row.stems}`} row={row} bookings={bookings} />
+          ))}
+        </ul>
+      </div>
+    ))}
+  </>
+);
+
+const Line = ({
+  row: { variety, crop, stems, stemsToCut, stemsOfBooking },
+  bookings,
+}: {
+  row: PickRow;
+  bookings: readonly Booking[];
+}) => (
+  <li className="cut-line">
+    <span>
+      <b>{variety.name}</b> <ColourWord colour={variety.colour} />
+      <small className="pick-for">
+        {bookings.map((booking, index) => {
+          const forBooking = stemsOfBooking.get(booking.id);
+          return forBooking ? (
+            <span key={booking.id}>
+              <Tie index={index} /> {inWholes(forBooking)}
+            </span>
+          ) : null;
+        })}
+        <span>{keptInWords(stems, crop.bunchStems.count)}</span>
+      </small>
+    </span>
+    <span className="pick-count">
+      <span className="visually-hidden">cut </span>
+      {inWholes(stemsToCut)}
+    </span>
+  </li>
+);
+
+/** "keep 23: 2 × 10 + 3", "keep 4 loose" */
+const keptInWords = (stems: number, bunchStems: number): string =>
+  stems < bunchStems
+    ? `keep ${bunchesInWords(stems, bunchStems)}`
+    : `keep ${inWholes(stems)}: ${bunchesInWords(stems, bunchStems)}`;

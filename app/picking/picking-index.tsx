@@ -1,24 +1,12 @@
-import { inShort, isoWeekOf, monthAndYear, toDay, withWeekday } from "#lib/domain/day";
-import { placeOf } from "#lib/plan/road/pick-list";
+import { isoWeekOf, monthAndYear, toDay, withWeekday } from "#lib/domain/day";
+import { type PickLine, placeOf } from "#lib/plan/road/pick-list";
 import { byPickingDay, type PickDay, pickTotals } from "#lib/plan/road/pick-sheets";
 import type { Plan } from "#lib/plan/road/plan";
 import { bookingsOf } from "#lib/plan/road/seasons";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { Empty } from "../ui/empty";
-import { type Column, Table } from "../ui/table";
 
-const COLUMNS: readonly Column<PickDay>[] = [
-  {
-    head: "Picking day",
-    kind: "name",
-    cell: ({ cutDay }) => <a href={`/picking?day=${toDay(cutDay)}`}>{withWeekday(toDay(cutDay))}</a>,
-  },
-  { head: "Stems", kind: "number", cell: ({ lines }) => inWholes(pickTotals(lines).stems) },
-  { head: "Beds", kind: "number", cell: ({ lines }) => new Set(lines.map(({ stand }) => placeOf(stand))).size },
-  { head: "Bookings", kind: "number", cell: ({ lines }) => new Set(lines.map(({ booking }) => booking.id)).size },
-];
-
-/** Every picking day of the season with its stems, and every booking; the next day to pick first in sight. */
+/** Every picking day of the season with its stems, and every booking, a line each; the next day first, what is over and later months folded. */
 export function PickingIndex({ plan, today }: { plan: Plan; today: number }) {
   const days = byPickingDay(plan.pickList);
   if (days.length === 0)
@@ -33,62 +21,105 @@ export function PickingIndex({ plan, today }: { plan: Plan; today: number }) {
         </a>
       </Empty>
     );
-  const next = days.find((day) => day.cutDay >= today);
-  const bookings = bookingsOf(plan.match, plan.seasonYear);
+  const done = days.filter(({ cutDay }) => cutDay < today);
+  const ahead = days.filter(({ cutDay }) => cutDay >= today);
   return (
     <>
-      <p className="actions">
-        {next && (
-          <a className="button main" href={`/picking?day=${toDay(next.cutDay)}`}>
-            Next picking day: {withWeekday(toDay(next.cutDay))}
-          </a>
-        )}
-        {next && (
-          <a className="button" href={`/picking/print?week=${isoWeekOf(toDay(next.cutDay))}`}>
-            Print its week
-          </a>
-        )}
-        <a className="button" href="/picking/csv">
-          Whole season as CSV
-        </a>
-        <a className="button" href="/picking/calendar">
-          Calendar file
-        </a>
-      </p>
-      <h2>By day</h2>
-      {byMonth(days).map(({ month, ofMonth }) => (
-        <details key={month} className="fold" open={next !== undefined && ofMonth.includes(next)}>
-          <summary>
-            {month}: {countOf(ofMonth.length, "picking day")}{" "}
-            <small>{countOf(pickTotals(ofMonth.flatMap(({ lines }) => lines)).stems, "stem")}</small>
-          </summary>
-          <Table
-            caption={`Picking days of ${month}`}
-            isCaptionHidden
-            columns={COLUMNS}
-            rows={ofMonth}
-            keyOf={({ cutDay }) => cutDay}
-            isNarrow
-          />
-        </details>
-      ))}
-      <h2>By booking</h2>
-      <ul className="cards">
-        {bookings.map((booking) => (
-          <li key={booking.id} className="card">
-            <a href={`/picking?booking=${booking.id}`}>{booking.client}</a>
-            <br />
-            <span className="soft small">
-              {inShort(booking.eventOn)},{" "}
-              {countOf(pickTotals(plan.pickList.filter((line) => line.booking.id === booking.id)).stems, "stem")},{" "}
-              <a href={`/weeks/${isoWeekOf(booking.eventOn)}`}>its week</a>
-            </span>
-          </li>
-        ))}
-      </ul>
+      <Ways next={ahead[0]} />
+      <div className="cols picking-index">
+        <section aria-labelledby="by-day">
+          <h2 id="by-day">By day</h2>
+          {done.length > 0 && <Days title="Done" days={done} />}
+          {byMonth(ahead).map(({ month, ofMonth }, index) => (
+            <Days key={month} title={month} days={ofMonth} isOpen={index === 0} />
+          ))}
+        </section>
+        <Bookings plan={plan} today={today} />
+      </div>
     </>
   );
 }
+
+const Ways = ({ next }: { next: PickDay | undefined }) => (
+  <div className="actions">
+    {next && (
+      <>
+        <a className="button main" href={`/picking?day=${toDay(next.cutDay)}`}>
+          Next picking day: {withWeekday(toDay(next.cutDay))}
+        </a>
+        <a className="button" href={`/picking/print?week=${isoWeekOf(toDay(next.cutDay))}`}>
+          Print its week
+        </a>
+        <a className="button" href={`/picking/labels?day=${toDay(next.cutDay)}`}>
+          Its bucket labels
+        </a>
+      </>
+    )}
+    <a className="button" href="/picking/csv">
+      Whole season as CSV
+    </a>
+    <a className="button" href="/picking/calendar">
+      Calendar file
+    </a>
+  </div>
+);
+
+type DaysProps = { title: string; days: readonly PickDay[]; isOpen?: boolean };
+
+const Days = ({ title, days, isOpen }: DaysProps) => (
+  <details className="fold" open={isOpen}>
+    <summary>
+      {title}: {countOf(days.length, "picking day")}{" "}
+      <small>{countOf(stemsOf(days.flatMap(({ lines }) => lines)), "stem")}</small>
+    </summary>
+    <ul className="index-lines">
+      {days.map(({ cutDay, lines }) => (
+        <li key={cutDay}>
+          <a href={`/picking?day=${toDay(cutDay)}`}>{withWeekday(toDay(cutDay))}</a>
+          <small>
+            {countOf(new Set(lines.map(({ stand }) => placeOf(stand))).size, "bed")},{" "}
+            {countOf(new Set(lines.map(({ booking }) => booking.id)).size, "booking")}
+          </small>
+          <b>{inWholes(stemsOf(lines))}</b>
+        </li>
+      ))}
+    </ul>
+  </details>
+);
+
+function Bookings({ plan, today }: { plan: Plan; today: number }) {
+  const bookings = bookingsOf(plan.match, plan.seasonYear);
+  const stemsFor = new Map<number, number>();
+  for (const { booking, stems } of plan.pickList) stemsFor.set(booking.id, (stemsFor.get(booking.id) ?? 0) + stems);
+  const isDone = (eventOn: string) => eventOn < toDay(today);
+  const groups = [
+    { title: "Done", ofGroup: bookings.filter(({ eventOn }) => isDone(eventOn)), isOpen: false },
+    { title: "Ahead", ofGroup: bookings.filter(({ eventOn }) => !isDone(eventOn)), isOpen: true },
+  ].filter(({ ofGroup }) => ofGroup.length > 0);
+  return (
+    <section aria-labelledby="by-booking">
+      <h2 id="by-booking">By booking</h2>
+      {groups.map(({ title, ofGroup, isOpen }) => (
+        <details key={title} className="fold" open={isOpen}>
+          <summary>
+            {title}: {countOf(ofGroup.length, "booking")}
+          </summary>
+          <ul className="index-lines">
+            {ofGroup.map(({ id, client, eventOn }) => (
+              <li key={id}>
+                <a href={`/picking?booking=${id}`}>{client}</a>
+                <small>{withWeekday(eventOn)}</small>
+                <b>{inWholes(stemsFor.get(id) ?? 0)}</b>
+              </li>
+            ))}
+          </ul>
+        </details>
+      ))}
+    </section>
+  );
+}
+
+const stemsOf = (lines: readonly PickLine[]): number => pickTotals(lines).stems;
 
 function byMonth(days: readonly PickDay[]): { month: string; ofMonth: PickDay[] }[] {
   const months = new Map<string, PickDay[]>();

@@ -56,7 +56,7 @@ export function pickList(match: Match, seasonYear: number): PickLine[] {
 type OpenLine = PickLine & { bucketCount: number };
 
 /** A last digit of floating point is no further bucket. */
-const NOT_A_BUCKET = 1e-9;
+export const NOT_A_BUCKET = 1e-9;
 
 /** Counts buckets: the lines of one day and booking fill them one after the other, and each has those that it is the first to need. */
 function countBuckets(lines: readonly OpenLine[]): void {

@@ -1,7 +1,7 @@
 import type { Booking } from "#lib/domain/records/booking";
 import type { Crop } from "#lib/domain/records/crop";
 import type { Variety } from "#lib/domain/records/variety";
-import type { PickLine } from "./pick-list";
+import { type PickLine, placeOf } from "./pick-list";
 import type { Stand } from "./supply";
 
 /** What is cut of one variety in one place on one day, for all bookings together. `stems` are saleable, `stemsToCut` with what will be graded out; both are sums over the lines. */
@@ -24,6 +24,20 @@ export function pickRows(lines: readonly PickLine[]): PickRow[] {
     rows.set(line.stand, varieties);
   }
   return [...rows.values()].flatMap((varieties) => [...varieties.values()].map(rowOf));
+}
+
+/** What is cut in one place on one day: its rows by crop, in the order of the lines. */
+export type PickPlace = { readonly stand: Stand; readonly crops: readonly (readonly PickRow[])[] };
+
+/** The rows of a day place by place: a bed or the cooler, each once, its rows of one crop together. */
+export function pickPlaces(lines: readonly PickLine[]): PickPlace[] {
+  const places = new Map<string, { stand: Stand; crops: Map<number, PickRow[]> }>();
+  for (const row of pickRows(lines)) {
+    const place = places.get(placeOf(row.stand)) ?? { stand: row.stand, crops: new Map<number, PickRow[]>() };
+    place.crops.set(row.crop.id, [...(place.crops.get(row.crop.id) ?? []), row]);
+    places.set(placeOf(row.stand), place);
+  }
+  return [...places.values()].map(({ stand, crops }) => ({ stand, crops: [...crops.values()] }));
 }
 
 /** The bookings of some lines, each once, by the day of the event. */
