@@ -14,7 +14,7 @@ const config = ({ production }: { production?: boolean }): KnipConfig => ({
     "demo/demo-snapshot.ts!",
     ...(production ? ["tests/bench/*.ts!"] : []),
     "tests/bench/{cold-plan,fill-farm}.ts",
-    "app/kept-pages/kept-pages.ts!",
+    "app/kept-pages/{kept-pages,read-ahead}.ts!",
     "db/copies/run-{copy,restore}.ts!",
     "tests/trust/victim.ts",
     // Certificates, which only tests ask for.

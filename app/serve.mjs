@@ -1,3 +1,4 @@
+import { get } from "node:http";
 import { tsImport } from "tsx/esm/api";
 
 /**
@@ -7,6 +8,8 @@ import { tsImport } from "tsx/esm/api";
 
 const HOST = "127.0.0.1";
 const LAST_PORT = 65_535;
+/** What she who opens the tool looks at first. */
+const MAIN_SCREENS = ["/", "/bookings", "/keep-or-dig", "/beds", "/picking", "/buying", "/what-if", "/dates"];
 const isDev = process.argv.includes("--dev");
 const wantedPort = portIn(process.env.PORT || "3100");
 
@@ -15,6 +18,7 @@ process.env.NEXT_TELEMETRY_DISABLED = "1";
 const { default: next } = await import("next");
 const { openDoor } = await tsImport("./door/open-door.ts", import.meta.url);
 const { keptPages } = await tsImport("./kept-pages/kept-pages.ts", import.meta.url);
+const { readAhead } = await tsImport("./kept-pages/read-ahead.ts", import.meta.url);
 
 let open;
 const opened = new Promise((resolve) => {
@@ -25,7 +29,7 @@ const port = await listen(wantedPort);
 const app = next({ dev: isDev, hostname: HOST, port, httpServer: door });
 await app.prepare();
 const screens = app.getRequestHandler();
-open(isDev ? screens : keptPages(screens, stamp));
+open(isDev ? screens : readAhead(keptPages(screens, stamp), stamp, MAIN_SCREENS, askOwn));
 console.log(`\n  Stems & Saturdays is open at http://${HOST}:${port}\n  Leave this window open; Ctrl+C closes it.\n`);
 
 for (const signal of ["SIGINT", "SIGTERM"]) process.once(signal, close);
@@ -37,6 +41,16 @@ function stamp() {
   } catch {
     return null;
   }
+}
+
+/** Asks for a page as a browser would, over a connection of its own. */
+function askOwn({ url, headers }) {
+  return new Promise((resolve, reject) => {
+    const asking = get({ host: HOST, port, path: url, headers, agent: false }, (answer) => {
+      answer.once("close", resolve).resume();
+    });
+    asking.once("error", reject);
+  });
 }
 
 /** Answers what is under way, takes nothing more, and ends. */

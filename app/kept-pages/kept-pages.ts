@@ -1,12 +1,6 @@
 import type { IncomingMessage, RequestListener, ServerResponse } from "node:http";
 import { answerWith, bytesOf, type KeptPage, keptPage, nonceOf } from "./kept-page";
-
-/** The pages that are made of the farm's records, the address, the season chosen and the day, and of nothing else. */
-const KEPT_ADDRESS = /^\/(?:$|\?|(?:bookings|beds|weeks|dates|what-if|keep-or-dig|picking|buying)(?:$|[/?]))/;
-
-/** Headers that change nothing of a page. All others do, or might: pages asked for with others are kept apart. */
-const SAME_WHATEVER =
-  /^(?:accept-language|cache-control|connection|content-security-policy|dnt|if-modified-since|if-none-match|origin|pragma|priority|referer|sec-.*|upgrade-insecure-requests|user-agent)$/;
+import { isKeptPage, keyOf, pageAsked } from "./page-asked";
 
 /** What all kept pages together may take; the ones least lately read go first. */
 const KEPT_BYTES_AT_MOST = 64 * 2 ** 20;
@@ -48,14 +42,14 @@ export function keptPages(
   };
 
   return async (request, response) => {
-    const stamp = isKept(request) ? stampOf() : null;
+    const stamp = isKeptPage(request) ? stampOf() : null;
     if (stamp === null) return void screens(request, response);
     if (stamp !== standing) {
       standing = stamp;
       pages.clear();
       rendering.clear();
     }
-    const key = keyOf(request);
+    const key = keyOf(pageAsked(request));
     for (;;) {
       const page = pages.get(key) ?? (await rendering.get(key)) ?? "left";
       if (page === "unlike") return void screens(request, response);
@@ -72,13 +66,6 @@ export function keptPages(
 
 /** What rendering gave: a page, an answer that is none to keep, or nothing, since its reader left. */
 type Rendered = KeptPage | "unlike" | "left";
-
-const isKept = ({ method, url = "" }: IncomingMessage): boolean => method === "GET" && KEPT_ADDRESS.test(url);
-
-function keyOf({ url, headers }: IncomingMessage): string {
-  const telling = Object.entries(headers).filter(([name]) => !SAME_WHATEVER.test(name));
-  return JSON.stringify([url, ...telling.sort(([a], [b]) => (a < b ? -1 : 1))]);
-}
 
 /** Lets an answer pass to its reader and notes it. */
 function noted(request: IncomingMessage, response: ServerResponse, begin: () => void): Promise<Rendered> {

@@ -13,7 +13,7 @@ const port = parentPort;
 if (!port) throw new RangeError("app/threads/worker.ts runs as a thread, not by itself");
 
 // On Linux process 0 is the calling thread alone: pages, which the server's own thread makes, go before long work.
-if (process.platform === "linux") setPriority(0, 5);
+if (process.platform === "linux") setPriority(0, 10);
 
 const tell = (message: FromThread) => port.postMessage(message);
 /** Progress that follows within this time is left out: nobody can read it. */

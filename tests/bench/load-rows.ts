@@ -1,17 +1,20 @@
-import { readdirSync, readFileSync } from "node:fs";
 import { get as httpGet } from "node:http";
 import { type ServedFarm, type ServedSize, withServedFarm } from "./serve-farm";
 import { type BenchRow, rowOf } from "./timing";
+import { quiet, workedMs } from "./worked";
 
 /**
  * The built app under load, on 127.0.0.1 alone: fifty readers at once, pages while a choice is proved, how soon long work stops, and what the same
  * question costs again. Bounded: some two thousand requests, a few minutes.
  */
 export async function loadRows(): Promise<BenchRow[]> {
-  const demo = await withServedFarm("demo", async (farm) => [await fiftyReaders(farm, "demo", "300 ms")]);
+  const demo = [
+    ...(await withServedFarm("demo", async (farm) => [await fiftyReaders(farm, "demo", "300 ms", "cold")])),
+    ...(await withServedFarm("demo", async (farm) => [await fiftyReaders(farm, "demo", "300 ms", "left alone")])),
+  ];
   const large = await withServedFarm("large", async (farm) => [
     await firstSights(farm),
-    await fiftyReaders(farm, "large", "1 s"),
+    await fiftyReaders(farm, "large", "1 s", "cold"),
     await coverage(farm, "typing a count: coverage data", "/bookings/coverage", typedBooking),
     await coverage(farm, "ticking a bed: coverage data", "/keep-or-dig/try", tickedBeds),
     ...(await whileProving(farm)),
@@ -70,18 +73,27 @@ async function firstSights({ address, pid }: ServedFarm): Promise<BenchRow> {
   return rowOf("a page that nobody asked for before, large farm", times, "", note);
 }
 
-/** Fifty readers, each walking all pages without a pause, each from another page on. */
-async function fiftyReaders({ address, pid }: ServedFarm, size: ServedSize, target: string): Promise<BenchRow> {
-  for (const page of PAGES) await get(address, `${page}?warm`);
+/**
+ * Fifty readers, each walking all pages without a pause, each from another page on. Cold: the server was asked for other pages without a pause until
+ * they come, so that none of theirs is rendered; left alone: it had the seconds after its start to itself, as on any morning.
+ */
+async function fiftyReaders(
+  { address, pid }: ServedFarm,
+  size: ServedSize,
+  target: string,
+  before: "cold" | "left alone",
+): Promise<BenchRow> {
+  if (before === "cold") for (const page of PAGES) await get(address, `${page}?warm`);
+  else await quiet(pid);
   const times: number[] = [];
   const reader = async (number: number) => {
     for (let step = 0; step < 2 * PAGES.length; step++)
       times.push(await timeOf(() => get(address, PAGES[(number + step) % PAGES.length])));
   };
-  const before = workedMs(pid);
+  const worked = workedMs(pid);
   await Promise.all(Array.from({ length: READERS }, (_, number) => reader(number)));
-  const note = `no page rendered before they come; ${each(pid, before, times.length)}`;
-  return withTail(`50 people reading at once, ${size} farm`, times, target, note);
+  const note = `${before === "cold" ? "no page rendered before they come" : "some seconds after the start"}; ${each(pid, worked, times.length)}`;
+  return withTail(`50 people reading at once, ${size} farm, ${before}`, times, target, note);
 }
 
 const typedBooking = (run: number) => ({
@@ -199,14 +211,6 @@ async function leaving(farm: ServedFarm): Promise<BenchRow> {
 /** What the server has worked since `beforeMs`, an answer. Says more than the clock where others use the machine. */
 const each = (pid: number, beforeMs: number, answerCount: number): string =>
   `${((workedMs(pid) - beforeMs) / answerCount).toFixed(1)} ms of processor time each`;
-
-/** Processor time of all threads of a process, in milliseconds; a tick is 10. Source: proc(5), stat fields 14 and 15. */
-function workedMs(pid: number): number {
-  return readdirSync(`/proc/${pid}/task`).reduce((sum, task) => {
-    const fields = readFileSync(`/proc/${pid}/task/${task}/stat`, "utf8").split(") ")[1].split(" ");
-    return sum + 10 * (Number(fields[11]) + Number(fields[12]));
-  }, 0);
-}
 
 /** The same question four times at once and then once more. */
 async function againAsked({ address }: ServedFarm): Promise<BenchRow> {

@@ -1,0 +1,78 @@
+import { randomBytes } from "node:crypto";
+import type { RequestListener } from "node:http";
+import { isKeptPage, keyOf, type PageAsked, pageAsked } from "./page-asked";
+
+/** How long nobody must have been answered before a page is rendered ahead, in milliseconds: our own judgement. */
+const QUIET_MS = 300;
+/** So many pages that were read last are rendered again after a write. */
+const LATELY_COUNT = 12;
+/** The header that tells our own asking from a reader's. */
+const OWN = "page-ahead";
+
+/** Asks the server itself for a page; done, or rejected, once it has been rendered. */
+export type Ask = (page: PageAsked) => Promise<void>;
+
+/**
+ * The kept pages, rendered ahead while nobody asks for anything: soon after the start the main screens, after a write those that were read last, the
+ * last one first. One at a time, and none is begun while a reader is being answered: she waits for one page at most.
+ *
+ * @param pages    answers, and keeps what it renders
+ * @param stampOf  changes with every write of the farm; null as long as no page was asked for
+ * @param first    addresses that the first readers are likely to ask for, the likeliest first
+ */
+export function readAhead(
+  pages: RequestListener,
+  stampOf: () => string | null,
+  first: readonly string[],
+  ask: Ask,
+): RequestListener {
+  const mark = randomBytes(16).toString("hex");
+  /** The one read last is the last. */
+  const lately = new Map<string, PageAsked>();
+  let readerCount = 0;
+  let timer: NodeJS.Timeout | undefined;
+  let isAtWork = false;
+  let aheadOf: string | null = null;
+
+  const note = (page: PageAsked) => {
+    const key = keyOf(page);
+    lately.delete(key);
+    lately.set(key, page);
+    const [oldest] = lately.keys();
+    if (lately.size > LATELY_COUNT) lately.delete(oldest);
+  };
+
+  const go = async () => {
+    const stamp = stampOf();
+    if (isAtWork || (stamp !== null && stamp === aheadOf)) return;
+    isAtWork = true;
+    const wanted = [...lately.values()].toReversed();
+    // As long as nobody has asked, the farm is not read: the first page reads it, and is asked for once more to be kept.
+    // A page that fails says so to the reader who asks for it.
+    for (const { url, headers } of stamp === null ? [...wanted.slice(0, 1), ...wanted] : wanted)
+      if (readerCount === 0) await ask({ url, headers: { ...headers, [OWN]: mark } }).catch(() => {});
+    isAtWork = false;
+    if (readerCount === 0) aheadOf = stamp ?? stampOf();
+  };
+
+  const wait = () => {
+    clearTimeout(timer);
+    if (readerCount === 0) timer = setTimeout(go, QUIET_MS).unref();
+  };
+
+  for (const url of first.toReversed()) note({ url, headers: {} });
+  wait();
+  return (request, response) => {
+    const isOwn = request.headers[OWN] === mark;
+    delete request.headers[OWN];
+    if (!isOwn) {
+      readerCount++;
+      response.once("close", () => {
+        readerCount--;
+        wait();
+      });
+      if (isKeptPage(request)) note(pageAsked(request));
+    }
+    pages(request, response);
+  };
+}
