@@ -32,6 +32,7 @@ const OF_A_PLANTING = 2;
  * First cuts move by whole days (as in recorded years, or normal with the curve's spread: {@link firstCutChances}), yields are gamma with mean 1 and the curve's coefficient of variation, and
  * plants alive in the ground, or clumps sound after storage against those reckoned with, are beta-binomial. A part of each is the year's
  * and the rest the planting's own (`Spreads`). Frost does not lean on the rest: an assumption.
+ * @param yearsOn  how many years after the season that was asked for this one is: each year has weather of its own
  */
 export function seasonSampler(
   snapshot: Snapshot,
@@ -39,6 +40,7 @@ export function seasonSampler(
   seed: number,
   spreads: Spreads,
   chanceOf = firstCutChances(snapshot, seasonYear, spreads.sharedShare),
+  yearsOn = 0,
 ): (season: number) => SampledSeason {
   const { farm } = snapshot;
   const rows = grown(snapshot, seasonYear).map((row) => ({ ...row, firstCutChance: chanceOf(row) }));
@@ -50,11 +52,11 @@ export function seasonSampler(
   const key = [seed | 0, 0] as const;
 
   return (season) => {
-    const year = sharesAt(key, [season, 0, OF_THE_SEASON, 0]);
+    const year = sharesAt(key, [season, 0, OF_THE_SEASON, yearsOn]);
     const timing = { share: year.a, score: normalQuantile(year.a) };
     const vigour = normalQuantile(year.b);
     const winter = normalQuantile(year.c);
-    const store = normalQuantile(sharesAt(key, [season, 0, OF_THE_STORE, 0]).a);
+    const store = normalQuantile(sharesAt(key, [season, 0, OF_THE_STORE, yearsOn]).a);
     const plantings = rows.map(({ planting, bed, crop, curve, firstCutChance }) => {
       if (!curve) return { shiftDays: 0, plants: 0 };
       const own = sharesAt(key, [season, planting.id, OF_A_PLANTING, 0]);

@@ -1,6 +1,6 @@
 import type { Role } from "#lib/domain/words";
 
-/** What the columns of sampled seasons stand for: the needs, as a match has them. */
+/** What the columns of sampled seasons stand for: the season's own needs, in the order of the match. */
 export type SampleFrame = {
   readonly seasonYear: number;
   readonly needs: readonly { readonly bookingId: number; readonly role: Role; readonly stems: number }[];
@@ -8,7 +8,8 @@ export type SampleFrame = {
 
 /**
  * Sampled seasons, a row each, on typed arrays that threads can hand over. Columns of `shortStems` are the needs of the frame.
- * `claimCents` is stems short times their price, each weighed by how likely its booking is to want it, as the match does.
+ * `claimCents` is stems short times their price, each weighed by how likely its booking is to want it, as the match does; those of seasons
+ * matched with it are in the sum, since a bed can serve them too.
  */
 export type SeasonSamples = {
   readonly frame: SampleFrame;

@@ -1,5 +1,5 @@
 import { stemsPerPlant } from "#lib/domain/records/curve";
-import { ById, type Snapshot } from "#lib/domain/snapshot";
+import { ById, inOrderOfId, type Snapshot } from "#lib/domain/snapshot";
 import { apportion, evenPart } from "#lib/maths/apportion";
 import { type Grown, grown, wholeStems } from "#lib/plan/road/grown";
 import { pickingDays } from "#lib/plan/road/picking-days";
@@ -10,29 +10,33 @@ import type { SampledSeason } from "./sample-season";
 const LOST = -1;
 
 /**
- * What may be cut in any season that chance can bring, and the stems of one season laid over it. `possible` has a row for every variety
+ * What may be cut in any season that chance can bring, and the stems of one laid over it; of several seasons where they meet. `possible` has a row for every variety
  * with a day on which it may be cut (or has stems in the cooler); nodes count those days, variety after variety.
  */
 export class SimulationSupply {
   readonly possible: readonly VarietySupply[];
   readonly nodeCount: number;
-  readonly #tables: readonly (CutTable | null)[];
+  /** Of each season, its plantings. */
+  readonly #tables: readonly (readonly (CutTable | null)[])[];
   readonly #coolerStems: Int32Array;
 
-  /** @param chanceOf  how chance moves the first cut of each planting */
-  constructor(snapshot: Snapshot, seasonYear: number, chanceOf: (row: Grown) => FirstCutChance) {
-    const tables = cutTables(snapshot, seasonYear, chanceOf);
-    const inCooler = supplyOf(snapshot, [], seasonYear);
-    this.possible = possibleSupply(snapshot, tables, inCooler);
+  /** @param chances  how chance moves the first cut of each planting, of each of the seasons */
+  constructor(
+    snapshot: Snapshot,
+    seasonYears: readonly number[],
+    chances: readonly ((row: Grown) => FirstCutChance)[],
+  ) {
+    const tables = seasonYears.map((year, place) => cutTables(snapshot, year, chances[place]));
+    const inCooler = supplyOf(snapshot, [], ...seasonYears);
+    this.possible = possibleSupply(snapshot, tables.flat(), inCooler);
     const nodeOf = nodeFinder(this.possible);
     this.nodeCount = this.possible.reduce((count, { days }) => count + days.length, 0);
-    this.#tables = tables.map(
-      (table) =>
-        table && {
-          ...table,
-          node: table.cutOn.map((day) => (day === LOST ? LOST : nodeOf(table.row.variety.id, day))),
-        },
-    );
+    const withNodes = (table: CutTable | null) =>
+      table && {
+        ...table,
+        node: table.cutOn.map((day) => (day === LOST ? LOST : nodeOf(table.row.variety.id, day))),
+      };
+    this.#tables = tables.map((ofSeason) => ofSeason.map(withNodes));
     this.#coolerStems = new Int32Array(this.nodeCount);
     for (const { variety, days, stems } of inCooler)
       days.forEach((day, index) => {
@@ -40,11 +44,17 @@ export class SimulationSupply {
       });
   }
 
-  /** Writes the stems that each node has in a season, cut and stored: day by day what `forecast` gives for the same plantings [R4]. */
-  stemsOf({ frostDay, plantings }: SampledSeason, stems: Int32Array): void {
+  /** Writes the stems that each node has, cut and stored: day by day what `forecast` gives for the same plantings [R4]. Seasons in order of year. */
+  stemsOf(sampled: readonly SampledSeason[], stems: Int32Array): void {
     stems.set(this.#coolerStems);
+    sampled.forEach((season, place) => {
+      this.#addCut(season, this.#tables[place], stems);
+    });
+  }
+
+  #addCut({ frostDay, plantings }: SampledSeason, tables: readonly (CutTable | null)[], stems: Int32Array): void {
     for (let index = 0; index < plantings.length; index++) {
-      const table = this.#tables[index];
+      const table = tables[index];
       if (!table) continue;
       const { row, perPlant, byWeek, mostShiftDays, cutOn, node } = table;
       const { plants, shiftDays } = plantings[index];
@@ -108,7 +118,7 @@ function possibleSupply(
   for (const table of tables) if (table) add(table.row.variety.id, table.cutOn);
   for (const { variety, days } of inCooler) add(variety.id, days);
   const crops = new ById("crop", snapshot.crops);
-  return snapshot.varieties.flatMap((variety) => {
+  return inOrderOfId(snapshot.varieties).flatMap((variety) => {
     const days = [...(daysOfVariety.get(variety.id) ?? [])].sort((a, b) => a - b);
     if (days.length === 0) return [];
     return [{ variety, crop: crops.get(variety.cropId), days, stems: days.map(() => 0), lots: days.map(() => []) }];

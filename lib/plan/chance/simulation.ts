@@ -1,10 +1,12 @@
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { FlowSolution } from "#lib/maths/flow-network";
 import { buyInFinder } from "#lib/plan/road/buy-in";
+import type { Grown } from "#lib/plan/road/grown";
 import { MatchOfStems } from "#lib/plan/road/match-of-stems";
 import type { MatchRuns } from "#lib/plan/road/match-runs";
 import { type Need, needs } from "#lib/plan/road/needs";
-import { firstCutChances } from "./first-cut-chance";
+import { meetingSeasons, seasonOfBooking } from "#lib/plan/road/seasons";
+import { type FirstCutChance, firstCutChances } from "./first-cut-chance";
 import { type SampledSeason, seasonSampler } from "./sample-season";
 import { DEFAULT_SPREADS } from "./sample-spreads";
 import type { SampleFrame, SeasonSamples } from "./simulation-samples";
@@ -59,11 +61,17 @@ export function* sampleSteps(
 /** One season matched: its network with the cheapest flow, which `checkFlow` can prove. Good until the next season is matched. */
 export type MatchedSeason = { readonly network: MatchRuns; readonly solution: FlowSolution };
 
-/** Everything about a farm's season that chance does not touch, made once; then season after season. */
+/**
+ * Everything about a farm's season that chance does not touch, made once; then season after season. Seasons that could meet it, first cuts
+ * as far off as they may be, are sampled and matched with it, as a plan matches them [M8].
+ */
 export class Simulation {
   readonly frame: SampleFrame;
-  readonly season: (index: number) => SampledSeason;
+  /** A season as chance turns it out, with those that meet it, in order of year. */
+  readonly season: (index: number) => readonly SampledSeason[];
   readonly #needs: readonly Need[];
+  /** The places among the needs of those that are the season's own. */
+  readonly #own: readonly number[];
   readonly #supply: SimulationSupply;
   readonly #network: MatchOfStems;
   /** Stems of each supply node in the season at hand. */
@@ -71,16 +79,25 @@ export class Simulation {
 
   constructor(snapshot: Snapshot, seasonYear: number, seed: number, spreads = DEFAULT_SPREADS) {
     const { farm } = snapshot;
-    this.#needs = needs(snapshot, seasonYear);
-    const chanceOf = firstCutChances(snapshot, seasonYear, spreads.sharedShare);
-    this.season = seasonSampler(snapshot, seasonYear, seed, spreads, chanceOf);
-    this.#supply = new SimulationSupply(snapshot, seasonYear, chanceOf);
+    const chanceIn = chanceInSeason(snapshot, spreads.sharedShare);
+    const years = meetingSeasons(snapshot, seasonYear, (row) => chanceIn(row.planting.seasonYear)(row).mostDays);
+    const chances = years.map(chanceIn);
+    const samplers = years.map((year, place) =>
+      seasonSampler(snapshot, year, seed, spreads, chances[place], year - seasonYear),
+    );
+    this.season = (index) => samplers.map((sampled) => sampled(index));
+    this.#needs = needs(snapshot, years);
+    this.#own = [...this.#needs.keys()].filter((index) => seasonOfBooking(this.#needs[index].booking) === seasonYear);
+    this.#supply = new SimulationSupply(snapshot, years, chances);
     const { possible, nodeCount } = this.#supply;
     this.#network = new MatchOfStems(farm, possible, this.#needs, buyInFinder(snapshot.crops).centsOf);
     this.#stems = new Int32Array(nodeCount);
     this.frame = {
       seasonYear,
-      needs: this.#needs.map(({ booking, role, stems }) => ({ bookingId: booking.id, role, stems })),
+      needs: this.#own.map((index) => {
+        const { booking, role, stems } = this.#needs[index];
+        return { bookingId: booking.id, role, stems };
+      }),
     };
   }
 
@@ -94,12 +111,26 @@ export class Simulation {
   /** Matches a season and notes it in row `index` of the samples. */
   walk(season: number, index: number, samples: SeasonSamples): void {
     const { network, solution } = this.matched(season);
-    const row = index * this.#needs.length;
     for (let need = 0; need < this.#needs.length; need++) {
       const short = network.unmetOf(need, solution);
-      if (short === 0) continue;
-      samples.shortStems[row + need] = short;
-      samples.claimCents[index] += short * this.#network.shortCentsOf(need);
+      if (short > 0) samples.claimCents[index] += short * this.#network.shortCentsOf(need);
     }
+    const row = index * this.#own.length;
+    this.#own.forEach((need, place) => {
+      samples.shortStems[row + place] = network.unmetOf(need, solution);
+    });
   }
+}
+
+/** How chance moves first cuts in each season, made when it is first asked for. */
+function chanceInSeason(
+  snapshot: Snapshot,
+  sharedShare: number,
+): (seasonYear: number) => (row: Grown) => FirstCutChance {
+  const made = new Map<number, (row: Grown) => FirstCutChance>();
+  return (seasonYear) => {
+    const chanceOf = made.get(seasonYear) ?? firstCutChances(snapshot, seasonYear, sharedShare);
+    made.set(seasonYear, chanceOf);
+    return chanceOf;
+  };
 }

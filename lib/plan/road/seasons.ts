@@ -2,8 +2,8 @@ import { toDayNumber, yearOf } from "#lib/domain/day";
 import type { Booking } from "#lib/domain/records/booking";
 import type { Crop } from "#lib/domain/records/crop";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
-import { firstCutDay, warmthOf } from "./first-cut";
-import { curveFinder } from "./grown";
+import { warmthOf } from "./first-cut";
+import { curveFinder, type Grown, grownBy } from "./grown";
 import { lastEventDay } from "./hold-window";
 import type { Stand } from "./supply";
 
@@ -29,15 +29,20 @@ type Stretch = { readonly season: number; readonly crop: Crop; readonly firstCut
  * The seasons that one match must see together to plan this one: those whose stems could be in the hold window of each other's bookings, directly
  * or through another, ascending. New Year is no wall: a stem cut on 30 December may serve 2 January, but only once [M8]. Reckoned from dates
  * alone, generously; a farm whose other seasons lie apart plans this one alone.
+ * @param strayDays  by how many days the first cut of a planting may come early or late; none in a plan
  */
-export function meetingSeasons(snapshot: Snapshot, seasonYear: number): number[] {
+export function meetingSeasons(
+  snapshot: Snapshot,
+  seasonYear: number,
+  strayDays: (row: Grown) => number = () => 0,
+): number[] {
   const eventDays = eventDaysBySeason(snapshot);
   const isAlone = [...eventDays.keys()].every((season) => season === seasonYear) && hasOnly(snapshot, seasonYear);
   if (isAlone) return [seasonYear];
   const meets = new Map<number, Set<number>>();
   const join = (a: number, b: number) => meets.set(a, (meets.get(a) ?? new Set()).add(b));
   const { leadDays } = snapshot.farm;
-  for (const { season, crop, firstCut, lastCut } of stretches(snapshot))
+  for (const { season, crop, firstCut, lastCut } of stretches(snapshot, strayDays))
     for (const [other, days] of eventDays) {
       if (other === season || meets.get(season)?.has(other)) continue;
       const last = lastEventDay(lastCut, leadDays, crop.holdDays.count);
@@ -66,19 +71,22 @@ const hasOnly = ({ plantings, coolerStock }: Snapshot, seasonYear: number): bool
   coolerStock.every(({ cutOn }) => yearOf(cutOn) === seasonYear);
 
 /** When the stems of each planting may be cut, from its first bloom to the last one that waits out its field days, and of each cooler lot. */
-function* stretches(snapshot: Snapshot): Generator<Stretch> {
+function* stretches(snapshot: Snapshot, strayDays: (row: Grown) => number): Generator<Stretch> {
+  const beds = new ById("bed", snapshot.beds);
   const varieties = new ById("variety", snapshot.varieties);
   const crops = new ById("crop", snapshot.crops);
   const curveFor = curveFinder(snapshot.curves);
   const warmth = warmthOf(snapshot.farm, snapshot.weather);
   for (const planting of snapshot.plantings) {
     const variety = varieties.get(planting.varietyId);
-    const curve = curveFor(variety, planting.treatment);
-    const firstCut = curve && firstCutDay(curve, planting, warmth);
-    if (!curve || firstCut === null) continue;
     const crop = crops.get(variety.cropId);
-    const lastCut = firstCut + curve.stemsPerPlantByWeek.length * 7 - 1 + Math.floor(crop.fieldDays.count);
-    yield { season: planting.seasonYear, crop, firstCut, lastCut };
+    const row = grownBy({ planting, bed: beds.get(planting.bedId), variety, crop }, curveFor, warmth);
+    const { curve, firstCut } = row;
+    if (!curve || firstCut === null) continue;
+    const stray = strayDays(row);
+    const bloomDays = curve.stemsPerPlantByWeek.length * 7;
+    const lastCut = firstCut + bloomDays - 1 + Math.floor(crop.fieldDays.count);
+    yield { season: planting.seasonYear, crop, firstCut: firstCut - stray, lastCut: lastCut + stray };
   }
   for (const { varietyId, cutOn } of snapshot.coolerStock) {
     const day = toDayNumber(cutOn);

@@ -1,33 +1,17 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { LARGE, seededFarm } from "#demo/seeded-farm";
-import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { checkFlow } from "#lib/maths/check-flow";
 import { Simulation, sampleSeasons } from "#lib/plan/chance/simulation";
 import { runSimulationJob, type SimulationJob, splitJob } from "#lib/plan/chance/simulation-job";
 import { merge } from "#lib/plan/chance/simulation-samples";
 import { buyInFinder } from "#lib/plan/road/buy-in";
-import { forecastPlanting } from "#lib/plan/road/forecast";
-import { grown } from "#lib/plan/road/grown";
-import { matchNetwork } from "#lib/plan/road/match-network";
-import { needs } from "#lib/plan/road/needs";
-import { supplyOf } from "#lib/plan/road/supply";
 import { provenPlan } from "../../proven-plan";
 import { bed, day, snapshot } from "../../small-farm";
+import { asPlans, certain, expectNetworkOfPlan, rowOf } from "./sampled";
 
 const SMALL = { bedCount: 24, bookingCount: 16 };
-
-/** The farm with every spread at nothing: no first cut moved, one yield, certain winters and stores, frost on one day. */
-function certain(farm: Snapshot): Snapshot {
-  const { frost } = farm.farm;
-  const surely = { ...frost, firstAutumnP10: frost.firstAutumnP50, firstAutumnP90: frost.firstAutumnP50 };
-  return {
-    ...farm,
-    farm: { ...farm.farm, frost: surely, winter: { ...farm.farm.winter, winterSurvivalShare: 1, storageLossShare: 0 } },
-    curves: farm.curves.map((curve): BloomCurve => ({ ...curve, firstCutSpreadDays: 0, yieldSpread: 0 })),
-  };
-}
 
 /** Some stems in the cooler, a sprayed bed, and a planting without a curve: what a farm may have beside the plain. */
 function withOddities(farm: Snapshot): Snapshot {
@@ -75,9 +59,10 @@ describe("sampled seasons", () => {
     const [among, apart, wintered] = [farm, alone, kept].map((one) => new Simulation(one, 2027, 9));
     expect(farm.plantings[5].treatment).toBe("spring-planted");
     for (let season = 0; season < 50; season++) {
-      expect(apart.season(season).plantings[0]).toEqual(among.season(season).plantings[5]);
-      expect(apart.season(season).frostDay).toBe(among.season(season).frostDay);
-      expect(wintered.season(season).plantings[0].shiftDays).toBe(apart.season(season).plantings[0].shiftDays);
+      const [[here], [there], [then]] = [among, apart, wintered].map((one) => one.season(season));
+      expect(there.plantings[0]).toEqual(here.plantings[5]);
+      expect(there.frostDay).toBe(here.frostDay);
+      expect(then.plantings[0].shiftDays).toBe(there.plantings[0].shiftDays);
     }
   });
 
@@ -98,30 +83,7 @@ describe("sampled seasons", () => {
     for (const seed of [1, 2, 3, 4]) {
       const farm = withOddities(seededFarm(seed, SMALL));
       const simulation = new Simulation(farm, 2027, 51);
-      const asked = needs(farm, 2027);
-      const { centsOf } = buyInFinder(farm.crops);
-      for (let season = 0; season < 15; season++) {
-        const { network, solution } = simulation.matched(season);
-        const { frostDay, plantings } = simulation.season(season);
-        const supplies = supplyOf(
-          farm,
-          plantings.map((sampled, index) => asPlan(farm, index, sampled, frostDay)),
-          2027,
-        );
-        const direct = matchNetwork(farm.farm, supplies, asked, centsOf);
-        const { nodeCount, arcCount, from, to, cost, supply, unmetCost } = network.flow;
-        expect([nodeCount, arcCount, network.nodeOfNeed(0)]).toEqual([
-          direct.flow.nodeCount,
-          direct.flow.arcCount,
-          direct.nodeOfNeed(0),
-        ]);
-        expect(from.slice(0, arcCount)).toEqual(direct.flow.from);
-        expect(to.slice(0, arcCount)).toEqual(direct.flow.to);
-        expect(cost.slice(0, arcCount)).toEqual(direct.flow.cost);
-        expect(supply.slice(0, nodeCount)).toEqual(direct.flow.supply);
-        expect(unmetCost.slice(0, nodeCount)).toEqual(direct.flow.unmetCost);
-        expect(checkFlow(network.flow, solution)).toEqual([]);
-      }
+      for (let season = 0; season < 15; season++) expectNetworkOfPlan(farm, [2027], simulation, season);
     }
   });
 
@@ -162,8 +124,7 @@ describe("sampled seasons", () => {
     const simulation = new Simulation(farm, 2027, 54);
     fc.assert(
       fc.property(fc.nat(100_000), (season) => {
-        const { frostDay, plantings } = simulation.season(season);
-        const forecasts = plantings.map((sampled, index) => asPlan(farm, index, sampled, frostDay));
+        const forecasts = asPlans(farm, 2027, simulation.season(season)[0]);
         const cut = forecasts.reduce((sum, { cutStems }) => sum + cutStems.reduce((a, b) => a + b, 0), 25);
         const { network } = simulation.matched(season);
         const supplied = network.flow.supply.slice(0, network.giverCount).reduce((a, b) => a + b, 0);
@@ -173,20 +134,3 @@ describe("sampled seasons", () => {
     );
   });
 });
-
-const rowOf = (rows: Int32Array, season: number, seasonCount: number): number[] => {
-  const width = rows.length / seasonCount;
-  return [...rows.slice(season * width, (season + 1) * width)];
-};
-
-/** A sampled planting through the plan's own forecast. */
-function asPlan(farm: Snapshot, index: number, sampled: { shiftDays: number; plants: number }, frostDay: number) {
-  const row = grown(farm, 2027)[index];
-  if (row.firstCut === null) return forecastPlanting(row, farm.farm, frostDay);
-  const standing = { ...row.planting, plantCount: sampled.plants, aliveShare: 1, winterSurvivalShare: 1 };
-  return forecastPlanting(
-    { ...row, planting: standing, firstCut: row.firstCut + sampled.shiftDays },
-    farm.farm,
-    frostDay,
-  );
-}
