@@ -29,6 +29,15 @@ export default function WeatherPage() {
         <WeatherFile key={weather?.highC.length ?? 0} units={farm.units} />
       </section>
       {weather && (
+        <section aria-labelledby="learn">
+          <h2 id="learn">First cuts that you wrote down</h2>
+          <p>
+            With the weather of their years they teach a curve when it begins:{" "}
+            <a href="/farm/weather/learn">learn from your first cuts</a>.
+          </p>
+        </section>
+      )}
+      {weather && (
         <details className="fold">
           <summary>Remove the weather</summary>
           <p>All recorded days go, and the seasons are reckoned without them. One undo brings them back.</p>

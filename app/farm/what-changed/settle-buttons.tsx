@@ -11,7 +11,7 @@ type Props = {
 
 /** Take or keep: of one crop, or of all. */
 export const SettleButtons = ({ crop, name, isMain = false }: Props) => (
-  <div className="settle-buttons">
+  <div className="row">
     <Form
       action={takeFigures}
       submit={crop === "all" ? "Take all the new figures" : "Take the new figures"}

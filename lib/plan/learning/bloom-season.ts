@@ -1,4 +1,4 @@
-import { type Day, parseDay, toDayNumber } from "#lib/domain/day";
+import { type Day, type MonthDay, monthDayOf, parseDay, toDay, toDayNumber } from "#lib/domain/day";
 import { type DailyWeather, meanC } from "#lib/domain/weather";
 
 /**
@@ -78,3 +78,7 @@ export function warmthOfSeason(
 /** The index of a day in the season of its own year. */
 export const indexOfDay = (day: Day, season: Pick<WarmthOfSeason, "firstDay">): number =>
   toDayNumber(day) - season.firstDay;
+
+/** A place of a season as a day of any year. */
+export const monthDayAt = (index: number): MonthDay =>
+  monthDayOf(toDay(dayOf(2026, "01-01") + Math.round(index) - NEW_YEAR_INDEX));

@@ -1,0 +1,54 @@
+import { toDay, yearOf } from "#lib/domain/day";
+import type { BloomCurve } from "#lib/domain/records/curve";
+import type { Snapshot } from "#lib/domain/snapshot";
+import { type KnownPoint, knownPoint } from "#lib/plan/learning/known-point";
+import { curveOfClock, curveOfMean } from "#lib/plan/learning/learned-curve";
+import { recordedSeasons } from "#lib/plan/learning/recorded-seasons";
+import { readFirstCuts } from "#lib/sheets/first-cuts-sheet";
+
+/** What first cuts teach of a curve, or why they teach nothing; either way what was left out of them, in words. */
+export type Lesson =
+  | {
+      readonly ok: true;
+      readonly point: KnownPoint;
+      readonly byMean: BloomCurve;
+      /** Null where warmth tells no better than the mean day, or the farm has no climate to hold a clock. */
+      readonly byClock: BloomCurve | null;
+      readonly needsClimate: boolean;
+      readonly leftOut: readonly string[];
+    }
+  | { readonly ok: false; readonly because: string; readonly leftOut: readonly string[] };
+
+const LEAST_SEASONS = 3;
+
+/** Curves that first cuts alone can teach: those of a day of the year. What is planted anew each year needs its planting days as well. */
+export const canLearn = ({ anchor }: BloomCurve): boolean => anchor.kind === "day-of-year";
+
+/** Learns from first cuts as they were typed and the weather that the farm has. */
+export function lessonOf({ farm, weather, curves }: Snapshot, curveId: number, dates: string): Lesson {
+  const { rows, problems } = readFirstCuts(dates.slice(0, MOST_LETTERS));
+  const wrongLines = problems.map(({ line, message }) => `line ${line}: ${message}`);
+  const no = (because: string, leftOut = wrongLines): Lesson => ({ ok: false, because, leftOut });
+  const curve = curves.find(({ id }) => id === curveId);
+  if (!curve || !canLearn(curve)) return no("choose one of the curves in the list");
+  if (weather === null) return no("bring in the weather of these years first");
+  const [first, last] = [weather.firstDay, weather.firstDay + weather.highC.length - 1].map((day) =>
+    yearOf(toDay(day)),
+  );
+  if (last - first < 1) return no("the weather must cover more than a year");
+  const years = Array.from({ length: last - first + 1 }, (_, index) => first + index);
+  const { seasons, leftOut } = recordedSeasons(weather, rows, years);
+  const all = [...wrongLines, ...leftOut.map(({ year, because }) => `${year}: ${because}`)];
+  if (seasons.length < LEAST_SEASONS)
+    return no(
+      `at least ${LEAST_SEASONS} first cuts with their weather are needed, and there are ${seasons.length}`,
+      all,
+    );
+  const point = knownPoint(seasons);
+  const byClock = farm.climate && curveOfClock(curve, point, farm.climate);
+  const needsClimate = farm.climate === null && point.clock !== null;
+  return { ok: true, point, byMean: curveOfMean(curve, point), byClock, needsClimate, leftOut: all };
+}
+
+/** Two centuries of first cuts. */
+const MOST_LETTERS = 8000;

@@ -1,0 +1,49 @@
+import type { Metadata } from "next";
+import { TREATMENT_WORDS } from "#lib/domain/words";
+import { loadFarm } from "../../../load";
+import { FarmTabs } from "../../farm-tabs";
+import { LearnForm } from "./learn-form.client";
+import { canLearn } from "./lesson";
+
+export const metadata: Metadata = { title: "Learn from first cuts" };
+
+/** First cuts that the grower wrote down, with the weather of their years, teach a curve when it begins. */
+export default function LearnPage() {
+  const { farm, weather, curves, crops, varieties } = loadFarm();
+  const nameOf = new Map(
+    [...crops, ...varieties.map((row) => ({ ...row, id: -row.id }))].map(({ id, name }) => [id, name]),
+  );
+  const choices = curves
+    .filter(canLearn)
+    .map(({ id, cropId, varietyId, treatment }) => ({
+      value: String(id),
+      label: [nameOf.get(cropId), varietyId && nameOf.get(-varietyId), TREATMENT_WORDS[treatment]]
+        .filter(Boolean)
+        .join(", "),
+    }))
+    .sort((a, b) => a.label.localeCompare(b.label));
+  return (
+    <>
+      <p className="crumb">
+        <a href="/farm/weather">Weather</a>
+      </p>
+      <h1>Learn from first cuts</h1>
+      <FarmTabs open="/farm/weather" />
+      {weather === null ? (
+        <p className="notice">
+          First <a href="/farm/weather">bring in the daily highs and lows</a> of the years in which you wrote first cuts
+          down.
+        </p>
+      ) : (
+        <>
+          <p>
+            Three first cuts or more, one a year, say whether a crop follows warmth, and from which day and degree. Each
+            is told by what the others teach, so the errors are honest. Nothing changes before you take it. Crops that
+            are planted anew each year follow their planting day: their own curve says how.
+          </p>
+          <LearnForm choices={choices} units={farm.units} />
+        </>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,50 @@
+import { monthDayOf, toDay } from "#lib/domain/day";
+import type { Climate } from "#lib/domain/records/climate";
+import type { BloomCurve } from "#lib/domain/records/curve";
+import { BY_CALENDAR } from "#lib/domain/records/heat";
+import { OWN } from "#lib/domain/sourced";
+import { momentOfHeat } from "#lib/plan/road/heat-sums";
+import { firstDayOf } from "#lib/plan/road/usual-year";
+import { usualWarmth } from "#lib/plan/road/warmth";
+import { monthDayAt } from "./bloom-season";
+import type { KnownPoint } from "./known-point";
+
+/** A year of 365 days: known points are reckoned in it. */
+const PLAIN_YEAR = 2026;
+
+/** The curve with its first cut on the mean day of the recorded ones, by the calendar, and the error of that as its spread. */
+export const curveOfMean = (curve: BloomCurve, { meanIndex, meanErrorDays }: KnownPoint): BloomCurve => ({
+  ...curve,
+  ...BY_CALENDAR,
+  anchor: { kind: "day-of-year", firstCut: monthDayAt(meanIndex) },
+  firstCutSpreadDays: inTenths(meanErrorDays),
+  timingOrigin: OWN,
+});
+
+/**
+ * The curve with the clock that recorded first cuts propose: its known point is the day on which a usual year of the farm's climate reaches the sum.
+ * Null where they propose none, or where a usual year never reaches it.
+ */
+export function curveOfClock(
+  curve: BloomCurve,
+  { clock, clockErrorDays }: KnownPoint,
+  climate: Climate,
+): BloomCurve | null {
+  if (clock === null || clockErrorDays === null) return null;
+  const start = firstDayOf(PLAIN_YEAR) + clock.startDay;
+  const sums = usualWarmth(climate).sums(PLAIN_YEAR, { baseC: clock.baseC, ceilingC: null });
+  const moment = momentOfHeat(sums, start, clock.sumC);
+  if (moment === null || moment >= firstDayOf(PLAIN_YEAR + 1)) return null;
+  return {
+    ...curve,
+    ...BY_CALENDAR,
+    anchor: { kind: "day-of-year", firstCut: monthDayOf(toDay(Math.round(moment))) },
+    heatBaseC: clock.baseC,
+    heatFrom: monthDayOf(toDay(start)),
+    heatOrigin: OWN,
+    firstCutSpreadDays: inTenths(clockErrorDays),
+    timingOrigin: OWN,
+  };
+}
+
+const inTenths = (days: number): number => Math.round(days * 10) / 10;
