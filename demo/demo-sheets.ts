@@ -2,7 +2,10 @@ import { readdirSync, readFileSync } from "node:fs";
 import { CATALOGUE } from "#lib/domain/catalogue/crops";
 import { DEFAULT_RECIPES } from "#lib/domain/catalogue/recipes";
 import { newFarm } from "#lib/domain/new-farm";
-import { type Reading, readFarmSheets, type SheetFile } from "#lib/sheets/read-farm-sheets";
+import type { Snapshot } from "#lib/domain/snapshot";
+import { knownFarm } from "#lib/sheets/known-farm";
+import type { SheetFile } from "#lib/sheets/open-files";
+import { type Reading, readFarmSheets } from "#lib/sheets/read-farm-sheets";
 
 /** What the demo farm is started from, before its sheets are read: the settings, crops and recipes of any new farm. */
 export const DEMO_START = { farm: newFarm("The demo farm"), crops: CATALOGUE, recipes: DEFAULT_RECIPES };
@@ -20,13 +23,18 @@ export const demoFiles = (): SheetFile[] =>
  * The invented farm's sheets, read by the reader that every user's sheets go through. Anything wrong in them is among the problems.
  */
 export const readDemoSheets = (files: readonly SheetFile[] = demoFiles()): Reading =>
-  readFarmSheets(files, {
-    farm: DEMO_START.farm,
-    crops: DEMO_START.crops.map(({ name }) => name),
-    recipes: DEMO_START.recipes.map(({ name }) => name),
-    beds: [],
-    varieties: [],
-    plantings: [],
-    bookings: [],
-    coolerStock: [],
-  });
+  readFarmSheets(files, knownFarm(STARTED));
+
+/** The farm before its sheets are read. */
+const STARTED: Snapshot = {
+  farm: DEMO_START.farm,
+  crops: DEMO_START.crops.map(({ curves: _, ...crop }, index) => ({ ...crop, id: index + 1 })),
+  recipes: DEMO_START.recipes.map((recipe, index) => ({ ...recipe, id: index + 1 })),
+  curves: [],
+  varieties: [],
+  beds: [],
+  plantings: [],
+  bookings: [],
+  coolerStock: [],
+  weather: null,
+};

@@ -1,7 +1,7 @@
 import type { FarmDatabase } from "#db/client";
 import { variety } from "#db/schema/crops";
 import type { VarietyRecord } from "#lib/domain/farm-records";
-import { insertVariety } from "./put-crops";
+import { insertVariety, replaceVariety } from "./put-crops";
 import { refuse } from "./refusal";
 
 /** Ids by name of one table, as it stands and as rows are added to it. Names are compared letter by letter. */
@@ -45,6 +45,14 @@ export class VarietyNames {
   get(crop: string, name: string): number {
     const known = this.#varieties.get(key(this.#crops.get(crop, "crop"), name));
     return known?.id ?? refuse("variety", `${crop} has no variety called ${name}`);
+  }
+
+  /** Makes the variety with this id what the record says: its name, its colour, its crop. Gives the id. */
+  replace(id: number, { crop, variety: name, colour }: VarietyRecord): number {
+    const cropId = this.#crops.get(crop, "crop");
+    replaceVariety(this.#database, id, { cropId, name, colour });
+    this.#varieties.set(key(cropId, name), { id, colour });
+    return id;
   }
 
   /** The id of a variety, added when it is new. Refused when it is known in another colour: one variety has one colour. */

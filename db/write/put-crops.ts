@@ -30,6 +30,12 @@ export function replaceVariety(database: FarmDatabase, id: number, draft: Omit<V
 const cropTwice = (name: string): string => `a crop called ${name} is there already: choose another name`;
 const varietyTwice = (name: string): string => `this crop has a variety called ${name} already: choose another name`;
 
+/** Makes the curve with this id what `draft` says. Refuses a second one of the same crop, variety and treatment. */
+export function replaceCurve(database: FarmDatabase, id: number, draft: Omit<BloomCurve, "id">): void {
+  const twice = "this crop or variety has a curve for that way of growing already: change that one";
+  refuseTwice("treatment", twice, () => changeRow(database, bloomCurve, id, curveRow(draft)));
+}
+
 /** Adds a curve, or replaces the one of the same crop, variety and treatment, and gives its id. */
 export function putCurveRow(database: FarmDatabase, draft: Omit<BloomCurve, "id">): number {
   const { cropId, varietyId, treatment } = draft;

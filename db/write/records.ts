@@ -1,21 +1,24 @@
 import type { FarmDatabase } from "#db/client";
+import { coolerStock } from "#db/schema/beds";
 import type { BookingRecord, FarmRecords } from "#lib/domain/farm-records";
 import type { BookingDraft } from "#lib/domain/records/booking";
 import { putFarm } from "./farm";
-import { counted } from "./known";
+import { counted, type KnownTable, known } from "./known";
 import { Names, VarietyNames } from "./names";
-import { insertBed, insertCoolerStock, insertPlanting } from "./put-beds";
-import { insertBooking } from "./put-bookings";
-import { insertCrop, putCurveRow, replaceCrop } from "./put-crops";
-import { putRecipeByName } from "./put-recipes";
+import { insertBed, insertCoolerStock, insertPlanting, replaceBed, replacePlanting } from "./put-beds";
+import { insertBooking, replaceBooking } from "./put-bookings";
+import { insertCrop, putCurveRow, replaceCrop, replaceCurve } from "./put-crops";
+import { putRecipeByName, replaceRecipe } from "./put-recipes";
+import { changeRow } from "./put-row";
 import { Refusals, refuseOverfull } from "./refusal";
 import { putWeatherDays } from "./weather";
 import { type Written, write } from "./write";
 
 /**
- * Adds records, which know each other by name, to the farm as one change: settings, crops, curves and recipes replace those of the same name,
- * recorded days those of the same day, beds, plantings, bookings and cooler stock are added, and varieties that come along are made. Gives the number of records written.
- * Refused as a whole, with every reason ("plantings[3].bed"), when a name is not known, or a bed or booking is there already.
+ * Adds records, which know each other by name, to the farm as one change. A record with an id takes the place of that one; without, settings,
+ * crops, curves and recipes replace those of the same name, recorded days those of the same day, beds, plantings, bookings and cooler stock
+ * are added, and varieties that come along are made. Gives the number of records written. Refused as a whole, with every reason
+ * ("plantings[3].bed"), when a name or id is not known, or a bed or booking of another is there already.
  */
 export const importRecords = (database: FarmDatabase, records: FarmRecords): Written =>
   write(database, () => {
@@ -28,9 +31,13 @@ export const importRecords = (database: FarmDatabase, records: FarmRecords): Wri
     putBedsAndPlantings(database, records, varieties, refusals);
     putBookings(database, records, crops, refusals);
     (records.coolerStock ?? []).forEach((record, index) => {
-      refusals.gather(`coolerStock[${index}]`, () =>
-        insertCoolerStock(database, { ...record, varietyId: varieties.put(record) }),
-      );
+      refusals.gather(`coolerStock[${index}]`, () => {
+        const row = { ...record, varietyId: varieties.put(record) };
+        putInPlace(database, "cooler_stock", record.id, {
+          add: () => insertCoolerStock(database, row),
+          replace: (id) => changeRow(database, coolerStock, id, row),
+        });
+      });
     });
     putWeatherDays(database, records.weather ?? []);
     refusals.end();
@@ -41,9 +48,11 @@ export const importRecords = (database: FarmDatabase, records: FarmRecords): Wri
 function putCrops(database: FarmDatabase, records: FarmRecords, crops: Names, refusals: Refusals): void {
   (records.crops ?? []).forEach((record, index) => {
     refusals.gather(`crops[${index}]`, () => {
-      const kept = crops.find(record.name);
-      if (kept === undefined) crops.add(record.name, insertCrop(database, record));
-      else replaceCrop(database, kept, record);
+      const id = putInPlace(database, "crop", record.id ?? crops.find(record.name), {
+        add: () => insertCrop(database, record),
+        replace: (kept) => replaceCrop(database, kept, record),
+      });
+      crops.add(record.name, id);
     });
   });
 }
@@ -56,13 +65,20 @@ function putVarietiesAndCurves(
   refusals: Refusals,
 ): void {
   (records.varieties ?? []).forEach((record, index) => {
-    refusals.gather(`varieties[${index}]`, () => varieties.put(record));
+    refusals.gather(`varieties[${index}]`, () => {
+      if (record.id !== undefined) known(database, "variety", record.id);
+      return record.id === undefined ? varieties.put(record) : varieties.replace(record.id, record);
+    });
   });
   (records.curves ?? []).forEach((record, index) => {
     refusals.gather(`curves[${index}]`, () => {
       const cropId = crops.get(record.crop, "crop");
       const varietyId = record.variety === null ? null : varieties.get(record.crop, record.variety);
-      putCurveRow(database, { ...record, cropId, varietyId });
+      const row = { ...record, cropId, varietyId };
+      putInPlace(database, "bloom_curve", record.id, {
+        add: () => putCurveRow(database, row),
+        replace: (id) => replaceCurve(database, id, row),
+      });
     });
   });
 }
@@ -74,23 +90,58 @@ function putBedsAndPlantings(
   refusals: Refusals,
 ): void {
   (records.beds ?? []).forEach((record, index) => {
-    refusals.gather(`beds[${index}]`, () => insertBed(database, record));
+    refusals.gather(`beds[${index}]`, () =>
+      putInPlace(database, "bed", record.id, {
+        add: () => insertBed(database, record),
+        replace: (id) => replaceBed(database, id, record),
+      }),
+    );
   });
   const beds = new Names(database, "bed");
   (records.plantings ?? []).forEach((record, index) => {
     refusals.gather(`plantings[${index}]`, () => {
       const bedId = beds.get(record.bed, "bed");
-      insertPlanting(database, { ...record, bedId, varietyId: varieties.put(record) });
+      const row = { ...record, bedId, varietyId: varieties.put(record) };
+      putInPlace(database, "planting", record.id, {
+        add: () => insertPlanting(database, row),
+        replace: (id) => replacePlanting(database, id, row),
+      });
     });
   });
 }
 
 function putBookings(database: FarmDatabase, records: FarmRecords, crops: Names, refusals: Refusals): void {
-  for (const record of records.recipes ?? []) putRecipeByName(database, record);
+  (records.recipes ?? []).forEach((record, index) => {
+    refusals.gather(`recipes[${index}]`, () =>
+      putInPlace(database, "recipe", record.id, {
+        add: () => putRecipeByName(database, record),
+        replace: (id) => replaceRecipe(database, id, record),
+      }),
+    );
+  });
   const recipes = new Names(database, "recipe");
   (records.bookings ?? []).forEach((record, index) => {
-    refusals.gather(`bookings[${index}]`, () => insertBooking(database, bookingByIds(record, crops, recipes)));
+    refusals.gather(`bookings[${index}]`, () => {
+      const draft = bookingByIds(record, crops, recipes);
+      putInPlace(database, "booking", record.id, {
+        add: () => insertBooking(database, draft),
+        replace: (id) => replaceBooking(database, id, draft),
+      });
+    });
   });
+}
+
+/** Adds a record, or puts it in the place of the one with the id, and gives its id. Refuses when there is none of that id. */
+function putInPlace(
+  database: FarmDatabase,
+  table: KnownTable,
+  id: number | undefined,
+  { add, replace }: { readonly add: () => number; readonly replace: (id: number) => void },
+): number {
+  if (id === undefined) return add();
+  known(database, table, id);
+  replace(id);
+  return id;
 }
 
 /** The booking with ids in place of names; every unknown name is told. */
@@ -115,22 +166,34 @@ function bookingByIds(record: BookingRecord, crops: Names, recipes: Names): Book
   return draft;
 }
 
-/** "imported 3 beds, 12 plantings, 4 bookings" */
+/** "imported 3 beds, 12 plantings, 4 bookings", "changed 2 plantings", or both. */
 function summary({ farm, ...lists }: FarmRecords): { title: string; result: number } {
+  const idsIn = (list: readonly { readonly id?: number }[] = []) => list.filter(({ id }) => id !== undefined).length;
   const counts = [
-    { count: lists.crops?.length ?? 0, one: "crop", many: "crops" },
-    { count: lists.curves?.length ?? 0, one: "bloom curve", many: "bloom curves" },
-    { count: lists.recipes?.length ?? 0, one: "recipe", many: "recipes" },
-    { count: lists.varieties?.length ?? 0, one: "variety", many: "varieties" },
-    { count: lists.beds?.length ?? 0, one: "bed", many: "beds" },
-    { count: lists.plantings?.length ?? 0, one: "planting", many: "plantings" },
-    { count: lists.bookings?.length ?? 0, one: "booking", many: "bookings" },
-    { count: lists.coolerStock?.length ?? 0, one: "line in the cooler", many: "lines in the cooler" },
-    { count: lists.weather?.length ?? 0, one: "day of weather", many: "days of weather" },
-  ].filter(({ count }) => count > 0);
-  const words = counts.map(({ count, one, many }) => counted(count, one, many));
+    { list: lists.crops, one: "crop", many: "crops" },
+    { list: lists.curves, one: "bloom curve", many: "bloom curves" },
+    { list: lists.recipes, one: "recipe", many: "recipes" },
+    { list: lists.varieties, one: "variety", many: "varieties" },
+    { list: lists.beds, one: "bed", many: "beds" },
+    { list: lists.plantings, one: "planting", many: "plantings" },
+    { list: lists.bookings, one: "booking", many: "bookings" },
+    { list: lists.coolerStock, one: "line in the cooler", many: "lines in the cooler" },
+  ].map(({ list = [], one, many }) => ({ added: list.length - idsIn(list), changed: idsIn(list), one, many }));
+  const days = lists.weather?.length ?? 0;
+  const told = (which: "added" | "changed") =>
+    counts.flatMap((count) => (count[which] > 0 ? [counted(count[which], count.one, count.many)] : []));
+  const added = [
+    ...(farm ? ["the settings"] : []),
+    ...told("added"),
+    ...(days > 0 ? [counted(days, "day of weather", "days of weather")] : []),
+  ];
+  const changed = told("changed");
+  const parts = [
+    ...(added.length > 0 || changed.length === 0 ? [`imported ${added.join(", ") || "nothing"}`] : []),
+    ...(changed.length > 0 ? [`changed ${changed.join(", ")}`] : []),
+  ];
   return {
-    title: `imported ${[...(farm ? ["the settings"] : []), ...words].join(", ") || "nothing"}`,
-    result: counts.reduce((sum, { count }) => sum + count, farm ? 1 : 0),
+    title: parts.join("; "),
+    result: counts.reduce((sum, count) => sum + count.added + count.changed, (farm ? 1 : 0) + days),
   };
 }

@@ -16,26 +16,30 @@ import type { Colour } from "./words";
  * name, a booking by client and day. Spreadsheets are read into this shape and written from it.
  */
 
+/** `id` is the record of the farm that this one stands in place of; absent where it is new, or known by its name alone. */
+type InPlaceOf = { readonly id?: number };
+
 /** A crop. One that is on the farm already is replaced by this one, number by number. */
-export type CropRecord = Omit<Crop, "id">;
+export type CropRecord = Omit<Crop, "id"> & InPlaceOf;
 
 /**
  * A bloom curve of a crop, or of one variety (`variety` null: of the whole crop). There is one curve for each crop, variety and
  * treatment: one that is on the farm already is replaced.
  */
-export type CurveRecord = Omit<BloomCurve, "id" | "cropId" | "varietyId"> & {
-  readonly crop: string;
-  readonly variety: string | null;
-};
+export type CurveRecord = Omit<BloomCurve, "id" | "cropId" | "varietyId"> &
+  InPlaceOf & {
+    readonly crop: string;
+    readonly variety: string | null;
+  };
 
 /** A recipe with all its lines. One that is on the farm already is replaced, lines and all. */
-export type RecipeRecord = Omit<Recipe, "id">;
+export type RecipeRecord = Omit<Recipe, "id"> & InPlaceOf;
 
 /** A variety. The same one may come many times, here and with plantings, and may be on the farm already: it is one variety. */
-export type VarietyRecord = { readonly crop: string; readonly variety: string; readonly colour: Colour };
+export type VarietyRecord = { readonly crop: string; readonly variety: string; readonly colour: Colour } & InPlaceOf;
 
-/** A bed that is not on the farm yet. */
-export type BedRecord = Omit<Bed, "id">;
+/** A bed. */
+export type BedRecord = Omit<Bed, "id"> & InPlaceOf;
 
 /** A planting; its bed and crop are on the farm or among the records, its variety may be new. */
 export type PlantingRecord = Omit<Planting, "id" | "bedId" | "varietyId"> & VarietyRecord & { readonly bed: string };
@@ -46,12 +50,13 @@ export type PieceRecord = Omit<Piece, "recipeId"> & { readonly recipe: string };
 /** Stems asked for directly, the crop by name; null when any crop of the role will do. */
 export type StemLineRecord = Omit<StemLine, "cropId"> & { readonly crop: string | null };
 
-/** A booking that is not on the farm yet, with all it asks for. */
-export type BookingRecord = Omit<BookingDraft, "unacceptableCropIds" | "pieces" | "stemLines"> & {
-  readonly unacceptableCrops: readonly string[];
-  readonly pieces: readonly PieceRecord[];
-  readonly stemLines: readonly StemLineRecord[];
-};
+/** A booking with all it asks for. */
+export type BookingRecord = Omit<BookingDraft, "unacceptableCropIds" | "pieces" | "stemLines"> &
+  InPlaceOf & {
+    readonly unacceptableCrops: readonly string[];
+    readonly pieces: readonly PieceRecord[];
+    readonly stemLines: readonly StemLineRecord[];
+  };
 
 /** Stems in the cooler; the variety may be new. */
 export type CoolerStockRecord = Omit<CoolerStock, "id" | "varietyId"> & VarietyRecord;

@@ -2,15 +2,16 @@ import { didYouMean } from "#lib/domain/nearest-name";
 import { DECIMAL_MARKS, type DecimalMark } from "#lib/domain/read-number";
 import { climateColumns, climateOfColumns } from "#lib/domain/records/climate";
 import { FARM_SETTINGS, type Farm, type FarmSetting, farmSchema } from "#lib/domain/records/farm-settings";
-import { readCell } from "./columns";
+import { readCell, writeCell } from "./columns";
+import { settingRows } from "./rows-of-records";
 import { type Place, placeInWords } from "./sheet-problem";
 import { columnKey, linkRows, type SheetRows } from "./sheet-rows";
 import type { RowOf } from "./to-records";
 
 type SettingValue = { readonly setting: FarmSetting; readonly value: unknown };
 
-/** The settings that the rows give, and the farm with them, or null when no row is clean. */
-export type FarmReading = { readonly rows: SheetRows<SettingValue>; readonly farm: Farm | null };
+/** The settings that the rows give, each with the row that the farm would write, and the farm with them, or null when no row is clean. */
+export type FarmReading = { readonly rows: SheetRows<RowOf<"farm">>; readonly farm: Farm | null };
 
 /** The decimal mark that the rows of a farm sheet give; null when none does. All sheets of an upload are read by it, this one too. */
 export function markOfSheet({ rows }: SheetRows<RowOf<"farm">>): DecimalMark | null {
@@ -50,7 +51,26 @@ export function readFarmSettings(sheet: SheetRows<RowOf<"farm">>, current: Farm,
   });
   const checked = refuseUnfit(settings, current);
   const merged = farmSchema.safeParse(withSettings(current, checked));
-  return { rows: checked, farm: merged.success && checked.rows.some(({ record }) => record) ? merged.data : null };
+  return {
+    rows: besideKept(checked, current),
+    farm: merged.success && checked.rows.some(({ record }) => record) ? merged.data : null,
+  };
+}
+
+/** Each setting as the farm would write it, beside what the farm has. */
+function besideKept({ rows, problems }: SheetRows<SettingValue>, current: Farm): SheetRows<RowOf<"farm">> {
+  const kept = new Map(settingRows(current).map((row) => [row.setting, { id: 0, key: "", row }]));
+  return {
+    problems,
+    rows: rows.map((row) => ({
+      ...row,
+      kept: (row.record && kept.get(row.record.setting.heading)) ?? null,
+      record: row.record && {
+        setting: row.record.setting.heading,
+        value: writeCell(row.record.setting.field, row.record.value, current.decimalMark),
+      },
+    })),
+  };
 }
 
 function withSettings(current: Farm, { rows }: SheetRows<SettingValue>): unknown {

@@ -1,9 +1,16 @@
 import type { BookingRecord, PieceRecord, StemLineRecord } from "#lib/domain/farm-records";
-import { Guesses, nameKey } from "#lib/domain/nearest-name";
-import type { KnownNames } from "./known-names";
+import { nameKey } from "#lib/domain/nearest-name";
+import type { Farm } from "#lib/domain/records/farm-settings";
+import type { Fields, RecordOf } from "#lib/domain/records/field";
+import { PIECE_SHEET } from "#lib/domain/records/piece";
+import { STEM_SHEET } from "#lib/domain/records/stem-line";
+import { BookingOwners } from "./booking-owners";
+import { gatherBookings } from "./gather-bookings";
+import { KEY_HEADING, type KeptRow, type KeptRows } from "./known-farm";
+import { matchRows } from "./match-rows";
 import type { NameBook } from "./name-book";
 import { type Place, placeInWords } from "./sheet-problem";
-import { linkRows, type Say, type SheetRow, type SheetRows } from "./sheet-rows";
+import { linkRows, mapRecords, type Say, type SheetRows } from "./sheet-rows";
 import type { RowOf } from "./to-records";
 
 export type BookingSheets = {
@@ -12,63 +19,108 @@ export type BookingSheets = {
   readonly stems: SheetRows<RowOf<"stems">>;
 };
 
-/** `records` are the clean bookings with their lines; the rows tell which line of which sheet is clean. */
+/**
+ * `records` are the bookings that the clean rows make new or other than they are, whole; the rows tell which line of which sheet is clean, each
+ * with the row of the farm that it stands for, under the names that things have after the upload.
+ */
 export type LinkedBookings = {
   readonly records: readonly BookingRecord[];
   readonly bookings: SheetRows<BookingRecord>;
-  readonly pieces: SheetRows<PieceRecord>;
-  readonly stems: SheetRows<StemLineRecord>;
+  readonly pieces: SheetRows<LineOf<PieceRecord>>;
+  readonly stems: SheetRows<LineOf<StemLineRecord>>;
 };
 
-type Names = { readonly crops: NameBook; readonly recipes: NameBook; readonly known: KnownNames };
+/** A line under the client and day of its booking. */
+type LineOf<Line> = Line & Pick<BookingRecord, "client" | "eventOn">;
 
-const keyOf = (client: string, eventOn: string) => `${nameKey(client)}\n${eventOn.trim()}`;
-const keyOfRow = ({ textIn }: SheetRow<unknown>) => keyOf(textIn("client"), textIn("event_on"));
+type Names = { readonly crops: NameBook; readonly recipes: NameBook; readonly farm: Farm; readonly rows: KeptRows };
 
 /**
- * Bookings with the pieces and stems of the same upload. A booking is known by client and day, stands once, and is not on the farm
- * yet. One with a wrong line is left out whole, since half a promise is worse than none; its rows say so.
+ * Bookings with the pieces and stems of the same upload, and lines for bookings of the farm. A booking is known by client and day, and stands
+ * once. Lines that the upload lacks stay. One with a wrong line is left out whole, since half a promise is worse than none; its rows say so.
  */
-export function linkBookings(sheets: BookingSheets, { crops, recipes, known }: Names): LinkedBookings {
-  const onFarm = new Set(known.bookings.map(({ client, eventOn }) => keyOf(client, eventOn)));
-  const seen = new Map<string, Place>();
-  const bookings = linkRows(sheets.bookings, (draft, say, row) => {
-    const key = keyOfRow(row);
-    const earlier = seen.get(key);
-    if (onFarm.has(key))
+export function linkBookings(sheets: BookingSheets, names: Names): LinkedBookings {
+  const { crops, recipes, farm, rows: kept } = names;
+  const bookings = linkBookingRows(sheets.bookings, crops, farm, kept.bookings);
+  const owners = new BookingOwners(bookings.rows, kept.bookings);
+  const matched = <F extends Fields>(
+    fields: F,
+    rows: SheetRows<RecordOf<F>>,
+    keptRows: readonly KeptRow<RecordOf<F>>[],
+    inNames: (row: RecordOf<F>) => RecordOf<F>,
+    restOf: (row: RecordOf<F>) => unknown,
+  ) =>
+    matchRows(fields, mapRecords(rows, inNames), {
+      kept: keptRows.map((one) => ({ ...one, row: inNames(one.row) })),
+      identityOf: (row) => JSON.stringify([owners.idOf(row as LineOf<object>), restOf(row)]),
+      held: "several",
+    });
+  const pieceRows = matched(
+    PIECE_SHEET,
+    sheets.pieces,
+    kept.pieces,
+    (row) => owners.renamed({ ...row, recipe: recipes.named(row.recipe) }),
+    ({ recipe }) => nameKey(recipe),
+  );
+  const stemRows = matched(
+    STEM_SHEET,
+    sheets.stems,
+    kept.stems,
+    (row) => owners.renamed({ ...row, crop: row.crop === null ? null : crops.named(row.crop) }),
+    ({ role, crop }) => [role, crop === null ? null : nameKey(crop)],
+  );
+  const checkOwner = (line: LineOf<object>, lineKept: KeptRow | null, say: Say) => {
+    owners.check(line, say);
+    const owner = owners.find(line);
+    if (owner && lineKept && owner.farmId !== lineKept.id)
       say(
-        "client",
-        `the booking of "${draft.client}" on ${draft.eventOn} is on the farm already: take the row out, or change the booking on its own page`,
+        KEY_HEADING,
+        `this key is of a line of another booking: change the client and day back, or empty the key to add the line to "${line.client}"`,
       );
-    else if (earlier)
-      say(
-        "client",
-        `the booking of "${draft.client}" on ${draft.eventOn} stands on ${placeInWords(earlier)} already: keep one of the two rows`,
-      );
-    else seen.set(key, row.place);
-    const unacceptableCrops = draft.unacceptableCrops.map((name) => cropName(name, "not_wanted", crops, say) ?? name);
-    return {
-      ...draft,
-      spareShare: draft.spareShare ?? known.farm.spareShare,
-      unacceptableCrops,
-      pieces: [],
-      stemLines: [],
-    };
-  });
-  const owner = ownerOf(bookings.rows, onFarm);
-  const pieces = linkRows(sheets.pieces, ({ client: _, eventOn: __, ...line }, say, row) => {
-    owner(row, say);
+  };
+  const pieces = linkRows(pieceRows, (line, say, row) => {
+    checkOwner(line, row.kept, say);
     const recipe = recipes.find(line.recipe);
     if (!recipe.ok) say("recipe", recipe.message);
     return recipe.ok ? { ...line, recipe: recipe.name } : null;
   });
-  const stems = linkRows(sheets.stems, ({ client: _, eventOn: __, ...line }, say, row) => {
-    owner(row, say);
-    const crop = line.crop === null ? null : cropName(line.crop, "crop", crops, say);
-    return { ...line, crop };
+  const stems = linkRows(stemRows, (line, say, row) => {
+    checkOwner(line, row.kept, say);
+    return { ...line, crop: line.crop === null ? null : cropName(line.crop, "crop", crops, say) };
   });
-  return withoutHalves({ bookings, pieces, stems });
+  const whole = withoutHalves({ bookings, pieces, stems }, owners);
+  return { ...whole, records: gatherBookings(whole, owners, names) };
 }
+
+function linkBookingRows(
+  sheet: SheetRows<RowOf<"bookings">>,
+  crops: NameBook,
+  farm: Farm,
+  kept: KeptRows["bookings"],
+): SheetRows<BookingRecord> {
+  const idsOnFarm = new Map(kept.map(({ id, row }) => [keyOf(row), id]));
+  const seen = new Map<string, Place>();
+  return linkRows(sheet, (draft, say, row) => {
+    const key = keyOf(draft);
+    const earlier = seen.get(key);
+    const onFarm = idsOnFarm.get(key);
+    if (earlier)
+      say(
+        "client",
+        `the booking of "${draft.client}" on ${draft.eventOn} stands on ${placeInWords(earlier)} already: keep one of the two rows`,
+      );
+    else if (row.kept && onFarm !== undefined && onFarm !== row.kept.id)
+      say(
+        "client",
+        `another booking of "${draft.client}" on ${draft.eventOn} is on the farm: write another name or day`,
+      );
+    else seen.set(key, row.place);
+    const unacceptableCrops = draft.unacceptableCrops.map((name) => cropName(name, "not_wanted", crops, say) ?? name);
+    return { ...draft, spareShare: draft.spareShare ?? farm.spareShare, unacceptableCrops, pieces: [], stemLines: [] };
+  });
+}
+
+const keyOf = ({ client, eventOn }: { client: string; eventOn: string }): string => `${nameKey(client)}\n${eventOn}`;
 
 function cropName(name: string, column: string, crops: NameBook, say: Say): string | null {
   const crop = crops.find(name);
@@ -76,80 +128,26 @@ function cropName(name: string, column: string, crops: NameBook, say: Say): stri
   return crop.ok ? crop.name : null;
 }
 
-/** Says when the booking of a line is not in the upload, or wrong by itself. */
-function ownerOf(rows: readonly SheetRow<BookingRecord>[], onFarm: ReadonlySet<string>) {
-  const owners = new Map<string, SheetRow<BookingRecord>>();
-  for (const row of rows) if (!owners.has(keyOfRow(row)) || row.record) owners.set(keyOfRow(row), row);
-  const daysOf = new Map<string, string[]>();
-  for (const { textIn } of rows) {
-    const client = textIn("client").trim();
-    const days = daysOf.get(client);
-    if (days) days.push(textIn("event_on").trim());
-    else daysOf.set(client, [textIn("event_on").trim()]);
-  }
-  const clients = [...daysOf.keys()];
-  const guesses = new Guesses();
-  const guess = (client: string, eventOn: string) => {
-    const near = guesses.nearest(client, () => clients);
-    const days = near === undefined ? [] : (daysOf.get(near) ?? []);
-    return near === undefined ? "" : `; did you mean "${near}" on ${guesses.nearest(eventOn, () => days) ?? days[0]}?`;
-  };
-  return ({ textIn, ...row }: SheetRow<unknown>, say: Say): void => {
-    const client = textIn("client").trim();
-    const eventOn = textIn("event_on").trim();
-    const found = owners.get(keyOfRow({ textIn, ...row }));
-    if (found?.record) return;
-    if (onFarm.has(keyOf(client, eventOn)))
-      say(
-        "client",
-        `the booking of "${client}" on ${eventOn} is on the farm already: sheets add lines to new bookings only, so change it on its own page and take this row out`,
-      );
-    else if (found)
-      say(
-        "client",
-        `the booking of "${client}" on ${eventOn} is on ${placeInWords(found.place)}, which has a problem: mend that row first`,
-      );
-    else
-      say(
-        "client",
-        `no booking of "${client}" on ${eventOn}: add it to the bookings sheet, or mend the client or the day${guess(client, eventOn)}`,
-      );
-  };
-}
-
 type Linked = Omit<LinkedBookings, "records">;
 
 /** Leaves out every booking with a wrong line, and the other lines of it, each with a word why. */
-function withoutHalves({ bookings, pieces, stems }: Linked): LinkedBookings {
+function withoutHalves({ bookings, pieces, stems }: Linked, owners: BookingOwners): Linked {
   const wrongLines = new Map<string, Place>();
-  for (const row of [...pieces.rows, ...stems.rows])
-    if (row.record === null && !wrongLines.has(keyOfRow(row))) wrongLines.set(keyOfRow(row), row.place);
-  const whole = <T>(sheet: SheetRows<T>): SheetRows<T> =>
-    linkRows(sheet, (record, say, row) => {
-      const wrong = wrongLines.get(keyOfRow(row));
+  for (const { record, place, textIn, kept } of [...pieces.rows, ...stems.rows])
+    if (record === null) {
+      const named = { client: textIn("client"), eventOn: textIn("event_on") };
+      const id = kept ? `farm ${kept.id}` : owners.idOf(named);
+      if (!wrongLines.has(id)) wrongLines.set(id, place);
+    }
+  const whole = <T extends LineOf<object>>(sheet: SheetRows<T>): SheetRows<T> =>
+    linkRows(sheet, (record, say) => {
+      const wrong = wrongLines.get(owners.idOf(record));
       if (wrong)
         say(
           null,
-          `left out, since a line of the booking of "${row.textIn("client").trim()}" has a problem: mend ${placeInWords(wrong)} first`,
+          `left out, since a line of the booking of "${record.client}" has a problem: mend ${placeInWords(wrong)} first`,
         );
       return record;
     });
-  const linked = { bookings: whole(bookings), pieces: whole(pieces), stems: whole(stems) };
-  const linesOf = <T>({ rows }: SheetRows<T>) => {
-    const lines = new Map<string, T[]>();
-    for (const row of rows)
-      if (row.record !== null) {
-        const of = lines.get(keyOfRow(row));
-        if (of) of.push(row.record);
-        else lines.set(keyOfRow(row), [row.record]);
-      }
-    return lines;
-  };
-  const piecesOf = linesOf(linked.pieces);
-  const stemsOf = linesOf(linked.stems);
-  const records = linked.bookings.rows.flatMap((row) => {
-    if (row.record === null) return [];
-    return [{ ...row.record, pieces: piecesOf.get(keyOfRow(row)) ?? [], stemLines: stemsOf.get(keyOfRow(row)) ?? [] }];
-  });
-  return { ...linked, records };
+  return { bookings: whole(bookings), pieces: whole(pieces), stems: whole(stems) };
 }

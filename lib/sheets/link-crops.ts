@@ -1,12 +1,20 @@
 import type { CropRecord, CurveRecord, RecipeRecord, VarietyRecord } from "#lib/domain/farm-records";
 import { nameKey } from "#lib/domain/nearest-name";
+import { KEY_HEADING, type KeptRow } from "./known-farm";
 import type { NameBook } from "./name-book";
 import { placeInWords } from "./sheet-problem";
 import { linkRows, type SheetRow, type SheetRows } from "./sheet-rows";
 import type { VarietyBook } from "./variety-book";
 
+/** What a thing of the farm is called there, from the row that a row of its sheet stands for. */
+const keptName = (kept: KeptRow | null): string | null => {
+  const row = kept?.row;
+  return typeof row === "object" && row !== null && "name" in row ? String(row.name) : null;
+};
+
 /**
- * Enters the name of every row into the book, also of the rows that are wrong, and refuses a second row of one name.
+ * Enters the name of every row into the book, also of the rows that are wrong, and refuses a second row of one name. A row with the key of
+ * a thing of the farm renames it, unless another has that name.
  */
 export function enterNames<T extends { readonly name: string }>(
   sheet: SheetRows<T>,
@@ -14,9 +22,21 @@ export function enterNames<T extends { readonly name: string }>(
   book: NameBook,
 ): SheetRows<T> {
   for (const { record, textIn, place } of sheet.rows) if (record === null) book.enter(textIn(column), place, false);
-  return linkRows(sheet, (record, say, { place }) => {
-    const twice = book.enter(record.name, place, true);
-    if (twice) say(column, twice);
+  const namesTaken = new Set(
+    sheet.rows.flatMap(({ record, kept }) => {
+      const before = keptName(kept);
+      const isAnothers = record && before !== null && nameKey(before) !== nameKey(record.name);
+      return isAnothers && book.isOnFarm(record.name) ? [record.name] : [];
+    }),
+  );
+  return linkRows(sheet, (record, say, row) => {
+    const before = keptName(row.kept);
+    const isRenamed = before !== null && before !== record.name && row.textIn(KEY_HEADING).trim() !== "";
+    const twice = book.enter(record.name, row.place, true);
+    if (isRenamed && namesTaken.has(record.name))
+      say(column, `another is called "${record.name}" on the farm already: name this one otherwise`);
+    else if (twice) say(column, twice);
+    else if (isRenamed) book.rename(before, record.name, row.place);
     return inBookSpelling(record, book);
   });
 }
@@ -39,8 +59,17 @@ export function linkRecipes(sheet: SheetRows<RecipeRecord>, recipes: NameBook): 
   const keyOf = (row: SheetRow<RecipeRecord>) => nameKey(row.textIn("recipe"));
   const firstOf = new Map<string, SheetRow<RecipeRecord>>();
   for (const row of sheet.rows) if (row.record !== null && !firstOf.has(keyOf(row))) firstOf.set(keyOf(row), row);
+  const firstOfKept = new Map<number, SheetRow<RecipeRecord>>();
+  for (const row of sheet.rows)
+    if (row.record && row.kept && !firstOfKept.has(row.kept.id)) firstOfKept.set(row.kept.id, row);
   const agreed = linkRows(sheet, (record, say, row) => {
     const first = firstOf.get(keyOf(row));
+    const other = row.kept && firstOfKept.get(row.kept.id);
+    if (other?.record && keyOf(other) !== keyOf(row))
+      say(
+        "recipe",
+        `${placeInWords(other.place)} calls the same recipe "${other.record.name}": write one name on all its lines, or empty the key for a new recipe`,
+      );
     if (!first?.record) return record;
     const differs = (column: "unit" | "origin") => {
       if (first.record && record[column] !== first.record[column])
@@ -55,8 +84,19 @@ export function linkRecipes(sheet: SheetRows<RecipeRecord>, recipes: NameBook): 
   });
   const wrongRows = new Map<string, SheetRow<RecipeRecord>>();
   for (const row of agreed.rows) if (row.record === null && !wrongRows.has(keyOf(row))) wrongRows.set(keyOf(row), row);
-  for (const row of agreed.rows)
-    recipes.enter(row.record?.name ?? row.textIn("recipe"), row.place, !wrongRows.has(keyOf(row)));
+  for (const row of agreed.rows) {
+    const before = keptName(row.kept);
+    const isWrong = wrongRows.has(keyOf(row));
+    if (
+      row.record &&
+      !isWrong &&
+      before !== null &&
+      before !== row.record.name &&
+      row.textIn(KEY_HEADING).trim() !== ""
+    )
+      recipes.rename(before, row.record.name, row.place);
+    else recipes.enter(row.record?.name ?? row.textIn("recipe"), row.place, !isWrong);
+  }
   return linkRows(agreed, (record, say, row) => {
     const wrong = wrongRows.get(keyOf(row));
     if (wrong)
@@ -68,29 +108,20 @@ export function linkRecipes(sheet: SheetRows<RecipeRecord>, recipes: NameBook): 
   });
 }
 
-/** One recipe for each name, with the lines of all its rows. */
-export function gatherRecipes(lines: readonly RecipeRecord[]): RecipeRecord[] {
-  const recipes = new Map<string, RecipeRecord & { lines: RecipeRecord["lines"][number][] }>();
-  for (const line of lines) {
-    const recipe = recipes.get(line.name);
-    if (recipe) recipe.lines.push(...line.lines);
-    else recipes.set(line.name, { ...line, lines: [...line.lines] });
-  }
-  return [...recipes.values()];
-}
-
-/** Varieties of known crops, each with one colour. Writing the same variety twice does no harm. */
+/** Varieties of known crops, each with one colour, which a row of its own may change. Writing the same variety twice does no harm. */
 export function linkVarieties(
   sheet: SheetRows<VarietyRecord>,
   crops: NameBook,
   varieties: VarietyBook,
 ): SheetRows<VarietyRecord> {
-  const linked = linkRows(sheet, (record, say, { place }) => {
+  const linked = linkRows(sheet, (record, say, { place, kept }) => {
     const crop = crops.find(record.crop);
     if (!crop.ok) {
       say("crop", crop.message);
       return null;
     }
+    if (kept && varieties.change({ ...record, crop: crop.name }, kept.row as VarietyRecord, place))
+      return { ...record, crop: crop.name };
     const met = varieties.meet(crop.name, record.variety, record.colour);
     if (met.ok) varieties.enter(met.variety, place);
     else say(met.column, met.message);

@@ -59,6 +59,19 @@ export class NameBook {
     return `${this.#word} "${name}" stands on ${placeInWords(entry.place)} already: keep one of the two rows, or name one of them otherwise`;
   }
 
+  /** What a row calls the thing of the farm that it stands for: found by its old name and its new one, in the spelling of the row. */
+  rename(kept: string, name: string, place: Place): void {
+    this.#byWords.clear();
+    for (const key of [nameKey(kept), nameKey(name)])
+      this.#entries.set(key, { name, isOnFarm: true, place, isRight: true });
+  }
+
+  /** The name meant by `text`, or the text itself where none is found. */
+  named = (text: string): string => {
+    const found = this.find(text);
+    return found.ok ? found.name : text;
+  };
+
   /** The name meant by `text`. */
   find(text: string): NameReading {
     const key = nameKey(text);

@@ -3,6 +3,7 @@ import type { PieceRecord, StemLineRecord } from "#lib/domain/farm-records";
 import { nameKey } from "#lib/domain/nearest-name";
 import { MOST_PROBLEMS } from "#lib/domain/problem";
 import type { DecimalMark } from "#lib/domain/read-number";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Fields } from "#lib/domain/records/field";
 import { nameOf } from "#lib/domain/records/names";
 import { PIECE_SHEET } from "#lib/domain/records/piece";
@@ -12,7 +13,6 @@ import { ROLES, type Role } from "#lib/domain/words";
 import type { Writing } from "#lib/domain/writing";
 import { type ColumnProblem, readCell, readRow } from "./columns";
 import { asMeant } from "./csv-text";
-import type { KnownNames } from "./known-names";
 import { cropBook, type NameBook, recipeBook } from "./name-book";
 import type { SheetProblem } from "./sheet-problem";
 import { type Delimiter, type SplitRow, splitRows } from "./split-rows";
@@ -32,6 +32,9 @@ export type PastedRows = {
   readonly unread: string;
 };
 
+/** The farm whose booking the rows are pasted into: how it writes, and its recipes and crops by name. */
+type PastedOnto = { readonly farm: Farm; readonly recipes: readonly string[]; readonly crops: readonly string[] };
+
 /** What a row may say, cell by cell; what stands last may be left out. */
 const PIECE = { piece: nameOf("Piece"), pieceCount: PIECE_SHEET.pieceCount, colours: PIECE_SHEET.colours };
 const STEMS = {
@@ -50,7 +53,7 @@ const HEADER_WORDS = ["piece", "pieces", "recipe", "role", "item"];
  *
  * @param known  the recipes and crops of the farm, by name, and its decimal mark
  */
-export function readPastedRows(text: string, known: Pick<KnownNames, "farm" | "recipes" | "crops">): PastedRows {
+export function readPastedRows(text: string, known: PastedOnto): PastedRows {
   const delimiter = pastedDelimiter(text, known.farm.decimalMark);
   const split = splitRows(text, delimiter);
   const recipes = recipeBook(known.recipes, "the farm's recipes");

@@ -2,48 +2,39 @@ import type { FarmRecords } from "#lib/domain/farm-records";
 import { MOST_PROBLEMS } from "#lib/domain/problem";
 import { SHEET_NAMES, SHEETS, type SheetName } from "#lib/domain/records/sheets";
 import type { Writing } from "#lib/domain/writing";
+import { changedRecords } from "./changed-records";
 import { markOfSheet, readFarmSettings } from "./farm-sheet";
-import type { KnownNames } from "./known-names";
-import { linkBookings } from "./link-bookings";
-import { gatherRecipes, linkCrops, linkCurves, linkRecipes, linkVarieties } from "./link-crops";
-import { linkBeds, linkCooler, linkPlantings } from "./link-ground";
-import { linkWeather } from "./link-weather";
-import { cropBook, NameBook, recipeBook } from "./name-book";
-import { sheetOfFile } from "./sheet-of-file";
+import type { KnownFarm } from "./known-farm";
+import { type LinkedSheets, linkSheets } from "./link-sheets";
+import { type OpenedFile, openFiles, type SheetFile } from "./open-files";
+import { bookingRow, curveRow, recipeRows } from "./rows-of-records";
+import { changesIn, type SheetChanges } from "./sheet-changes";
 import type { SheetProblem } from "./sheet-problem";
-import { cleanRecords, joinRows, linkRows, readRows, type Say, type SheetRows } from "./sheet-rows";
-import { MOST_LINES } from "./split-rows";
-import { readTable, type Table } from "./table";
-import { type RowOf, toBedRecord, toCropRecord, toCurveRecord, toRecipeLine, toStemLine } from "./to-records";
-import { VarietyBook } from "./variety-book";
-
-/** A file as it was uploaded, decoded. */
-export type SheetFile = { readonly name: string; readonly text: string };
-
-/** Rows in the files of one sheet, and how many of them are clean. */
-type SheetCount = { readonly sheet: SheetName; readonly rowCount: number; readonly cleanRowCount: number };
+import { joinRows, mapRecords, readRows, type SheetRows } from "./sheet-rows";
+import type { RowOf } from "./to-records";
 
 /**
- * What was read. `records` hold the clean rows only; `problems` name everything that is wrong, at once, in the order of the files and
- * their lines. Every row that is not clean has a problem of its own, unless a needed column is missing: that is said once, at the header.
+ * What was read. `records` hold what the clean rows add and change, and nothing that the farm says already; `problems` name everything that
+ * is wrong, at once, in the order of the files and their lines. Every row that is not clean has a problem of its own, unless a needed column
+ * is missing: that is said once, at the header. `perSheet` says what would change.
  */
 export type Reading = {
   readonly records: FarmRecords;
   readonly problems: readonly SheetProblem[];
   readonly rowCount: number;
   readonly cleanRowCount: number;
-  readonly perSheet: readonly SheetCount[];
+  readonly perSheet: readonly SheetChanges[];
 };
-
-type OpenedFile = { readonly file: string; readonly table: Table };
 
 /**
  * Reads the farm's sheets. Which sheet a file is, is found by its header, else by its name. Rows name things of the farm or of the
- * same upload, whatever the order of files and rows. Nothing is guessed: a name that is not found is a problem with the nearest name.
+ * same upload, whatever the order of files and rows. A row stands for the row of the farm whose key it has, else for the one of its name, or of
+ * its name and day; else it is new. Rows of the farm that the sheets lack stay as they are. Nothing is guessed: a name that is not found is
+ * a problem with the nearest name.
  *
- * @param known  what the farm has already ({@link KnownNames}); its settings are the defaults, and numbers are read by its decimal mark unless the upload brings another
+ * @param known  what the farm has already ({@link KnownFarm}); its settings are the defaults, and numbers and days are read as it writes them unless the upload brings others
  */
-export function readFarmSheets(files: readonly SheetFile[], known: KnownNames): Reading {
+export function readFarmSheets(files: readonly SheetFile[], known: KnownFarm): Reading {
   const { opened, problems: unknownFiles } = openFiles(files);
   const rowsBy = <Name extends SheetName>(sheet: Name, writing: Writing): SheetRows<RowOf<Name>> =>
     joinRows((opened.get(sheet) ?? []).map(({ file, table }) => readRows(sheet, SHEETS[sheet], table, file, writing)));
@@ -52,100 +43,42 @@ export function readFarmSheets(files: readonly SheetFile[], known: KnownNames): 
   const mark = markOfSheet(settings) ?? known.farm.decimalMark;
   const { rows: farmRows, farm } = readFarmSettings(settings, known.farm, mark);
   const writing = farm ?? { ...known.farm, decimalMark: mark };
-  const rowsOf = <Name extends SheetName>(sheet: Name) => rowsBy(sheet, writing);
-  const read = <Name extends SheetName, T>(sheet: Name, toRecord: (row: RowOf<Name>, say: Say) => T | null) =>
-    linkRows(rowsOf(sheet), toRecord);
-
-  const names = {
-    crops: cropBook(known.crops),
-    recipes: recipeBook(known.recipes),
-    beds: new NameBook("bed", "the beds sheet", known.beds),
-    varieties: new VarietyBook(known.varieties),
+  const linked = linkSheets((sheet) => rowsBy(sheet, writing), farm ? { ...known, farm } : known);
+  const rows = rowsBySheet(farmRows, linked);
+  const changesOf = <Name extends SheetName>(sheet: Name, files: readonly OpenedFile[]) => {
+    const unreadCount = files.reduce((sum, { table }) => sum + table.problems.length, 0);
+    return changesIn(sheet, rows[sheet], { known, unreadCount });
   };
-  const crops = linkCrops(read("crops", toCropRecord), names.crops);
-  const recipes = linkRecipes(read("recipes", toRecipeLine), names.recipes);
-  const varieties = linkVarieties(rowsOf("varieties"), names.crops, names.varieties);
-  const beds = linkBeds(read("beds", toBedRecord), names.beds);
-  const plantings = linkPlantings(rowsOf("plantings"), names.beds, names.crops, names.varieties, known);
-  const cooler = linkCooler(rowsOf("cooler"), names.crops, names.varieties, known);
-  const weather = linkWeather(rowsOf("weather"));
-  const curves = linkCurves(read("curves", toCurveRecord), names.crops, names.varieties);
-  const { records: bookingRecords, ...booked } = linkBookings(
-    {
-      bookings: rowsOf("bookings"),
-      pieces: rowsOf("pieces"),
-      stems: read("stems", toStemLine),
-    },
-    { crops: names.crops, recipes: names.recipes, known: farm ? { ...known, farm } : known },
-  );
-
-  const sheets = { farm: farmRows, crops, curves, recipes, varieties, beds, plantings, cooler, weather, ...booked };
-  const perSheet = SHEET_NAMES.filter((sheet) => opened.has(sheet)).map((sheet) =>
-    countRows(sheet, sheets[sheet], opened.get(sheet) ?? []),
-  );
-  const records: FarmRecords = {
-    ...(farm ? { farm } : {}),
-    ...given("crops", cleanRecords(crops)),
-    ...given("curves", cleanRecords(curves)),
-    ...given("recipes", gatherRecipes(cleanRecords(recipes))),
-    ...given("varieties", cleanRecords(varieties)),
-    ...given("beds", cleanRecords(beds)),
-    ...given("plantings", cleanRecords(plantings)),
-    ...given("bookings", bookingRecords),
-    ...given("coolerStock", cleanRecords(cooler)),
-    ...given("weather", cleanRecords(weather)),
-  };
+  const perSheet = SHEET_NAMES.flatMap((sheet) => {
+    const files = opened.get(sheet);
+    return files ? [changesOf(sheet, files)] : [];
+  });
+  const isFarmChanged = perSheet.some(({ sheet, changedCount }) => sheet === "farm" && changedCount > 0);
+  const problems = Object.values(rows).flatMap((sheet) => sheet.problems);
   return {
-    records,
-    problems: mostOf(
-      inFileOrder([...unknownFiles, ...Object.values(sheets).flatMap(({ problems }) => problems)], files),
-    ),
+    records: { ...(farm && isFarmChanged ? { farm } : {}), ...changedRecords(linked, known) },
+    problems: mostOf(inFileOrder([...unknownFiles, ...problems], files)),
     rowCount: perSheet.reduce((sum, { rowCount }) => sum + rowCount, 0),
     cleanRowCount: perSheet.reduce((sum, { cleanRowCount }) => sum + cleanRowCount, 0),
     perSheet,
   };
 }
 
-/** A list of records under its name, or nothing when it is empty. */
-const given = <Key extends keyof FarmRecords>(key: Key, list: NonNullable<FarmRecords[Key]> & readonly unknown[]) =>
-  list.length ? { [key]: list } : {};
-
-function openFiles(files: readonly SheetFile[]) {
-  const opened = new Map<SheetName, OpenedFile[]>();
-  const problems: SheetProblem[] = [];
-  let rowCount = 0;
-  for (const { name: file, text } of files) {
-    if (rowCount >= MOST_LINES) {
-      const message = `not read, since the sheets before it have ${MOST_LINES} rows or more: bring it in by itself`;
-      problems.push({ file, line: 1, column: null, message });
-      continue;
-    }
-    const table = readTable(text);
-    const sheet = sheetOfFile(file, table.header);
-    rowCount += table.rows.length + table.problems.length;
-    if (table.header.length === 0)
-      for (const problem of table.problems) problems.push({ file, column: null, ...problem });
-    else if (sheet === null)
-      problems.push({
-        file,
-        line: table.headerLine,
-        column: null,
-        message: `no sheet has these columns: name the columns as in a sheet of this farm, or the file for its sheet (${SHEET_NAMES.map((name) => `${name}.csv`).join(", ")})`,
-      });
-    else {
-      const others = opened.get(sheet);
-      if (others) others.push({ file, table });
-      else opened.set(sheet, [{ file, table }]);
-    }
-  }
-  return { opened, problems };
+/** The rows of every sheet as its records would write them. */
+function rowsBySheet(
+  farm: SheetRows<RowOf<"farm">>,
+  { sheets }: LinkedSheets,
+): {
+  readonly [Name in SheetName]: SheetRows<RowOf<Name>>;
+} {
+  return {
+    ...sheets,
+    farm,
+    curves: mapRecords(sheets.curves, curveRow),
+    recipes: mapRecords(sheets.recipes, (recipe) => recipeRows(recipe)[0]),
+    bookings: mapRecords(sheets.bookings, bookingRow),
+  };
 }
-
-const countRows = (sheet: SheetName, { rows }: SheetRows<unknown>, opened: readonly OpenedFile[]): SheetCount => ({
-  sheet,
-  rowCount: rows.length + opened.reduce((sum, { table }) => sum + table.problems.length, 0),
-  cleanRowCount: rows.filter(({ record }) => record !== null).length,
-});
 
 /** The first problems, and one more that says how many are left out. */
 function mostOf(problems: readonly SheetProblem[]): readonly SheetProblem[] {

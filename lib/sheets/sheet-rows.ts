@@ -5,14 +5,20 @@ import type { Fields, RecordOf } from "#lib/domain/records/field";
 import { columnsOf, type SheetName } from "#lib/domain/records/sheets";
 import type { Writing } from "#lib/domain/writing";
 import { neededHeadings, readRow } from "./columns";
+import { hasKeys, KEY_HEADING, type KeptRow } from "./known-farm";
 import type { Place, SheetProblem } from "./sheet-problem";
 import type { Table } from "./table";
 
-/** A row of a sheet: where it stands, its cells as written (for the names of rows that are wrong), and what it says if it is right. */
+/**
+ * A row of a sheet: where it stands, its cells as written (for the names of rows that are wrong), whether its sheet has a column, what it
+ * says if it is right, and the row of the farm that it stands for, if any.
+ */
 export type SheetRow<T> = {
   readonly place: Place;
   readonly textIn: (column: string) => string;
+  readonly has: (column: string) => boolean;
   readonly record: T | null;
+  readonly kept: KeptRow | null;
 };
 
 export type SheetRows<T> = { readonly rows: readonly SheetRow<T>[]; readonly problems: readonly SheetProblem[] };
@@ -52,14 +58,20 @@ export function readRows<F extends Fields>(
     const reading = readRow(fields, textIn, writing);
     if (problems.length < MOST_PROBLEMS)
       for (const problem of reading.problems) problems.push({ file, line, ...problem });
-    return { place: { file, line }, textIn: (column) => textIn(column) ?? "", record: reading.row };
+    return {
+      place: { file, line },
+      textIn: (column) => textIn(column) ?? "",
+      has: (column) => indexOf.has(column),
+      record: reading.row,
+      kept: null,
+    };
   });
   return { rows, problems };
 }
 
 function headerProblems(sheet: SheetName, fields: Fields, header: readonly string[]) {
   const columns = columnsOf(fields);
-  const known = columns.map(({ heading }) => heading);
+  const known = [...columns.map(({ heading }) => heading), ...(hasKeys(sheet) ? [KEY_HEADING] : [])];
   const keys = header.map(columnKey);
   const problems: { column: string | null; message: string }[] = [];
   const needed = neededHeadings(fields).filter((name) => !keys.includes(name));
@@ -68,7 +80,7 @@ function headerProblems(sheet: SheetName, fields: Fields, header: readonly strin
       column: name,
       message: `the ${sheet} sheet needs a column "${name}": add it, with ${columns.find(({ heading }) => heading === name)?.field.kind.hint}`,
     });
-  const free = known.filter((name) => !keys.includes(name));
+  const free = columns.map(({ heading }) => heading).filter((name) => !keys.includes(name));
   const firstAt = new Map(keys.map((key, index) => [key, index] as const).reverse());
   header.forEach((written, index) => {
     const key = keys[index] ?? "";
@@ -77,7 +89,7 @@ function headerProblems(sheet: SheetName, fields: Fields, header: readonly strin
     else if (!known.includes(key))
       problems.push({
         column: written,
-        message: `the ${sheet} sheet has no column ${inQuotes(written)}: take it out${didYouMean(key, free) || `, or name it as one of ${known.join(", ")}`}`,
+        message: `the ${sheet} sheet has no column ${inQuotes(written)}: take it out${didYouMean(key, free) || `, or name it as one of ${columns.map(({ heading }) => heading).join(", ")}`}`,
       });
     else if (firstAt.get(key) !== index)
       problems.push({
@@ -110,12 +122,14 @@ export function linkRows<T, Linked>(
   return { rows: linked, problems: found };
 }
 
+/** What the rows say, put otherwise. */
+export const mapRecords = <T, Next>({ rows, problems }: SheetRows<T>, put: (record: T) => Next): SheetRows<Next> => ({
+  rows: rows.map((row) => ({ ...row, record: row.record === null ? null : put(row.record) })),
+  problems,
+});
+
 /** The rows of several files of one sheet, one after another. */
 export const joinRows = <T>(parts: readonly SheetRows<T>[]): SheetRows<T> => ({
   rows: parts.flatMap((part) => part.rows),
   problems: parts.flatMap((part) => part.problems),
 });
-
-/** What the clean rows say, in order. */
-export const cleanRecords = <T>({ rows }: SheetRows<T>): T[] =>
-  rows.flatMap(({ record }) => (record === null ? [] : [record]));

@@ -1,5 +1,5 @@
 import { unzipSync } from "fflate";
-import type { SheetFile } from "./read-farm-sheets";
+import type { SheetFile } from "./open-files";
 import type { SheetProblem } from "./sheet-problem";
 import { crc32, declaredEntries } from "./zip-checksums";
 

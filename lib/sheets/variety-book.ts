@@ -9,7 +9,8 @@ export type VarietyReading =
   | { ok: true; variety: VarietyRecord }
   | { ok: false; column: "variety" | "colour"; message: string };
 
-type Entry = { readonly variety: VarietyRecord; readonly place: Place | null };
+/** `before` is the colour that a row of the varieties sheet changes: rows that still say it mean the same variety. */
+type Entry = { readonly variety: VarietyRecord; readonly place: Place | null; readonly before?: Colour };
 
 const keyOf = (crop: string, variety: string) => `${nameKey(crop)}\n${nameKey(variety)}`;
 
@@ -28,7 +29,8 @@ export class VarietyBook {
   /** The variety that a row names. With a colour it may be new; without one it must be known. */
   meet(crop: string, name: string, colour: Colour | null): VarietyReading {
     const entry = this.#entries.get(keyOf(crop, name));
-    if (entry && (colour === null || colour === entry.variety.colour)) return { ok: true, variety: entry.variety };
+    if (entry && (colour === null || colour === entry.variety.colour || colour === entry.before))
+      return { ok: true, variety: entry.variety };
     if (entry) {
       const where = entry.place ? `on ${placeInWords(entry.place)}` : "on the farm";
       const message = `"${name}" of ${crop} is ${entry.variety.colour} ${where}, not ${colour}: a variety has one colour, mend it or give this variety another name`;
@@ -36,6 +38,30 @@ export class VarietyBook {
     }
     if (colour !== null) return { ok: true, variety: { crop, variety: name, colour } };
     return { ok: false, column: "variety", message: this.#unknown(crop, name) };
+  }
+
+  /** Makes a variety of the farm what its row says, found by its old name and its new one. False where another row or variety is in the way. */
+  change(variety: VarietyRecord, kept: VarietyRecord, place: Place): boolean {
+    const keptKey = keyOf(variety.crop, kept.variety);
+    const key = keyOf(variety.crop, variety.variety);
+    const old = this.#entries.get(keptKey);
+    if (old?.place !== null || (key !== keptKey && this.#entries.has(key))) return false;
+    const entry = { variety, place, before: kept.colour };
+    this.#entries.set(keptKey, entry);
+    this.#entries.set(key, entry);
+    if (key !== keptKey) this.#namesOf.get(nameKey(variety.crop))?.push(variety.variety);
+    return true;
+  }
+
+  /** The name of a variety that is known, or the text itself. */
+  named(crop: string, name: string): string {
+    return this.#entries.get(keyOf(crop, name))?.variety.variety ?? name;
+  }
+
+  /** The colour that a row means which says none, or the one from before the upload: the variety's own. */
+  colourMeant(crop: string, name: string, colour: Colour | null): Colour | null {
+    const entry = this.#entries.get(keyOf(crop, name));
+    return entry && (colour === null || colour === entry.before) ? entry.variety.colour : colour;
   }
 
   /** Enters the variety of a clean row. */

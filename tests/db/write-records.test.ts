@@ -47,6 +47,12 @@ function recordsOf(snapshot: Snapshot): FarmRecords {
   };
 }
 
+/** A bed that is not on the farm yet. */
+const newBed = (name: string) => {
+  const { id: _, ...draft } = bed({ id: 0, name });
+  return draft;
+};
+
 test("a farm of 40 beds and 30 bookings, read in by names, is the same farm", () => {
   withDatabase((database) => {
     const snapshot = seededFarm(11, { bedCount: 40, bookingCount: 30 });
@@ -77,7 +83,7 @@ test("plantings and the cooler bring their varieties, each once", () => {
     const stock = { cutOn: day("2027-06-09"), stemCount: 3 };
     done(
       importRecords(database, {
-        beds: [{ ...bed({ id: 0 }), name: "D9" }],
+        beds: [newBed("D9")],
         plantings: [
           { ...plain, ...late, bed: "D9" },
           { ...plain, ...late, bed: "D1" },
@@ -127,15 +133,16 @@ test("every unknown name, every bed, booking and colour that clashes is told at 
     const before = kept(database);
     const { bedId: _, varietyId: __, id: ___, ...plain } = planting({ id: 0 });
     const known = { crop: "Crop 1", variety: "Variety 1" };
-    const { unacceptableCropIds: ____, ...plainBooking } = booking({ id: 0 });
+    const { unacceptableCropIds: ____, id: _____, ...plainBooking } = booking({ id: 0 });
+    const { id: ______, ...plainCurve } = curve();
     const problems = refused(
       importRecords(database, {
         curves: [
-          { ...curve(), crop: "Crop 8", variety: null },
-          { ...curve(), crop: "Crop 1", variety: "Variety 8" },
+          { ...plainCurve, crop: "Crop 8", variety: null },
+          { ...plainCurve, crop: "Crop 1", variety: "Variety 8" },
         ],
         varieties: [{ ...known, colour: "blue" }],
-        beds: [bed({ id: 0, name: "D3" }), bed({ id: 0, name: "D1" }), bed({ id: 0, name: "D3" })],
+        beds: [newBed("D3"), newBed("D1"), newBed("D3")],
         plantings: [
           { ...plain, ...known, colour: "cream", bed: "D7" },
           { ...plain, ...known, colour: "pink", bed: "D3" },

@@ -8,7 +8,7 @@ import { demoSnapshot } from "#demo/demo-snapshot";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { checkMatch } from "#lib/plan/road/match";
 import { farmSheets } from "#lib/sheets/farm-sheets";
-import { knownNames } from "#lib/sheets/known-names";
+import { knownFarm } from "#lib/sheets/known-farm";
 import { readFarmSheets } from "#lib/sheets/read-farm-sheets";
 import { provenPlan } from "../proven-plan";
 
@@ -19,7 +19,7 @@ function broughtIn(sheets: ReturnType<typeof farmSheets>): Snapshot {
     startFarm(database, DEMO_START);
     const empty = loadSnapshot(database);
     if (!empty.ok) throw new Error("the empty farm cannot be read");
-    const reading = readFarmSheets(sheets, knownNames(empty.parsed));
+    const reading = readFarmSheets(sheets, knownFarm(empty.parsed));
     expect(reading.problems).toEqual([]);
     const written = importRecords(database, reading.records);
     expect(written).toMatchObject({ ok: true });

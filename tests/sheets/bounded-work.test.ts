@@ -8,6 +8,7 @@ import { readPastedRows } from "#lib/sheets/pasted-rows";
 import { readFarmSheets } from "#lib/sheets/read-farm-sheets";
 import { MOST_LINES } from "#lib/sheets/split-rows";
 import { MOST_COLUMNS, readTable } from "#lib/sheets/table";
+import { farm } from "../small-farm";
 import { KNOWN } from "./known-farm";
 
 /*
@@ -91,7 +92,11 @@ describe("a sheet", () => {
 });
 
 test("pasted rows tell a thousand problems at most, and keep every row that could not be read", () => {
-  const { problems, unread } = readPastedRows("zzzzzzzz\t4\n".repeat(3_000), KNOWN);
+  const { problems, unread } = readPastedRows("zzzzzzzz\t4\n".repeat(3_000), {
+    farm: farm(),
+    recipes: ["Bridal bouquet"],
+    crops: [],
+  });
   expect(problems).toHaveLength(MOST_PROBLEMS);
   expect(unread.split("\n")).toHaveLength(3_000);
 });

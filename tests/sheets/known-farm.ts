@@ -1,4 +1,4 @@
-import { knownNames } from "#lib/sheets/known-names";
+import { knownFarm } from "#lib/sheets/known-farm";
 import { readFarmSheets } from "#lib/sheets/read-farm-sheets";
 import { bed, booking, crop, day, planting, recipe, snapshot, variety } from "../small-farm";
 
@@ -13,7 +13,7 @@ export const FARM = snapshot({
   coolerStock: [{ id: 1, varietyId: 1, cutOn: day("2027-08-01"), stemCount: 40 }],
 });
 
-export const KNOWN = knownNames(FARM);
+export const KNOWN = knownFarm(FARM);
 
 /** Reads sheets given as name and text. */
 export const read = (sheets: Record<string, string>) =>

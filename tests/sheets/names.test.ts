@@ -59,49 +59,47 @@ test("plantings may bring new varieties, and curves may then name them", () => {
   expect(records.curves?.[0]).toMatchObject({ variety: "Cold Frame", stemsPerPlantByWeek: [0.5, 1, 1.5] });
 });
 
-test("a variety has one colour, on the farm and in the sheets; the same one twice does no harm", () => {
+test("a variety has one colour, on the farm and in the sheets, and its own row may change it; the same one twice does no harm", () => {
   const sheet = "crop,variety,colour\n";
   expect(read({ "varieties.csv": `${sheet}Dahlia,Maple Row,plum\nDahlia,New,red\nDahlia,New,red\n` }).problems).toEqual(
     [],
   );
-  expect(
-    problemLines({ "varieties.csv": `${sheet}Dahlia,Maple Row,blush\nDahlia,New,red\nDahlia,New,pink\n` }),
-  ).toEqual([
-    'varieties.csv:2 colour: "Maple Row" of Dahlia is plum on the farm, not blush: a variety has one colour, mend it or give this variety another name',
-    'varieties.csv:4 colour: "New" of Dahlia is red on line 3 of varieties.csv, not pink: a variety has one colour, mend it or give this variety another name',
+  expect(problemLines({ "varieties.csv": `${sheet}Dahlia,New,red\nDahlia,New,pink\n` })).toEqual([
+    'varieties.csv:3 colour: "New" of Dahlia is red on line 2 of varieties.csv, not pink: a variety has one colour, mend it or give this variety another name',
   ]);
+  const planted = `${PLANTINGS}D8,Dahlia,Maple Row,blush,2027,field,2027-07-01,7\n`;
+  expect(problemLines({ "plantings.csv": planted })).toEqual([
+    'plantings.csv:2 colour: "Maple Row" of Dahlia is plum on the farm, not blush: a variety has one colour, mend it or give this variety another name',
+  ]);
+  expect(problemLines({ "plantings.csv": planted, "varieties.csv": `${sheet}Dahlia,Maple Row,blush\n` })).toEqual([]);
 });
 
-test("what is on the farm, or on another row, is not recorded twice", () => {
+test("what stands on another row of the upload is not recorded twice", () => {
   const found = problemLines({
-    "beds.csv": "bed,length_m,width_m\nD8,10,1\nD11,10,1\nd11,12,1\n",
-    "bookings.csv": `${BOOKINGS}Ash & Wren,2027-09-20,\nIvy,2027-06-12,\nivy,2027-06-12,\n`,
-    "plantings.csv": `${PLANTINGS}D8,Dahlia,Maple Row,plum,2027,field,2027-05-20,70\nD8,Dahlia,Maple Row,,2027,field,2027-07-01,7\nD8,Dahlia,Maple Row,,2027,field,2027-07-01,7\n`,
-    "cooler.csv": "crop,variety,cut_on,stems\nDahlia,Maple Row,2027-08-01,40\nDahlia,Maple Row,2027-08-01,41\n",
+    "beds.csv": "bed,length_m,width_m\nD11,10,1\nd11,12,1\n",
+    "bookings.csv": `${BOOKINGS}Ivy,2027-06-12,\nivy,2027-06-12,\n`,
+    "plantings.csv": `${PLANTINGS}D8,Dahlia,Maple Row,,2027,field,2027-07-01,7\nD8,Dahlia,Maple Row,,2027,field,2027-07-01,7\n`,
+    "cooler.csv": "crop,variety,cut_on,stems\nDahlia,Maple Row,2027-08-02,40\nDahlia,Maple Row,2027-08-02,40\n",
     "recipes.csv": "recipe,role,stems_per_piece\nPosy,focal,3\n",
   });
   expect(found.map((problem) => problem.split(":", 2).join(":"))).toEqual([
-    "beds.csv:2 bed",
-    "beds.csv:4 bed",
-    "bookings.csv:2 client",
-    "bookings.csv:4 client",
-    "plantings.csv:2 row",
-    "plantings.csv:4 row",
-    "cooler.csv:2 row",
+    "beds.csv:3 bed",
+    "bookings.csv:3 client",
+    "plantings.csv:3 row",
   ]);
   expect(found.every((problem) => /: (keep|take|mend) /.test(problem))).toBe(true);
 });
 
-test("pieces and stems need a booking of the same upload; for one on the farm the problem says so", () => {
-  expect(
-    problemLines({
-      "bookings.csv": `${BOOKINGS}Ivy,2027-06-12,foxglove\n`,
-      "pieces.csv": `${PIECES}Ash & Wren,2027-09-20,Bridal bouquet,1\nIvi,2027-06-12,Bridal bouquet,1\n`,
-    }),
-  ).toEqual([
-    'pieces.csv:2 client: the booking of "Ash & Wren" on 2027-09-20 is on the farm already: sheets add lines to new bookings only, so change it on its own page and take this row out',
-    'pieces.csv:3 client: no booking of "Ivi" on 2027-06-12: add it to the bookings sheet, or mend the client or the day; did you mean "Ivy" on 2027-06-12?',
-  ]);
+test("pieces and stems need a booking, of the farm or of the same upload", () => {
+  const pieces = (client: string) => `${PIECES}${client},2027-06-12,Bridal bouquet,1\n`;
+  expect(problemLines({ "bookings.csv": `${BOOKINGS}Ivy,2027-06-12,foxglove\n`, "pieces.csv": pieces("Ivi") })).toEqual(
+    [
+      'pieces.csv:2 client: no booking of "Ivi" on 2027-06-12: add it to the bookings sheet, or mend the client or the day; did you mean "Ivy" on 2027-06-12?',
+    ],
+  );
+  const { records, problems } = read({ "pieces.csv": `${PIECES}ash & wren,2027-09-20,Bridal bouquet,2\n` });
+  expect(problems).toEqual([]);
+  expect(records.bookings).toMatchObject([{ id: 1, client: "Ash & Wren", pieces: [{ recipe: "Bridal bouquet" }] }]);
 });
 
 test("a booking with a wrong line is left out whole, and every row of it says why; others stand", () => {

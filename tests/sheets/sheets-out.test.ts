@@ -7,7 +7,7 @@ import { newFarm } from "#lib/domain/new-farm";
 import { headingsOf, SHEETS, type SheetName } from "#lib/domain/records/sheets";
 import { farmRecordsOf } from "#lib/sheets/farm-records-of";
 import { farmSheets, sheetsOfRecords } from "#lib/sheets/farm-sheets";
-import type { KnownNames } from "#lib/sheets/known-names";
+import { knownFarm } from "#lib/sheets/known-farm";
 import { readFarmSheets } from "#lib/sheets/read-farm-sheets";
 import { unzipSheets } from "#lib/sheets/unzip-sheets";
 import { zipSheets } from "#lib/sheets/zip-sheets";
@@ -17,16 +17,9 @@ import { anyFarm } from "./any-farm";
 const SEED = 20_270_612;
 
 /** A farm with settings and nothing else. */
-const EMPTY: KnownNames = {
-  farm: newFarm("Empty"),
-  crops: [],
-  recipes: [],
-  beds: [],
-  varieties: [],
-  plantings: [],
-  bookings: [],
-  coolerStock: [],
-};
+const EMPTY = knownFarm(
+  snapshot({ farm: newFarm("Empty"), crops: [], recipes: [], curves: [], varieties: [], beds: [], plantings: [] }),
+);
 
 /** Records without the lists that are empty: a sheet with a header alone brings none. */
 const filled = (records: FarmRecords) =>
@@ -85,19 +78,21 @@ test("the built-in crops, curves and recipes pass through their sheets unchanged
   expect(reading.records).toEqual(records);
 });
 
-test("one file for each sheet, in the order of the columns' list, the header its columns", () => {
+test("one file for each sheet, in the order of the columns' list, the header its columns and the key of the row", () => {
   const sheets = farmSheets(snapshot());
   expect(sheets.map(({ name }) => name)).toEqual(Object.keys(SHEETS).map((name) => `${name}.csv`));
   expect(sheets.map(({ text }) => text.split("\r\n")[0])).toEqual(
-    Object.keys(SHEETS).map((name) => headingsOf(name as SheetName).join(",")),
+    Object.keys(SHEETS).map((name) =>
+      [...headingsOf(name as SheetName), ...(name === "farm" || name === "weather" ? [] : ["key"])].join(","),
+    ),
   );
 });
 
 test("a small farm's plantings sheet is this text", () => {
   const plantings = farmSheets(snapshot()).find(({ name }) => name === "plantings.csv");
   expect(plantings?.text).toBe(
-    "bed,crop,variety,colour,season,treatment,planted_on,plants,alive_share,grade_out_share,winter_survival_share,flags\r\n" +
-      "B1,Crop 1,Variety 1,cream,2027,field,2027-05-20,70,1,0,,\r\n",
+    "bed,crop,variety,colour,season,treatment,planted_on,plants,alive_share,grade_out_share,winter_survival_share,flags,key\r\n" +
+      "B1,Crop 1,Variety 1,cream,2027,field,2027-05-20,70,1,0,,,1-ccdjyd\r\n",
   );
 });
 
@@ -106,7 +101,7 @@ test("a text that a spreadsheet would run is held by an apostrophe", () => {
   const [bed] = farm.beds;
   const named = { ...farm, beds: bed ? [{ ...bed, note: "=1+1" }] : [] };
   const beds = farmSheets(named).find(({ name }) => name === "beds.csv");
-  expect(beds?.text.split("\r\n")[1]).toBe("B1,15,1.2,,,,'=1+1");
+  expect(beds?.text.split("\r\n")[1]).toMatch(/^B1,15,1.2,,,,'=1\+1,1-[a-z]{6}$/);
 });
 
 test("a zip of the sheets opens to the same sheets, and the same farm gives the same bytes", () => {

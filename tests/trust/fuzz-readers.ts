@@ -2,7 +2,7 @@ import { strToU8, zipSync } from "fflate";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { oneOf, type RandomSource, wholeBetween } from "#lib/maths/random";
 import { farmSheets } from "#lib/sheets/farm-sheets";
-import { knownNames } from "#lib/sheets/known-names";
+import { knownFarm } from "#lib/sheets/known-farm";
 import { readPastedRows } from "#lib/sheets/pasted-rows";
 import { readFarmSheets } from "#lib/sheets/read-farm-sheets";
 import { unzipSheets } from "#lib/sheets/unzip-sheets";
@@ -34,7 +34,9 @@ const PARTS =
 /** Every reader of the tool that meets the outside, by name. */
 export function oddReads(farm: Snapshot): Readonly<Record<string, OddRead>> {
   const sheets = someLinesOf(farm);
-  const known = knownNames(farm);
+  const known = knownFarm(farm);
+  const names = (rows: readonly { readonly name: string }[]) => rows.map(({ name }) => name);
+  const pasted = { farm: farm.farm, recipes: names(farm.recipes), crops: names(farm.crops) };
   const zip = zipSync({ "beds.csv": strToU8(sheets[5]?.text ?? "") });
   const query = (random: RandomSource) => ({
     [oneOf(random, ["day", "week", "booking", "on", "x"])]: oneOf<unknown>(random, [
@@ -54,7 +56,7 @@ export function oddReads(farm: Snapshot): Readonly<Record<string, OddRead>> {
         bytes[wholeBetween(random, 0, bytes.length - 1)] = wholeBetween(random, 0, 255);
       return unzipSheets(bytes);
     },
-    "pasted rows": (random) => readPastedRows(mangled(random, "focal\t40\tblush, cream\nBridal bouquet\t1"), known),
+    "pasted rows": (random) => readPastedRows(mangled(random, "focal\t40\tblush, cream\nBridal bouquet\t1"), pasted),
     "booking forms": (random) => parseBookingForm(oddlyFilled(random, BOOKING), { units: "us" }),
     queries: (random) => [choiceOf(query(random)), askedDay(query(random))],
     "form calls": (random) =>

@@ -8,7 +8,7 @@ import { SaveRefused, type Saving, saving } from "#db/journal/saving";
 import { importRecords } from "#db/write/records";
 import type { FarmRecords } from "#lib/domain/farm-records";
 import type { Problem } from "#lib/domain/problem";
-import { knownNames } from "#lib/sheets/known-names";
+import { knownFarm } from "#lib/sheets/known-farm";
 import { readFarmSheets } from "#lib/sheets/read-farm-sheets";
 import { fingerprintOf, saveOf } from "../../action";
 import { sentForm } from "../../door/sent-form";
@@ -40,7 +40,7 @@ async function carriedOut({ step, sending, files, problems }: Sending, save: Sav
   // Rows that landed are in the way of themselves: they would be refused as there already.
   const title = step === "check" ? null : landedBefore(farmDatabase(), save);
   if (title !== null) return { kind: "taken", sending, title };
-  const { records, ...read } = readFarmSheets(files, knownNames(loadFarm()));
+  const { records, ...read } = readFarmSheets(files, knownFarm(loadFarm()));
   const reading = { ...read, problems: [...problems, ...read.problems] };
   if (step === "check" || (step === "all" && reading.problems.length > 0))
     return { kind: "checked", sending, ...reading };

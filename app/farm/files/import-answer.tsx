@@ -1,7 +1,9 @@
+import { allOf } from "#lib/domain/listed";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import type { SheetProblem } from "#lib/sheets/sheet-problem";
 import { type Column, Table } from "../../ui/table";
 import type { ImportState } from "./import-state";
+import { WouldChange } from "./would-change";
 
 type Checked = Extract<ImportState, { kind: "checked" }>;
 type Props = { answer: ImportState; onTake: (step: "all" | "clean") => void };
@@ -39,46 +41,58 @@ export function ImportAnswer({ answer, onTake }: Props) {
     );
   const { problems, rowCount, cleanRowCount } = answer;
   const isClean = problems.length === 0 && rowCount > 0;
+  const changeCount = answer.perSheet.reduce((sum, sheet) => sum + sheet.newCount + sheet.changedCount, 0);
+  const isNothing = isClean && changeCount === 0;
   return (
     <div className={isClean ? "notice good" : "notice bad"}>
       <p>
-        <strong>{isClean ? "✓ All clean." : `${countOf(problems.length, "problem")}.`}</strong> Nothing has been written
-        yet.{rowCount > 0 && ` ${rowsInWords(answer)}.`}
+        <strong>
+          {isNothing ? "✓ Nothing to change:" : isClean ? "✓ All clean." : `${countOf(problems.length, "problem")}.`}
+        </strong>{" "}
+        {isNothing
+          ? `the farm says all ${countOf(rowCount, "row")} already.`
+          : `Nothing has been written yet. ${countOf(cleanRowCount, "clean row")} of ${inWholes(rowCount)}.`}
       </p>
-      {isClean && (
+      {isClean && !isNothing && (
         <p className="actions">
           <button type="button" className="main" onClick={() => onTake("all")}>
-            Bring in all {countOf(rowCount, "row")}
+            {changeWords(answer)}
           </button>
         </p>
       )}
-      {!isClean && cleanRowCount > 0 && (
+      {!isClean && changeCount > 0 && (
         <p className="actions">
           <button type="button" onClick={() => onTake("clean")}>
-            Take the {countOf(cleanRowCount, "clean row")}, leave the rest
+            {changeWords(answer)}, leave what has a problem
           </button>
         </p>
       )}
       {problems.length > 0 && (
         <Table
           caption="What to mend"
-          columns={COLUMNS}
+          columns={PROBLEM_COLUMNS}
           rows={problems}
           keyOf={({ file, line, column, message }) => `${file} ${line} ${column} ${message}`}
         />
       )}
+      {rowCount > 0 && !isNothing && <WouldChange perSheet={answer.perSheet} />}
     </div>
   );
 }
 
-const rowsInWords = ({ rowCount, cleanRowCount, perSheet }: Checked): string => {
-  const sheets = perSheet.map(
-    ({ sheet, rowCount: rows, cleanRowCount: clean }) => `${sheet} ${inWholes(clean)} of ${inWholes(rows)}`,
-  );
-  return `${countOf(cleanRowCount, "clean row")} of ${inWholes(rowCount)}${sheets.length > 0 ? `: ${sheets.join(", ")}` : ""}`;
-};
+/** "Add 3 rows and change 2" */
+function changeWords({ perSheet }: Checked): string {
+  const newCount = perSheet.reduce((sum, sheet) => sum + sheet.newCount, 0);
+  const changedCount = perSheet.reduce((sum, sheet) => sum + sheet.changedCount, 0);
+  const parts = [
+    ...(newCount > 0 ? [`add ${countOf(newCount, "row")}`] : []),
+    ...(changedCount > 0 ? [`change ${newCount > 0 ? inWholes(changedCount) : countOf(changedCount, "row")}`] : []),
+  ];
+  const words = allOf(parts);
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
 
-const COLUMNS: readonly Column<SheetProblem>[] = [
+const PROBLEM_COLUMNS: readonly Column<SheetProblem>[] = [
   { head: "File", cell: ({ file }) => file },
   { head: "Line", kind: "number", cell: ({ line }) => line },
   { head: "Column", cell: ({ column }) => column ?? "whole row" },

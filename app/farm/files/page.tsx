@@ -15,16 +15,19 @@ export default function FilesPage() {
       <section aria-labelledby="import">
         <h2 id="import">Bring in CSV files</h2>
         <p>
-          Beds, plantings, bookings, cooler stock and new varieties are added; settings, crops, curves and recipes of
-          the same name are replaced, and so are recorded days of the same date. Which sheet a file is, its columns say.
-          First everything is read and every problem listed; nothing is written before you say so, and what is written
-          can be undone as one.
+          A row changes the row of the farm that it came from, by its key, else the one of the same name, or of the same
+          name and day; any other is new. What the files do not speak of stays, except that a recipe is replaced whole.
+          First everything is read, and you see what would change and what is wrong; nothing is written before you say
+          so, and what is written can be undone as one.
         </p>
         <FileChoice />
       </section>
       <section aria-labelledby="out">
         <h2 id="out">Take your records out</h2>
-        <p>Plain CSV, which comes back in as it went out. Metres, shares from 0 to 1, cents and dates as 2027-06-12.</p>
+        <p>
+          Plain CSV, which comes back in as it went out. Metres, shares from 0 to 1, cents and dates as 2027-06-12. The
+          last column is the row’s key: leave it as it is, and empty it in a row that you copy to make a new one.
+        </p>
         <p>
           Not in the sheets: what-ifs that you kept, and the history of changes with its undo. A{" "}
           <a href="/farm/copies">copy of the farm</a> holds those too.

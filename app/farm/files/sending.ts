@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { type Parsed, problemsOf } from "#lib/domain/problem";
-import type { SheetFile } from "#lib/sheets/read-farm-sheets";
+import type { SheetFile } from "#lib/sheets/open-files";
 import type { SheetProblem } from "#lib/sheets/sheet-problem";
 import { unzipSheets } from "#lib/sheets/unzip-sheets";
 import { sentForm } from "../../door/sent-form";

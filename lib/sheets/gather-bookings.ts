@@ -1,0 +1,106 @@
+import type { BookingRecord, PieceRecord, StemLineRecord } from "#lib/domain/farm-records";
+import { BOOKING_SHEET } from "#lib/domain/records/booking";
+import type { Farm } from "#lib/domain/records/farm-settings";
+import { PIECE_SHEET } from "#lib/domain/records/piece";
+import { STEM_SHEET } from "#lib/domain/records/stem-line";
+import type { BookingOwners } from "./booking-owners";
+import type { KeptRow, KeptRows } from "./known-farm";
+import type { LinkedBookings } from "./link-bookings";
+import type { NameBook } from "./name-book";
+import { isUnchanged } from "./row-differences";
+import { bookingRow } from "./rows-of-records";
+import type { SheetRow } from "./sheet-rows";
+import type { RowOf } from "./to-records";
+
+type OnFarm = { readonly farm: Farm; readonly rows: KeptRows; readonly crops: NameBook; readonly recipes: NameBook };
+
+/** What the upload says of one booking. */
+type Touched = {
+  farmId: number | null;
+  booking: SheetRow<BookingRecord> | null;
+  readonly pieces: SheetRow<RowOf<"pieces">>[];
+  readonly stems: SheetRow<RowOf<"stems">>[];
+};
+
+/**
+ * The bookings that clean rows make new or change, each whole: what the upload says of it over what the farm has. Its lines stand in the
+ * farm's order, then those that are new in the order of their rows.
+ */
+export function gatherBookings(
+  linked: Omit<LinkedBookings, "records">,
+  owners: BookingOwners,
+  { farm, rows, crops, recipes }: OnFarm,
+): BookingRecord[] {
+  const touched = touchedBookings(linked, owners);
+  const keptOf = byId(rows.bookings);
+  const piecesOf = byId(rows.pieces);
+  const stemsOf = byId(rows.stems);
+  return [...touched.values()].flatMap(({ farmId, booking, pieces, stems }): BookingRecord[] => {
+    const [kept] = (farmId !== null && keptOf.get(farmId)) || [];
+    const base = booking?.record ?? (kept && bookingOfRow(kept.row, farm));
+    if (!base) return [];
+    const lines = {
+      pieces: merged((farmId !== null && piecesOf.get(farmId)) || [], pieces).map(
+        ({ recipe, pieceCount, colours }): PieceRecord => ({ recipe: recipes.named(recipe), pieceCount, colours }),
+      ),
+      stemLines: merged((farmId !== null && stemsOf.get(farmId)) || [], stems).map(
+        ({ role, crop, cropOnly, colours, stemCount }): StemLineRecord => ({
+          role,
+          crop: crop === null ? null : crops.named(crop),
+          cropOnly,
+          colours,
+          stemCount,
+        }),
+      ),
+    };
+    if (farmId === null) return [{ ...base, ...lines }];
+    const isSame =
+      (!booking?.record || isUnchanged(booking.kept, bookingRow(booking.record), BOOKING_SHEET)) &&
+      pieces.every((row) => row.record && isUnchanged(row.kept, row.record, PIECE_SHEET)) &&
+      stems.every((row) => row.record && isUnchanged(row.kept, row.record, STEM_SHEET));
+    return isSame ? [] : [{ ...base, ...lines, id: farmId }];
+  });
+}
+
+function touchedBookings({ bookings, pieces, stems }: Omit<LinkedBookings, "records">, owners: BookingOwners) {
+  const touched = new Map<string, Touched>();
+  const of = (named: { client: string; eventOn: string }): Touched => {
+    const id = owners.idOf(named);
+    const one = touched.get(id) ?? {
+      farmId: owners.find(named)?.farmId ?? null,
+      booking: null,
+      pieces: [],
+      stems: [],
+    };
+    touched.set(id, one);
+    return one;
+  };
+  for (const row of bookings.rows) if (row.record) of(row.record).booking = row;
+  for (const row of pieces.rows) if (row.record) of(row.record).pieces.push(row);
+  for (const row of stems.rows) if (row.record) of(row.record).stems.push(row);
+  return touched;
+}
+
+/** The farm's lines, each as its row in the upload says it, and the new ones after them. */
+function merged<Row>(kept: readonly KeptRow<Row>[], rows: readonly SheetRow<Row>[]): Row[] {
+  const byKey = new Map(rows.flatMap((row) => (row.kept ? [[row.kept.key, row.record] as const] : [])));
+  const stayed = kept.map((one) => byKey.get(one.key) ?? one.row);
+  return [...stayed, ...rows.flatMap((row) => (row.kept || row.record === null ? [] : [row.record]))];
+}
+
+function byId<Row>(kept: readonly KeptRow<Row>[]): Map<number, KeptRow<Row>[]> {
+  const groups = new Map<number, KeptRow<Row>[]>();
+  for (const one of kept) {
+    const group = groups.get(one.id);
+    if (group) group.push(one);
+    else groups.set(one.id, [one]);
+  }
+  return groups;
+}
+
+const bookingOfRow = (row: RowOf<"bookings">, farm: Farm): BookingRecord => ({
+  ...row,
+  spareShare: row.spareShare ?? farm.spareShare,
+  pieces: [],
+  stemLines: [],
+});
