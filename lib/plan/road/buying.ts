@@ -27,16 +27,20 @@ export function buying(farm: Farm, gaps: readonly Gap[], buyInCrop: (need: Need)
     .sort((a, b) => a.orderBy - b.orderBy);
 }
 
-function buyIn(farm: Farm, gap: Gap, crop: Crop): BuyIn {
-  const bunchCount = Math.ceil(gap.shortStems / crop.bunchStems.count);
+/** Whole bunches of a crop for so many stems, and what they cost. */
+export function bunchesOf(crop: Crop, stems: number): Pick<BuyIn, "bunchCount" | "boughtStems" | "costCents"> {
+  const bunchCount = Math.ceil(stems / crop.bunchStems.count);
   const boughtStems = bunchCount * crop.bunchStems.count;
+  return { bunchCount, boughtStems, costCents: Math.round(boughtStems * crop.buyInCents.count) };
+}
+
+function buyIn(farm: Farm, gap: Gap, crop: Crop): BuyIn {
+  const bunches = bunchesOf(crop, gap.shortStems);
   return {
     gap,
     crop,
-    bunchCount,
-    boughtStems,
-    leftOverStems: boughtStems - gap.shortStems,
-    costCents: Math.round(boughtStems * crop.buyInCents.count),
+    ...bunches,
+    leftOverStems: bunches.boughtStems - gap.shortStems,
     orderBy: gap.need.eventDay - farm.orderDaysAhead,
   };
 }

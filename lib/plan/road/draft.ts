@@ -15,35 +15,43 @@ export type DraftPlan = { readonly match: Match; readonly gaps: readonly Gap[]; 
 /** No saved booking has this id. */
 const NEW_BOOKING_ID = 0;
 
+/** What a draft needs of a plan. */
+export type MatchedSeason = Pick<Plan, "snapshot" | "seasonYear" | "meetingSeasons" | "forecast" | "match">;
+
 /**
  * Matches a season anew with a draft in it, in place of the booking it would replace if that is given. What blooms is taken from
  * the plan, so only the match is walked again: fast enough for every keystroke [L2].
  * @throws RangeError if the draft names a recipe that the farm does not have
  */
-export function withDraft(plan: Plan, draft: BookingDraft, bookingId: number | null): DraftPlan {
-  const { snapshot, seasonYear } = plan;
+export function withDraft(plan: MatchedSeason, draft: BookingDraft, bookingId: number | null): DraftPlan {
+  const { match: before, meetingSeasons, seasonYear, snapshot } = asMetBy(plan, draft, bookingId);
   const { farm, crops, recipes } = snapshot;
   const draftId = bookingId ?? NEW_BOOKING_ID;
   const booking = { ...draft, id: draftId };
-  const others = snapshot.bookings.filter(({ id }) => id !== draftId);
-  const seasons = meetingSeasons({ ...snapshot, bookings: [...others, booking] }, seasonYear);
-  const supplies = areSame(seasons, plan.meetingSeasons)
-    ? plan.match.supplies
-    : supplyOf(
-        snapshot,
-        seasons.flatMap((season) => forecastOf(plan, season)),
-        ...seasons,
-      );
-  const asked = areSame(seasons, plan.meetingSeasons) ? plan.match.needs : needs(snapshot, seasons);
-  const isAsked = draft.status !== "cancelled" && seasons.includes(seasonOfBooking(booking));
+  const isAsked = draft.status !== "cancelled" && meetingSeasons.includes(seasonOfBooking(booking));
   const own = isAsked ? needsOf(booking, new ById("recipe", recipes)) : [];
-  const matched = match(farm, supplies, inOrder(asked, own, draftId), buyInFinder(crops).centsOf);
+  const matched = match(farm, before.supplies, inOrder(before.needs, own, draftId), buyInFinder(crops).centsOf);
   return { match: matched, gaps: gaps(farm, matched, seasonYear), draftId };
 }
 
-const areSame = (a: readonly number[], b: readonly number[]): boolean => a.join() === b.join();
+/**
+ * The season as the draft will be matched in it, without the draft: the plan itself, unless the draft makes other seasons meet it [M8], which are then
+ * matched with it.
+ */
+export function asMetBy(plan: MatchedSeason, draft: BookingDraft, bookingId: number | null): MatchedSeason {
+  const { snapshot, seasonYear } = plan;
+  const draftId = bookingId ?? NEW_BOOKING_ID;
+  const others = snapshot.bookings.filter(({ id }) => id !== draftId);
+  const bookings = [...others, { ...draft, id: draftId }];
+  const seasons = meetingSeasons({ ...snapshot, bookings }, seasonYear);
+  if (seasons.join() === plan.meetingSeasons.join()) return plan;
+  const plantings = seasons.flatMap((season) => forecastOf(plan, season));
+  const supplies = supplyOf(snapshot, plantings, ...seasons);
+  const matched = match(snapshot.farm, supplies, needs(snapshot, seasons), buyInFinder(snapshot.crops).centsOf);
+  return { snapshot, seasonYear, forecast: plan.forecast, meetingSeasons: seasons, match: matched };
+}
 
-const forecastOf = (plan: Plan, season: number) =>
+const forecastOf = (plan: MatchedSeason, season: number) =>
   (season === plan.seasonYear ? plan.forecast : forecast(plan.snapshot, season)).plantings;
 
 /** The needs as a saved draft would stand among them: by event day, then by booking, a new one after all others [M7]. */

@@ -120,3 +120,15 @@ function askedLines(booking: BookingDraft, recipes: Pick<ById<Recipe>, "get">): 
 
 /** Rounds up to whole stems, forgiving the last digits of floating point: 110.00000000000001 stems are 110. */
 const wholeStems = (stems: number): number => Math.ceil(stems - 1e-9 * stems);
+
+/**
+ * The most whole stems for a client that so many stems cut are enough for, spare included: the inverse of a need's rounding up [N1].
+ * @param stems  whole stems that a need gets, 0 or more
+ */
+export function stemsWithoutSpare(stems: number, spareShare: number): number {
+  let promised = Math.floor(stems / (1 + spareShare));
+  // Division may fall on either side of a whole stem.
+  while (wholeStems((promised + 1) * (1 + spareShare)) <= stems) promised++;
+  while (promised > 0 && wholeStems(promised * (1 + spareShare)) > stems) promised--;
+  return promised;
+}

@@ -14,7 +14,11 @@ import { supplyOf, type VarietySupply } from "./supply";
 const ONE_YEAR_IN_TEN = 1.2816 * Math.SQRT1_2;
 
 /** What the beds and the cooler give in years that are early or late: in poor ones, light with an early frost, and in rich ones, heavy with a late frost [G4]. */
-export function unusualYears({ snapshot, seasonYear, meetingSeasons }: Plan): {
+export function unusualYears({
+  snapshot,
+  seasonYear,
+  meetingSeasons,
+}: Pick<Plan, "snapshot" | "seasonYear" | "meetingSeasons">): {
   readonly poor: VarietySupply[][];
   readonly rich: VarietySupply[][];
 } {
@@ -44,7 +48,7 @@ export function unusualYears({ snapshot, seasonYear, meetingSeasons }: Plan): {
 }
 
 /** The plan's needs matched anew with what an early and a late poor year give. */
-export function poorMatches(plan: Plan): Match[] {
+export function poorMatches(plan: Pick<Plan, "snapshot" | "seasonYear" | "meetingSeasons" | "match">): Match[] {
   const { farm, crops } = plan.snapshot;
   const { centsOf } = buyInFinder(crops);
   return unusualYears(plan).poor.map((supplies) => match(farm, supplies, plan.match.needs, centsOf));

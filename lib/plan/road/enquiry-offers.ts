@@ -1,0 +1,76 @@
+import { toDay, toDayNumber } from "#lib/domain/day";
+import { nearColours } from "#lib/domain/near-colours";
+import type { Crop } from "#lib/domain/records/crop";
+import type { Colour } from "#lib/domain/words";
+import { buyInFinder } from "./buy-in";
+import { bunchesOf } from "./buying";
+import type { MatchedSeason } from "./draft";
+import { type EnquiryAnswer, enquiryAnswer } from "./enquiry";
+import { colourFitCents, cropFitCents } from "./fit";
+import { holdWindow } from "./hold-window";
+import type { Match } from "./match";
+import type { Need } from "./needs";
+
+/** The same enquiry with `added` welcome beside the colours asked, in this order; `answer` is what it then gets. */
+export type ColourOffer = { readonly added: readonly Colour[]; readonly answer: EnquiryAnswer };
+
+/** Colours offered beside those asked, at most: more are a list, and no answer for a caller. */
+const MOST_COLOURS = 3;
+
+/**
+ * What would be had if near colours were welcome too, one more with each offer, each named and each bringing stems [E4]. Ends when all can be promised.
+ * One offer is worked out each time the next is asked for.
+ */
+export function* colourOffers(
+  plan: MatchedSeason,
+  poor: readonly Match[],
+  asked: EnquiryAnswer,
+): Generator<ColourOffer> {
+  let [best, added]: [EnquiryAnswer, readonly Colour[]] = [asked, []];
+  const { enquiry } = asked;
+  for (const colour of nearColours(enquiry.colours)) {
+    if (best.verdict === "yes" || added.length === MOST_COLOURS) return;
+    if (!blooms(plan, { ...needOf(asked), colours: [colour] })) continue;
+    const colours = [...enquiry.colours, ...added, colour];
+    const answer = enquiryAnswer(plan, poor, { ...enquiry, colours });
+    if (answer.likelyStems <= best.likelyStems) continue;
+    [best, added] = [answer, [...added, colour]];
+    yield { added, answer };
+  }
+}
+
+/** The need of an enquiry in its own match. */
+export const needOf = ({ draft, needIndex }: EnquiryAnswer): Need => draft.match.needs[needIndex];
+
+/** Whether any stem that a need could take is cut in its hold window, whoever has it. */
+export function blooms({ snapshot, match }: MatchedSeason, need: Need): boolean {
+  return match.supplies.some(({ crop, variety, days }) => {
+    if (cropFitCents(need, crop) === null || colourFitCents(need, variety.colour) === null) return false;
+    const { earliest, latest } = holdWindow(need.eventDay, snapshot.farm.leadDays, crop.holdDays.count);
+    return days.some((day) => day >= earliest && day <= latest);
+  });
+}
+
+/**
+ * What buying in the rest would take: whole bunches of one crop for what is short in an ordinary year, and for what a poor one would lack. `orderBy` is
+ * the farm's ordering days before the event; from the day after it is too late.
+ */
+export type BuyInOffer = {
+  readonly crop: Crop;
+  readonly ordinary: { readonly bunchCount: number; readonly costCents: number };
+  readonly poorest: { readonly bunchCount: number; readonly costCents: number };
+  readonly orderBy: ReturnType<typeof toDay>;
+};
+
+/** How the stems that an answer cannot promise could be bought in [B1]; null when it can promise all or no crop is sold for the role. */
+export function buyInOffer({ snapshot }: MatchedSeason, answer: EnquiryAnswer): BuyInOffer | null {
+  if (answer.verdict === "yes") return null;
+  const crop = buyInFinder(snapshot.crops).cropOf(needOf(answer));
+  if (!crop) return null;
+  return {
+    crop,
+    ordinary: bunchesOf(crop, answer.needStems - answer.likelyNeedStems),
+    poorest: bunchesOf(crop, answer.needStems - answer.promisedNeedStems),
+    orderBy: toDay(toDayNumber(answer.enquiry.eventOn) - snapshot.farm.orderDaysAhead),
+  };
+}
