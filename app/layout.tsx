@@ -22,7 +22,8 @@ import "./beds/beds.css";
 import "./beds/bed-list.css";
 import "./what-if/suppose/suppose.css";
 import "./what-if/what-if.css";
-import "./dates/dates.css";
+import "./enquiry/enquiry.css";
+import "./enquiry/enquiry-parts.css";
 import "./keep-or-dig/board/bed-table.css";
 import "./keep-or-dig/keep-or-dig.css";
 import "./keep-or-dig/worksheet/worksheet.css";
@@ -36,6 +37,7 @@ import "./farm/figures/first-figures.css";
 import "./farm/figures/figures.css";
 import "./farm/copies/copies.css";
 import "./look/print.css";
+import { EnquiryLink } from "./frame/enquiry-link.client";
 import { FileRefused } from "./frame/file-refused";
 import { LastChange } from "./frame/last-change";
 import { Nav, ThumbBar } from "./frame/nav.client";
@@ -82,6 +84,7 @@ export default async function Layout({ children }: { children: ReactNode }) {
             </span>
           </a>
           <Nav />
+          <EnquiryLink />
         </header>
         <main id="main">{refused ? <FileRefused refused={refused} /> : <Readable>{children}</Readable>}</main>
         <footer className="foot">

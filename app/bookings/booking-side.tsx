@@ -16,7 +16,7 @@ export function BookingSide({ lines }: { lines: readonly BookingLine[] }) {
       <a className="button main" href="/bookings/new">
         Enter a booking
       </a>
-      <a className="button" href="/dates">
+      <a className="button" href="/enquiry">
         Can I take this date?
       </a>
       <ul className="leaders">

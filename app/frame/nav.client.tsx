@@ -16,8 +16,11 @@ const SCREENS: readonly Screen[] = [
   { href: "/farm", name: "Farm" },
 ];
 
-/** The four that a thumb reaches; the rest stand behind "All". */
-const AT_THE_THUMB = ["/", "/bookings", "/picking", "/beds"];
+/** On a desk it stands apart from the cards, in the masthead. */
+const ENQUIRY: Screen = { href: "/enquiry", name: "Enquiry" };
+
+/** The screens that a thumb reaches beside the enquiry; the rest stand behind "All". */
+const AT_THE_THUMB = ["/", "/bookings", "/picking"];
 
 /** The screens as index cards, the one that is open marked. */
 export function Nav() {
@@ -28,10 +31,10 @@ export function Nav() {
   );
 }
 
-/** The bar of five on a phone: four screens, and all of them. */
+/** The bar of five on a phone: three screens, the enquiry, and all others. */
 export function ThumbBar() {
   const path = usePathname();
-  const near = SCREENS.filter(({ href }) => AT_THE_THUMB.includes(href));
+  const near = [...SCREENS.filter(({ href }) => AT_THE_THUMB.includes(href)), ENQUIRY];
   const far = SCREENS.filter(({ href }) => !AT_THE_THUMB.includes(href));
   return (
     <nav className="thumb-bar" aria-label="Screens at the thumb">

@@ -10,11 +10,11 @@ export const CountedMarks = () => (
   <svg className="symbols counted" width="0" height="0" aria-hidden="true" focusable="false">
     <title>Drawings</title>
     <defs>
-      {[...COLOURS, "ring" as const].map((colour) => (
+      {[...COLOURS, "ring" as const, "bought" as const].map((colour) => (
         <pattern key={colour} id={`count-${colour}`} width={PITCH} height={PITCH} patternUnits="userSpaceOnUse">
           <use
             href={colour === "ring" ? "#ring" : "#bloom"}
-            className={colour === "ring" ? undefined : `f-${colour}`}
+            className={colour === "ring" ? undefined : colour === "bought" ? "bought" : `f-${colour}`}
             x="0.5"
             y="0.5"
             width="11.2"
@@ -32,10 +32,12 @@ type Props = {
   /** Stems that one mark stands for; the same all over a page, and said there. */
   readonly stemsPerMark: number;
   readonly marksARow?: number;
+  /** What is missing is bought in: an open bloom for each mark in place of a ring. */
+  readonly isBought?: boolean;
 };
 
 /** Stems counted out: blooms in the colours that are there, then a ring for each mark that is missing. Its label says the numbers. */
-export function CountedRow({ covered, shortStems, stemsPerMark, marksARow = 42 }: Props) {
+export function CountedRow({ covered, shortStems, stemsPerMark, marksARow = 42, isBought = false }: Props) {
   const coveredStems = covered.reduce((sum, { stems }) => sum + stems, 0);
   const needStems = coveredStems + shortStems;
   const { runs, cellCount } = weekCells({ needStems, shortStems, covered, unclaimed: [] }, stemsPerMark);
@@ -48,10 +50,14 @@ export function CountedRow({ covered, shortStems, stemsPerMark, marksARow = 42 }
       height={rows * PITCH}
       viewBox={`0 0 ${width} ${rows * PITCH}`}
       role="img"
-      aria-label={`${coveredStems} of ${needStems} stems covered`}
+      aria-label={`${coveredStems} of ${needStems} stems covered${isBought ? ", the others bought in" : ""}`}
     >
       {placed(runs).map(({ run, first }) => (
-        <path key={run.colour} fill={`url(#count-${run.colour})`} d={runPath(first, run.count, marksARow)} />
+        <path
+          key={run.colour}
+          fill={`url(#count-${isBought && run.colour === "ring" ? "bought" : run.colour})`}
+          d={runPath(first, run.count, marksARow)}
+        />
       ))}
     </svg>
   );

@@ -8,6 +8,9 @@ export type StreamLine<Progress, Answer> =
   | { readonly answer: Answer }
   | { readonly problem: string };
 
+/** "no-transform" keeps the lines from being held back to be compressed. */
+export const JSON_LINES = { "content-type": "application/x-ndjson", "cache-control": "no-store, no-transform" };
+
 /**
  * Work as a response of JSON lines (one a line, as they come). When the reader goes away the work is stopped.
  * @param start  begins the work; it is given what to call with its progress
@@ -40,8 +43,5 @@ export function streamed(start: (told: Told) => Work): Response {
       stop();
     },
   });
-  // "no-transform" keeps the lines from being held back to be compressed.
-  return new Response(body, {
-    headers: { "content-type": "application/x-ndjson", "cache-control": "no-store, no-transform" },
-  });
+  return new Response(body, { headers: JSON_LINES });
 }

@@ -134,6 +134,8 @@ export const inShort = (day: Day): string => format(toLocalDate(day), "d MMM");
 export const withWeekday = (day: Day): string => format(toLocalDate(day), "EEE d MMM");
 /** "Saturday 12 June 2027" */
 export const inFull = (day: Day): string => format(toLocalDate(day), "EEEE d MMMM yyyy");
+/** "Saturday the 12th of June", for words that are read aloud */
+export const aloud = (day: Day): string => format(toLocalDate(day), "EEEE 'the' do 'of' MMMM");
 /** "Jun" */
 export const monthInShort = (day: Day): string => format(toLocalDate(day), "MMM");
 /** "June" */

@@ -26,7 +26,7 @@ export async function loadRows(): Promise<BenchRow[]> {
 }
 
 const READERS = 50;
-const PAGES = ["/", "/bookings", "/bookings/1", "/beds", "/dates", "/keep-or-dig", "/picking", "/buying", "/what-if"];
+const PAGES = ["/", "/bookings", "/bookings/1", "/beds", "/enquiry", "/keep-or-dig", "/picking", "/buying", "/what-if"];
 
 /** Each page over a connection of its own: a kept one may be closed by the server just as it is used again. */
 const get = (address: string, path: string): Promise<void> =>

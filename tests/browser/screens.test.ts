@@ -15,7 +15,11 @@ const SCREENS = [
   { path: "/keep-or-dig", heading: /^(Dig every bed|Keep .* beds?, dig the rest)$/ },
   { path: "/keep-or-dig/worksheet", heading: /worksheet/i },
   { path: "/what-if", heading: /What if/i },
-  { path: "/dates", heading: /date/i },
+  { path: "/enquiry", heading: /^Can you do it/ },
+  {
+    path: "/enquiry?stemCount=120&colours=blush&role=focal&eventOn=2027-06-19",
+    heading: /^(Yes|Likely|Partly|Perhaps|No)/,
+  },
   { path: "/picking", heading: /Picking/ },
   { path: "/picking?booking=1", heading: /Pick list for/ },
   { path: "/picking/print?booking=1", heading: /Pick list/ },

@@ -7,9 +7,9 @@ import { readPastedRows } from "#lib/sheets/pasted-rows";
 import { readFarmSheets } from "#lib/sheets/read-farm-sheets";
 import { unzipSheets } from "#lib/sheets/unzip-sheets";
 import { parseBookingForm } from "../../app/bookings/editor/parse-form";
-import { askedDay } from "../../app/dates/asked-day";
 import { judge } from "../../app/door/judge";
 import { isWellFormed } from "../../app/door/well-formed";
+import { formIn, readEnquiry } from "../../app/enquiry/asked-enquiry";
 import { choiceOf } from "../../app/picking/choice";
 import { mangled, oddText } from "./odd-inputs";
 import type { Sheet } from "./odd-uploads";
@@ -58,7 +58,7 @@ export function oddReads(farm: Snapshot): Readonly<Record<string, OddRead>> {
     },
     "pasted rows": (random) => readPastedRows(mangled(random, "focal\t40\tblush, cream\nBridal bouquet\t1"), pasted),
     "booking forms": (random) => parseBookingForm(oddlyFilled(random, BOOKING), { units: "us" }),
-    queries: (random) => [choiceOf(query(random)), askedDay(query(random))],
+    queries: (random) => [choiceOf(query(random)), readEnquiry(formIn(query(random)), { units: "us" })],
     "form calls": (random) =>
       isWellFormed("multipart/form-data; boundary=x", random() < 0.5, Buffer.from(mangled(random, PARTS))),
     requests: (random) => {

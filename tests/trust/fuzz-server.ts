@@ -22,6 +22,8 @@ const ADDRESSES = [
   "/what-if/~",
   "/what-if/~?adopted=~",
   "/dates?on=~",
+  "/enquiry?eventOn=~",
+  "/enquiry?stemCount=120&eventOn=2027-06-19&colours=~",
   "/picking?day=~",
   "/picking?week=~",
   "/picking/print?booking=~",
@@ -34,7 +36,14 @@ const ADDRESSES = [
   "/farm/history?refused=~",
   "/~",
 ];
-const JSON_DOORS = ["/bookings/coverage", "/keep-or-dig/try", "/keep-or-dig/stop", "/farm/files/all", "/~"];
+const JSON_DOORS = [
+  "/bookings/coverage",
+  "/enquiry/answer",
+  "/keep-or-dig/try",
+  "/keep-or-dig/stop",
+  "/farm/files/all",
+  "/~",
+];
 /** As a browser makes one up: it stands nowhere in what is sent. */
 const BOUNDARY = "----OddFormBoundary7MA4YWxkTrZu0gW";
 const ANSWER_MS = 60_000;

@@ -3,6 +3,7 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import { posted } from "../../threads/posted.client";
 import type { StreamLine } from "../../threads/streamed";
+import { jsonLines } from "../../ui/json-lines.client";
 
 /** Work that a button starts: how far it is, what it answered, or what went wrong. */
 export type WorkState<Progress, Answer> = {
@@ -33,7 +34,7 @@ export function useWork<Progress, Answer>(address: string, whenDone: (answer: An
     try {
       const response = await fetch(address, posted(JSON.stringify(question), controller.signal));
       let isAnswered = false;
-      for await (const line of linesOf<StreamLine<Progress, Answer>>(response)) {
+      for await (const line of jsonLines<StreamLine<Progress, Answer>>(response)) {
         if ("workId" in line) workId.current = line.workId;
         else if ("progress" in line) setState((before) => ({ ...before, progress: line.progress }));
         else {
@@ -55,16 +56,4 @@ export function useWork<Progress, Answer>(address: string, whenDone: (answer: An
   }, []);
 
   return { ...state, start, stop };
-}
-
-async function* linesOf<Line>(response: Response): AsyncGenerator<Line> {
-  const reader = response.body?.pipeThrough(new TextDecoderStream()).getReader();
-  let rest = "";
-  while (reader) {
-    const { done, value } = await reader.read();
-    const lines = (rest + (value ?? (done ? "\n" : ""))).split("\n");
-    rest = lines.pop() ?? "";
-    for (const line of lines) if (line.trim()) yield JSON.parse(line);
-    if (done) return;
-  }
 }

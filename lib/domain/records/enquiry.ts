@@ -1,8 +1,9 @@
 import { z } from "zod";
+import { daySchema } from "../day";
 import { ROLES } from "../words";
 import { BOOKING } from "./booking";
 import { count, field, type RecordOf } from "./field";
-import { choice } from "./kinds";
+import { choice, day } from "./kinds";
 import { STEM_LINE } from "./stem-line";
 
 /**
@@ -17,3 +18,9 @@ export const ENQUIRY = {
 };
 
 export type Enquiry = RecordOf<typeof ENQUIRY>;
+
+/** What is asked to hold an enquiry: for whom, and until when. */
+export const HOLD = {
+  client: BOOKING.client,
+  heldUntil: field(day, daySchema, { label: "Hold it until" }),
+};

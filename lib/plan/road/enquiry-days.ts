@@ -1,11 +1,17 @@
 import { addDays, type Day, daysBetween, yearOf } from "#lib/domain/day";
 import type { MatchedSeason } from "./draft";
-import { type EnquiryAnswer, enquiryAnswer } from "./enquiry";
-import { blooms, needOf } from "./enquiry-offers";
+import { type EnquiryAnswer, enquiryAnswer, likelyColours, needOf } from "./enquiry";
+import { blooms } from "./enquiry-offers";
 import type { Match } from "./match";
+import type { ColourStems } from "./week-colours";
 
-/** What the same enquiry would get on another day: stems for the caller. */
-export type OtherDay = { readonly day: Day; readonly promisedStems: number; readonly likelyStems: number };
+/** What the same enquiry would get on another day: stems for the caller, and those that are likely by colour, spare included. */
+export type OtherDay = {
+  readonly day: Day;
+  readonly promisedStems: number;
+  readonly likelyStems: number;
+  readonly colours: readonly ColourStems[];
+};
 
 /**
  * The days a whole number of weeks from the day asked, in its year and from `today` on, the nearest first; of two as near the earlier first.
@@ -33,16 +39,20 @@ export function* onOtherDays(
   for (const day of days) {
     const eventDay = need.eventDay + daysBetween(asked.enquiry.eventOn, day);
     // Where nothing of it is cut at all, nobody need be asked.
-    if (!blooms(plan, { ...need, eventDay })) yield { day, promisedStems: 0, likelyStems: 0 };
+    if (!blooms(plan, { ...need, eventDay })) yield { day, promisedStems: 0, likelyStems: 0, colours: [] };
     else {
-      const { promisedStems, likelyStems } = enquiryAnswer(plan, poor, { ...asked.enquiry, eventOn: day });
-      yield { day, promisedStems, likelyStems };
+      const answer = enquiryAnswer(plan, poor, { ...asked.enquiry, eventOn: day });
+      const { promisedStems, likelyStems } = answer;
+      yield { day, promisedStems, likelyStems, colours: likelyColours(answer) };
     }
   }
 }
 
 /** The nearest of the days that has all of it: one on which all can be promised, or where there is none, one on which all is likely; null without any. */
-export function nearestThatHas(days: readonly OtherDay[], stemCount: number): OtherDay | null {
+export function nearestThatHas<T extends Pick<OtherDay, "promisedStems" | "likelyStems">>(
+  days: readonly T[],
+  stemCount: number,
+): T | null {
   const promised = days.find(({ promisedStems }) => promisedStems >= stemCount);
   return promised ?? days.find(({ likelyStems }) => likelyStems >= stemCount) ?? null;
 }

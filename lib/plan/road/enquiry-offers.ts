@@ -5,7 +5,7 @@ import type { Colour } from "#lib/domain/words";
 import { buyInFinder } from "./buy-in";
 import { bunchesOf } from "./buying";
 import type { MatchedSeason } from "./draft";
-import { type EnquiryAnswer, enquiryAnswer } from "./enquiry";
+import { type EnquiryAnswer, enquiryAnswer, needOf } from "./enquiry";
 import { colourFitCents, cropFitCents } from "./fit";
 import { holdWindow } from "./hold-window";
 import type { Match } from "./match";
@@ -38,9 +38,6 @@ export function* colourOffers(
     yield { added, answer };
   }
 }
-
-/** The need of an enquiry in its own match. */
-export const needOf = ({ draft, needIndex }: EnquiryAnswer): Need => draft.match.needs[needIndex];
 
 /** Whether any stem that a need could take is cut in its hold window, whoever has it. */
 export function blooms({ snapshot, match }: MatchedSeason, need: Need): boolean {

@@ -2,11 +2,14 @@ import { yearOf } from "#lib/domain/day";
 import type { BookingDraft } from "#lib/domain/records/booking";
 import type { Enquiry } from "#lib/domain/records/enquiry";
 import type { Farm } from "#lib/domain/records/farm-settings";
+import { apportion } from "#lib/maths/apportion";
+import { coloursBy } from "./booking-colours";
 import { buyInFinder } from "./buy-in";
 import { asMetBy, type DraftPlan, type MatchedSeason, withDraft } from "./draft";
 import { type Match, match } from "./match";
 import { type Need, stemsWithoutSpare } from "./needs";
 import { poorMatches } from "./unusual-years";
+import type { ColourStems } from "./week-colours";
 
 /** `yes`: all can be promised. `likely`: all is likely and not all can be promised. `partly`: some of it is likely. `no`: none is. */
 export type Verdict = "yes" | "likely" | "partly" | "no";
@@ -30,7 +33,7 @@ export type EnquiryAnswer = {
 };
 
 /** A booking that would be short of so many stems more. */
-export type Loser = { readonly booking: Need["booking"]; readonly stems: number };
+type Loser = { readonly booking: Need["booking"]; readonly stems: number };
 
 /** An enquiry as the booking that holds it: one line of stems, with the farm's spare [E1]. */
 export const heldBooking = ({ stemCount, colours, role, eventOn }: Enquiry, { spareShare }: Farm): BookingDraft => ({
@@ -80,6 +83,20 @@ export function enquiryAnswer(plan: MatchedSeason, poor: readonly Match[], enqui
     needIndex,
     losers: likely.losers,
   };
+}
+
+/** The need of an enquiry in its own match. */
+export const needOf = ({ draft, needIndex }: EnquiryAnswer): Need => draft.match.needs[needIndex];
+
+/** The stems that are likely, spare included, by colour; they sum to `likelyNeedStems`. What others would lose is taken off all colours in proportion. */
+export function likelyColours({ draft, likelyNeedStems }: EnquiryAnswer): ColourStems[] {
+  const got = coloursBy(draft.match, ({ booking }) => (booking.id === draft.draftId ? booking.id : null));
+  const colours = got.get(draft.draftId) ?? [];
+  const counted = apportion(
+    likelyNeedStems,
+    colours.map(({ stems }) => stems),
+  );
+  return colours.map((row, index) => ({ ...row, stems: counted[index] })).filter(({ stems }) => stems > 0);
 }
 
 /** What a need gets that was not there before, less what all others have less than before; and who those are. */

@@ -1,5 +1,5 @@
 import type { Bottleneck } from "./bottleneck";
-import type { Match } from "./match";
+import type { Match, Serving } from "./match";
 import type { Need } from "./needs";
 import type { Stand } from "./supply";
 
@@ -17,22 +17,41 @@ export type StemHolder = {
  * Who has the stems that a short need asks for too: every booking that shares them by the gap's bottleneck [G3], the short one included if it
  * gets any, most stems first. A bed's stems of one variety count once, whatever the day they are cut.
  */
-export function stemHolders({ needs, servings }: Match, { needIndexes }: Bottleneck): StemHolder[] {
+export function stemHolders(match: Match, { needIndexes }: Bottleneck): StemHolder[] {
   const shares = new Set(needIndexes);
-  const byBooking = new Map<Need["booking"], Map<string, HeldStems>>();
-  for (const { needIndex, supplyIndex, stand, stems } of servings) {
-    if (!shares.has(needIndex)) continue;
-    const { booking } = needs[needIndex];
-    const held = byBooking.get(booking) ?? new Map<string, HeldStems>();
-    byBooking.set(booking, held);
-    const key = `${supplyIndex} ${stand.kind === "planting" ? stand.planting.planting.bedId : "cooler"}`;
-    held.set(key, { supplyIndex, stand, stems: (held.get(key)?.stems ?? 0) + stems });
+  return holdersBy(match, ({ needIndex }) => shares.has(needIndex));
+}
+
+/** Who gets some of a match's servings, by booking, most stems first. */
+export function holdersBy({ needs, servings }: Match, isOf: (serving: Serving) => boolean): StemHolder[] {
+  const byBooking = new Map<Need["booking"], Serving[]>();
+  for (const serving of servings) {
+    if (!isOf(serving)) continue;
+    const { booking } = needs[serving.needIndex];
+    const known = byBooking.get(booking);
+    if (known) known.push(serving);
+    else byBooking.set(booking, [serving]);
   }
-  const most = (a: { stems: number }, b: { stems: number }) => b.stems - a.stems;
   return [...byBooking]
-    .map(([booking, held]) => {
-      const rows = [...held.values()].sort(most);
-      return { booking, stems: rows.reduce((sum, { stems }) => sum + stems, 0), held: rows };
+    .map(([booking, served]) => {
+      const held = heldIn(served);
+      return { booking, stems: held.reduce((sum, { stems }) => sum + stems, 0), held };
     })
     .sort((a, b) => most(a, b) || a.booking.id - b.booking.id);
+}
+
+/** What one need gets, by variety and bed or cooler, most stems first. */
+export const heldForNeed = ({ servings }: Match, needIndex: number): readonly HeldStems[] =>
+  heldIn(servings.filter((serving) => serving.needIndex === needIndex));
+
+const most = (a: { stems: number }, b: { stems: number }) => b.stems - a.stems;
+
+/** Servings added up by variety and bed, whatever the day they are cut. */
+function heldIn(servings: readonly Serving[]): HeldStems[] {
+  const held = new Map<string, HeldStems>();
+  for (const { supplyIndex, stand, stems } of servings) {
+    const place = `${supplyIndex} ${stand.kind === "planting" ? stand.planting.planting.bedId : "cooler"}`;
+    held.set(place, { supplyIndex, stand, stems: (held.get(place)?.stems ?? 0) + stems });
+  }
+  return [...held.values()].sort(most);
 }

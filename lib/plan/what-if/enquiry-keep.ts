@@ -1,7 +1,6 @@
 import type { Day } from "#lib/domain/day";
 import type { Bed } from "#lib/domain/records/bed";
-import { type EnquiryAnswer, enquiryAnswer } from "#lib/plan/road/enquiry";
-import { needOf } from "#lib/plan/road/enquiry-offers";
+import { type EnquiryAnswer, enquiryAnswer, needOf } from "#lib/plan/road/enquiry";
 import { colourFitCents, cropFitCents } from "#lib/plan/road/fit";
 import { forecastPlanting, type PlantingForecast } from "#lib/plan/road/forecast";
 import { holdWindow } from "#lib/plan/road/hold-window";
@@ -35,7 +34,9 @@ export function keepOffer(stands: Plan, asked: EnquiryAnswer, today: Day): KeepO
     brought += stems;
   }
   if (chosen.length === 0) return null;
-  const kept = new Map(chosen.flatMap(({ plantings }) => plantings.map((row) => [row.kept.planting.id, row.kept.planting])));
+  const kept = new Map(
+    chosen.flatMap(({ plantings }) => plantings.map((row) => [row.kept.planting.id, row.kept.planting])),
+  );
   const plantings = snapshot.plantings.map((planting) => kept.get(planting.id) ?? planting);
   const tried = plan({ ...snapshot, plantings }, seasonYear, undefined, stands);
   const answer = enquiryAnswer(tried, poorMatches(tried), asked.enquiry);

@@ -3,7 +3,7 @@ import type { Enquiry } from "#lib/domain/records/enquiry";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { OWN } from "#lib/domain/sourced";
 import { enquiryAnswer } from "#lib/plan/road/enquiry";
-import { nearestThatHas, type OtherDay, sameWeekdays } from "#lib/plan/road/enquiry-days";
+import { nearestThatHas, sameWeekdays } from "#lib/plan/road/enquiry-days";
 import { buyInOffer, colourOffers } from "#lib/plan/road/enquiry-offers";
 import { poorMatches } from "#lib/plan/road/unusual-years";
 import { provenPlan } from "../../proven-plan";
@@ -118,7 +118,7 @@ describe("what could be done", () => {
   });
 
   test("[E5] a day on which all can be promised goes before a nearer one on which all is only likely", () => {
-    const on = (text: string, promisedStems: number, likelyStems: number): OtherDay => ({
+    const on = (text: string, promisedStems: number, likelyStems: number) => ({
       day: day(text),
       promisedStems,
       likelyStems,

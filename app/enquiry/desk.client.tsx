@@ -1,0 +1,150 @@
+"use client";
+
+import { useEffect, useState } from "react";
+import { type Day, inFull, yearOf } from "#lib/domain/day";
+import { nearestWords } from "#lib/plan/words/enquiry-words";
+import { CountedMarks } from "../look/counted-row";
+import type { AnswerLine, OtherDayView } from "./answer/answer-lines";
+import { addressOf, type EnquiryForm, isUnasked } from "./asked-enquiry";
+import { CallerBoard } from "./caller-board.client";
+import { Holders } from "./holders";
+import { Ladder } from "./ladder";
+import { OtherDays } from "./other-days";
+import { Question } from "./question.client";
+import { type Answer, useAnswer } from "./use-answer.client";
+import { VerdictPlate } from "./verdict-plate";
+
+type Props = {
+  initial: EnquiryForm;
+  /** The first line of the answer to it. */
+  first: AnswerLine | null;
+  /** Until when an enquiry is held, unless she says otherwise. */
+  holdUntil: string;
+  /** The Saturdays of the season with what is left on each, for who has asked nothing yet. */
+  saturdays: readonly OtherDayView[];
+  seasonYear: number;
+};
+
+/** The question and all that is said of it, as it is typed. */
+export function EnquiryDesk({ initial, first, holdUntil, saturdays, seasonYear }: Props) {
+  const [form, setForm] = useState(initial);
+  const answer = useAnswer(form, first);
+  const set = (part: Partial<EnquiryForm>) => setForm((before) => ({ ...before, ...part }));
+  useEffect(() => {
+    // The address says the question, so that going back, or on to a bed and back, finds it again.
+    if (!isUnasked(form)) window.history.replaceState(null, "", addressOf(form));
+  }, [form]);
+  const problemOf = (name: keyof EnquiryForm) =>
+    form[name] === "" ? undefined : answer.problems.find(({ place }) => place === name)?.message;
+  return (
+    <div className="enquiry" data-state={stateOf(answer)}>
+      <CountedMarks />
+      {!answer.view && <h1 className="visually-hidden">Can you do it? An enquiry</h1>}
+      <Question form={form} problemOf={problemOf} set={set} />
+      <p id="question-problem" className="ask-problem" role="status">
+        {answer.isOffline ? <OffLine /> : <StillToSay form={form} answer={answer} />}
+      </p>
+      {answer.unanswerable && <Unanswerable of={answer.unanswerable} />}
+      {answer.view ? (
+        <Answered answer={answer} form={form} holdUntil={holdUntil} set={set} />
+      ) : (
+        <OtherDays
+          title={`What the Saturdays of ${seasonYear} have left, focal stems that nobody has claimed`}
+          weekdays={saturdays.map(({ day }) => day)}
+          days={saturdays}
+          stemCount={0}
+          asked={null}
+          answer=""
+          choose={(eventOn) => set({ eventOn })}
+        />
+      )}
+    </div>
+  );
+}
+
+/** Whether what is shown answers the question as it stands. */
+const stateOf = ({ problems, isStale, isDone }: Answer): string => {
+  if (problems.length > 0) return "refused";
+  if (isStale) return "asking";
+  return isDone ? "done" : "answering";
+};
+
+type AnsweredProps = Pick<Props, "holdUntil"> & {
+  answer: Answer;
+  form: EnquiryForm;
+  set: (part: Partial<EnquiryForm>) => void;
+};
+
+/** The answer beside what is read to the caller, then who has the rest, what could be done, and other days. */
+function Answered({ answer, form, holdUntil, set }: AnsweredProps) {
+  const { view, sentence, rungs, noBuyIn, weekdays, otherDays } = answer;
+  if (!view) return null;
+  const { stemCount, promisedStems, likelyStems, colours, eventOn } = view;
+  const ofDay = { day: eventOn, promisedStems, likelyStems, colours, booked: [] };
+  return (
+    <>
+      <div className="cols enquiry-top">
+        <VerdictPlate view={view} />
+        <CallerBoard sentence={sentence} form={form} holdUntil={holdUntil} />
+      </div>
+      {view.verdict !== "yes" && (
+        <Ladder view={view} rungs={rungs} noBuyIn={noBuyIn} askWith={(colours) => set({ colours })} />
+      )}
+      <Holders view={view} />
+      <OtherDays
+        title={`The same on other ${weekdayInFull(eventOn)}s`}
+        weekdays={weekdays}
+        days={otherDays}
+        stemCount={stemCount}
+        asked={ofDay}
+        answer={answer.isDone ? nearestWords(otherDays, stemCount) : ""}
+        choose={(on) => set({ eventOn: on })}
+      />
+    </>
+  );
+}
+
+const weekdayInFull = (day: Day): string => inFull(day).split(" ")[0];
+
+const OffLine = () => (
+  <span className="short-word">The farm’s server cannot be reached; the question is still here.</span>
+);
+
+/** What is wrong with what was typed, or else what is still missing. */
+function StillToSay({ form, answer: { problems, isStale, view } }: { form: EnquiryForm; answer: Answer }) {
+  if (isUnasked(form))
+    return <>How many stems, in which colours, on which day? Leave the colours empty if any will do.</>;
+  const typed = problems.filter(({ place }) => form[place as keyof EnquiryForm] !== "");
+  if (typed.length > 0)
+    return (
+      <span className="short-word">
+        {typed.map(({ message }) => message).join("; ")}
+        {view && ". The answer below is from before"}.
+      </span>
+    );
+  if (problems.length > 0) return <>Still to say: {problems.map(({ place }) => MISSING[place]).join(" and ")}.</>;
+  return <span className="visually-hidden">{isStale ? "Working it out" : "Answered"}</span>;
+}
+
+const MISSING: Record<string, string> = { stemCount: "how many stems", eventOn: "the day of the event" };
+
+const Unanswerable = ({ of: { unanswerable, eventOn } }: { of: NonNullable<Answer["unanswerable"]> }) =>
+  unanswerable === "past" ? (
+    <p className="notice">
+      <strong>{inFull(eventOn)} is past.</strong> Ask for a day that is still to come.
+    </p>
+  ) : (
+    <div className="notice">
+      <p>
+        <strong>Nothing is planted for {yearOf(eventOn)} yet,</strong> so nothing can be promised for {inFull(eventOn)}.
+      </p>
+      <p className="actions">
+        <a className="button main" href="/beds">
+          Plant the beds
+        </a>
+        <a className="button" href={`/bookings/new?on=${eventOn}`}>
+          Enter a booking all the same
+        </a>
+      </p>
+    </div>
+  );

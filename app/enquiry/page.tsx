@@ -1,0 +1,58 @@
+import type { Metadata } from "next";
+import { addDays } from "#lib/domain/day";
+import { openDates } from "#lib/plan/road/open-dates";
+import { today } from "../clock";
+import { seasonYear } from "../frame/season-year";
+import { loadFarm, loadPlan, loadPoorYears } from "../load";
+import { type AnswerLine, answerLines, type OtherDayView } from "./answer/answer-lines";
+import { type EnquiryForm, formIn, isUnasked, readEnquiry } from "./asked-enquiry";
+import { EnquiryDesk } from "./desk.client";
+import { HeldLine } from "./held-line";
+import { weekBookings } from "./week-bookings";
+
+export const metadata: Metadata = { title: "Can you do it?" };
+
+/** An enquiry is held for so many days, unless she says otherwise. Our assumption. */
+const HOLD_DAYS = 14;
+
+/** The question of somebody on the phone: filled in, it answers as it is typed. Before that, what each Saturday of the season has left. */
+export default async function EnquiryPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
+  const asked = await searchParams;
+  const form = formIn(asked);
+  const year = await seasonYear();
+  return (
+    <>
+      <HeldLine id={asked.held} bookings={loadFarm().bookings} />
+      <EnquiryDesk
+        key={String(asked.held)}
+        initial={form}
+        first={isUnasked(form) ? null : firstLine(form)}
+        holdUntil={addDays(today(), HOLD_DAYS)}
+        saturdays={saturdaysLeft(year)}
+        seasonYear={year}
+      />
+    </>
+  );
+}
+
+/** The answer itself, so that it stands there before any script; what could be done follows. */
+function firstLine(form: EnquiryForm): AnswerLine | null {
+  const read = readEnquiry(form, loadFarm().farm);
+  return read.ok ? (answerLines(read.parsed, today()).next().value ?? null) : { problems: read.problems };
+}
+
+/** What each Saturday still to come has left, promised in poor years and likely. */
+function saturdaysLeft(year: number): OtherDayView[] {
+  const plan = loadPlan(year);
+  const bookingsOf = weekBookings(plan.snapshot);
+  const ahead = openDates(plan, loadPoorYears(year)).filter(({ day }) => day >= today());
+  return ahead
+    .slice(0, ahead.findLastIndex(({ focalStems }) => focalStems > 0) + 1)
+    .map(({ day, poorYearStems, focalStems, byColour }) => ({
+      day,
+      promisedStems: poorYearStems,
+      likelyStems: focalStems,
+      colours: byColour.map((row) => ({ ...row, isKept: false })),
+      booked: bookingsOf(day).map(({ client }) => client),
+    }));
+}
