@@ -3,6 +3,7 @@ import { parseArgs } from "node:util";
 import { z } from "zod";
 import { TEMPERATURE_UNITS } from "#lib/domain/weather";
 import { type ClockReport, clockReport, type ErrorsInDays } from "#lib/plan/learning/clock-report";
+import { unusableInWords } from "#lib/plan/words/clock-words";
 import { readFirstCuts } from "#lib/sheets/first-cuts-sheet";
 import { readWeather } from "#lib/sheets/weather-sheet";
 
@@ -34,7 +35,7 @@ function main(): void {
   if (firstCuts.rows.filter(({ year }) => year <= trainUntil).length < 3)
     refuse([`at least three first cuts up to ${trainUntil} are needed to learn from`]);
   const report = clockReport(sheet.weather, firstCuts.rows, trainUntil);
-  for (const { year, because } of report.leftOut) console.error(`${year} is left out: ${because}`);
+  for (const cut of report.leftOut) console.error(`${cut.year} is left out: ${unusableInWords(cut)}`);
   if (csv) console.log(inCsv(report));
   else console.log(inWords(report, sheet.missingDayCount));
 }

@@ -7,12 +7,13 @@ import { whatIfSchema } from "#lib/domain/what-if";
 import { winterBeds } from "#lib/plan/winter/beds";
 import { keepingTime } from "#lib/plan/winter/keeping-time";
 import { plantingsToChange } from "#lib/plan/winter/kept-beds";
+import { keptBedsInWords } from "#lib/plan/words/adoption-words";
 import { winterOverInWords } from "#lib/plan/words/season-lead";
 import { action } from "../action";
 import { today } from "../clock";
 import type { FormValues } from "../ui/form-values";
-import { adoptedName, changesTo } from "./adopted-name";
 import { type AskedBeds, askedBeds, refusalOf } from "./asked-beds";
+import { changesTo } from "./changes-to";
 
 const NOTHING = { changed: [], removedIds: [], added: [] };
 
@@ -40,7 +41,7 @@ function readWinter(values: FormValues, farm: Snapshot): Parsed<AskedBeds> {
 
 /** Keeps these beds and digs every other candidate: one change, which can be undone. A winter that is over is refused. */
 export const adoptBeds = action(readWinter, (database, { seasonYear, keptBedIds }, farm) =>
-  adoptWhatIf(database, adoptedName(farm, keptBedIds), {
+  adoptWhatIf(database, keptBedsInWords(farm, keptBedIds), {
     farm: null,
     plantings: { ...NOTHING, changed: plantingsToChange(farm, seasonYear, keptBedIds) },
     bookings: NOTHING,

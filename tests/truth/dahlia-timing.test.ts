@@ -17,8 +17,8 @@ import { bed, crop, curve, farm, planting, variety } from "../small-farm";
 import { catalogueCrop, catalogueCurve } from "./catalogue-curve";
 
 /**
- * When dahlias bloom, USDA zone 7. Outside truth: 13 weeks (91 days) from planting to first harvest, Blacksburg, Virginia (ASCFG-2018VT,
- * https://ascfgmembers.org/publications/2018-summer-extending-postharvest-vase-life-of-dahlia/). The statements in words are common practice.
+ * When dahlias bloom, USDA zone 7. The curve's own 13 weeks from planting to first harvest are published (ASCFG-2018VT); what they are held
+ * against here are statements of common practice and published frost dates.
  */
 const DAHLIAS = ["Dahlia", "Ball dahlia"] as const;
 const YEARS = [2026, 2027, 2028];
@@ -35,13 +35,6 @@ const firstCut = (name: string, treatment: Treatment, plantedOn: Day): Day => {
 };
 
 describe.each(DAHLIAS)("%s", (name) => {
-  test("dug and replanted, it is cut first the 13 weeks after planting that its curve copies (ASCFG-2018VT), whatever the year", () => {
-    for (const year of YEARS) {
-      const plantedOn = parseDay(`${year}-05-20`);
-      expect(daysBetween(plantedOn, firstCut(name, "spring-planted", plantedOn))).toBe(13 * 7);
-    }
-  });
-
   test("replanted in late May, it starts in late August or early September (common practice)", () => {
     for (const year of YEARS)
       for (const day of LATE_MAY) {

@@ -13,51 +13,38 @@ const station = (place: string) => {
 const dated = (text: string | null): MonthDay => monthDaySchema.parse(text);
 
 /**
- * 32 F tables as published, in the sense of the US climate normals (NCEI-FREEZE, the definition:
+ * Days between the 50 % dates of published tables, our arithmetic, done from the tables and not from the catalogue: a slip of the pen shows. 32 F
+ * tables, in the sense of the US climate normals (NCEI-FREEZE, the definition:
  * http://wdcosf.fh-potsdam.de/resources/gcmd-22b3623a-66c6-4616-8a6a-139ce119f672/): in spring p10 is late, in autumn p10 is early.
  */
 const PUBLISHED = [
   {
     place: "Georgetown",
     source: "UDEL-FROST", // http://www.rec.udel.edu/misc/Frost%20dates.htm (data to 1970: an arithmetic check, not a current climate)
-    spring: ["05-10", "04-25", "04-10"],
-    autumn: ["10-02", "10-16", "10-30"],
     seasonDays: 174,
   },
   {
     place: "Albany",
     source: "NCEI-ALB", // US normals 1991-2020, USW00014735, read as quoted in public code, not at the source
-    spring: ["05-11", "04-27", "04-16"],
-    autumn: ["10-03", "10-15", "11-01"],
     seasonDays: 171,
   },
   {
     place: "Frankfort",
     source: "NWS-FRK", // https://www.weather.gov/lmk/frankfort_freeze_info
-    spring: [null, "04-17", null],
-    autumn: [null, "10-22", null],
     seasonDays: 188,
   },
   {
     place: "Louisville",
     source: "NWS-SDF", // https://www.weather.gov/lmk/louisville_freeze_info
-    spring: [null, "04-03", null],
-    autumn: [null, "11-04", null],
     seasonDays: 215,
   },
 ] as const;
 
-describe.each(PUBLISHED)("$place ($source)", ({ place, source, spring, autumn, seasonDays }) => {
+describe.each(PUBLISHED)("$place ($source)", ({ place, source, seasonDays }) => {
   const { frost, origin } = station(place);
 
-  test("the example on the Farm screen is as it was copied a second time from the table, so that a slip of the pen shows", () => {
-    expect(origin.source).toBe(source);
-    expect(SOURCES).toHaveProperty([source]);
-    expect([frost.lastSpringP10, frost.lastSpringP50, frost.lastSpringP90]).toEqual(spring);
-    expect([frost.firstAutumnP10, frost.firstAutumnP50, frost.firstAutumnP90]).toEqual(autumn);
-  });
-
   test(`${seasonDays} days lie between the 50 % dates, in a leap year too`, () => {
+    expect([origin.source, Object.keys(SOURCES).includes(source)]).toEqual([source, true]);
     for (const year of [2027, 2028])
       expect(
         daysBetween(dayInYear(dated(frost.lastSpringP50), year), dayInYear(dated(frost.firstAutumnP50), year)),

@@ -33,13 +33,6 @@ test("tulips in a tunnel come about 3 weeks before the field (CORNELL-2010)", ()
   expect(Math.abs(daysAhead("Tulip", FIRST_OF_APRIL) - 21)).toBeLessThanOrEqual(3);
 });
 
-/** 2 March in the tunnel, 9 April at the earliest in the field: https://doi.org/10.3390/horticulturae9010002 */
-test("anemones in a tunnel come 38 days before those insulated in the field (ANEM-2023), as the curves copy both days", () => {
-  expect(daysBetween(parseDay("2027-03-02"), parseDay("2027-04-09"))).toBe(38);
-  expect(firstCut("Anemone", "tunnel", FIRST_OF_APRIL)).toBe("2027-03-02");
-  expect(firstCut("Anemone", "autumn-planted", FIRST_OF_APRIL)).toBe("2027-04-09");
-});
-
 /** Late April in the south to early July in the north of the central states: https://docslib.org/doc/268955/peony-questions-and-answers */
 test("field peonies start within the published window of the central states (NCSU-PEONYQA)", () => {
   const start = firstCut("Peony", "field", FIRST_OF_APRIL);

@@ -2,7 +2,7 @@ import { type Day, toDay, toDayNumber } from "#lib/domain/day";
 import type { DailyWeather } from "#lib/domain/weather";
 import type { BloomSeason } from "./bloom-season";
 import { firstCutIndex, type LearnedClock, learnClock } from "./learned-clock";
-import { type RecordedFirstCut, recordedSeasons } from "./recorded-seasons";
+import { type RecordedFirstCut, recordedSeasons, type UnusableFirstCut } from "./recorded-seasons";
 
 /** One later year: what was recorded and what each way of telling it would have said. */
 type ToldYear = {
@@ -24,8 +24,7 @@ export type ClockReport = {
   readonly trainedYears: readonly number[];
   readonly years: readonly ToldYear[];
   readonly errors: Readonly<Record<"predicted" | "predicted28" | "calendar", ErrorsInDays>>;
-  /** Years left out, with the reason in words. */
-  readonly leftOut: readonly { readonly year: number; readonly because: string }[];
+  readonly leftOut: readonly UnusableFirstCut[];
   /** Days of weather that were missing and filled with what is usual, by year. */
   readonly filledDayCounts: ReadonlyMap<number, number>;
 };

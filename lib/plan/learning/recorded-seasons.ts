@@ -5,10 +5,16 @@ import { type BloomSeason, indexOfDay, SEASON_DAYS, usualWarmth, warmthOfSeason 
 /** A first cut that was recorded. */
 export type RecordedFirstCut = { readonly year: number; readonly firstCut: Day };
 
+/** Why a first cut says nothing of warmth: it lies outside its season, or so many days before it have no weather. */
+export type UnusableFirstCut = { readonly year: number } & (
+  | { readonly kind: "outside-season"; readonly firstCut: Day }
+  | { readonly kind: "no-weather"; readonly missingDayCount: number }
+);
+
 /** First cuts with the weather of their seasons, what was left out of them, and the days that were filled with what is usual, by year. */
 type RecordedSeasonsFound = {
   readonly seasons: readonly BloomSeason[];
-  readonly leftOut: readonly { readonly year: number; readonly because: string }[];
+  readonly leftOut: readonly UnusableFirstCut[];
   readonly filledDayCounts: ReadonlyMap<number, number>;
 };
 
@@ -27,16 +33,14 @@ export function recordedSeasons(
 ): RecordedSeasonsFound {
   const usual = usualWarmth(weather, usualYears);
   const filledDayCounts = new Map<number, number>();
-  const leftOut: { year: number; because: string }[] = [];
+  const leftOut: UnusableFirstCut[] = [];
   const seasons: BloomSeason[] = [];
   for (const { year, firstCut } of [...firstCuts].sort((a, b) => a.year - b.year)) {
     const { filledDayCount, ...warmth } = warmthOfSeason(weather, year, usual);
     const index = indexOfDay(firstCut, warmth);
     const missing = missingUntil(weather, warmth.firstDay, index);
-    if (index < 0 || index >= SEASON_DAYS)
-      leftOut.push({ year, because: `${firstCut} lies outside the season of ${year}` });
-    else if (missing > MOST_MISSING_DAYS)
-      leftOut.push({ year, because: `${missing} days before the first cut have no weather` });
+    if (index < 0 || index >= SEASON_DAYS) leftOut.push({ year, kind: "outside-season", firstCut });
+    else if (missing > MOST_MISSING_DAYS) leftOut.push({ year, kind: "no-weather", missingDayCount: missing });
     else {
       if (filledDayCount) filledDayCounts.set(year, filledDayCount);
       seasons.push({ ...warmth, firstCutIndex: index });

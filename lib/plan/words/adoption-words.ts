@@ -1,4 +1,5 @@
 import { inFull, inShort, monthDayInShort } from "#lib/domain/day";
+import { allOf } from "#lib/domain/listed";
 import { MEASURES, type Measure, shown } from "#lib/domain/measures";
 import type { Booking } from "#lib/domain/records/booking";
 import type { Farm } from "#lib/domain/records/farm-settings";
@@ -33,6 +34,18 @@ export function adoptionInWords({ farm, plantings, bookings, changedCurves }: Ad
         ]
       : []),
   ];
+}
+
+/** How many beds the name of the change names before it says how many more there are. */
+const NAMED_COUNT = 8;
+
+/** "keep beds D1, D4 and D7 in the ground", as the history of changes calls it. */
+export function keptBedsInWords({ beds }: Snapshot, keptBedIds: readonly number[]): string {
+  const names = beds.filter(({ id }) => keptBedIds.includes(id)).map(({ name }) => name);
+  if (names.length === 0) return "dig every bed";
+  const more = names.length - NAMED_COUNT;
+  const named = [...names.slice(0, NAMED_COUNT), ...(more > 0 ? [`${more} more`] : [])];
+  return `keep ${names.length === 1 ? "bed" : "beds"} ${allOf(named)} in the ground`;
 }
 
 function settingsInWords(before: Farm, after: Farm): string[] {

@@ -2,6 +2,8 @@ import { monthDayInShort } from "#lib/domain/day";
 import { measureIn, shown } from "#lib/domain/measures";
 import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Units } from "#lib/domain/words";
+import type { UnusableFirstCut } from "#lib/plan/learning/recorded-seasons";
+import { countOf } from "./numbers";
 
 /** What the clock of a curve goes by, in a sentence; null where it goes by the calendar alone. */
 export function clockInWords(
@@ -19,3 +21,9 @@ export function clockInWords(
       : `counted from the planting day; the days are known for planting on ${monthDayInShort(heatFrom)} in ${place}`;
   return `Where the farm has a climate, it follows warmth above ${degrees(heatBaseC)}${ceiling}, ${known}.`;
 }
+
+/** Why a first cut says nothing of warmth: "40 days before the first cut have no weather". */
+export const unusableInWords = (cut: UnusableFirstCut): string =>
+  cut.kind === "outside-season"
+    ? `${cut.firstCut} lies outside the season of ${cut.year}`
+    : `${countOf(cut.missingDayCount, "day")} before the first cut have no weather`;

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { clockInWords } from "#lib/plan/words/clock-words";
-import { curve, monthDay } from "../../small-farm";
+import { clockInWords, unusableInWords } from "#lib/plan/words/clock-words";
+import { curve, day, monthDay } from "../../small-farm";
 
 test("a clock says what it counts, from when, and where its known point lies; the calendar says nothing", () => {
   const heat = { heatBaseC: 10, heatCeilingC: 28, heatFrom: monthDay("05-25"), heatPlace: "Richmond, Virginia" };
@@ -13,4 +13,13 @@ test("a clock says what it counts, from when, and where its known point lies; th
     "Where the farm has a climate, it follows warmth above 10 °C, counted from 1 Jan; the day is known in your own climate.",
   );
   expect(clockInWords(curve(), "us")).toBeNull();
+});
+
+test("a first cut that says nothing of warmth is told with the reason", () => {
+  expect(unusableInWords({ year: 2014, kind: "no-weather", missingDayCount: 40 })).toBe(
+    "40 days before the first cut have no weather",
+  );
+  expect(unusableInWords({ year: 2015, kind: "outside-season", firstCut: day("2016-02-01") })).toBe(
+    "2016-02-01 lies outside the season of 2015",
+  );
 });

@@ -4,6 +4,7 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import { type KnownPoint, knownPoint } from "#lib/plan/learning/known-point";
 import { curveOfClock, curveOfMean } from "#lib/plan/learning/learned-curve";
 import { recordedSeasons } from "#lib/plan/learning/recorded-seasons";
+import { unusableInWords } from "#lib/plan/words/clock-words";
 import { readFirstCuts } from "#lib/sheets/first-cuts-sheet";
 
 /** What first cuts teach of a curve, or why they teach nothing; either way what was left out of them, in words. */
@@ -38,7 +39,7 @@ export function lessonOf({ farm, weather, curves }: Snapshot, curveId: number, d
   if (last - first < 1) return no("the weather must cover more than a year");
   const years = Array.from({ length: last - first + 1 }, (_, index) => first + index);
   const { seasons, leftOut } = recordedSeasons(weather, rows, years);
-  const all = [...wrongLines, ...leftOut.map(({ year, because }) => `${year}: ${because}`)];
+  const all = [...wrongLines, ...leftOut.map((cut) => `${cut.year}: ${unusableInWords(cut)}`)];
   if (seasons.length < LEAST_SEASONS)
     return no(
       `at least ${LEAST_SEASONS} first cuts with their weather are needed, and there are ${seasons.length}`,
