@@ -1,5 +1,6 @@
 import { type Day, type MonthDay, parseDay } from "#lib/domain/day";
 import type { Bed } from "#lib/domain/records/bed";
+import { BY_WEEKS } from "#lib/domain/records/bloom-end";
 import type { Booking } from "#lib/domain/records/booking";
 import type { Crop } from "#lib/domain/records/crop";
 import type { BloomCurve } from "#lib/domain/records/curve";
@@ -100,6 +101,7 @@ export const curve = (given: Partial<BloomCurve> = {}): BloomCurve => ({
   yieldOrigin: FROM_MEMORY,
   note: "",
   ...BY_CALENDAR,
+  ...BY_WEEKS,
   heatOrigin: FROM_MEMORY,
   ...given,
 });

@@ -103,6 +103,8 @@ export const bloomCurve = sqliteTable(
     heatPlace: text("heat_place"),
     heatMark: text("heat_mark").notNull().default("own"),
     heatSource: text("heat_source"),
+    ends: text("ends").notNull().default("weeks"),
+    endHighC: real("end_high_c"),
   },
   (table) => [
     uniqueIndex("bloom_curve_of_crop_once").on(table.cropId, table.treatment).where(sql`variety_id IS NULL`),
@@ -129,6 +131,7 @@ export const bloomCurve = sqliteTable(
       isFromZero("yield_spread"),
       oneOf("timing_mark", MARKS),
       oneOf("yield_mark", MARKS),
+      holds("ends", "ends IN ('weeks', 'frost', 'heat') AND (ends = 'heat') = (end_high_c IS NOT NULL)"),
       isMonthDay("heat_from"),
       oneOf("heat_mark", MARKS),
       holds(

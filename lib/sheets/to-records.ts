@@ -1,5 +1,6 @@
 import type { BedRecord, CropRecord, CurveRecord, RecipeRecord } from "#lib/domain/farm-records";
 import { bedDraftSchema } from "#lib/domain/records/bed";
+import { bloomEndSchema } from "#lib/domain/records/bloom-end";
 import { headingOf, type RecordOf } from "#lib/domain/records/field";
 import { heatSchema } from "#lib/domain/records/heat";
 import type { SHEETS, SheetName } from "#lib/domain/records/sheets";
@@ -32,8 +33,8 @@ export function toCurveRecord({ firstCut, daysAfterPlanting, ...curve }: RowOf<"
     firstCut === null
       ? ({ kind: "days-after-planting", days: daysAfterPlanting ?? 0 } as const)
       : ({ kind: "day-of-year", firstCut } as const);
-  for (const { message, path } of heatSchema.safeParse(curve).error?.issues ?? [])
-    say(headingOf(String(path[0]), {}), message);
+  const issues = [heatSchema, bloomEndSchema].flatMap((schema) => schema.safeParse(curve).error?.issues ?? []);
+  for (const { message, path } of issues) say(headingOf(String(path[0]), {}), message);
   return { ...curve, anchor };
 }
 

@@ -24,6 +24,7 @@ function read(typed: Record<string, string | string[]> = {}) {
     "anchor.kind": "day-of-year",
     firstCut: "06-07",
     daysAfterPlanting: "",
+    ends: "weeks",
     firstCutSpreadDays: "7",
     yieldSpread: "33,33",
     stemsPerPlantByWeek: ["1,5", "2"],
@@ -82,4 +83,10 @@ test("half a clock is refused at the field that lacks", () => {
   expect(places({ heatBaseC: "50", heatFrom: "01-01", heatCeilingC: "40" })).toEqual(["heatCeilingC"]);
   expect(places({ heatFrom: "01-01" })).toEqual(["heatBaseC"]);
   expect(places({ heatBaseC: "500", heatFrom: "01-01" })).toEqual(["heatBaseC"]);
+});
+
+test("heat that ends a bloom has its degrees, and is refused without them", () => {
+  expect(read({ ends: "heat", endHighC: "80" })).toMatchObject({ parsed: { ends: "heat", endHighC: 26.6666666667 } });
+  const wrong = read({ ends: "heat" });
+  expect(wrong.ok ? [] : wrong.problems.map(({ place }) => place)).toEqual(["endHighC"]);
 });

@@ -57,6 +57,8 @@ export const curveDraft = fc.record({
   timingOrigin: origin,
   yieldOrigin: origin,
   note: text,
+  ends: fc.constant("heat" as const),
+  endHighC: number(10, 50),
   heatBaseC: fc.constant(4.4),
   heatCeilingC: fc.option(number(5, 40)),
   heatFrom: monthDay,

@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { closeFarm, type FarmDatabase, openFarm } from "#db/client";
 import { recordChange, undoChange } from "#db/journal/journal";
 import { addBed, removeBed, updateBed } from "#db/write/beds";
+import { BY_WEEKS } from "#lib/domain/records/bloom-end";
 import { BY_CALENDAR } from "#lib/domain/records/heat";
 import { OWN } from "#lib/domain/sourced";
 import migrations from "../../db/migrations/meta/_journal.json";
@@ -116,7 +117,16 @@ const migrationTime = (name: string): number => migrations.entries.find(({ tag }
 
 /** Columns that later versions added, the newest first: a column's own check may name those before it. */
 const ADDED_SINCE = {
-  bloom_curve: ["heat_source", "heat_mark", "heat_place", "heat_from", "heat_ceiling_c", "heat_base_c"],
+  bloom_curve: [
+    "end_high_c",
+    "ends",
+    "heat_source",
+    "heat_mark",
+    "heat_place",
+    "heat_from",
+    "heat_ceiling_c",
+    "heat_base_c",
+  ],
   farm: [
     "own_colours",
     "date_order",
@@ -146,7 +156,9 @@ test("a file of before the climate, the clocks and how the farm writes opens wit
         ownColours: [],
         climate: null,
       });
-      expect(kept(database).curves).toEqual(curves.map((curve) => ({ ...curve, ...BY_CALENDAR, heatOrigin: OWN })));
+      expect(kept(database).curves).toEqual(
+        curves.map((curve) => ({ ...curve, ...BY_CALENDAR, ...BY_WEEKS, heatOrigin: OWN })),
+      );
       expect(() => database.$client.exec("UPDATE farm SET decimal_mark = 'dash'")).toThrow(/farm_decimal_mark/);
       expect(() => database.$client.exec("UPDATE farm SET climate_station = 'Hill'")).toThrow(/farm_climate_whole/);
       expect(() => database.$client.exec("UPDATE farm SET date_order = 'either'")).toThrow(/farm_date_order/);

@@ -11,7 +11,7 @@ import { MARKS } from "#lib/domain/sourced";
 import { COLOURS, ROLES, SHAPES, STATUSES, TREATMENTS } from "#lib/domain/words";
 import { DATE_ORDERS } from "#lib/domain/writing";
 import { day, monthDay, farm as plainFarm } from "../small-farm";
-import { anyAnchor, anyHeat } from "./any-heat";
+import { anyAnchor, anyEnd, anyHeat } from "./any-heat";
 import { anyWeather } from "./any-weather";
 
 /** Farms of every kind that the types allow, with the worst texts a person can type: quotes, slashes, line breaks, formulas. */
@@ -145,7 +145,7 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
             note: text,
             heatOrigin: origin,
           }),
-          anyHeat,
+          fc.tuple(anyHeat, anyEnd),
         );
         const planting = fc.record({
           bedId: idOf(beds),
@@ -186,11 +186,12 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
           curves: fc
             .array(curve, { maxLength: 4 })
             .map((rows) =>
-              rows.map(([{ id, cropId }, isOwn, rest, clock]) => ({
+              rows.map(([{ id, cropId }, isOwn, rest, [clock, end]]) => ({
                 cropId,
                 varietyId: isOwn ? id : null,
                 ...rest,
                 ...clock,
+                ...end,
               })),
             )
             .map((rows) => numbered(onceEach(rows, (row) => `${row.cropId} ${row.varietyId} ${row.treatment}`))),

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { CLIMATE_STATIONS } from "#lib/domain/catalogue/climate-stations";
+import { BY_WEEKS } from "#lib/domain/records/bloom-end";
 import type { Anchor } from "#lib/domain/records/curve";
 import { BY_CALENDAR } from "#lib/domain/records/heat";
 import { monthDay } from "../small-farm";
@@ -15,6 +16,13 @@ export const anyHeat = fc.oneof(
     heatFrom: fc.constantFrom("01-01", "05-25").map(monthDay),
     heatPlace: fc.option(fc.constantFrom(...CLIMATE_STATIONS.map(({ station }) => station))),
   }),
+);
+
+/** What ends a bloom. */
+export const anyEnd = fc.oneof(
+  fc.constant(BY_WEEKS),
+  fc.record({ ends: fc.constant("heat" as const), endHighC: degrees(10, 50) }),
+  fc.constant({ ends: "frost" as const, endHighC: null }),
 );
 
 /** When a curve says that the first stem is cut. */

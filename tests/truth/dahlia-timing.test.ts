@@ -88,6 +88,7 @@ describe.each(DAHLIAS)("%s", (name) => {
           crop: crop({ id: 1, ...facts }),
           curve: curve(catalogueCurve(name, treatment)),
           firstCut: toDayNumber(firstCutOn(curve(catalogueCurve(name, treatment)), set)),
+          heatEnd: null,
         },
         farm(),
         toDayNumber(parseDay("2027-10-18")),

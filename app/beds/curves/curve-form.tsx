@@ -19,7 +19,7 @@ const ANCHORS = [
 ];
 const OWN_PLACE = { value: "", label: "on your own farm" };
 const WEEKS_AT_FIRST = 6;
-const AT_FIRST = { firstCutSpreadDays: 7, yieldSpread: 0.3 };
+const AT_FIRST = { firstCutSpreadDays: 7, yieldSpread: 0.3, ends: "weeks" as const };
 
 /** The bloom curve of a crop under a treatment, for one variety where one is given, or for all of the crop. Numbers that are changed become the farm's own. */
 export function CurveForm({ crop, variety, treatment, curve, manner }: Props) {
@@ -51,6 +51,8 @@ export function CurveForm({ crop, variety, treatment, curve, manner }: Props) {
           <RecordField {...fields.daysAfterPlanting} />
           <RecordField {...fields.firstCutSpreadDays} />
           <RecordField {...fields.yieldSpread} />
+          <RecordField {...fields.ends} />
+          <RecordField {...fields.endHighC} />
           <CurveWeeks key={weeks.join("/")} weeks={weeks} mark={manner.decimalMark} />
         </div>
         <fieldset>

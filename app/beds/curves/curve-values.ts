@@ -20,13 +20,13 @@ const NONE_BEFORE = { timingOrigin: OWN, yieldOrigin: OWN, heatOrigin: OWN, note
  * figures goes with the last of them.
  */
 export function readCurve(values: FormValues, manner: Manner, before: BloomCurve | undefined): Parsed<CurveDraft> {
-  const { firstCutSpreadDays, yieldSpread, heatBaseC, heatCeilingC, heatFrom, heatPlace } = CURVE;
+  const { firstCutSpreadDays, yieldSpread, heatBaseC, heatCeilingC, heatFrom, heatPlace, ends, endHighC } = CURVE;
   const spreads = values.record({ firstCutSpreadDays, yieldSpread }, manner, { before });
-  const heat = values.record({ heatBaseC, heatCeilingC, heatFrom, heatPlace }, manner, { before });
+  const course = values.record({ heatBaseC, heatCeilingC, heatFrom, heatPlace, ends, endHighC }, manner, { before });
   const anchor = readAnchor(values, manner);
   const stemsPerPlantByWeek = values.numbers("stemsPerPlantByWeek");
   values.parse(curveWeeksSchema, { stemsPerPlantByWeek });
-  if (!spreads.ok || !heat.ok || !anchor) return values.refusal();
+  if (!spreads.ok || !course.ok || !anchor) return values.refusal();
   const parsed = values.parse(curveDraftSchema, {
     cropId: values.hiddenNumber("cropId"),
     varietyId: values.text("isFor") === "variety" ? values.hiddenNumber("varietyId") : null,
@@ -34,7 +34,7 @@ export function readCurve(values: FormValues, manner: Manner, before: BloomCurve
     anchor,
     stemsPerPlantByWeek,
     ...spreads.parsed,
-    ...heat.parsed,
+    ...course.parsed,
     ...(before ? originsOf(before) : NONE_BEFORE),
   });
   return parsed.ok && before ? { ok: true, parsed: marked(parsed.parsed, before) } : parsed;
@@ -60,7 +60,7 @@ function readAnchor(values: FormValues, manner: Manner): Anchor | null {
 
 function marked(curve: CurveDraft, before: BloomCurve): CurveDraft {
   const isSame = (part: (curve: CurveDraft) => unknown) => JSON.stringify(part(curve)) === JSON.stringify(part(before));
-  const timingOrigin = isSame((c) => [c.anchor, c.firstCutSpreadDays, c.heatFrom, c.heatPlace])
+  const timingOrigin = isSame((c) => [c.anchor, c.firstCutSpreadDays, c.heatFrom, c.heatPlace, c.ends, c.endHighC])
     ? before.timingOrigin
     : OWN;
   const yieldOrigin = isSame((c) => [c.stemsPerPlantByWeek, c.yieldSpread]) ? before.yieldOrigin : OWN;

@@ -25,7 +25,7 @@ export const ACCENT_CROPS: readonly CatalogueCrop[] = [
       curve("field", afterPlanting(81), [2, 4, 6, 6, 4, 2], {
         firstCutSpreadDays: 6,
         yieldSpread: 0.35,
-        note: "Sown or set out in early March it starts in late May. Heat ends it. No published count per plant was found.",
+        note: "Sown or set out in early March it starts in late May. No published count per plant was found.",
       }),
       curve("tunnel", onDay("04-25"), [2, 4, 6, 7, 6, 4, 3], {
         firstCutSpreadDays: 7,

@@ -1,5 +1,6 @@
 import type { CatalogueCrop } from "#lib/domain/catalogue-types";
 import { ACCENT_CROPS } from "./accent-crops";
+import { withEnds } from "./bloom-ends";
 import { withClocks } from "./clocks";
 import { DAHLIAS } from "./dahlias";
 import { FILLER_CROPS } from "./filler-crops";
@@ -27,4 +28,5 @@ export const CATALOGUE: readonly CatalogueCrop[] = [
   ...FOLIAGE_CROPS,
 ]
   .map(withClocks)
+  .map(withEnds)
   .sort((a, b) => (a.name < b.name ? -1 : 1));

@@ -1,5 +1,6 @@
 import type { CatalogueCurve } from "#lib/domain/catalogue-types";
 import { monthDaySchema } from "#lib/domain/day";
+import { BY_WEEKS } from "#lib/domain/records/bloom-end";
 import type { Anchor } from "#lib/domain/records/curve";
 import { BY_CALENDAR } from "#lib/domain/records/heat";
 import { FROM_MEMORY } from "#lib/domain/sourced";
@@ -39,5 +40,6 @@ export const curve = (
   yieldOrigin,
   note,
   ...BY_CALENDAR,
+  ...BY_WEEKS,
   heatOrigin: FROM_MEMORY,
 });

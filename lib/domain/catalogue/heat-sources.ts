@@ -13,6 +13,11 @@ export const HEAT_SOURCES = {
     publisher: "American Society for Horticultural Science, 1993, abstract",
     address: "https://journals.ashs.org/search?f_0=author&q_0=Jens+J.+Br%C3%B8ndum",
   },
+  "USU-DAHLIA": {
+    title: "Dahlia Cut Flower Production in Utah",
+    publisher: "Utah State University Extension, Paper 2320, 2022, abstract",
+    address: "https://digitalcommons.usu.edu/extension_curall/2320",
+  },
   "PEO-FORCE": {
     title: "The effect of forcing temperature on peony shoot and flower development",
     publisher: "Peer-reviewed journal (name not shown in the record), abstract",

@@ -64,7 +64,7 @@ export const LINE_CROPS: readonly CatalogueCrop[] = [
         firstCutSpreadDays: 5,
         yieldSpread: 0.15,
         yieldOrigin: COMMON_PRACTICE,
-        note: "Single-stem kinds: one stem per plant, cut once. Stops with heat.",
+        note: "Single-stem kinds: one stem per plant, cut once.",
       }),
       curve("tunnel", afterPlanting(64), [0.4, 0.35, 0.25], {
         firstCutSpreadDays: 7,

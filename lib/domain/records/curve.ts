@@ -3,6 +3,7 @@ import { type MonthDay, monthDaySchema } from "../day";
 import { originSchema } from "../sourced";
 import { OTHER_TREATMENTS } from "../trade-words";
 import { TREATMENT_WORDS, TREATMENTS } from "../words";
+import { BLOOM_END, checkEnd } from "./bloom-end";
 import { count, field, number, open, originField, recordSchema, rowId } from "./field";
 import { checkHeat, HEAT } from "./heat";
 import { choice, decimal, listOf, monthDay, note } from "./kinds";
@@ -70,6 +71,7 @@ const curve = {
   timingOrigin: originField({ label: "Origin of the timing" }),
   yieldOrigin: originField({ label: "Origin of the yield" }),
   ...HEAT,
+  ...BLOOM_END,
   note: field(note, z.string(), { absent: "", label: "Note" }),
 };
 
@@ -91,7 +93,7 @@ export const CURVE_SHEET = {
 
 /**
  * How a crop (or one variety of it, which overrules) blooms under a treatment: the first cut, then saleable-or-not stems per plant for
- * each week from it. Ends with its last week, or on the frost day if the crop is tender. Spreads are for low / likely / high:
+ * each week from it. Ends as `ends` says, and on the frost day if the crop is tender. Spreads are for low / likely / high:
  * `firstCutSpreadDays` is a standard deviation, `yieldSpread` a coefficient of variation (0.25 = a quarter).
  */
 const bloomCurve = recordSchema({
@@ -106,11 +108,11 @@ const bloomCurve = recordSchema({
   yieldOrigin: originSchema,
   heatOrigin: originSchema,
 });
-export const bloomCurveSchema = bloomCurve.superRefine(checkHeat);
+export const bloomCurveSchema = bloomCurve.superRefine(checkHeat).superRefine(checkEnd);
 export type BloomCurve = z.infer<typeof bloomCurveSchema>;
 
 /** A bloom curve before it has an id. */
-export const curveDraftSchema = bloomCurve.omit({ id: true }).superRefine(checkHeat);
+export const curveDraftSchema = bloomCurve.omit({ id: true }).superRefine(checkHeat).superRefine(checkEnd);
 export type CurveDraft = Omit<BloomCurve, "id">;
 
 /** The stems of a curve by week, by themselves. */

@@ -1,9 +1,11 @@
-import { stemsPerPlant } from "#lib/domain/records/curve";
+import type { BloomCurve } from "#lib/domain/records/curve";
 import { ById, inOrderOfId, type Snapshot } from "#lib/domain/snapshot";
 import { apportion, evenPart } from "#lib/maths/apportion";
+import { weeksOfBloom } from "#lib/plan/road/bloom-end";
 import { type Grown, grown, wholeStems } from "#lib/plan/road/grown";
 import { pickingDays } from "#lib/plan/road/picking-days";
 import { supplyOf, type VarietySupply } from "#lib/plan/road/supply";
+import { firstDayOf } from "#lib/plan/road/usual-year";
 import type { FirstCutChance } from "./first-cut-chance";
 import type { SampledSeason } from "./sample-season";
 
@@ -56,28 +58,32 @@ export class SimulationSupply {
     for (let index = 0; index < plantings.length; index++) {
       const table = tables[index];
       if (!table) continue;
-      const { row, perPlant, byWeek, mostShiftDays, cutOn, node } = table;
+      const { row, curve, opensFrom, mostShiftDays, yearEnd, cutOn, node } = table;
       const { plants, shiftDays } = plantings[index];
-      const weekStems = apportion(wholeStems(plants * (1 - row.planting.gradeOutShare) * perPlant), byWeek);
+      const weeks = weeksOfBloom(curve, row.crop, { opensFrom: opensFrom + shiftDays, frostDay, yearEnd });
+      const perPlant = weeks.reduce((sum, stems) => sum + stems, 0);
+      const weekStems = apportion(wholeStems(plants * (1 - row.planting.gradeOutShare) * perPlant), weeks);
+      const openPlaces = row.heatEnd === null ? cutOn.length : row.heatEnd - opensFrom + mostShiftDays;
       const lastDay = row.crop.tender ? frostDay : Number.MAX_SAFE_INTEGER;
       let place = mostShiftDays + shiftDays;
       for (let week = 0; week < weekStems.length; week++)
         for (let weekday = 0; weekday < 7; weekday++, place++)
-          if (node[place] !== LOST && cutOn[place] < lastDay)
+          if (place < openPlaces && node[place] !== LOST && cutOn[place] < lastDay)
             stems[node[place]] += evenPart(weekStems[week], weekday, 7);
     }
   }
 }
 
 /**
- * Where the stems of a planting go by the day they open: place 0 is the earliest day on which its first cut may fall, `mostShiftDays` the
- * expected one. `cutOn` is the picking day, or LOST when none comes within the crop's field days; `node` its supply node.
+ * Where the stems of a planting go by the day they open: place 0 is the earliest day on which its first cut may fall, `mostShiftDays` that of
+ * `opensFrom`, the expected one. `cutOn` is the picking day, or LOST when none comes within the crop's field days; `node` its supply node.
  */
 type CutTable = {
   readonly row: Grown;
-  readonly perPlant: number;
-  readonly byWeek: readonly number[];
+  readonly curve: BloomCurve;
+  readonly opensFrom: number;
   readonly mostShiftDays: number;
+  readonly yearEnd: number;
   readonly cutOn: Int32Array;
   readonly node: Int32Array;
 };
@@ -93,13 +99,14 @@ function cutTables(
     if (!curve || firstCut === null) return null;
     const mostShiftDays = chanceOf(row).mostDays;
     const earliest = firstCut - mostShiftDays;
-    const cutOn = new Int32Array(2 * mostShiftDays + curve.stemsPerPlantByWeek.length * 7);
+    const yearEnd = firstDayOf(seasonYear + 1);
+    const longest = weeksOfBloom(curve, crop, { opensFrom: earliest, frostDay: yearEnd, yearEnd });
+    const cutOn = new Int32Array(2 * mostShiftDays + longest.length * 7);
     for (let place = 0; place < cutOn.length; place++) {
       const day = nextPickingDay(earliest + place, bed);
       cutOn[place] = day - (earliest + place) <= crop.fieldDays.count ? day : LOST;
     }
-    const byWeek = curve.stemsPerPlantByWeek;
-    return { row, perPlant: stemsPerPlant(curve), byWeek, mostShiftDays, cutOn, node: cutOn };
+    return { row, curve, opensFrom: firstCut, mostShiftDays, yearEnd, cutOn, node: cutOn };
   });
 }
 

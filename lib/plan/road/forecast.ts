@@ -1,10 +1,11 @@
 import { dayInYear, toDayNumber } from "#lib/domain/day";
-import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { apportion, evenPart } from "#lib/maths/apportion";
+import { weeksOfBloom } from "./bloom-end";
 import { alivePlants, type Grown, grown, wholeStems } from "./grown";
 import { type NextPickingDay, pickingDays } from "./picking-days";
+import { firstDayOf } from "./usual-year";
 
 /**
  * What a planting gives in a season, in saleable whole stems. Day numbers count from 1970-01-01.
@@ -67,7 +68,12 @@ export function forecast(
 }
 
 const restsOnTheSame = (a: Grown, b: Grown): boolean =>
-  a.bed === b.bed && a.variety === b.variety && a.crop === b.crop && a.curve === b.curve && a.firstCut === b.firstCut;
+  a.bed === b.bed &&
+  a.variety === b.variety &&
+  a.crop === b.crop &&
+  a.curve === b.curve &&
+  a.firstCut === b.firstCut &&
+  a.heatEnd === b.heatEnd;
 
 /** The first frost that a plan reckons with: the median date of the farm, as a day number. */
 export const frostDayOf = (farm: Farm, seasonYear: number): number =>
@@ -84,12 +90,14 @@ export function forecastPlanting(
   nextPickingDay: NextPickingDay = pickingDays(farm.pickingWeekdays),
   year = ORDINARY_YEAR,
 ): PlantingForecast {
-  const { planting, bed, variety, crop, curve, firstCut } = row;
+  const { planting, bed, variety, crop, curve, firstCut, heatEnd } = row;
   const alivePlantCount = alivePlants(planting, farm);
   if (!curve || firstCut === null) return nothingFrom(row, alivePlantCount);
   const opensFrom = firstCut + (year.daysLateOf?.(row) ?? Math.round(year.lateness * curve.firstCutSpreadDays));
   const heaviness = Math.max(0, 1 + year.heaviness * curve.yieldSpread);
-  const openingStems = opening(curve, alivePlantCount * (1 - planting.gradeOutShare) * heaviness);
+  const bounds = { opensFrom, frostDay, yearEnd: firstDayOf(planting.seasonYear + 1) };
+  const plantCount = alivePlantCount * (1 - planting.gradeOutShare) * heaviness;
+  const openingStems = opening(weeksOfBloom(curve, crop, bounds), plantCount, opensFrom, heatEnd);
   const lastDay = crop.tender ? frostDay : Number.POSITIVE_INFINITY;
   const { openedStems, cutDays, cutStems, lostInFieldStems, lostToFrostStems } = harvest(
     openingStems,
@@ -106,6 +114,7 @@ export function forecastPlanting(
     crop,
     curve,
     firstCut,
+    heatEnd,
     alivePlantCount,
     opensFrom,
     openingStems,
@@ -166,11 +175,12 @@ const nothingFrom = (row: Grown, alivePlantCount: number): PlantingForecast => (
   lostToFrostStems: 0,
 });
 
-/** Stems that open on each day of the curve, for so many plants; whole, and exact in sum [F3]. */
-function opening({ stemsPerPlantByWeek }: BloomCurve, plantCount: number): Int32Array {
-  const perPlant = stemsPerPlantByWeek.reduce((sum, stems) => sum + stems, 0);
-  const weekStems = apportion(wholeStems(plantCount * perPlant), stemsPerPlantByWeek);
-  const days = new Int32Array(weekStems.length * 7);
+/** Stems that open on each day of the weeks, for so many plants; whole, and exact in sum [F3], but for the days that heat takes away [F11]. */
+function opening(weeks: readonly number[], plantCount: number, opensFrom: number, heatEnd: number | null): Int32Array {
+  const perPlant = weeks.reduce((sum, stems) => sum + stems, 0);
+  const weekStems = apportion(wholeStems(plantCount * perPlant), weeks);
+  const openDays = heatEnd === null ? Number.POSITIVE_INFINITY : Math.max(0, heatEnd - opensFrom);
+  const days = new Int32Array(Math.min(weekStems.length * 7, openDays));
   for (let index = 0; index < days.length; index++)
     days[index] = evenPart(weekStems[Math.floor(index / 7)], index % 7, 7);
   return days;

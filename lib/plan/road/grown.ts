@@ -5,6 +5,7 @@ import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Planting } from "#lib/domain/records/planting";
 import type { Variety } from "#lib/domain/records/variety";
 import { ById, inOrderOfId, type Snapshot } from "#lib/domain/snapshot";
+import { heatEndDay } from "./bloom-end";
 import { firstCutDay, type SeasonWarmth, warmthOf } from "./first-cut";
 
 /**
@@ -18,6 +19,8 @@ export type Grown = {
   readonly crop: Crop;
   readonly curve: BloomCurve | null;
   readonly firstCut: number | null;
+  /** The day number from which heat lets nothing open any more; null where it does not end the bloom. On or before what would be the first cut, there is none. */
+  readonly heatEnd: number | null;
 };
 
 /** The plantings of a season, each with its bed, variety, crop and bloom curve, in order of id. */
@@ -38,12 +41,14 @@ export function grown(snapshot: Snapshot, seasonYear: number): Grown[] {
 
 /** A planting as it grows by the curve for its treatment, in the warmth of the season. */
 export function grownBy(
-  { planting, bed, variety, crop }: Omit<Grown, "curve" | "firstCut">,
+  { planting, bed, variety, crop }: Pick<Grown, "planting" | "bed" | "variety" | "crop">,
   curveFor: CurveFinder,
   warmth: SeasonWarmth,
 ): Grown {
   const curve = curveFor(variety, planting.treatment);
-  return { planting, bed, variety, crop, curve, firstCut: curve && firstCutDay(curve, planting, warmth) };
+  const cut = curve && firstCutDay(curve, planting, warmth);
+  const heatEnd = curve && cut !== null ? heatEndDay(curve, cut, warmth) : null;
+  return { planting, bed, variety, crop, curve, firstCut: heatEnd === cut ? null : cut, heatEnd };
 }
 
 type CurveFinder = (variety: Variety, treatment: string) => BloomCurve | null;

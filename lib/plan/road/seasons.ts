@@ -2,10 +2,12 @@ import { toDayNumber, yearOf } from "#lib/domain/day";
 import type { Booking } from "#lib/domain/records/booking";
 import type { Crop } from "#lib/domain/records/crop";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
+import { weeksOfBloom } from "./bloom-end";
 import { warmthOf } from "./first-cut";
 import { curveFinder, type Grown, grownBy } from "./grown";
 import { lastEventDay } from "./hold-window";
 import type { Stand } from "./supply";
+import { firstDayOf } from "./usual-year";
 
 /** The season that a booking belongs to: the year of its event. */
 export const seasonOfBooking = ({ eventOn }: Pick<Booking, "eventOn">): number => yearOf(eventOn);
@@ -84,7 +86,12 @@ function* stretches(snapshot: Snapshot, strayDays: (row: Grown) => number): Gene
     const { curve, firstCut } = row;
     if (!curve || firstCut === null) continue;
     const stray = strayDays(row);
-    const bloomDays = curve.stemsPerPlantByWeek.length * 7;
+    const bounds = {
+      opensFrom: firstCut,
+      frostDay: Number.POSITIVE_INFINITY,
+      yearEnd: firstDayOf(planting.seasonYear + 1),
+    };
+    const bloomDays = weeksOfBloom(curve, crop, bounds).length * 7;
     const lastCut = firstCut + bloomDays - 1 + Math.floor(crop.fieldDays.count);
     yield { season: planting.seasonYear, crop, firstCut: firstCut - stray, lastCut: lastCut + stray };
   }

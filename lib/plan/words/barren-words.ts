@@ -9,12 +9,15 @@ export const barrenInWords = (row: Grown): Problem => ({
   message: reasonOf(row),
 });
 
-function reasonOf({ planting, curve }: Grown): string {
+function reasonOf({ planting, curve, heatEnd }: Grown): string {
   const { treatment, plantedOn, seasonYear } = planting;
   if (!curve)
     return `no bloom curve for "${treatment}": it is forecast at 0 stems. Add a curve for it, or change the treatment.`;
+  const mend = "it is forecast at 0 stems. Mend the planting day or the season.";
+  if (heatEnd !== null)
+    return `planted on ${plantedOn} it would be cut from ${toDay(heatEnd)}, when days are usually too hot for it: ${mend}`;
   const onPaper = toDay(calendarDay(curve, planting));
   return Math.abs(yearOf(onPaper) - seasonYear) > 1
-    ? `planted on ${plantedOn} it would be cut from ${onPaper}, not in ${seasonYear}: it is forecast at 0 stems. Mend the planting day or the season.`
-    : `planted on ${plantedOn} it never gathers the warmth that it needs to bloom in ${seasonYear}: it is forecast at 0 stems. Mend the planting day or the season.`;
+    ? `planted on ${plantedOn} it would be cut from ${onPaper}, not in ${seasonYear}: ${mend}`
+    : `planted on ${plantedOn} it never gathers the warmth that it needs to bloom in ${seasonYear}: ${mend}`;
 }

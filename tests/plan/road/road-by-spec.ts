@@ -49,12 +49,15 @@ function bloomOf(snapshot: Snapshot, planting: Planting): SpecPlanting {
   const isKept = planting.treatment === "kept-in-ground";
   const survival = isKept ? (planting.winterSurvivalShare ?? snapshot.farm.winter.winterSurvivalShare) : 1;
   const alive = planting.plantCount * planting.aliveShare * survival;
-  const perPlant = curve.stemsPerPlantByWeek.reduce((sum, stems) => sum + stems, 0);
+  const weeks = [...curve.stemsPerPlantByWeek];
+  const firstFrost = toDayNumber(dayInYear(snapshot.farm.frost.firstAutumnP50, planting.seasonYear));
+  const last = weeks.at(-1) ?? 0;
+  // Until the frost lies in the last week or before it; frost dates lie within the season's year.
+  if (curve.ends === "frost" && crop.tender) while (first + weeks.length * 7 < firstFrost) weeks.push(last);
+  const perPlant = weeks.reduce((sum, stems) => sum + stems, 0);
   const season = Math.floor(alive * (1 - planting.gradeOutShare) * perPlant * (1 + 1e-12) + 0.5);
-  const frost = crop.tender
-    ? toDayNumber(dayInYear(snapshot.farm.frost.firstAutumnP50, planting.seasonYear))
-    : Number.POSITIVE_INFINITY;
-  shared(season, curve.stemsPerPlantByWeek).forEach((ofWeek, week) => {
+  const frost = crop.tender ? firstFrost : Number.POSITIVE_INFINITY;
+  shared(season, weeks).forEach((ofWeek, week) => {
     for (let weekday = 0; weekday < 7; weekday++) {
       const stems = Math.floor(((weekday + 1) * ofWeek) / 7) - Math.floor((weekday * ofWeek) / 7);
       if (stems > 0) pick(given, snapshot, bed, first + week * 7 + weekday, stems, frost);
