@@ -1,12 +1,15 @@
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { JobKind, Jobs } from "./jobs";
 
-/** A job of any kind as it is sent to a thread. */
-export type Asked = { [Kind in JobKind]: { readonly kind: Kind; readonly ask: Jobs[Kind]["ask"] } }[JobKind];
+/** A job of some kind as it is sent to a thread. */
+export type AskedOf<Kind extends JobKind> = {
+  [Each in Kind]: { readonly kind: Each; readonly ask: Jobs[Each]["ask"] };
+}[Kind];
+export type Asked = AskedOf<JobKind>;
 
 /**
  * What a thread is told. A farm stays with it, under its number, until it is told to forget it. `stop` is memory that both sides see:
- * 1 in it stops the job, heard even in the midst of a long solve.
+ * 1 in it stops the job, heard between any two of its steps.
  */
 export type ToThread =
   | { readonly type: "farm"; readonly farmId: number; readonly snapshot: Snapshot }

@@ -1,7 +1,7 @@
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { LinearSolver } from "#lib/maths/linear-programme";
 import { keepSureness } from "#lib/plan/chance/keep-sureness";
-import { simulationSteps } from "#lib/plan/chance/simulation-job";
+import { sampleSteps } from "#lib/plan/chance/simulation";
 import type { SeasonSamples } from "#lib/plan/chance/simulation-samples";
 import { withKeptBeds } from "#lib/plan/winter/beds";
 import { chooseBeds } from "#lib/plan/winter/choose-beds";
@@ -79,11 +79,11 @@ export const RUN: {
     }
     return worths;
   },
-  *sample({ snapshot }, { plans, seasonYear, ...run }) {
+  *sample({ snapshot }, { plans, seasonYear, seed, firstSeason, seasonCount }) {
     const samples: SeasonSamples[] = [];
     for (const keptBedIds of plans) {
       const farm = withKeptBeds(snapshot, seasonYear, keptBedIds);
-      const sampling = simulationSteps({ ...run, seasonYear, snapshot: farm, changes: [] });
+      const sampling = sampleSteps(farm, seasonYear, seed, firstSeason, seasonCount);
       let step = sampling.next();
       while (!step.done) {
         if (yield null) return null;

@@ -1,6 +1,5 @@
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { KeepSureness } from "#lib/plan/chance/keep-sureness";
-import { splitJob } from "#lib/plan/chance/simulation-job";
 import { merge, type SeasonSamples } from "#lib/plan/chance/simulation-samples";
 import type { Work } from "./asked-once";
 import type { PointsDone } from "./jobs";
@@ -23,8 +22,10 @@ export function startSureness(
   { seasonYear, keptBedIds, seasonCount }: Ask,
   { reader, told }: Asker,
 ): Work & { readonly answer: Promise<KeepSureness> } {
-  const job = { snapshot, seasonYear, changes: [], seed: SEED, firstSeason: 0, seasonCount };
-  const parts = splitJob(job, Math.ceil(seasonCount / SEASONS_A_PART));
+  const parts = Array.from({ length: Math.ceil(seasonCount / SEASONS_A_PART) }, (_, part) => {
+    const firstSeason = part * SEASONS_A_PART;
+    return { firstSeason, seasonCount: Math.min(SEASONS_A_PART, seasonCount - firstSeason) };
+  });
   const done: (readonly SeasonSamples[] | null)[] = parts.map(() => null);
   const running = new Set<Running<"sample">>();
   let next = 0;
@@ -35,8 +36,7 @@ export function startSureness(
     for (const part of running) part.stop();
   };
   const samplesOf = async (part: number) => {
-    const { firstSeason, seasonCount: count } = parts[part];
-    const ask = { seasonYear, plans: [[], keptBedIds], seed: SEED, firstSeason, seasonCount: count };
+    const ask = { seasonYear, plans: [[], keptBedIds], seed: SEED, ...parts[part] };
     const sampling = pool().start(snapshot, "sample", ask, { reader });
     running.add(sampling);
     // A part that is stopped in the midst of it is left out, as if it had not begun.
@@ -46,7 +46,7 @@ export function startSureness(
     });
     running.delete(sampling);
     done[part] = samples;
-    doneCount += samples ? count : 0;
+    doneCount += samples ? ask.seasonCount : 0;
     told({ doneCount, ofCount: seasonCount });
   };
   const lane = async () => {

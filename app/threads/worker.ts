@@ -3,7 +3,7 @@ import { setImmediate as nextTurn } from "node:timers/promises";
 import { parentPort } from "node:worker_threads";
 import { type LinearSolver, loadLinearSolver } from "#lib/maths/linear-programme";
 import type { JobKind } from "./jobs";
-import type { Asked, FromThread, ToThread } from "./messages";
+import type { Asked, AskedOf, FromThread, ToThread } from "./messages";
 import { JobFarm, RUN, type Steps } from "./run-jobs";
 
 /**
@@ -61,22 +61,9 @@ async function walked(id: number, steps: Steps<JobKind>, isStopped: () => boolea
   return step.value;
 }
 
-/** The steps of a job of any kind: the switch lets the types of each kind meet. */
-function stepsOf(farm: JobFarm, asked: Asked, solver: LinearSolver): Steps<JobKind> {
-  switch (asked.kind) {
-    case "cheapest":
-      return RUN.cheapest(farm, asked.ask, solver);
-    case "fewest":
-      return RUN.fewest(farm, asked.ask, solver);
-    case "curve":
-      return RUN.curve(farm, asked.ask, solver);
-    case "sweep":
-      return RUN.sweep(farm, asked.ask, solver);
-    case "verdicts":
-      return RUN.verdicts(farm, asked.ask, solver);
-    case "sample":
-      return RUN.sample(farm, asked.ask, solver);
-    case "sureness":
-      return RUN.sureness(farm, asked.ask, solver);
-  }
-}
+/** The steps of a job of any kind. */
+const stepsOf = <Kind extends JobKind>(
+  farm: JobFarm,
+  { kind, ask }: AskedOf<Kind>,
+  solver: LinearSolver,
+): Steps<Kind> => RUN[kind](farm, ask, solver);

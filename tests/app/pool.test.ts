@@ -3,11 +3,11 @@ import { LARGE, seededFarm, TYPICAL } from "#demo/seeded-farm";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { loadLinearSolver } from "#lib/maths/linear-programme";
 import { keepSureness } from "#lib/plan/chance/keep-sureness";
-import { sampleSeasons } from "#lib/plan/chance/simulation";
 import { winterBeds, withKeptBeds } from "#lib/plan/winter/beds";
 import type { JobKind, Jobs } from "../../app/threads/jobs";
 import { Pool, pool, type Running } from "../../app/threads/pool";
 import { startSureness } from "../../app/threads/start-sureness";
+import { sampleSeasons } from "../plan/chance/sampled";
 import { chosen } from "../plan/winter/chosen";
 import { SEASON, winterFarm } from "../plan/winter/farm";
 

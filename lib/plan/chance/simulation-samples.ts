@@ -21,7 +21,7 @@ export type SeasonSamples = {
 
 /**
  * Samples of neighbouring runs of seasons as one, in order of season.
- * @throws RangeError if there are none, if they are of different farms or what-ifs, or if a season is missing or double
+ * @throws RangeError if there are none, if they are of different farms, or if a season is missing or double
  */
 export function merge(samples: readonly SeasonSamples[]): SeasonSamples {
   if (samples.length === 0) throw new RangeError("samples must not be empty");
@@ -29,7 +29,7 @@ export function merge(samples: readonly SeasonSamples[]): SeasonSamples {
   const frame = JSON.stringify(parts[0].frame);
   let next = parts[0].firstSeason;
   for (const part of parts) {
-    if (JSON.stringify(part.frame) !== frame) throw new RangeError("samples must be of the same farm and changes");
+    if (JSON.stringify(part.frame) !== frame) throw new RangeError("samples must be of the same farm");
     if (part.firstSeason !== next)
       throw new RangeError(`samples must follow one another: season ${next} expected, got ${part.firstSeason}`);
     next += part.seasonCount;

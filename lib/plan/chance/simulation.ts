@@ -13,27 +13,11 @@ import type { SampleFrame, SeasonSamples } from "./simulation-samples";
 import { SimulationSupply } from "./simulation-supply";
 
 /**
- * Samples seasons and matches each at least cost. Season i of a seed is the same whichever call it falls in, so the work can be shared
- * out over threads and merged [R1].
+ * Samples seasons and matches each at least cost, a step before each season. Season i of a seed is the same whichever call it falls in, so the
+ * work can be shared out over threads and merged [R1].
  * @param firstSeason  0 or more
  * @param seasonCount  how many seasons from there
  */
-export function sampleSeasons(
-  snapshot: Snapshot,
-  seasonYear: number,
-  seed: number,
-  firstSeason: number,
-  seasonCount: number,
-  spreads = DEFAULT_SPREADS,
-): SeasonSamples {
-  const sampling = sampleSteps(snapshot, seasonYear, seed, firstSeason, seasonCount, spreads);
-  for (;;) {
-    const step = sampling.next();
-    if (step.done) return step.value;
-  }
-}
-
-/** The same, a step before each season. */
 export function* sampleSteps(
   snapshot: Snapshot,
   seasonYear: number,
@@ -41,7 +25,7 @@ export function* sampleSteps(
   firstSeason: number,
   seasonCount: number,
   spreads = DEFAULT_SPREADS,
-): Generator<void, SeasonSamples, void> {
+): Generator<void, SeasonSamples, unknown> {
   const simulation = new Simulation(snapshot, seasonYear, seed, spreads);
   const { frame } = simulation;
   const samples = {

@@ -1,12 +1,12 @@
 import { describe, expect, test } from "vitest";
 import { keepSureness } from "#lib/plan/chance/keep-sureness";
 import { comparedSeasonCents, seasonCents, winterCentsOf } from "#lib/plan/chance/simulated-costs";
-import { sampleSeasons } from "#lib/plan/chance/simulation";
 import { coveredChances } from "#lib/plan/chance/simulation-summary";
 import { withKeptBeds } from "#lib/plan/winter/beds";
 import { focal } from "../../small-farm";
 import { SEASON, winterFarm } from "../winter/farm";
 import { juneFarm } from "./june-farm";
+import { sampleSeasons } from "./sampled";
 
 /** 20 focal stems wanted, and 5 of foliage that nothing gives. */
 const june = () => juneFarm([...focal(20), { ...focal(5)[0], role: "foliage" }]);

@@ -1,12 +1,12 @@
 import { expect, test } from "vitest";
 import { yearOf } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
-import { Simulation, sampleSeasons } from "#lib/plan/chance/simulation";
+import { Simulation } from "#lib/plan/chance/simulation";
 import { grown } from "#lib/plan/road/grown";
 import { provenPlan } from "../../proven-plan";
 import { booking, curve, day, focal, monthDay, planting, snapshot } from "../../small-farm";
 import { aroundNewYear } from "../road/new-year-farm";
-import { certain, expectNetworkOfPlan, rowOf } from "./sampled";
+import { certain, expectNetworkOfPlan, rowOf, sampleSeasons } from "./sampled";
 
 /** A farm with plantings, bookings and lots on either side of New Year 2028, half of its beds replanted for the next season. */
 function overNewYear(seed: number): Snapshot {

@@ -6,7 +6,6 @@ import { normalQuantile } from "#lib/maths/normal";
 import { sharesAt } from "#lib/maths/philox";
 import { seasonSampler } from "#lib/plan/chance/sample-season";
 import { DEFAULT_SPREADS } from "#lib/plan/chance/sample-spreads";
-import { sampleSeasons } from "#lib/plan/chance/simulation";
 import { buyInFinder } from "#lib/plan/road/buy-in";
 import { forecast } from "#lib/plan/road/forecast";
 import { grown } from "#lib/plan/road/grown";
@@ -17,6 +16,7 @@ import { supplyOf } from "#lib/plan/road/supply";
 import { firstDayOf } from "#lib/plan/road/usual-year";
 import { inventedWeather } from "../../invented-weather";
 import { bed, booking, curve, day, farm, focal, monthDay, planting, snapshot } from "../../small-farm";
+import { sampleSeasons } from "./sampled";
 
 const CLIMATE = CLIMATE_STATIONS[0];
 const SEED = 77;

@@ -3,13 +3,19 @@ import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { checkFlow } from "#lib/maths/check-flow";
 import type { SampledSeason } from "#lib/plan/chance/sample-season";
-import type { Simulation } from "#lib/plan/chance/simulation";
+import { type Simulation, sampleSteps } from "#lib/plan/chance/simulation";
+import type { SeasonSamples } from "#lib/plan/chance/simulation-samples";
 import { buyInFinder } from "#lib/plan/road/buy-in";
 import { forecastPlanting } from "#lib/plan/road/forecast";
 import { grown } from "#lib/plan/road/grown";
 import { matchNetwork } from "#lib/plan/road/match-network";
 import { needs } from "#lib/plan/road/needs";
 import { supplyOf } from "#lib/plan/road/supply";
+import { finished } from "#lib/plan/winter/choose-beds";
+
+/** Sampled seasons, all at once. */
+export const sampleSeasons = (...asked: Parameters<typeof sampleSteps>): SeasonSamples =>
+  finished(sampleSteps(...asked));
 
 /** The farm with every spread at nothing: no first cut moved, one yield, certain winters and stores, frost on one day. */
 export function certain(farm: Snapshot): Snapshot {

@@ -2,10 +2,10 @@ import { describe, expect, test } from "vitest";
 import { seededFarm } from "#demo/seeded-farm";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { comparedSeasonCents, seasonCents, winterCentsOf } from "#lib/plan/chance/simulated-costs";
-import { sampleSeasons } from "#lib/plan/chance/simulation";
 import { withKeptBeds } from "#lib/plan/winter/beds";
 import { focal } from "../../small-farm";
 import { juneFarm } from "./june-farm";
+import { sampleSeasons } from "./sampled";
 
 /** 60 focal stems wanted, at 3.00 a stem. */
 const june = (): Snapshot => juneFarm(focal(60));

@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { seededFarm } from "#demo/seeded-farm";
 import { ROLES } from "#lib/domain/words";
-import { sampleSeasons } from "#lib/plan/chance/simulation";
 import { coveredChances, shortBand } from "#lib/plan/chance/simulation-summary";
 import { provenPlan } from "../../proven-plan";
 import { booking, curve, focal, planting, snapshot } from "../../small-farm";
+import { sampleSeasons } from "./sampled";
 
 /** 70 stems in a week, 30 of them in reach of a booking of 30. */
 const tight = (yieldSpread: number) =>

@@ -3,13 +3,12 @@ import { describe, expect, test } from "vitest";
 import { LARGE, seededFarm } from "#demo/seeded-farm";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { checkFlow } from "#lib/maths/check-flow";
-import { Simulation, sampleSeasons } from "#lib/plan/chance/simulation";
-import { runSimulationJob, type SimulationJob, splitJob } from "#lib/plan/chance/simulation-job";
+import { Simulation } from "#lib/plan/chance/simulation";
 import { merge } from "#lib/plan/chance/simulation-samples";
 import { buyInFinder } from "#lib/plan/road/buy-in";
 import { provenPlan } from "../../proven-plan";
 import { bed, day, snapshot } from "../../small-farm";
-import { asPlans, certain, expectNetworkOfPlan, rowOf } from "./sampled";
+import { asPlans, certain, expectNetworkOfPlan, rowOf, sampleSeasons } from "./sampled";
 
 const SMALL = { bedCount: 24, bookingCount: 16 };
 
@@ -31,21 +30,16 @@ function withOddities(farm: Snapshot): Snapshot {
 
 describe("sampled seasons", () => {
   test("[R1] 60 seasons in one run, in two, in seven: the same figures", () => {
-    const job: SimulationJob = {
-      snapshot: seededFarm(1, SMALL),
-      seasonYear: 2027,
-      changes: [],
-      seed: 7,
-      firstSeason: 0,
-      seasonCount: 60,
-    };
-    const whole = runSimulationJob(job);
-    for (const partCount of [2, 7]) {
-      const parts = splitJob(job, partCount);
-      expect(parts).toHaveLength(partCount);
-      expect(merge(parts.map(runSimulationJob).reverse())).toEqual(whole);
+    const farm = seededFarm(1, SMALL);
+    const whole = sampleSeasons(farm, 2027, 7, 0, 60);
+    for (const firsts of [
+      [0, 30],
+      [0, 9, 18, 27, 36, 45, 54],
+    ]) {
+      const parts = firsts.map((first, part) => sampleSeasons(farm, 2027, 7, first, (firsts[part + 1] ?? 60) - first));
+      expect(merge(parts.reverse())).toEqual(whole);
     }
-    expect(runSimulationJob({ ...job, seed: 8 }).shortStems).not.toEqual(whole.shortStems);
+    expect(sampleSeasons(farm, 2027, 8, 0, 60).shortStems).not.toEqual(whole.shortStems);
   });
 
   test("[R1] a planting meets the same seasons whatever stands in the other beds, and whichever way its own is wintered", () => {
@@ -74,9 +68,6 @@ describe("sampled seasons", () => {
     expect(() => merge([run(0, 3), run(2, 2)])).toThrow(RangeError);
     const other = sampleSeasons({ ...farm, bookings: farm.bookings.slice(1) }, 2027, 1, 3, 2);
     expect(() => merge([run(0, 3), other])).toThrow(/same farm/);
-    expect(() =>
-      splitJob({ snapshot: farm, seasonYear: 2027, changes: [], seed: 1, firstSeason: 0, seasonCount: 5 }, 0),
-    ).toThrow(RangeError);
   });
 
   test("[R2] seed 51: over 60 seasons of four farms, the network is the one a plan would build, and the match is proven", () => {
