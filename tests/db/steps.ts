@@ -163,7 +163,9 @@ export const anyStep: fc.Arbitrary<Step> = fc.oneof(
     adoptWhatIf(to, "then", {
       farm,
       plantings: {
-        changed: now.plantings.slice(0, 1).map((row) => ({ ...row, plantCount: row.plantCount + 1 })),
+        changed: now.plantings
+          .slice(0, 1)
+          .map((row) => ({ ...row, plantCount: row.plantCount > 0 ? row.plantCount - 1 : 1 })),
         removedIds: now.plantings.slice(1, 2).map(({ id }) => id),
         added: [],
       },

@@ -3,10 +3,17 @@ import { fuzz } from "./fuzz";
 import { journalModes } from "./journal-modes";
 import { kills } from "./kills";
 import type { Part } from "./part";
+import { twoServers } from "./two-servers";
 
 /** `npm run trust [-- part]`: what the tool promises of the farm's records, tried by force. Bounded in count and time, on this machine alone. */
 
-const PARTS: Readonly<Record<string, Part>> = { kills, "file-states": fileStates, "journal-modes": journalModes, fuzz };
+const PARTS: Readonly<Record<string, Part>> = {
+  kills,
+  "file-states": fileStates,
+  "journal-modes": journalModes,
+  "two-servers": twoServers,
+  fuzz,
+};
 
 const asked = process.argv[2];
 const scale = Number(process.env.TRUST_SCALE ?? 1);
