@@ -1,7 +1,6 @@
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import Database from "better-sqlite3";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { closeFarm, openFarm } from "#db/client";
 import { copiesFolder, copiesIn } from "#db/copies/copy-name";
@@ -11,6 +10,7 @@ import { addBed } from "#db/write/beds";
 import { putWhatIf } from "#db/write/what-ifs";
 import { bed } from "../small-farm";
 import { changeOf, done, fill, kept, withDatabase, withFarm } from "./kept-farm";
+import { makeOlderFile } from "./older-file";
 
 let folder = "";
 beforeEach(() => {
@@ -66,12 +66,12 @@ describe("a farm in a file", () => {
 
   test("that was made before what-ifs could be kept is copied, then brought up to date, and loses nothing", () => {
     const file = join(folder, "old.sqlite");
-    makeFileOfFirstMigration(file);
+    makeOlderFile(file, "0000_farm_records");
     const database = openFarm(file);
     expect(copiesIn(copiesFolder(file), file).map(({ reason }) => reason)).toEqual(["before-migration"]);
-    const { beds, farm } = kept(database);
-    expect(farm.name).toBe("Old Hollow");
-    expect(beds.map(({ name }) => name)).toEqual(["D1"]);
+    const { beds, bookings } = kept(database);
+    expect(beds.map(({ name }) => name)).toEqual(["D1", "D2"]);
+    expect(bookings.map(({ id }) => id)).toEqual([1, 2]);
     expect(loadWhatIfs(database)).toEqual({ ok: true, parsed: [] });
     const change = changeOf(putWhatIf(database, { name: "Keep D1", seasonYear: 2027, changes: [] }));
     expect(undoChange(database, change).ok).toBe(true);
@@ -121,36 +121,3 @@ test("the tables hold exactly the words of the domain, and nothing more", () => 
     );
   });
 });
-
-/** A file as the first migration alone left it, with a farm and a bed. */
-function makeFileOfFirstMigration(file: string): void {
-  const current = openFarm(":memory:");
-  fill(current);
-  const row = current.$client.prepare<[], Record<string, string | number | null>>("SELECT * FROM farm").get() ?? {};
-  const first = current.$client
-    .prepare<[], { hash: string; created_at: number }>(
-      "SELECT hash, created_at FROM __drizzle_migrations ORDER BY created_at",
-    )
-    .get();
-  closeFarm(current);
-  const sqlite = new Database(file);
-  sqlite.exec(readFileSync("db/migrations/0000_farm_records.sql", "utf8").replaceAll("--> statement-breakpoint", ""));
-  sqlite.exec("CREATE TABLE __drizzle_migrations (id SERIAL PRIMARY KEY, hash text NOT NULL, created_at numeric)");
-  sqlite
-    .prepare("INSERT INTO __drizzle_migrations (hash, created_at) VALUES (?, ?)")
-    .run(first?.hash, first?.created_at);
-  const ofThen = sqlite.prepare<[], string>("SELECT name FROM pragma_table_info('farm')").pluck().all();
-  const old: Record<string, string | number | null> = {
-    ...Object.fromEntries(ofThen.map((column) => [column, row[column]])),
-    name: "Old Hollow",
-  };
-  sqlite
-    .prepare(
-      `INSERT INTO farm (${Object.keys(old).join(", ")}) VALUES (${Object.keys(old)
-        .map(() => "?")
-        .join(", ")})`,
-    )
-    .run(...Object.values(old));
-  sqlite.exec("INSERT INTO bed (name, length_metres, width_metres, flags, note) VALUES ('D1', 15, 1.2, '[]', '')");
-  sqlite.close();
-}

@@ -1,3 +1,5 @@
+import { copyFileSync } from "node:fs";
+import { join } from "node:path";
 import Database from "better-sqlite3";
 import { describe, expect, test } from "vitest";
 import { closeFarm, type FarmDatabase, openFarm } from "#db/client";
@@ -6,10 +8,10 @@ import { addBed, removeBed, updateBed } from "#db/write/beds";
 import { BY_WEEKS } from "#lib/domain/records/bloom-end";
 import { BY_CALENDAR } from "#lib/domain/records/heat";
 import { OWN } from "#lib/domain/sourced";
-import migrations from "../../db/migrations/meta/_journal.json";
 import { bed } from "../small-farm";
 import { makeFile, withFolder } from "./farm-in-file";
 import { changeOf, kept } from "./kept-farm";
+import { makeOlderFile, OLDER_VERSIONS, openOlder } from "./older-file";
 
 /** As a newer version's migration would: every bed gets a shade, and those that stand already are told apart from the default. */
 const ADDS_A_COLUMN =
@@ -112,41 +114,58 @@ test("a change to a column that is no longer there is refused in words, and noth
     },
   ));
 
-/** When a migration was made, which is how a file remembers it. */
-const migrationTime = (name: string): number => migrations.entries.find(({ tag }) => tag === name)?.when ?? Number.NaN;
+/** What older versions wrote, in their own words of SQL: their code is gone, their tables and their journal are not. */
+const OLDER_CHANGES = [
+  "UPDATE farm SET name = 'West Hollow'",
+  "INSERT INTO bed (name, length_metres, width_metres, flags, note) VALUES ('East', 12, 1.2, '[]', '')",
+  "UPDATE bed SET note = 'wet in March' WHERE id = 2",
+  "DELETE FROM planting WHERE id = 1",
+  "UPDATE booking SET status = 'cancelled' WHERE id = 1",
+];
 
-/** Columns that later versions added, the newest first: a column's own check may name those before it. */
-const ADDED_SINCE = {
-  bloom_curve: [
-    "end_high_c",
-    "ends",
-    "heat_source",
-    "heat_mark",
-    "heat_place",
-    "heat_from",
-    "heat_ceiling_c",
-    "heat_base_c",
-  ],
-  farm: [
-    "own_colours",
-    "date_order",
-    ...["climate_monthly_lows_c", "climate_monthly_highs_c", "climate_latitude_degrees", "climate_station"],
-    "decimal_mark",
-  ],
+test.each(OLDER_VERSIONS)(
+  "what was changed under the tables of %s is undone under those of today, one by one, and so is the undoing",
+  (version) =>
+    withFolder((file, folder) => {
+      makeOlderFile(file, version);
+      copyFileSync(file, join(folder, "untouched.sqlite"));
+      const older = openOlder(file);
+      const changeIds = OLDER_CHANGES.map((sql) => changed(recordChange(older, sql, () => older.$client.exec(sql))));
+      closeFarm(older);
+      const untouched = openFarm(join(folder, "untouched.sqlite"));
+      const database = openFarm(file);
+      try {
+        const after = kept(database);
+        expect(after.farm.name).toBe("West Hollow");
+        const undoIds = changeIds.toReversed().map((id) => undone(database, id));
+        expect(kept(database)).toEqual(kept(untouched));
+        for (const id of undoIds.toReversed()) undone(database, id);
+        expect(kept(database)).toEqual(after);
+      } finally {
+        closeFarm(database);
+        closeFarm(untouched);
+      }
+    }),
+);
+
+const changed = ({ changeId }: { changeId: number | null }): number => {
+  if (changeId === null) throw new Error("nothing was changed");
+  return changeId;
+};
+
+const undone = (database: FarmDatabase, changeId: number): number => {
+  const undo = undoChange(database, changeId);
+  if (!undo.ok) throw new Error(undo.message);
+  return changed(undo);
 };
 
 test("a file of before the climate, the clocks and how the farm writes opens with none and with our way of writing, all else as it was", () =>
-  withFolder((file) => {
-    makeFile(file);
-    const before = openFarm(file);
-    const { farm: settings, curves } = kept(before);
-    closeFarm(before);
-    const tables = new Database(file);
-    tables.exec("DROP TABLE weather_year");
-    for (const [table, columns] of Object.entries(ADDED_SINCE))
-      for (const column of columns) tables.exec(`ALTER TABLE ${table} DROP COLUMN ${column}`);
-    tables.exec(`DELETE FROM __drizzle_migrations WHERE created_at >= ${migrationTime("0003_decimal_mark")}`);
-    tables.close();
+  withFolder((file, folder) => {
+    makeFile(join(folder, "today.sqlite"));
+    const today = openFarm(join(folder, "today.sqlite"));
+    const { farm: settings, curves } = kept(today);
+    closeFarm(today);
+    makeOlderFile(file, "0002_save_keys");
     const database = openFarm(file);
     try {
       expect(kept(database).farm).toEqual({
