@@ -8,7 +8,8 @@ import fc from "fast-check";
 import { closeFarm, type FarmDatabase, openFarm } from "#db/client";
 import { revision } from "#db/journal/journal";
 import { checkMatch } from "#lib/plan/road/match";
-import { type Plan, plan } from "#lib/plan/road/plan";
+import type { Plan } from "#lib/plan/road/plan";
+import { KeptPlans } from "../../app/kept-plans";
 import { farmDatabase, farmFile, farmStamp, loadFarm, loadPlan } from "../../app/load";
 import { makeFile } from "../db/farm-in-file";
 import { kept } from "../db/kept-farm";
@@ -79,7 +80,7 @@ const told = (other: ChildProcess, turn: number): Promise<void> =>
 function differs(witness: FarmDatabase): string | null {
   const [shown, fresh] = [loadFarm(), kept(witness)];
   if (!isDeepStrictEqual(shown, fresh)) return "the farm shown is not the farm";
-  const [replanned, planned] = [loadPlan(SEASON), plan(fresh, SEASON)];
+  const [replanned, planned] = [loadPlan(SEASON), new KeptPlans().plan(fresh, SEASON)];
   if (!isDeepStrictEqual(answersOf(replanned), answersOf(planned))) return "the plan shown is not the plan";
   return checkMatch(replanned.match).length ? "the plan shown is not proven" : null;
 }
