@@ -3,6 +3,7 @@ import { CATALOGUE } from "#lib/domain/catalogue/crops";
 import { DEFAULT_RECIPES } from "#lib/domain/catalogue/recipes";
 import { newFarm } from "#lib/domain/new-farm";
 import type { Snapshot } from "#lib/domain/snapshot";
+import type { SheetText } from "#lib/sheets/farm-sheets";
 import { knownFarm } from "#lib/sheets/known-farm";
 import type { SheetFile } from "#lib/sheets/open-files";
 import { type Reading, readFarmSheets } from "#lib/sheets/read-farm-sheets";
@@ -13,7 +14,7 @@ export const DEMO_START = { farm: newFarm("The demo farm"), crops: CATALOGUE, re
 const FOLDER = new URL("./", import.meta.url);
 
 /** The CSV files of this folder, for the season they are written for. */
-export const demoFiles = (): SheetFile[] =>
+export const demoFiles = (): SheetText[] =>
   readdirSync(FOLDER)
     .filter((name) => name.endsWith(".csv"))
     .sort()

@@ -2,10 +2,15 @@ import { SHEET_NAMES, type SheetName } from "#lib/domain/records/sheets";
 import { sheetOfFile } from "./sheet-of-file";
 import type { SheetProblem } from "./sheet-problem";
 import { MOST_LINES } from "./split-rows";
-import { readTable, type Table } from "./table";
+import { readTable, type Table, tableOfWorksheet } from "./table";
+import type { Worksheet } from "./xlsx/read-workbook";
 
-/** A file as it was uploaded, decoded. */
-export type SheetFile = { readonly name: string; readonly text: string };
+/** A file as it was uploaded, decoded, or a sheet of a workbook under the workbook's name. */
+export type SheetFile = { readonly name: string } & ({ readonly text: string } | { readonly worksheet: Worksheet });
+
+/** What people find a sheet by: "beds.csv", "season.xlsx, sheet Beds". */
+export const placeOfFile = (file: SheetFile): string =>
+  "text" in file ? file.name : `${file.name}, sheet ${file.worksheet.name}`;
 
 /** A file whose sheet is known. */
 export type OpenedFile = { readonly file: string; readonly table: Table };
@@ -15,14 +20,15 @@ export function openFiles(files: readonly SheetFile[]) {
   const opened = new Map<SheetName, OpenedFile[]>();
   const problems: SheetProblem[] = [];
   let rowCount = 0;
-  for (const { name: file, text } of files) {
+  for (const one of files) {
+    const file = placeOfFile(one);
     if (rowCount >= MOST_LINES) {
       const message = `not read, since the sheets before it have ${MOST_LINES} rows or more: bring it in by itself`;
       problems.push({ file, line: 1, column: null, message });
       continue;
     }
-    const table = readTable(text);
-    const sheet = sheetOfFile(file, table.header);
+    const table = "text" in one ? readTable(one.text) : tableOfWorksheet(one.worksheet);
+    const sheet = sheetOfFile("text" in one ? one.name : one.worksheet.name, table.header);
     rowCount += table.rows.length + table.problems.length;
     if (table.header.length === 0)
       for (const problem of table.problems) problems.push({ file, column: null, ...problem });

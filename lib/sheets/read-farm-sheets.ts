@@ -6,7 +6,7 @@ import { changedRecords } from "./changed-records";
 import { markOfSheet, readFarmSettings } from "./farm-sheet";
 import type { KnownFarm } from "./known-farm";
 import { type LinkedSheets, linkSheets } from "./link-sheets";
-import { type OpenedFile, openFiles, type SheetFile } from "./open-files";
+import { type OpenedFile, openFiles, placeOfFile, type SheetFile } from "./open-files";
 import { bookingRow, curveRow, recipeRows } from "./rows-of-records";
 import { changesIn, type SheetChanges } from "./sheet-changes";
 import type { SheetProblem } from "./sheet-problem";
@@ -89,6 +89,6 @@ function mostOf(problems: readonly SheetProblem[]): readonly SheetProblem[] {
 }
 
 function inFileOrder(problems: readonly SheetProblem[], files: readonly SheetFile[]): SheetProblem[] {
-  const order = new Map(files.map(({ name }, index) => [name, index] as const));
+  const order = new Map(files.map((file, index) => [placeOfFile(file), index] as const));
   return [...problems].sort((a, b) => (order.get(a.file) ?? 0) - (order.get(b.file) ?? 0) || a.line - b.line);
 }

@@ -1,5 +1,5 @@
 import { asMeant } from "./csv-text";
-import { type Delimiter, type SplitRow, splitRows } from "./split-rows";
+import { type Delimiter, type SplitRow, type SplitRows, splitRows } from "./split-rows";
 
 /** A row of a table: as many cells as the header, exact, and the line of the file it starts on (from 1). */
 export type TableRow = SplitRow;
@@ -26,8 +26,25 @@ export const MOST_COLUMNS = 200;
  * most often in the header, comma when none does. Rows must have as many cells as the header; columns that have neither a name nor
  * a value, as spreadsheets leave behind, are dropped, and so is the apostrophe that holds a cell which a spreadsheet would run.
  */
-export function readTable(text: string): Table {
-  const { rows: found, problems } = splitRows(text, delimiterOf(text));
+export const readTable = (text: string): Table => tableOf(splitRows(text, delimiterOf(text)));
+
+/**
+ * A sheet of a workbook as a table: empty cells at the end of a row need not be there. A row with a cell that cannot be read is a problem and
+ * not among the rows.
+ */
+export function tableOfWorksheet({ rows, problems }: SplitRows): Table {
+  const width = usedWidth(rows.slice(0, 1));
+  const wrongLines = new Set(problems.map(({ line }) => line));
+  const filled = rows
+    .filter(({ line }) => !wrongLines.has(line))
+    .map(({ line, cells }) => {
+      const used = cells.slice(0, Math.max(width, cells.findLastIndex((cell) => cell.trim() !== "") + 1));
+      return { line, cells: [...used, ...Array<string>(Math.max(0, width - used.length)).fill("")] };
+    });
+  return tableOf({ rows: filled, problems });
+}
+
+function tableOf({ rows: found, problems }: SplitRows): Table {
   const [header, ...body] = found;
   const inHeader = problems.find((problem) => !header || problem.line < header.line);
   if (inHeader) return { header: [], headerLine: inHeader.line, rows: [], problems: [inHeader] };

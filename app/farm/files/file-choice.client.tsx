@@ -75,12 +75,12 @@ export function FileChoice() {
     <div>
       <div className="fields">
         <div className="field wide">
-          <label htmlFor={`${id}-files`}>CSV files, or a zip of them</label>
+          <label htmlFor={`${id}-files`}>Spreadsheets: CSV or XLSX, or a zip of them</label>
           <input
             id={`${id}-files`}
             type="file"
             multiple
-            accept=".csv,.tsv,.txt,.zip"
+            accept=".csv,.tsv,.txt,.xlsx,.zip"
             onChange={choose}
             aria-describedby={`${id}-hint`}
           />

@@ -13,7 +13,7 @@ export default function FilesPage() {
       <h1>Farm: files</h1>
       <FarmTabs open="/farm/files" />
       <section aria-labelledby="import">
-        <h2 id="import">Bring in CSV files</h2>
+        <h2 id="import">Bring in spreadsheets</h2>
         <p>
           A row changes the row of the farm that it came from, by its key, else the one of the same name, or of the same
           name and day; any other is new. What the files do not speak of stays, except that a recipe is replaced whole.

@@ -30,7 +30,7 @@ export async function readSending(form: unknown): Promise<Parsed<Sending>> {
     ok: true,
     parsed: {
       ...parsed.data,
-      files: files.map(({ name, text }) => ({ name: baseName(name), text })),
+      files: files.map((file) => ({ ...file, name: baseName(file.name) })),
       problems: problems.map((problem) => ({ ...problem, file: baseName(problem.file) })),
     },
   };
