@@ -49,13 +49,17 @@ function changedParts(was: BloomCurve, now: CatalogueCrop): ChangedFigure[] {
   const is = now.curves.find(({ treatment }) => treatment === was.treatment);
   if (!is) return [];
   const parts = [
-    { of: "timing", isOwn: was.timingOrigin.mark === OWN.mark, ofCurve: timingOf },
+    { of: "timing", isOwn: isOwnTiming(was), ofCurve: timingOf },
     { of: "yield", isOwn: was.yieldOrigin.mark === OWN.mark, ofCurve: yieldOf },
   ] as const;
   return parts.flatMap(({ of, isOwn, ofCurve }) =>
     isOwn || isAlike(ofCurve(was), ofCurve(is)) ? [] : [{ of, was, is }],
   );
 }
+
+/** The first cut, or the clock that tells it, is the grower's own. */
+const isOwnTiming = ({ timingOrigin, heatBaseC, heatOrigin }: BloomCurve): boolean =>
+  timingOrigin.mark === OWN.mark || (heatBaseC !== null && heatOrigin.mark === OWN.mark);
 
 /** The numbers that a yield is made of. */
 const yieldOf = ({ stemsPerPlantByWeek, yieldSpread }: CatalogueCurve) => ({ stemsPerPlantByWeek, yieldSpread });

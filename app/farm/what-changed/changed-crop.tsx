@@ -1,4 +1,3 @@
-import type { ChangedFigure } from "#lib/domain/built-in-figures";
 import type { Manner } from "#lib/domain/records/form";
 import type { CropOutcome } from "#lib/plan/what-if/figures-taken";
 import { type FigureWords, figureInWords } from "#lib/plan/words/figure-words";
@@ -27,40 +26,48 @@ const COLUMNS: readonly Column<FigureWords>[] = [
   },
 ];
 
-/** A crop whose built-in figures changed: each old and new, and what taking them would do to the season. */
-export function ChangedCropCard({ outcome, farm }: { outcome: CropOutcome; farm: Manner }) {
+type Props = { outcome: CropOutcome; farm: Manner; isOpen: boolean };
+
+/** A crop whose built-in figures changed: what taking them would do to the season, and behind it each figure, old and new. */
+export function ChangedCropFold({ outcome, farm, isOpen }: Props) {
   const { crop, figures } = outcome.changed;
   return (
     <li>
-      <h2>{crop.name}</h2>
-      <p>
-        <Effect {...outcome} />
-      </p>
-      <Table
-        caption={`Figures of ${crop.name}`}
-        isCaptionHidden
-        columns={COLUMNS}
-        rows={figures.map((figure: ChangedFigure) => figureInWords(figure, farm))}
-        keyOf={({ name }) => name}
-      />
-      <SettleButtons crop={crop.id} name={crop.name} />
+      <details className="fold" open={isOpen}>
+        <summary>
+          <h2>{crop.name}</h2> <Effect {...outcome} />
+        </summary>
+        <Table
+          caption={`Figures of ${crop.name}`}
+          isCaptionHidden
+          className="changed-figures"
+          columns={COLUMNS}
+          rows={figures.map((figure) => figureInWords(figure, farm))}
+          keyOf={({ name }) => name}
+        />
+        <SettleButtons crop={crop.id} name={crop.name} />
+      </details>
     </li>
   );
 }
 
 function Effect({ before, after }: CropOutcome) {
   if (before.cutStems === 0 && after.cutStems === 0 && before.shortStems === after.shortStems)
-    return <>Not grown this season: nothing moves.</>;
+    return <span className="effect">not grown this season: nothing moves</span>;
   const cut =
     before.cutStems === after.cutStems
       ? `${inWholes(after.cutStems)} stems cut, as before`
       : `${inWholes(before.cutStems)} stems cut now, ${inWholes(after.cutStems)} with the new figures`;
-  return before.shortStems === after.shortStems ? (
-    <>{cut}; the season is no shorter and no better.</>
-  ) : (
-    <>
-      {cut}; the season goes from {inWholes(before.shortStems)} stems short to{" "}
-      <strong>{inWholes(after.shortStems)}</strong>.
-    </>
+  return (
+    <span className="effect">
+      {cut};{" "}
+      {before.shortStems === after.shortStems ? (
+        "no stem more or less is short"
+      ) : (
+        <>
+          {inWholes(before.shortStems)} stems short become <strong>{inWholes(after.shortStems)}</strong>
+        </>
+      )}
+    </span>
   );
 }

@@ -7,7 +7,7 @@ import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { seasonYear } from "../../frame/season-year";
 import { loadPlan } from "../../load";
 import { FarmTabs } from "../farm-tabs";
-import { ChangedCropCard } from "./changed-crop";
+import { ChangedCropFold } from "./changed-crop";
 import { SettleButtons } from "./settle-buttons";
 import "./what-changed.css";
 
@@ -33,6 +33,9 @@ export default async function WhatChangedPage() {
   );
 }
 
+/** So few crops stand open; more are folded, each with what it would do. */
+const OPEN_AT_MOST = 3;
+
 type Props = { outcome: FiguresOutcome; farm: Farm; seasonYear: number };
 
 function Changed({ outcome: { crops, shortBefore, shortAfterAll }, farm, seasonYear }: Props) {
@@ -49,7 +52,12 @@ function Changed({ outcome: { crops, shortBefore, shortAfterAll }, farm, seasonY
       {crops.length > 1 && <SettleButtons crop="all" name="all crops" isMain />}
       <ul className="changed-crops">
         {crops.map((crop) => (
-          <ChangedCropCard key={crop.changed.crop.id} outcome={crop} farm={farm} />
+          <ChangedCropFold
+            key={crop.changed.crop.id}
+            outcome={crop}
+            farm={farm}
+            isOpen={crops.length <= OPEN_AT_MOST}
+          />
         ))}
       </ul>
     </>

@@ -5,9 +5,11 @@ import type { Units } from "#lib/domain/words";
 import type { UnusableFirstCut } from "#lib/plan/learning/recorded-seasons";
 import { countOf } from "./numbers";
 
+type Clock = Pick<BloomCurve, "anchor" | "heatBaseC" | "heatCeilingC" | "heatFrom" | "heatPlace">;
+
 /** What the clock of a curve goes by, in a sentence; null where it goes by the calendar alone. */
 export function clockInWords(
-  { anchor, heatBaseC, heatCeilingC, heatFrom, heatPlace }: BloomCurve,
+  { anchor, heatBaseC, heatCeilingC, heatFrom, heatPlace }: Clock,
   units: Units,
 ): string | null {
   if (heatBaseC === null || heatFrom === null) return null;

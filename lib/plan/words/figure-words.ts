@@ -4,7 +4,8 @@ import { monthDayInShort } from "#lib/domain/day";
 import { CROP_NUMBERS } from "#lib/domain/records/crop";
 import { type Manner, valueInWords } from "#lib/domain/records/form";
 import type { Origin } from "#lib/domain/sourced";
-import { TREATMENT_WORDS } from "#lib/domain/words";
+import { TREATMENT_WORDS, type Units } from "#lib/domain/words";
+import { clockInWords } from "./clock-words";
 import { countOf, inPercent, inTenths } from "./numbers";
 
 /** A changed figure as a row says it: what it is, what the farm has, what the tool says today, and where each comes from. */
@@ -29,18 +30,20 @@ export function figureInWords(figure: ChangedFigure, manner: Manner): FigureWord
   return figure.of === "timing"
     ? {
         name: `First cut, ${grown}`,
-        was: timing(was),
-        is: timing(is),
+        was: timing(was, manner.units),
+        is: timing(is, manner.units),
         wasFrom: was.timingOrigin,
         isFrom: is.timingOrigin,
       }
     : { name: `Stems, ${grown}`, was: stems(was), is: stems(is), wasFrom: was.yieldOrigin, isFrom: is.yieldOrigin };
 }
 
-function timing({ anchor, firstCutSpreadDays }: CatalogueCurve): string {
+function timing({ anchor, firstCutSpreadDays, ...clock }: CatalogueCurve, units: Units): string {
   const first =
     anchor.kind === "day-of-year" ? monthDayInShort(anchor.firstCut) : `${countOf(anchor.days, "day")} after planting`;
-  return `${first}, give or take ${countOf(firstCutSpreadDays, "day")}`;
+  const told = `${first}, give or take ${countOf(firstCutSpreadDays, "day")}`;
+  const byWarmth = clockInWords({ anchor, ...clock }, units);
+  return byWarmth ? `${told}. ${byWarmth}` : told;
 }
 
 function stems({ stemsPerPlantByWeek, yieldSpread }: CatalogueCurve): string {

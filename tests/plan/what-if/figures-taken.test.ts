@@ -8,7 +8,7 @@ import { COMMON_PRACTICE, OWN } from "#lib/domain/sourced";
 import { figuresTaken } from "#lib/plan/what-if/figures-taken";
 import { figureInWords } from "#lib/plan/words/figure-words";
 import { provenPlan } from "../../proven-plan";
-import { booking, crop, curve, farm, focal, snapshot } from "../../small-farm";
+import { booking, crop, curve, farm, focal, monthDay, snapshot } from "../../small-farm";
 import { anyFarm } from "../any-farm";
 
 const SEED = 20_270_615;
@@ -75,6 +75,16 @@ describe("built-in figures that changed", () => {
       takenFigures([{ ...whose, figures: figures.filter((figure) => figure.of === of) }]).curves[0];
     expect(only("timing")).toEqual({ ...curveRow, firstCutSpreadDays: 20, note: "new" });
     expect(only("yield")).toEqual({ ...curveRow, stemsPerPlantByWeek: [9], note: "new" });
+  });
+
+  test("[W9] a clock is part of the timing: a built-in one is offered in words, and a first cut or a clock of hers is not touched", () => {
+    const clock = { heatBaseC: 10, heatFrom: monthDay("05-25"), heatOrigin: COMMON_PRACTICE };
+    const changed = changedFigures(asked, builtIn({}, clock));
+    expect(changed[0].figures.map(({ of }) => of)).toEqual(["timing"]);
+    expect(figureInWords(changed[0].figures[0], farm()).is).toContain("follows warmth above 50 °F");
+    expect(takenFigures(changed).curves[0]).toEqual({ ...curveRow, ...clock });
+    const hers = { ...curveRow, ...clock, heatBaseC: 7, heatOrigin: OWN };
+    expect(changedFigures({ ...asked, curves: [hers] }, builtIn({}, clock))).toEqual([]);
   });
 
   test("a new source for the same number, a crop of her own and a curve of one variety are no change", () => {

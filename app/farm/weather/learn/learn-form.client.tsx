@@ -12,7 +12,7 @@ type Asked = { readonly curve: string; readonly dates: string };
 
 /** First cuts as they are typed or lie in a file, and what they teach of a curve. */
 export function LearnForm({ choices, units }: { choices: readonly Option[]; units: Units }) {
-  const [curve, setCurve] = useState(choices[0]?.value ?? "");
+  const [curve, setCurve] = useState("");
   const [dates, setDates] = useState("");
   const [found, setFound] = useState<{ readonly asked: Asked; readonly lesson: Lesson | null } | null>(null);
   const [isPending, startLooking] = useTransition();
@@ -34,6 +34,7 @@ export function LearnForm({ choices, units }: { choices: readonly Option[]; unit
         <div className="field">
           <label htmlFor={`${id}-curve`}>Curve</label>
           <select id={`${id}-curve`} value={curve} onChange={({ target }) => setCurve(target.value)}>
+            <option value="">Choose a curve</option>
             {choices.map(({ value, label }) => (
               <option key={value} value={value}>
                 {label}
@@ -63,7 +64,7 @@ export function LearnForm({ choices, units }: { choices: readonly Option[]; unit
         <button
           type="button"
           className={isCurrent ? undefined : "main"}
-          disabled={isPending || !dates.trim()}
+          disabled={isPending || !dates.trim() || !curve}
           onClick={look}
         >
           {isPending ? "Looking…" : "Look, change nothing"}
