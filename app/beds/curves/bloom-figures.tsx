@@ -1,7 +1,10 @@
 import { inShort } from "#lib/domain/day";
 import type { PlantingForecast } from "#lib/plan/road/forecast";
+import type { Plan } from "#lib/plan/road/plan";
+import { replay } from "#lib/plan/road/replay";
 import { weeklyStems } from "#lib/plan/road/weekly-stems";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
+import { replayInWords } from "#lib/plan/words/replay-words";
 import { OriginMark } from "../../ui/origin-mark";
 import { type Column, Table } from "../../ui/table";
 import { CurveChart } from "./curve-chart.client";
@@ -14,7 +17,7 @@ const COLUMNS: readonly Column<ReturnType<typeof weeklyStems>[number]>[] = [
 ];
 
 /** How a planting blooms: the picture, the same numbers as a table, and where they come from. Nothing without a curve. */
-export function BloomFigures({ row, frostDay }: { row: PlantingForecast; frostDay: number }) {
+export function BloomFigures({ row, plan: { frostDay, snapshot, seasonYear } }: { row: PlantingForecast; plan: Plan }) {
   const { curve, crop, variety } = row;
   if (!curve) return null;
   const weeks = weeklyStems(row, frostDay);
@@ -33,8 +36,9 @@ export function BloomFigures({ row, frostDay }: { row: PlantingForecast; frostDa
       <div>
         <p className="small">
           Columns are the likely stems, whiskers reach from low to high: one season in ten gives less than low, one more
-          than high, by the spread of yield alone. The first cut may come about{" "}
-          {countOf(curve.firstCutSpreadDays, "day")} early or late (standard deviation).
+          than high, by the spread of yield alone.{" "}
+          {replayInWords(row, replay(snapshot, seasonYear)) ??
+            `The first cut may come about ${countOf(curve.firstCutSpreadDays, "day")} early or late (standard deviation).`}
           {crop.tender && " Drawn up to the first frost reckoned with."}
         </p>
         <p>

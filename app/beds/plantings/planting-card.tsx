@@ -33,7 +33,7 @@ export function PlantingCard({ row, plan, choices }: { row: PlantingForecast; pl
       </p>
       {curve ? <Outcome row={row} /> : <NoCurve row={row} />}
       <KeepSwitch row={row} plan={plan} />
-      <BloomFigures row={row} frostDay={plan.frostDay} />
+      <BloomFigures row={row} plan={plan} />
       <details>
         <summary>Change this planting</summary>
         <PlantingForm row={row} bedId={planting.bedId} seasonYear={planting.seasonYear} farm={farm} choices={choices} />

@@ -1,10 +1,12 @@
 import type { Metadata } from "next";
 import { frostRecord } from "#lib/plan/learning/frost-record";
+import { recordedClimate } from "#lib/plan/learning/recorded-climate";
 import { recordInWords } from "#lib/plan/words/weather-words";
 import { loadFarm } from "../../load";
 import { BareGround } from "../../look/bare-ground";
 import { Form } from "../../ui/form.client";
 import { FarmTabs } from "../farm-tabs";
+import { ClimateOfRecord } from "./climate-of-record";
 import { RecordedFrost } from "./recorded-frost";
 import { removeAllWeather } from "./weather-actions";
 import { WeatherFile } from "./weather-file.client";
@@ -14,12 +16,14 @@ export const metadata: Metadata = { title: "Weather" };
 /** The weather that was recorded: what is kept, more of it from a file, and what it says of frost. */
 export default function WeatherPage() {
   const { farm, weather } = loadFarm();
+  const climate = weather && recordedClimate(weather);
   return (
     <>
       <h1>Farm: weather</h1>
       <FarmTabs open="/farm/weather" />
       {weather ? <p className="lead">{recordInWords(weather)}</p> : <NothingRecorded />}
       {weather && <RecordedFrost record={frostRecord(weather)} reckoned={farm.frost} />}
+      {climate && <ClimateOfRecord found={climate} farm={farm} />}
       <section aria-labelledby="file">
         <h2 id="file">Bring in daily highs and lows</h2>
         <p>

@@ -10,6 +10,7 @@ import { action, refusal } from "../../action";
 import { loadFarm } from "../../load";
 import { FormValues } from "../../ui/form-values";
 import { readFrost } from "../settings/farm-values";
+import { readRecordedClimate } from "./weather-values";
 
 /** What a file would bring: counts, and the first of the days that it says otherwise. */
 export type ReadAgainstKept = {
@@ -52,6 +53,11 @@ export const removeAllWeather = action(
 
 /** Takes the frost dates that the recorded weather gives. */
 export const takeRecordedFrost = action((values, { farm }) => readFrost(values, farm), updateFarm);
+
+/** Lets the farm go by the usual year that the recorded weather makes. */
+export const takeRecordedClimate = action(readRecordedClimate, (database, climate, { farm }) =>
+  updateFarm(database, { ...farm, climate }),
+);
 
 /** The days that the page read from a file, in the form of the rows that keep them. */
 function sentDays(values: FormValues): Parsed<WeatherDay[]> {

@@ -1,5 +1,6 @@
 import { toDay, yearOf } from "#lib/domain/day";
 import type { Climate } from "#lib/domain/records/climate";
+import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { type DailyWeather, meanC } from "#lib/domain/weather";
 import { quantile } from "#lib/maths/quantile";
@@ -23,6 +24,9 @@ export type Replay = {
   readonly daysLateOf: (row: Grown) => Int32Array | null;
 };
 
+/** Replays of a record in a climate, by season: a plan, its bands and every draft ask for the same one. */
+const known = new WeakMap<DailyWeather, WeakMap<Climate, Map<number, Replay | null>>>();
+
 /**
  * Replays a season through the years that the farm has recorded. Days of the season that are recorded themselves are the same in every replay,
  * so that first cuts spread as little as the weather still to come leaves them. Null without a climate or with fewer than
@@ -33,6 +37,18 @@ export function replay(
   seasonYear: number,
 ): Replay | null {
   if (climate === null || weather === null) return null;
+  const ofRecord = known.get(weather) ?? new WeakMap<Climate, Map<number, Replay | null>>();
+  known.set(weather, ofRecord);
+  const bySeason = ofRecord.get(climate) ?? new Map<number, Replay | null>();
+  ofRecord.set(climate, bySeason);
+  const found = bySeason.get(seasonYear);
+  if (found !== undefined) return found;
+  const made = replayOf(climate, weather, seasonYear);
+  bySeason.set(seasonYear, made);
+  return made;
+}
+
+function replayOf(climate: Climate, weather: DailyWeather, seasonYear: number): Replay | null {
   const recorded = wholeYears(weather);
   if (recorded.length < LEAST_REPLAYED_YEARS) return null;
   const years = recorded
@@ -40,19 +56,20 @@ export function replay(
     .map((one) => ({ ...one, springC: springWarmth(one.weather, climate, seasonYear) }))
     .sort((a, b) => b.springC - a.springC || a.year - b.year)
     .map(({ year, weather: lived }) => ({ year, warmth: { climate, warmth: new Warmth(climate, lived) } }));
-  const known = new Map<string, Int32Array>();
+  const ofCurves = new WeakMap<BloomCurve, Map<string, Int32Array>>();
   return {
     years: years.map(({ year }) => year),
     daysLateOf: ({ planting, curve, firstCut }) => {
       if (!curve || firstCut === null || !goesByWarmth(curve, climate)) return null;
-      const key = `${curve.id} ${planting.plantedOn}`;
+      const byDay = ofCurves.get(curve) ?? new Map<string, Int32Array>();
+      ofCurves.set(curve, byDay);
       const found =
-        known.get(key) ??
+        byDay.get(planting.plantedOn) ??
         daysLate(
           years.map(({ warmth }) => firstCutDay(curve, planting, warmth)),
           seasonYear,
         );
-      known.set(key, found);
+      byDay.set(planting.plantedOn, found);
       return found;
     },
   };

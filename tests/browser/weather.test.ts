@@ -1,0 +1,121 @@
+import { type ChildProcess, spawnSync } from "node:child_process";
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { openFarm } from "#db/client";
+import { putFigures } from "#db/write/figures";
+import { CLIMATE_STATIONS } from "#lib/domain/catalogue/climate-stations";
+import { toDay } from "#lib/domain/day";
+import { FROM_MEMORY } from "#lib/domain/sourced";
+import { firstDayOf } from "#lib/plan/road/usual-year";
+import { kept } from "../db/kept-farm";
+import { inventedWeather } from "../invented-weather";
+import { breaches, openBrowser, openPage, PHONE, scrollsSideways, violations } from "./open-page";
+import { TODAY } from "./serve-demo";
+import { serveBuilt } from "./served";
+
+/** Weather brought in, learned from and taken away again, and built-in figures that changed, on a farm of this file's own. */
+
+const folder = mkdtempSync(join(tmpdir(), "farm-weather-"));
+const file = join(folder, "farm.sqlite");
+const env = { ...process.env, NODE_ENV: "production" as const, FARM_FILE: file, FARM_TODAY: TODAY };
+let server: ChildProcess;
+let address: string;
+let browser: Browser;
+
+/** Twelve invented years as a public daily summary, tenths of a degree; `change` writes one of its rows otherwise. */
+function summary(change: (row: string, index: number) => string = (row) => row): string {
+  const { firstDay, highC, lowC } = inventedWeather(CLIMATE_STATIONS[0], 2014, firstDayOf(2026), 3);
+  const rows = [...highC].map(
+    (high, index) => `X1,${toDay(firstDay + index)},${Math.round(high * 10)},${Math.round(lowC[index] * 10)}`,
+  );
+  return ["STATION,DATE,TMAX,TMIN", ...rows.map(change)].join("\n");
+}
+
+beforeAll(async () => {
+  spawnSync(process.execPath, ["--import", "tsx", "demo/load-demo.ts", file], { env });
+  // As an older version of the tool may have had it.
+  const database = openFarm(file);
+  const [crop] = kept(database).crops.filter(({ name }) => name === "Zinnia");
+  putFigures(database, "older figures", { crops: [{ ...crop, holdDays: { count: 1, ...FROM_MEMORY } }], curves: [] });
+  database.$client.close();
+  ({ server, address } = await serveBuilt(env));
+  browser = await openBrowser();
+});
+afterAll(async () => {
+  await browser.close();
+  server.kill("SIGTERM");
+  rmSync(folder, { recursive: true, force: true });
+  expect(breaches).toEqual([]);
+});
+
+const bringIn = async (page: Page, text: string) => {
+  await page.getByLabel("Temperatures, unless the file says").selectOption("tenths");
+  await page
+    .getByLabel("Weather file")
+    .setInputFiles({ name: "w.csv", mimeType: "text/csv", buffer: Buffer.from(text) });
+};
+
+test("twelve years come in, give frost dates and a climate in a tap each, and one undo takes the last back", async () => {
+  const page = await openPage(browser, address, "/farm/weather");
+  await page.getByText("No weather is recorded yet").waitFor();
+  await bringIn(
+    page,
+    summary((row, index) => (index === 40 ? `X1,${row.split(",")[1]},warm,10` : row)),
+  );
+  await page.getByText(/line 42: "warm" is not a temperature/).waitFor();
+  await page.getByRole("button", { name: "Take 4,382 new days" }).click();
+  await page.getByText(/4,382 days are recorded, 1 Jan 2014 to 31 Dec 2025; 1 day between them is missing/).waitFor();
+  await page.getByRole("button", { name: "Use the recorded dates" }).click();
+  await page.getByText("✓ The farm reckons with these dates.").waitFor();
+  await page.getByLabel(/Latitude/).fill("37.5");
+  await page.getByRole("button", { name: "Go by this year" }).click();
+  await page.getByText("✓ The farm goes by this year.").waitFor();
+  expect(await violations(page)).toEqual([]);
+  await page.getByRole("button", { name: "Undo" }).click();
+  await page.getByText("The farm has chosen no climate yet.").waitFor();
+  await page.close();
+});
+
+test("brought in again, a day that says something else is shown beside what is kept, and changes only when asked", async () => {
+  const page = await openPage(browser, address, "/farm/weather", PHONE);
+  await bringIn(
+    page,
+    summary((row, index) => (index === 7 ? `X1,${row.split(",")[1]},300,100` : row)),
+  );
+  await page.getByText(/1 new day, 4,381 days kept already, and 1 day of which the file says something else/).waitFor();
+  await page.getByRole("cell", { name: "86 °F, 50 °F" }).waitFor();
+  expect(await scrollsSideways(page)).toBe(false);
+  expect(await violations(page)).toEqual([]);
+  await page.getByRole("button", { name: "Take all, and change 1 day" }).click();
+  await page.getByText(/4,383 days are recorded.*none between them is missing/).waitFor();
+  await page.close();
+});
+
+test("first cuts that nothing tells better than their mean day are said to be so, and the mean day is taken with one tap", async () => {
+  const page = await openPage(browser, address, "/farm/weather/learn");
+  await page.getByLabel("Curve").selectOption({ label: "Peony, in the field" });
+  const days = [20, 21, 20, 22, 21, 20, 21, 22].map((date, index) => `${2015 + index}-05-${date}`);
+  await page.getByLabel("Or first cuts, one a line").fill(`${days.join("\n")}\n2023 May`);
+  await page.getByRole("button", { name: "Look, change nothing" }).click();
+  await page.getByText(/better than their mean day, 21 May/).waitFor();
+  await page.getByText(/line 9: not a calendar day/).waitFor();
+  expect(await violations(page)).toEqual([]);
+  await page.getByRole("button", { name: "Take the mean day, 21 May" }).click();
+  await page.getByText(/learned the first cut of Peony from records/).waitFor();
+  await page.close();
+});
+
+test("a built-in figure that changed stands old beside new with what it would do, and is kept as her own for good", async () => {
+  const page = await openPage(browser, address, "/farm/what-changed", PHONE);
+  await page.getByText(/The built-in figures of 1 crop have changed/).waitFor();
+  await page.getByRole("heading", { name: "Zinnia" }).waitFor();
+  await page.getByText("1 days").waitFor();
+  expect(await scrollsSideways(page)).toBe(false);
+  expect(await violations(page)).toEqual([]);
+  await page.getByRole("button", { name: "Keep mine" }).click();
+  await page.getByText(/Every built-in figure that the farm uses stands/).waitFor();
+  await page.close();
+});

@@ -1,0 +1,31 @@
+import { expect, test } from "vitest";
+import { toDayNumber } from "#lib/domain/day";
+import type { Grown } from "#lib/plan/road/grown";
+import type { Replay } from "#lib/plan/road/replay";
+import { replayInWords } from "#lib/plan/words/replay-words";
+import { bed, crop, curve, day, planting, variety } from "../../small-farm";
+
+const row: Grown = {
+  planting: planting({ id: 1 }),
+  bed: bed({ id: 1 }),
+  variety: variety({ id: 1 }),
+  crop: crop({ id: 1 }),
+  curve: curve(),
+  firstCut: toDayNumber(day("2027-06-05")),
+};
+const replayed = (daysLate: readonly number[] | null): Replay => ({
+  years: [],
+  daysLateOf: () => daysLate && Int32Array.from(daysLate),
+});
+
+test("[Y2] eleven years from five days early to five late: one in ten lies before 1 June, one after 9 June", () => {
+  expect(replayInWords(row, replayed([-5, -4, -3, -2, -1, 0, 1, 2, 3, 4, 5]))).toBe(
+    "Replayed through 11 recorded years, the first cut falls between 1 Jun and 9 Jun in eight of ten.",
+  );
+});
+
+test("a season that is recorded leaves one day, and a planting by the calendar says nothing", () => {
+  expect(replayInWords(row, replayed(new Array(10).fill(0)))).toContain("falls on 5 Jun in nearly all");
+  expect(replayInWords(row, replayed(null))).toBeNull();
+  expect(replayInWords(row, null)).toBeNull();
+});
