@@ -1,18 +1,11 @@
 import { expect, test } from "vitest";
 import { toDayNumber } from "#lib/domain/day";
-import type { Grown } from "#lib/plan/road/grown";
+import { type Grown, grown } from "#lib/plan/road/grown";
 import type { Replay } from "#lib/plan/road/replay";
 import { replayInWords } from "#lib/plan/words/replay-words";
-import { bed, crop, curve, day, planting, variety } from "../../small-farm";
+import { day, snapshot } from "../../small-farm";
 
-const row: Grown = {
-  planting: planting({ id: 1 }),
-  bed: bed({ id: 1 }),
-  variety: variety({ id: 1 }),
-  crop: crop({ id: 1 }),
-  curve: curve(),
-  firstCut: toDayNumber(day("2027-06-05")),
-};
+const row: Grown = { ...grown(snapshot(), 2027)[0], firstCut: toDayNumber(day("2027-06-05")) };
 const replayed = (daysLate: readonly number[] | null): Replay => ({
   years: [],
   daysLateOf: () => daysLate && Int32Array.from(daysLate),
