@@ -1,8 +1,10 @@
 "use client";
 
-import { useEffect, useState } from "react";
+import { type ReactNode, useEffect, useState } from "react";
 import { type Day, inFull, yearOf } from "#lib/domain/day";
-import { nearestWords } from "#lib/plan/words/enquiry-words";
+import { COLOURS } from "#lib/domain/words";
+import { mostLeftWords, nearestWords } from "#lib/plan/words/enquiry-words";
+import { BareGround } from "../look/bare-ground";
 import { CountedMarks } from "../look/counted-row";
 import type { AnswerLine, OtherDayView } from "./answer/answer-lines";
 import { addressOf, type EnquiryForm, isUnasked } from "./asked-enquiry";
@@ -23,10 +25,12 @@ type Props = {
   /** The Saturdays of the season with what is left on each, for who has asked nothing yet. */
   saturdays: readonly OtherDayView[];
   seasonYear: number;
+  /** The way to the seasons beside it. */
+  children: ReactNode;
 };
 
 /** The question and all that is said of it, as it is typed. */
-export function EnquiryDesk({ initial, first, holdUntil, saturdays, seasonYear }: Props) {
+export function EnquiryDesk({ initial, first, holdUntil, saturdays, seasonYear, children }: Props) {
   const [form, setForm] = useState(initial);
   const answer = useAnswer(form, first);
   const set = (part: Partial<EnquiryForm>) => setForm((before) => ({ ...before, ...part }));
@@ -35,7 +39,9 @@ export function EnquiryDesk({ initial, first, holdUntil, saturdays, seasonYear }
     if (!isUnasked(form)) window.history.replaceState(null, "", addressOf(form));
   }, [form]);
   const problemOf = (name: keyof EnquiryForm) =>
-    form[name] === "" ? undefined : answer.problems.find(({ place }) => place === name)?.message;
+    form[name] === "" || isBeingTyped(form, name)
+      ? undefined
+      : answer.problems.find(({ place }) => place === name)?.message;
   return (
     <div className="enquiry" data-state={stateOf(answer)}>
       <CountedMarks />
@@ -47,17 +53,20 @@ export function EnquiryDesk({ initial, first, holdUntil, saturdays, seasonYear }
       {answer.unanswerable && <Unanswerable of={answer.unanswerable} />}
       {answer.view ? (
         <Answered answer={answer} form={form} holdUntil={holdUntil} set={set} />
-      ) : (
+      ) : saturdays.length > 0 ? (
         <OtherDays
-          title={`What the Saturdays of ${seasonYear} have left, focal stems that nobody has claimed`}
+          title={`Focal stems that the Saturdays of ${seasonYear} have left`}
           weekdays={saturdays.map(({ day }) => day)}
           days={saturdays}
           stemCount={0}
           asked={null}
-          answer=""
+          answer={mostLeftWords(saturdays)}
           choose={(eventOn) => set({ eventOn })}
         />
+      ) : (
+        <NothingLeft seasonYear={seasonYear} />
       )}
+      {!answer.view && children}
     </div>
   );
 }
@@ -104,6 +113,19 @@ function Answered({ answer, form, holdUntil, set }: AnsweredProps) {
   );
 }
 
+/** A season without a stem to give: a string over bare ground. */
+const NothingLeft = ({ seasonYear }: { seasonYear: number }) => (
+  <section className="other-days" aria-labelledby="other-days">
+    <h2 id="other-days">No Saturday of {seasonYear} has focal stems left</h2>
+    <BareGround />
+    <p className="actions">
+      <a className="button" href="/beds">
+        Plant the beds
+      </a>
+    </p>
+  </section>
+);
+
 const weekdayInFull = (day: Day): string => inFull(day).split(" ")[0];
 
 const OffLine = () => (
@@ -114,7 +136,7 @@ const OffLine = () => (
 function StillToSay({ form, answer: { problems, isStale, view } }: { form: EnquiryForm; answer: Answer }) {
   if (isUnasked(form))
     return <>How many stems, in which colours, on which day? Leave the colours empty if any will do.</>;
-  const typed = problems.filter(({ place }) => form[place as keyof EnquiryForm] !== "");
+  const typed = problems.filter(({ place }) => form[place as keyof EnquiryForm] !== "" && !isBeingTyped(form, place));
   if (typed.length > 0)
     return (
       <span className="short-word">
@@ -122,8 +144,20 @@ function StillToSay({ form, answer: { problems, isStale, view } }: { form: Enqui
         {view && ". The answer below is from before"}.
       </span>
     );
-  if (problems.length > 0) return <>Still to say: {problems.map(({ place }) => MISSING[place]).join(" and ")}.</>;
+  const missing = problems.flatMap(({ place }) => MISSING[place] ?? []);
+  if (missing.length > 0) return <>Still to say: {missing.join(" and ")}.</>;
   return <span className="visually-hidden">{isStale ? "Working it out" : "Answered"}</span>;
+}
+
+/** A year of which the first digits are there, or a colour of which the first letters are: no slip yet. */
+function isBeingTyped({ colours, eventOn }: EnquiryForm, place: string): boolean {
+  const last =
+    colours
+      .toLowerCase()
+      .split(/[\s,;/]+/)
+      .at(-1) ?? "";
+  if (place === "colours") return last !== "" && COLOURS.some((colour) => colour.startsWith(last) && colour !== last);
+  return place === "eventOn" && eventOn.startsWith("0");
 }
 
 const MISSING: Record<string, string> = { stemCount: "how many stems", eventOn: "the day of the event" };

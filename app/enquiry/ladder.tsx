@@ -69,8 +69,8 @@ function RungRow({ rung, stemCount, unit, askWith }: RungProps) {
           <ShortState stems={stemCount - likelyStems} all={`all ${inWholes(stemCount)}`} />
         )}
         {withColours !== null && (
-          <button type="button" className="quiet" onClick={() => askWith(withColours)}>
-            Ask so
+          <button type="button" className="quiet" onClick={() => askWith(withColours.colours)}>
+            Ask with {withColours.added}
           </button>
         )}
       </span>

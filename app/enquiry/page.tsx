@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import { addDays } from "#lib/domain/day";
 import { openDates } from "#lib/plan/road/open-dates";
 import { today } from "../clock";
+import { SeasonLine } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
 import { loadFarm, loadPlan, loadPoorYears } from "../load";
 import { type AnswerLine, answerLines, type OtherDayView } from "./answer/answer-lines";
@@ -30,7 +31,9 @@ export default async function EnquiryPage({ searchParams }: { searchParams: Prom
         holdUntil={addDays(today(), HOLD_DAYS)}
         saturdays={saturdaysLeft(year)}
         seasonYear={year}
-      />
+      >
+        <SeasonLine farm={loadFarm().farm} seasonYear={year} back="/enquiry" />
+      </EnquiryDesk>
     </>
   );
 }

@@ -57,7 +57,10 @@ function Heads({ view: { role, colours, needStems, likelyStems, stemCount } }: {
           />
         ))}
       </svg>
-      <figcaption className="note">{unit === 1 ? "A stem each." : `${unit} stems each; a ring is short.`}</figcaption>
+      <figcaption className="note">
+        {unit === 1 ? "A stem each" : `${unit} stems each`}
+        {marks.includes("ring") && "; a ring is short"}.
+      </figcaption>
     </figure>
   );
 }

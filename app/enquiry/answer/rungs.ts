@@ -9,7 +9,7 @@ import { lotsOf, type NamedLot } from "./answer-view";
 
 /**
  * A thing that could be done, and what the caller could then have. `colours` are the stems that are likely, `missingStems` those that are not, both with
- * spare; `isBought` where the missing are bought in. `askWith` are the colours to ask with instead.
+ * spare; `isBought` where the missing are bought in. `askWith` are the colours to ask with instead, and those among them that are new.
  */
 export type Rung = {
   readonly kind: "colour" | "keep" | "buy-in";
@@ -21,7 +21,7 @@ export type Rung = {
   readonly colours: readonly ColourStems[];
   readonly missingStems: number;
   readonly isBought: boolean;
-  readonly askWith: string | null;
+  readonly askWith: { readonly colours: string; readonly added: string } | null;
 };
 
 /** "if pink is welcome too", then "and peach as well"; with the stems of the colour that came last. */
@@ -34,7 +34,7 @@ export function colourRung({ added, answer }: ColourOffer): Rung {
     kind: "colour",
     title: added.length === 1 ? `if ${last} is welcome too` : `and ${last} as well`,
     lots: lots.filter(({ colour }) => colour === last),
-    askWith: enquiry.colours.join(", "),
+    askWith: { colours: enquiry.colours.join(", "), added: allOf(added) },
   };
 }
 

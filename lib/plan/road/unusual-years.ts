@@ -13,7 +13,7 @@ import { supplyOf, type VarietySupply } from "./supply";
  */
 const ONE_YEAR_IN_TEN = 1.2816 * Math.SQRT1_2;
 
-/** What the beds and the cooler give in years that are early or late: in poor ones, light with an early frost, and in rich ones, heavy with a late frost [G4]. */
+/** What the beds and the cooler give in years that are early or late: in poor ones, light with an early frost, and in rich ones, heavy with a late frost [G4]. Each kind is worked out when it is asked for. */
 export function unusualYears({
   snapshot,
   seasonYear,
@@ -42,8 +42,12 @@ export function unusualYears({
   const earlyAndLate = (heaviness: number, firstFrost: MonthDay) =>
     kinds.map((kind) => supplyIn({ ...kind, heaviness }, firstFrost));
   return {
-    poor: earlyAndLate(-ONE_YEAR_IN_TEN, firstAutumnP10),
-    rich: earlyAndLate(ONE_YEAR_IN_TEN, firstAutumnP90),
+    get poor() {
+      return earlyAndLate(-ONE_YEAR_IN_TEN, firstAutumnP10);
+    },
+    get rich() {
+      return earlyAndLate(ONE_YEAR_IN_TEN, firstAutumnP90);
+    },
   };
 }
 

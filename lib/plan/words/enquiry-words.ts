@@ -127,10 +127,12 @@ function offerAloud(asked: EnquiryAnswer, { added, answer }: ColourOffer): strin
   return `${welcome}, ${likely} ${forCount(answer.likelyStems, "is", "are")} likely.`;
 }
 
-const buyInAloud = ({ promisedStems, enquiry }: EnquiryAnswer): string =>
-  promisedStems === 0
+function buyInAloud({ verdict, promisedStems, enquiry }: EnquiryAnswer): string {
+  if (verdict === "likely") return "What a poor year lacks I would buy in.";
+  return promisedStems === 0
     ? "I would buy them in."
     : `The other ${inWholes(enquiry.stemCount - promisedStems)} I would buy in.`;
+}
 
 function nearestAloud({ stemCount, colours }: Enquiry, { day, promisedStems }: OtherDay): string {
   const all = `All ${inWholes(stemCount)}${colours.length > 0 ? ` ${inColours(colours)}` : ""}`;
@@ -156,6 +158,16 @@ export function nearestWords(days: readonly OtherDay[], stemCount: number): stri
   return nearest.promisedStems >= stemCount
     ? `The nearest that can promise ${all}: ${withWeekday(nearest.day)}.`
     : `On none can ${all} be promised; the nearest on which ${all} ${stemCount > 1 ? "are" : "is"} likely: ${withWeekday(nearest.day)}.`;
+}
+
+/** Of days on which nothing was asked yet, which can promise the most focal stems, and on how many none can be promised. */
+export function mostLeftWords(days: readonly OtherDay[]): string {
+  const best = days.toSorted((a, b) => b.promisedStems - a.promisedStems)[0];
+  if (!best || best.promisedStems === 0)
+    return "None can be promised: a poor year, one in ten, leaves none on any of them.";
+  const none = days.filter(({ promisedStems }) => promisedStems === 0).length;
+  const rest = none > 0 ? ` On ${countOf(none, "Saturday")} none can be: a poor year, one in ten, leaves nothing.` : "";
+  return `The most can be promised on ${withWeekday(best.day)}: ${countOf(best.promisedStems, "stem")}.${rest}`;
 }
 
 /** What a kept bed brings, and where its cost is told. */

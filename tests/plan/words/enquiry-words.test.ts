@@ -8,6 +8,7 @@ import {
   buyInWords,
   holdNote,
   missingColours,
+  mostLeftWords,
   nearestWords,
   noBuyInWords,
   notPlantedWords,
@@ -62,6 +63,13 @@ describe("what is read to the caller", () => {
     expect(toTheCaller(answer, { offers, buyIn, nearest: null })).toBe(
       "For Saturday the 12th of June I can promise 27 stems in cream or blue. None of them would be blue. " +
         "If blush is welcome too, I can promise 54. The other 36 I would buy in.",
+    );
+  });
+
+  test("[B1] what is likely and not promised is only bought in if a poor year lacks it", () => {
+    const { answer, buyIn } = asked(cream(27), uneven);
+    expect(toTheCaller(answer, { offers: [], buyIn, nearest: null })).toMatch(
+      /all 27 are likely\. What a poor year lacks I would buy in\.$/,
     );
   });
 
@@ -126,4 +134,13 @@ test("a hold says until when and what was asked", () => {
   expect(holdNote(cream(40), { askedOn: day("2026-11-25"), heldUntil: day("2026-12-09") })).toBe(
     "Held until Wednesday 9 December 2026. Asked on Wednesday 25 November 2026: 40 cream stems.",
   );
+});
+
+test("of days on which nothing was asked it is said which can promise the most, and on how many none can be", () => {
+  const on = (text: string, promisedStems: number) => ({ day: day(text), promisedStems, likelyStems: 9, colours: [] });
+  expect(mostLeftWords([on("2027-06-12", 3), on("2027-06-19", 8), on("2027-06-26", 0)])).toBe(
+    "The most can be promised on Sat 19 Jun: 8 stems. On 1 Saturday none can be: a poor year, one in ten, leaves nothing.",
+  );
+  expect(mostLeftWords([on("2027-06-12", 3)])).toBe("The most can be promised on Sat 12 Jun: 3 stems.");
+  expect(mostLeftWords([on("2027-06-12", 0)])).toMatch(/^None can be promised/);
 });
