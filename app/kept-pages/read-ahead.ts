@@ -42,17 +42,25 @@ export function readAhead(
     if (lately.size > LATELY_COUNT) lately.delete(oldest);
   };
 
+  // A page that fails says so to the reader who asks for it.
+  const askOwn = ({ url, headers }: PageAsked) => ask({ url, headers: { ...headers, [OWN]: mark } }).catch(() => {});
+
   const go = async () => {
-    const stamp = stampOf();
-    if (isAtWork || (stamp !== null && stamp === aheadOf)) return;
+    if (isAtWork || (stampOf() !== null && stampOf() === aheadOf)) return;
     isAtWork = true;
     const wanted = [...lately.values()].toReversed();
     // As long as nobody has asked, the farm is not read: the first page reads it, and is asked for once more to be kept.
-    // A page that fails says so to the reader who asks for it.
-    for (const { url, headers } of stamp === null ? [...wanted.slice(0, 1), ...wanted] : wanted)
-      if (readerCount === 0) await ask({ url, headers: { ...headers, [OWN]: mark } }).catch(() => {});
+    if (stampOf() === null && readerCount === 0) await askOwn(wanted[0]);
+    const stamp = stampOf();
+    let isWhole = true;
+    for (const page of wanted) {
+      isWhole = readerCount === 0 && stampOf() === stamp;
+      if (!isWhole) break;
+      await askOwn(page);
+    }
     isAtWork = false;
-    if (readerCount === 0) aheadOf = stamp ?? stampOf();
+    if (isWhole && stampOf() === stamp) aheadOf = stamp;
+    else wait();
   };
 
   const wait = () => {
