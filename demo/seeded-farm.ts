@@ -41,7 +41,7 @@ export function seededFarm(seed: number, { bedCount, bookingCount }: FarmSize, s
   const random = seededRandom(seed);
   const crops: Crop[] = CATALOGUE.map(({ curves: _, ...crop }, index) => ({ id: index + 1, ...crop }));
   const curves: BloomCurve[] = CATALOGUE.flatMap((crop, index) =>
-    crop.curves.map((curve) => ({ ...curve, cropId: index + 1, varietyId: null })),
+    crop.curves.map((curve) => ({ ...curve, cropId: index + 1, varietyId: null, plantingId: null })),
   ).map((curve, index) => ({ id: index + 1, ...curve }));
   const recipes: Recipe[] = DEFAULT_RECIPES.map((recipe, index) => ({ id: index + 1, ...recipe }));
   const varieties = seededVarieties(random, crops);

@@ -92,6 +92,7 @@ export const curve = (given: Partial<BloomCurve> = {}): BloomCurve => ({
   id: 1,
   cropId: 1,
   varietyId: null,
+  plantingId: null,
   treatment: "field",
   anchor: { kind: "day-of-year", firstCut: monthDay("06-07") },
   stemsPerPlantByWeek: [1],

@@ -9,7 +9,8 @@ import {
   recipe,
   recipeLine,
 } from "#db/schema/bookings";
-import { bloomCurve, crop, variety } from "#db/schema/crops";
+import { crop, variety } from "#db/schema/crops";
+import { bloomCurve } from "#db/schema/curves";
 import { farm } from "#db/schema/farm";
 import { cropOfRow, curveOfRow, farmOfRow } from "#db/schema/nested";
 import { weatherYear } from "#db/schema/weather";

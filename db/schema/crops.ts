@@ -1,8 +1,7 @@
-import { sql } from "drizzle-orm";
-import { foreignKey, integer, real, sqliteTable, text, unique, uniqueIndex } from "drizzle-orm/sqlite-core";
+import { integer, real, sqliteTable, text, unique } from "drizzle-orm/sqlite-core";
 import { MARKS } from "#lib/domain/sourced";
-import { COLOURS, ROLES, SHAPES, TREATMENTS } from "#lib/domain/words";
-import { checks, holds, isFromZero, isList, isMonthDay, isNamed, isWholeFrom, isYesNo, oneOf } from "./checks";
+import { COLOURS, ROLES, SHAPES } from "#lib/domain/words";
+import { checks, isFromZero, isList, isNamed, isWholeFrom, isYesNo, oneOf } from "./checks";
 import { list, yesNo } from "./columns";
 
 /** Crops (species). Each number has its mark and, where there is one, its source beside it. */
@@ -73,71 +72,5 @@ export const variety = sqliteTable(
     unique("variety_once").on(table.cropId, table.name),
     unique("variety_of_crop").on(table.id, table.cropId),
     ...checks("variety", isNamed("name"), oneOf("colour", COLOURS)),
-  ],
-);
-
-/** Bloom curves: one for each crop, variety (or the whole crop, when empty) and treatment. */
-export const bloomCurve = sqliteTable(
-  "bloom_curve",
-  {
-    id: integer("id").primaryKey({ autoIncrement: true }),
-    cropId: integer("crop_id")
-      .notNull()
-      .references(() => crop.id, { onDelete: "cascade" }),
-    varietyId: integer("variety_id"),
-    treatment: text("treatment").notNull(),
-    anchorKind: text("anchor_kind").notNull(),
-    firstCut: text("first_cut"),
-    daysAfterPlanting: integer("days_after_planting"),
-    stemsPerPlantByWeek: list("stems_per_plant_by_week").notNull(),
-    firstCutSpreadDays: real("first_cut_spread_days").notNull(),
-    yieldSpread: real("yield_spread").notNull(),
-    timingMark: text("timing_mark").notNull(),
-    timingSource: text("timing_source"),
-    yieldMark: text("yield_mark").notNull(),
-    yieldSource: text("yield_source"),
-    note: text("note").notNull(),
-    heatBaseC: real("heat_base_c"),
-    heatCeilingC: real("heat_ceiling_c"),
-    heatFrom: text("heat_from"),
-    heatPlace: text("heat_place"),
-    heatMark: text("heat_mark").notNull().default("own"),
-    heatSource: text("heat_source"),
-    ends: text("ends").notNull().default("weeks"),
-    endHighC: real("end_high_c"),
-  },
-  (table) => [
-    uniqueIndex("bloom_curve_of_crop_once").on(table.cropId, table.treatment).where(sql`variety_id IS NULL`),
-    uniqueIndex("bloom_curve_of_variety_once").on(table.varietyId, table.treatment),
-    foreignKey({
-      name: "bloom_curve_variety_of_crop",
-      columns: [table.varietyId, table.cropId],
-      foreignColumns: [variety.id, variety.cropId],
-    })
-      .onDelete("cascade")
-      .onUpdate("cascade"),
-    ...checks(
-      "bloom_curve",
-      oneOf("treatment", TREATMENTS),
-      holds(
-        "anchor",
-        "(anchor_kind = 'day-of-year' AND first_cut IS NOT NULL AND days_after_planting IS NULL) OR " +
-          "(anchor_kind = 'days-after-planting' AND first_cut IS NULL AND days_after_planting IS NOT NULL)",
-      ),
-      isMonthDay("first_cut"),
-      isWholeFrom("days_after_planting", 0),
-      isList("stems_per_plant_by_week"),
-      isFromZero("first_cut_spread_days"),
-      isFromZero("yield_spread"),
-      oneOf("timing_mark", MARKS),
-      oneOf("yield_mark", MARKS),
-      holds("ends", "ends IN ('weeks', 'frost', 'heat') AND (ends = 'heat') = (end_high_c IS NOT NULL)"),
-      isMonthDay("heat_from"),
-      oneOf("heat_mark", MARKS),
-      holds(
-        "heat",
-        "(heat_base_c IS NULL) = (heat_from IS NULL) AND (heat_ceiling_c IS NULL OR (heat_base_c IS NOT NULL AND heat_ceiling_c > heat_base_c))",
-      ),
-    ),
   ],
 );

@@ -3,7 +3,8 @@ import type { Crop } from "#lib/domain/records/crop";
 import { anchorColumns, type BloomCurve } from "#lib/domain/records/curve";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Mark, Sourced } from "#lib/domain/sourced";
-import type { bloomCurve, crop } from "./crops";
+import type { crop } from "./crops";
+import type { bloomCurve } from "./curves";
 import type { farm } from "./farm";
 
 /**

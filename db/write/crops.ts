@@ -1,6 +1,7 @@
 import { eq } from "drizzle-orm";
 import type { FarmDatabase } from "#db/client";
-import { bloomCurve, crop, variety } from "#db/schema/crops";
+import { crop, variety } from "#db/schema/crops";
+import { bloomCurve } from "#db/schema/curves";
 import type { Crop } from "#lib/domain/records/crop";
 import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Variety } from "#lib/domain/records/variety";

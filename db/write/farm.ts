@@ -36,7 +36,7 @@ export const startFarm = (database: FarmDatabase, start: FarmStart): Written =>
     start.crops.forEach(({ curves, ...crop }, index) => {
       refusals.gather(`crops[${index}]`, () => {
         const cropId = insertCrop(database, crop);
-        for (const curve of curves) putCurveRow(database, { ...curve, cropId, varietyId: null });
+        for (const curve of curves) putCurveRow(database, { ...curve, cropId, varietyId: null, plantingId: null });
       });
     });
     for (const recipe of start.recipes) putRecipeByName(database, recipe);

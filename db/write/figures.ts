@@ -1,5 +1,5 @@
 import type { FarmDatabase } from "#db/client";
-import { bloomCurve } from "#db/schema/crops";
+import { bloomCurve } from "#db/schema/curves";
 import { curveRow } from "#db/schema/nested";
 import type { FigureRows } from "#lib/domain/built-in-figures";
 import { known } from "./known";

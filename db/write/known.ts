@@ -4,6 +4,10 @@ import { refuse } from "./refusal";
 
 const VARIETY = "(SELECT name FROM variety WHERE variety.id = variety_id)";
 
+/** The bed of the one planting that a curve is for. */
+const ONE_BED =
+  "(SELECT ', only in bed ' || bed.name FROM planting JOIN bed ON bed.id = planting.bed_id WHERE planting.id = planting_id)";
+
 /** What a grower calls a row of each table, as SQL over it. */
 const CALLED = {
   bed: "name",
@@ -14,7 +18,7 @@ const CALLED = {
   booking: "client",
   planting: `${VARIETY} || ' in bed ' || (SELECT name FROM bed WHERE bed.id = bed_id)`,
   cooler_stock: VARIETY,
-  bloom_curve: `coalesce(${VARIETY} || ', ', '') || (SELECT name FROM crop WHERE crop.id = crop_id) || ', ' || treatment`,
+  bloom_curve: `coalesce(${VARIETY} || ', ', '') || (SELECT name FROM crop WHERE crop.id = crop_id) || ', ' || treatment || coalesce(${ONE_BED}, '')`,
 } as const;
 
 export type KnownTable = keyof typeof CALLED;

@@ -1,6 +1,8 @@
+import { and, asc, eq } from "drizzle-orm";
 import type { FarmDatabase } from "#db/client";
+import { bed, planting } from "#db/schema/beds";
 import { variety } from "#db/schema/crops";
-import type { VarietyRecord } from "#lib/domain/farm-records";
+import type { PlantingName, VarietyRecord } from "#lib/domain/farm-records";
 import { insertVariety, replaceVariety } from "./put-crops";
 import { refuse } from "./refusal";
 
@@ -65,6 +67,32 @@ export class VarietyNames {
     this.#varieties.set(key(cropId, name), { id, colour });
     return id;
   }
+}
+
+/** The id of the planting that a sheet names, the first where several are alike; refuses when there is none. */
+export function plantingNamed(
+  database: FarmDatabase,
+  { bed: bedName, seasonYear, plantedOn }: PlantingName,
+  varietyId: number,
+): number {
+  const found = database
+    .select({ id: planting.id })
+    .from(planting)
+    .innerJoin(bed, eq(bed.id, planting.bedId))
+    .where(
+      and(
+        eq(bed.name, bedName),
+        eq(planting.varietyId, varietyId),
+        eq(planting.seasonYear, seasonYear),
+        eq(planting.plantedOn, plantedOn),
+      ),
+    )
+    .orderBy(asc(planting.id))
+    .get();
+  return (
+    found?.id ??
+    refuse("bed", `no planting of this variety stands in bed ${bedName} since ${plantedOn} for ${seasonYear}`)
+  );
 }
 
 const key = (cropId: number, name: string): string => `${cropId} ${name}`;

@@ -1,5 +1,7 @@
+import { and, eq, ne } from "drizzle-orm";
 import type { FarmDatabase } from "#db/client";
 import { bed, coolerStock, planting } from "#db/schema/beds";
+import { bloomCurve } from "#db/schema/curves";
 import type { Bed } from "#lib/domain/records/bed";
 import type { CoolerStock } from "#lib/domain/records/cooler-lot";
 import type { PlantingDraft } from "#lib/domain/records/planting";
@@ -21,7 +23,12 @@ const bedTwice = (name: string): string => `a bed called ${name} is there alread
 export const insertPlanting = (database: FarmDatabase, draft: PlantingDraft): number =>
   addRow(database, planting, draft);
 
+/** A planting that becomes one of another variety leaves its own bloom curves behind. */
 export function replacePlanting(database: FarmDatabase, id: number, draft: PlantingDraft): void {
+  database
+    .delete(bloomCurve)
+    .where(and(eq(bloomCurve.plantingId, id), ne(bloomCurve.varietyId, draft.varietyId)))
+    .run();
   changeRow(database, planting, id, draft);
 }
 

@@ -1,10 +1,10 @@
 import type { FarmDatabase } from "#db/client";
 import { coolerStock } from "#db/schema/beds";
-import type { BookingRecord, FarmRecords } from "#lib/domain/farm-records";
+import type { BookingRecord, CurveRecord, FarmRecords } from "#lib/domain/farm-records";
 import type { BookingDraft } from "#lib/domain/records/booking";
 import { putFarm } from "./farm";
 import { counted, type KnownTable, known } from "./known";
-import { Names, VarietyNames } from "./names";
+import { Names, plantingNamed, VarietyNames } from "./names";
 import { insertBed, insertCoolerStock, insertPlanting, replaceBed, replacePlanting } from "./put-beds";
 import { insertBooking, replaceBooking } from "./put-bookings";
 import { insertCrop, putCurveRow, replaceCrop, replaceCurve } from "./put-crops";
@@ -29,6 +29,7 @@ export const importRecords = (database: FarmDatabase, records: FarmRecords): Wri
     const varieties = new VarietyNames(database, crops);
     putVarietiesAndCurves(database, records, crops, varieties, refusals);
     putBedsAndPlantings(database, records, varieties, refusals);
+    putCurves(database, records, crops, varieties, refusals, ({ planting }) => planting !== undefined);
     putBookings(database, records, crops, refusals);
     (records.coolerStock ?? []).forEach((record, index) => {
       refusals.gather(`coolerStock[${index}]`, () => {
@@ -70,11 +71,25 @@ function putVarietiesAndCurves(
       return record.id === undefined ? varieties.put(record) : varieties.replace(record.id, record);
     });
   });
-  (records.curves ?? []).forEach((record, index) => {
+  putCurves(database, records, crops, varieties, refusals, ({ planting }) => !planting);
+}
+
+/** Those curves of the records that are `wanted`: a planting's own can be put only once its planting is there. */
+function putCurves(
+  database: FarmDatabase,
+  records: FarmRecords,
+  crops: Names,
+  varieties: VarietyNames,
+  refusals: Refusals,
+  wanted: (record: CurveRecord) => boolean,
+): void {
+  (records.curves ?? []).forEach(({ planting, ...record }, index) => {
+    if (!wanted({ planting, ...record })) return;
     refusals.gather(`curves[${index}]`, () => {
       const cropId = crops.get(record.crop, "crop");
       const varietyId = record.variety === null ? null : varieties.get(record.crop, record.variety);
-      const row = { ...record, cropId, varietyId };
+      const plantingId = planting && varietyId !== null ? plantingNamed(database, planting, varietyId) : null;
+      const row = { ...record, cropId, varietyId, plantingId };
       putInPlace(database, "bloom_curve", record.id, {
         add: () => putCurveRow(database, row),
         replace: (id) => replaceCurve(database, id, row),

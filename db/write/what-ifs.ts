@@ -2,7 +2,7 @@ import { eq } from "drizzle-orm";
 import type { FarmDatabase } from "#db/client";
 import { planting } from "#db/schema/beds";
 import { booking } from "#db/schema/bookings";
-import { bloomCurve } from "#db/schema/crops";
+import { bloomCurve } from "#db/schema/curves";
 import { curveRow } from "#db/schema/nested";
 import { whatIf } from "#db/schema/what-ifs";
 import type { Booking, BookingDraft } from "#lib/domain/records/booking";

@@ -66,7 +66,15 @@ const yieldOf = ({ stemsPerPlantByWeek, yieldSpread }: CatalogueCurve) => ({ ste
 
 /** All other numbers of a curve: when it blooms. What a later version adds to a curve is among them by itself. */
 function timingOf(curve: CatalogueCurve & Partial<BloomCurve>): object {
-  const { id: _, cropId: _crop, varietyId: _variety, treatment: _treatment, note: _note, ...numbers } = curve;
+  const {
+    id: _,
+    cropId: _crop,
+    varietyId: _variety,
+    plantingId: _planting,
+    treatment: _treatment,
+    note: _note,
+    ...numbers
+  } = curve;
   const { stemsPerPlantByWeek: _weeks, yieldSpread: _spread, ...rest } = numbers;
   return Object.fromEntries(Object.entries(rest).filter(([name]) => !name.endsWith("Origin")));
 }

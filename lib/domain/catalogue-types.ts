@@ -6,7 +6,7 @@ import type { Recipe } from "./records/recipe";
 export type CatalogueCrop = Omit<Crop, "id"> & { readonly curves: readonly CatalogueCurve[] };
 
 /** A built-in bloom curve; it belongs to the crop that lists it. */
-export type CatalogueCurve = Omit<BloomCurve, "id" | "cropId" | "varietyId">;
+export type CatalogueCurve = Omit<BloomCurve, "id" | "cropId" | "varietyId" | "plantingId">;
 
 /** A built-in recipe. */
 export type CatalogueRecipe = Omit<Recipe, "id">;

@@ -1,3 +1,4 @@
+import type { Day } from "./day";
 import type { Bed } from "./records/bed";
 import type { BookingDraft } from "./records/booking";
 import type { CoolerStock } from "./records/cooler-lot";
@@ -22,14 +23,18 @@ type InPlaceOf = { readonly id?: number };
 /** A crop. One that is on the farm already is replaced by this one, number by number. */
 export type CropRecord = Omit<Crop, "id"> & InPlaceOf;
 
+/** How a sheet names a planting of a variety that it names beside it; of several that are alike in this, the first is meant. */
+export type PlantingName = { readonly bed: string; readonly seasonYear: number; readonly plantedOn: Day };
+
 /**
- * A bloom curve of a crop, or of one variety (`variety` null: of the whole crop). There is one curve for each crop, variety and
- * treatment: one that is on the farm already is replaced.
+ * A bloom curve of a crop, of one variety (`variety` null: of the whole crop), or of one planting of the variety (`planting` absent: of all of them).
+ * There is one curve for each of these and a treatment: one that is on the farm already is replaced.
  */
-export type CurveRecord = Omit<BloomCurve, "id" | "cropId" | "varietyId"> &
+export type CurveRecord = Omit<BloomCurve, "id" | "cropId" | "varietyId" | "plantingId"> &
   InPlaceOf & {
     readonly crop: string;
     readonly variety: string | null;
+    readonly planting?: PlantingName;
   };
 
 /** A recipe with all its lines. One that is on the farm already is replaced, lines and all. */

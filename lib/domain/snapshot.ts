@@ -56,6 +56,7 @@ export function checkSnapshot(snapshot: Snapshot): Parsed<Snapshot> {
   const crops = new ById("crop", snapshot.crops);
   const varieties = new ById("variety", snapshot.varieties);
   const beds = new ById("bed", snapshot.beds);
+  const plantings = new ById("planting", snapshot.plantings);
   const recipes = new ById("recipe", snapshot.recipes);
   const problems: Problem[] = [];
   const need = (known: { has: (id: number) => boolean }, id: number | null, place: string, word: string) => {
@@ -67,6 +68,7 @@ export function checkSnapshot(snapshot: Snapshot): Parsed<Snapshot> {
   snapshot.curves.forEach((row) => {
     need(crops, row.cropId, `curves[${row.id}].cropId`, "crop");
     need(varieties, row.varietyId, `curves[${row.id}].varietyId`, "variety");
+    need(plantings, row.plantingId, `curves[${row.id}].plantingId`, "planting");
   });
   snapshot.plantings.forEach((row) => {
     need(beds, row.bedId, `plantings[${row.id}].bedId`, "bed");

@@ -1,4 +1,6 @@
-import type { CurveRecord, FarmRecords, VarietyRecord } from "#lib/domain/farm-records";
+import type { CurveRecord, FarmRecords, PlantingName, VarietyRecord } from "#lib/domain/farm-records";
+import type { Bed } from "#lib/domain/records/bed";
+import type { Planting } from "#lib/domain/records/planting";
 import { recordedDays } from "#lib/domain/records/weather-day";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 
@@ -9,6 +11,7 @@ export function farmRecordsOf(snapshot: Snapshot): Required<FarmRecords> {
   const crops = new ById("crop", snapshot.crops);
   const varieties = new ById("variety", snapshot.varieties);
   const beds = new ById("bed", snapshot.beds);
+  const plantings = new ById("planting", snapshot.plantings);
   const recipes = new ById("recipe", snapshot.recipes);
   const namesOf = (varietyId: number): VarietyRecord => {
     const { cropId, name, colour } = varieties.get(varietyId);
@@ -18,10 +21,11 @@ export function farmRecordsOf(snapshot: Snapshot): Required<FarmRecords> {
     farm: snapshot.farm,
     crops: snapshot.crops.map(withoutId),
     curves: snapshot.curves.map(
-      ({ id: _id, cropId, varietyId, ...curve }): CurveRecord => ({
+      ({ id: _id, cropId, varietyId, plantingId, ...curve }): CurveRecord => ({
         ...curve,
         crop: crops.get(cropId).name,
         variety: varietyId === null ? null : varieties.get(varietyId).name,
+        ...(plantingId === null ? {} : { planting: nameOfPlanting(plantings.get(plantingId), beds) }),
       }),
     ),
     recipes: snapshot.recipes.map(withoutId),
@@ -45,3 +49,9 @@ export function farmRecordsOf(snapshot: Snapshot): Required<FarmRecords> {
     weather: snapshot.weather ? recordedDays(snapshot.weather) : [],
   };
 }
+
+const nameOfPlanting = ({ bedId, seasonYear, plantedOn }: Planting, beds: ById<Bed>): PlantingName => ({
+  bed: beds.get(bedId).name,
+  seasonYear,
+  plantedOn,
+});

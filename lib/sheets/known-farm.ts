@@ -31,7 +31,7 @@ export const hasKeys = (sheet: SheetName): sheet is Exclude<RecordSheet, "weathe
 /** What a row of each sheet is known by beside its key. */
 const KNOWN_BY = {
   crops: ["name"],
-  curves: ["crop", "variety", "treatment"],
+  curves: ["crop", "variety", "treatment", "bed", "seasonYear", "plantedOn"],
   recipes: ["name"],
   varieties: ["crop", "variety"],
   beds: ["name"],

@@ -132,7 +132,7 @@ export function linkVarieties(
   return linked;
 }
 
-/** Curves of known crops and varieties: one for each crop, variety and treatment. */
+/** Curves of known crops and varieties: one for each crop, variety, planting and treatment. */
 export function linkCurves(
   sheet: SheetRows<CurveRecord>,
   crops: NameBook,
@@ -151,7 +151,7 @@ export function linkCurves(
       return null;
     }
     const variety = met ? met.variety.variety : null;
-    const key = JSON.stringify([crop.name, variety, record.treatment]);
+    const key = JSON.stringify([crop.name, variety, record.planting, record.treatment]);
     const earlier = seen.get(key);
     if (earlier)
       say(

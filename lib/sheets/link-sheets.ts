@@ -54,7 +54,8 @@ export function linkSheets(rowsOf: RowsOf, { farm, rows: kept }: KnownFarm) {
     linkRows(
       matched("curves", "one", (row) => {
         const of = ofCrop(row);
-        return { ...of, variety: of.variety === null ? null : varieties.named(of.crop, of.variety) };
+        const bed = of.bed === null ? null : beds.named(of.bed);
+        return { ...of, bed, variety: of.variety === null ? null : varieties.named(of.crop, of.variety) };
       }),
       toCurveRecord,
     ),

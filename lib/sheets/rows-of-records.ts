@@ -46,8 +46,11 @@ export function settingRows(farm: Farm): RowOf<"farm">[] {
 export const recipeRows = ({ lines, ...recipe }: RecipeRecord): RowOf<"recipes">[] =>
   lines.map((line) => ({ ...recipe, ...line }));
 
-export const curveRow = ({ anchor, ...curve }: CurveRecord): RowOf<"curves"> => ({
+export const curveRow = ({ anchor, planting, ...curve }: CurveRecord): RowOf<"curves"> => ({
   ...curve,
+  bed: planting?.bed ?? null,
+  seasonYear: planting?.seasonYear ?? null,
+  plantedOn: planting?.plantedOn ?? null,
   ...anchorColumns(anchor),
 });
 

@@ -24,7 +24,8 @@ export function toCropRecord(crop: RowOf<"crops">): CropRecord | null {
   return usualRole ? { ...crop, usualRole } : null;
 }
 
-export function toCurveRecord({ firstCut, daysAfterPlanting, ...curve }: RowOf<"curves">, say: Say): CurveRecord {
+export function toCurveRecord(row: RowOf<"curves">, say: Say): CurveRecord {
+  const { firstCut, daysAfterPlanting, bed: _, seasonYear: __, plantedOn: ___, ...curve } = row;
   if ((firstCut === null) === (daysAfterPlanting === null)) {
     const count = firstCut === null ? "neither is filled" : "both are filled";
     say("first_cut", `first_cut and days_after_planting: ${count}, fill exactly one and leave the other empty`);
@@ -35,7 +36,20 @@ export function toCurveRecord({ firstCut, daysAfterPlanting, ...curve }: RowOf<"
       : ({ kind: "day-of-year", firstCut } as const);
   const issues = [heatSchema, bloomEndSchema].flatMap((schema) => schema.safeParse(curve).error?.issues ?? []);
   for (const { message, path } of issues) say(headingOf(String(path[0]), {}), message);
-  return { ...curve, anchor };
+  return { ...curve, anchor, ...ofPlanting(row, say) };
+}
+
+/** The one planting that a curve is for, when its row names one. */
+function ofPlanting({ variety, bed, seasonYear, plantedOn }: RowOf<"curves">, say: Say): Pick<CurveRecord, "planting"> {
+  const named = [variety, bed, seasonYear, plantedOn];
+  if (bed !== null && seasonYear !== null && plantedOn !== null && variety !== null)
+    return { planting: { bed, seasonYear, plantedOn } };
+  if (named.slice(1).some((part) => part !== null))
+    say(
+      "bed",
+      "variety, bed, season and planted_on name one planting together: fill all four, or leave the last three empty",
+    );
+  return {};
 }
 
 /** A recipe with one of its lines: rows of one name become one recipe. */

@@ -86,8 +86,8 @@ test("everything that the domain allows is kept, and comes back equal", () => {
             cropId: line.cropId === null ? null : cropIds[line.cropId % cropIds.length],
           })),
         }));
-        const ofCrop = curves.map((curve) => ({ ...curve, cropId: 1, varietyId: null }));
-        const ofVariety = curves.map((curve) => ({ ...curve, cropId: 1, varietyId: 1 }));
+        const ofCrop = curves.map((curve) => ({ ...curve, cropId: 1, varietyId: null, plantingId: null }));
+        const ofVariety = curves.map((curve) => ({ ...curve, cropId: 1, varietyId: 1, plantingId: null }));
         expect(kept(database)).toEqual({
           farm,
           crops: numbered(crops),
@@ -117,7 +117,7 @@ test("what the property above draws is what the domain allows", () => {
     );
   isAllowed(farmSchema, farmSettings);
   isAllowed(cropSchema, cropDraft, { id: 1 });
-  isAllowed(bloomCurveSchema, curveDraft, { id: 1, cropId: 1, varietyId: null });
+  isAllowed(bloomCurveSchema, curveDraft, { id: 1, cropId: 1, varietyId: null, plantingId: null });
   isAllowed(recipeSchema, recipeDraft, { id: 1 });
   isAllowed(bedSchema, bedDraft, { id: 1 });
   isAllowed(plantingSchema, plantingDraft, { id: 1, bedId: 1, varietyId: 1 });

@@ -76,12 +76,18 @@ export const anyStep: fc.Arbitrary<Step> = fc.oneof(
     return removeVariety(to, among(unplanted.length ? unplanted : now.varieties, at));
   }),
   step("put curve of a crop", fc.tuple(pick, curveDraft), (to, now, [at, curve]) =>
-    putCurve(to, { ...curve, cropId: among(now.crops, at), varietyId: null }),
+    putCurve(to, { ...curve, cropId: among(now.crops, at), varietyId: null, plantingId: null }),
   ),
   step("put curve of a variety", fc.tuple(pick, curveDraft), (to, now, [at, curve]) => {
     const varietyId = among(now.varieties, at);
     const cropId = now.varieties.find(({ id }) => id === varietyId)?.cropId ?? 1;
-    return putCurve(to, { ...curve, cropId, varietyId });
+    return putCurve(to, { ...curve, cropId, varietyId, plantingId: null });
+  }),
+  step("put curve of a planting", fc.tuple(pick, curveDraft), (to, now, [at, curve]) => {
+    const plantingId = among(now.plantings, at);
+    const varietyId = now.plantings.find(({ id }) => id === plantingId)?.varietyId ?? 1;
+    const cropId = now.varieties.find(({ id }) => id === varietyId)?.cropId ?? 1;
+    return putCurve(to, { ...curve, cropId, varietyId, plantingId });
   }),
   step("remove curve", pick, (to, now, at) => removeCurve(to, among(now.curves, at))),
   step("put recipe", recipeDraft, (to, _, recipe) => putRecipe(to, recipe)),

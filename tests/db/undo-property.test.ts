@@ -55,6 +55,7 @@ const WRITES = [
     "update variety",
     "remove variety",
     "put curve of a crop",
+    "put curve of a planting",
     "put curve of a variety",
     "remove curve",
   ],

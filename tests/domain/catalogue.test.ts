@@ -39,7 +39,7 @@ describe("crops", () => {
     ({ curves, ...crop }) => {
       expect(cropSchema.parse({ id: 1, ...crop })).toEqual({ id: 1, ...crop });
       for (const curve of curves) {
-        const row = { id: 1, cropId: 1, varietyId: null, ...curve };
+        const row = { id: 1, cropId: 1, varietyId: null, plantingId: null, ...curve };
         expect(bloomCurveSchema.parse(row)).toEqual(row);
       }
     },

@@ -79,6 +79,7 @@ const curves = fc
     curve({ id: 2, cropId: 2, anchor: { kind: "days-after-planting", days }, stemsPerPlantByWeek: b }),
     curve({ id: 3, cropId: 3, anchor: { kind: "day-of-year", firstCut: monthDayOf(first) }, stemsPerPlantByWeek: c }),
     curve({ id: 4, cropId: 1, varietyId: 2, anchor: { kind: "days-after-planting", days }, stemsPerPlantByWeek: c }),
+    ...[1, 2].map((varietyId) => curve({ id: 4 + varietyId, varietyId, plantingId: 1, stemsPerPlantByWeek: b })),
   ]);
 const beds = fc
   .array(fc.oneof(fc.constant(null), fc.constant(null), fc.tuple(someDay(1, 14), someDay(15, 28))), {

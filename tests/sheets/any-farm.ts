@@ -188,7 +188,7 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
             .map((rows) =>
               rows.map(([{ id, cropId }, isOwn, rest, [clock, end]]) => ({
                 cropId,
-                varietyId: isOwn ? id : null,
+                ...{ varietyId: isOwn ? id : null, plantingId: null },
                 ...rest,
                 ...clock,
                 ...end,

@@ -91,7 +91,7 @@ function forecastStems({ crop: name, treatment, plantsPerSquareMetre: plants }: 
   const { curves: _, ...crop } = found;
   const farm = snapshot({
     crops: [{ id: 1, ...crop, tender: false }],
-    curves: [{ id: 1, cropId: 1, varietyId: null, ...curve }],
+    curves: [{ id: 1, cropId: 1, varietyId: null, plantingId: null, ...curve }],
     plantings: [
       planting({ id: 1, treatment, plantCount: Math.round(BED_SQUARE_METRES * plants), gradeOutShare: 1 - marketable }),
     ],

@@ -5,9 +5,9 @@ import { replay } from "#lib/plan/road/replay";
 import { weeklyStems } from "#lib/plan/road/weekly-stems";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { replayInWords } from "#lib/plan/words/replay-words";
-import { OriginMark } from "../../ui/origin-mark";
 import { type Column, Table } from "../../ui/table";
 import { CurveChart } from "./curve-chart.client";
+import { CurveGrounds } from "./curve-grounds";
 
 const COLUMNS: readonly Column<ReturnType<typeof weeklyStems>[number]>[] = [
   { head: "Week from", kind: "name", cell: ({ from }) => inShort(from) },
@@ -41,17 +41,8 @@ export function BloomFigures({ row, plan: { frostDay, snapshot, seasonYear } }: 
             `The first cut may come about ${countOf(curve.firstCutSpreadDays, "day")} early or late (standard deviation).`}
           {crop.tender && " Drawn up to the first frost reckoned with."}
         </p>
-        <p>
-          {curve.varietyId === null
-            ? `The curve of all ${crop.name.toLowerCase()}`
-            : `A curve of ${variety.name} alone`}
-          .
-          <br />
-          Timing <OriginMark origin={curve.timingOrigin} />
-          <br />
-          Yield <OriginMark origin={curve.yieldOrigin} />
-        </p>
-        {curve.note && <p className="small soft">{curve.note}</p>}
+        <p>{whoseInWords(row)}.</p>
+        <CurveGrounds curve={curve} units={snapshot.farm.units} />
         <details>
           <summary>The same numbers as a table</summary>
           <Table
@@ -66,4 +57,10 @@ export function BloomFigures({ row, plan: { frostDay, snapshot, seasonYear } }: 
       </div>
     </div>
   );
+}
+
+/** Whose curve it is that a planting blooms by. */
+function whoseInWords({ curve, crop, variety }: PlantingForecast): string {
+  if (curve?.plantingId) return "A curve of this planting alone";
+  return curve?.varietyId ? `A curve of ${variety.name} alone` : `The curve of all ${crop.name.toLowerCase()}`;
 }

@@ -16,7 +16,7 @@ export const saveCurve = action(
   putCurve,
 );
 
-/** Takes the farm's own curve back: a variety's is removed, so that its crop's counts again; a crop's becomes the built-in one. */
+/** Takes the farm's own curve back: a planting's or a variety's is removed, so that its variety's or crop's counts again; a crop's becomes the built-in one. */
 export const restoreCurve = action(idIn("curveId"), (database, curveId, { curves, crops }) => {
   const curve = curves.find(({ id }) => id === curveId);
   if (!curve) return refusal("curveId", "this bloom curve is no longer on the farm");
@@ -26,6 +26,6 @@ export const restoreCurve = action(idIn("curveId"), (database, curveId, { curves
     ({ treatment }) => treatment === curve.treatment,
   );
   return builtIn
-    ? putCurve(database, { ...builtIn, cropId: curve.cropId, varietyId: null })
+    ? putCurve(database, { ...builtIn, cropId: curve.cropId, varietyId: null, plantingId: null })
     : refusal("curveId", "there is no built-in curve for this");
 });

@@ -11,7 +11,15 @@ import { RecordField } from "../../ui/record-field";
 import { restoreCurve, saveCurve } from "./curve-actions";
 import { CurveWeeks } from "./curve-weeks.client";
 
-type Props = { crop: Crop; variety: Variety | null; treatment: Treatment; curve: BloomCurve | null; manner: Manner };
+type Props = {
+  crop: Crop;
+  variety: Variety | null;
+  /** The planting whose page it stands on: then its own curve is meant, unless she says otherwise. */
+  plantingId?: number;
+  treatment: Treatment;
+  curve: BloomCurve | null;
+  manner: Manner;
+};
 
 const ANCHORS = [
   { value: "day-of-year", label: "on a day of the year" },
@@ -21,26 +29,33 @@ const OWN_PLACE = { value: "", label: "on your own farm" };
 const WEEKS_AT_FIRST = 6;
 const AT_FIRST = { firstCutSpreadDays: 7, yieldSpread: 0.3, ends: "weeks" as const };
 
-/** The bloom curve of a crop under a treatment, for one variety where one is given, or for all of the crop. Numbers that are changed become the farm's own. */
-export function CurveForm({ crop, variety, treatment, curve, manner }: Props) {
+/** The bloom curve of a crop under a treatment, for one planting or one variety where it is given, or for all of the crop. Numbers that are changed become the farm's own. */
+export function CurveForm({ crop, variety, plantingId, treatment, curve, manner }: Props) {
   const fields = formFields(CURVE, curve ? { ...curve, ...anchorColumns(curve.anchor) } : AT_FIRST, manner);
   const weeks = curve
     ? curve.stemsPerPlantByWeek.map((stems) => shown(PLAIN, stems, manner.decimalMark))
     : Array<string>(WEEKS_AT_FIRST).fill("");
   const scopes = [
-    { value: "crop", label: `all ${crop.name.toLowerCase()}` },
+    ...(plantingId === undefined ? [] : [{ value: "planting", label: "only this planting" }]),
     ...(variety ? [{ value: "variety", label: `only ${variety.name}` }] : []),
+    { value: "crop", label: `all ${crop.name.toLowerCase()}` },
   ];
   return (
     <>
       <Form
         action={saveCurve}
         submit="Save the bloom curve"
-        hidden={{ curveId: curve?.id ?? "", cropId: crop.id, varietyId: variety?.id ?? "", treatment }}
+        hidden={{
+          curveId: curve?.id ?? "",
+          cropId: crop.id,
+          varietyId: variety?.id ?? "",
+          plantingId: plantingId ?? "",
+          treatment,
+        }}
         label={`Bloom curve of ${crop.name}, ${TREATMENT_WORDS[treatment]}`}
       >
         <div className="fields">
-          <SelectField name="isFor" label="For" value={variety ? "variety" : "crop"} options={scopes} />
+          <SelectField name="isFor" label="For" value={scopes[0].value} options={scopes} />
           <SelectField
             name="anchor.kind"
             label="First cut comes"
@@ -75,7 +90,9 @@ export function CurveForm({ crop, variety, treatment, curve, manner }: Props) {
           submit={
             curve.varietyId === null
               ? "Back to the built-in curve"
-              : `Back to the curve of all ${crop.name.toLowerCase()}`
+              : curve.plantingId === null
+                ? `Back to the curve of all ${crop.name.toLowerCase()}`
+                : "Back to the curve of the other plantings"
           }
           hidden={{ curveId: curve.id }}
           isQuiet

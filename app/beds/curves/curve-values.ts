@@ -24,12 +24,14 @@ export function readCurve(values: FormValues, manner: Manner, before: BloomCurve
   const spreads = values.record({ firstCutSpreadDays, yieldSpread }, manner, { before });
   const course = values.record({ heatBaseC, heatCeilingC, heatFrom, heatPlace, ends, endHighC }, manner, { before });
   const anchor = readAnchor(values, manner);
+  const isFor = values.text("isFor");
   const stemsPerPlantByWeek = values.numbers("stemsPerPlantByWeek");
   values.parse(curveWeeksSchema, { stemsPerPlantByWeek });
   if (!spreads.ok || !course.ok || !anchor) return values.refusal();
   const parsed = values.parse(curveDraftSchema, {
     cropId: values.hiddenNumber("cropId"),
-    varietyId: values.text("isFor") === "variety" ? values.hiddenNumber("varietyId") : null,
+    varietyId: isFor === "crop" ? null : values.hiddenNumber("varietyId"),
+    plantingId: isFor === "planting" ? values.hiddenNumber("plantingId") : null,
     treatment: values.text("treatment"),
     anchor,
     stemsPerPlantByWeek,

@@ -50,6 +50,7 @@ export function PlantingCard({ row, plan, choices }: { row: PlantingForecast; pl
         <CurveForm
           crop={crop}
           variety={variety}
+          plantingId={planting.id}
           treatment={planting.treatment}
           curve={curve}
           manner={plan.snapshot.farm}

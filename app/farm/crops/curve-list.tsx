@@ -4,10 +4,9 @@ import { type BloomCurve, stemsPerPlant } from "#lib/domain/records/curve";
 import type { Manner } from "#lib/domain/records/form";
 import type { Variety } from "#lib/domain/records/variety";
 import { TREATMENT_WORDS, TREATMENTS } from "#lib/domain/words";
-import { clockInWords } from "#lib/plan/words/clock-words";
-import { inTenths } from "#lib/plan/words/numbers";
+import { countOf, inTenths } from "#lib/plan/words/numbers";
 import { CurveForm } from "../../beds/curves/curve-form";
-import { OriginMark } from "../../ui/origin-mark";
+import { CurveGrounds } from "../../beds/curves/curve-grounds";
 
 type Props = { crop: Crop; curves: readonly BloomCurve[]; varieties: readonly Variety[]; manner: Manner };
 
@@ -20,6 +19,7 @@ export function CurveList({ crop, curves, varieties, manner }: Props) {
     <section aria-labelledby="curves">
       <h2 id="curves">Bloom curves</h2>
       {curves.map((curve) => {
+        if (curve.plantingId !== null) return null;
         const variety = varieties.find(({ id }) => id === curve.varietyId) ?? null;
         return (
           <article key={curve.id} className="card stack" aria-label={`Curve ${TREATMENT_WORDS[curve.treatment]}`}>
@@ -30,13 +30,8 @@ export function CurveList({ crop, curves, varieties, manner }: Props) {
             <p>
               First cut {anchorInWords(curve)}, give or take {inTenths(curve.firstCutSpreadDays)} days;{" "}
               {inTenths(stemsPerPlant(curve))} stems per plant over {curve.stemsPerPlantByWeek.length} weeks.
-              <br />
-              Timing <OriginMark origin={curve.timingOrigin} />
-              <br />
-              Yield <OriginMark origin={curve.yieldOrigin} />
             </p>
-            <ClockLine curve={curve} units={manner.units} />
-            {curve.note && <p className="small soft">{curve.note}</p>}
+            <CurveGrounds curve={curve} units={manner.units} />
             <details>
               <summary>Change this curve</summary>
               <CurveForm crop={crop} variety={variety} treatment={curve.treatment} curve={curve} manner={manner} />
@@ -44,6 +39,7 @@ export function CurveList({ crop, curves, varieties, manner }: Props) {
           </article>
         );
       })}
+      <OwnCurves count={curves.filter(({ plantingId }) => plantingId !== null).length} />
       {missing.map((treatment) => (
         <details key={treatment}>
           <summary>Add a curve: {TREATMENT_WORDS[treatment]}</summary>
@@ -54,17 +50,13 @@ export function CurveList({ crop, curves, varieties, manner }: Props) {
   );
 }
 
-function ClockLine({ curve, units }: { curve: BloomCurve; units: Manner["units"] }) {
-  const words = clockInWords(curve, units);
-  if (words === null) return null;
-  return (
+const OwnCurves = ({ count }: { count: number }) =>
+  count === 0 ? null : (
     <p>
-      {words}
-      <br />
-      Base temperature <OriginMark origin={curve.heatOrigin} />
+      {countOf(count, "planting has", "plantings have")} a curve of {count === 1 ? "its" : "their"} own, on the page of
+      the <a href="/beds">bed</a>.
     </p>
   );
-}
 
 const anchorInWords = ({ anchor }: BloomCurve): string =>
   anchor.kind === "day-of-year" ? `on ${monthDayInShort(anchor.firstCut)}` : `${anchor.days} days after planting`;

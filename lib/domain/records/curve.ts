@@ -8,6 +8,7 @@ import { count, field, number, open, originField, recordSchema, rowId } from "./
 import { checkHeat, HEAT } from "./heat";
 import { choice, decimal, listOf, monthDay, note } from "./kinds";
 import { nameOf } from "./names";
+import { PLANTING } from "./planting";
 
 const firstCut = field(monthDay, monthDaySchema, {
   label: "First cut",
@@ -82,24 +83,29 @@ export const ANCHOR = { firstCut, daysAfterPlanting: days };
 export const CURVE = { treatment, firstCut: open(firstCut), daysAfterPlanting: open(days), ...curve };
 
 /**
- * A bloom curve a row. `variety` empty: the curve of the whole crop. Exactly one of `first_cut` and `days_after_planting` is filled.
+ * A bloom curve a row. `variety` empty: the curve of the whole crop. With `bed`, `season` and `planted_on` it is that of one planting of the
+ * variety, the first where several are alike in these. Exactly one of `first_cut` and `days_after_planting` is filled.
  * Absent or empty: `note` says nothing, and each origin is "own". The two spreads are asked for: there is no honest default.
  */
 export const CURVE_SHEET = {
   crop: nameOf("Crop"),
   variety: open(nameOf("Variety")),
+  bed: open(nameOf("Bed")),
+  seasonYear: open(PLANTING.seasonYear),
+  plantedOn: open(PLANTING.plantedOn),
   ...CURVE,
 };
 
 /**
- * How a crop (or one variety of it, which overrules) blooms under a treatment: the first cut, then saleable-or-not stems per plant for
- * each week from it. Ends as `ends` says, and on the frost day if the crop is tender. Spreads are for low / likely / high:
+ * How a crop blooms under a treatment (or one variety of it, which overrules, or one planting of the variety, which overrules both): the first
+ * cut, then saleable-or-not stems per plant for each week from it. Ends as `ends` says, and on the frost day if the crop is tender. Spreads are for low / likely / high:
  * `firstCutSpreadDays` is a standard deviation, `yieldSpread` a coefficient of variation (0.25 = a quarter).
  */
 const bloomCurve = recordSchema({
   id: rowId("Id"),
   cropId: rowId("Crop"),
   varietyId: open(rowId("Variety")),
+  plantingId: open(rowId("Planting")),
   treatment,
   ...curve,
 }).extend({

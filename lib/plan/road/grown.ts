@@ -45,21 +45,31 @@ export function grownBy(
   curveFor: CurveFinder,
   warmth: SeasonWarmth,
 ): Grown {
-  const curve = curveFor(variety, planting.treatment);
+  const curve = curveFor(variety, planting);
   const cut = curve && firstCutDay(curve, planting, warmth);
   const heatEnd = curve && cut !== null ? heatEndDay(curve, cut, warmth) : null;
   return { planting, bed, variety, crop, curve, firstCut: heatEnd === cut ? null : cut, heatEnd };
 }
 
-type CurveFinder = (variety: Variety, treatment: string) => BloomCurve | null;
+type CurveFinder = (variety: Variety, planting: Pick<Planting, "id" | "treatment">) => BloomCurve | null;
 
-/** Finds the bloom curve of a variety under a treatment: its own, which overrules, or its crop's; null when there is neither. */
+/**
+ * Finds the bloom curve of a planting under its treatment: its own, else its variety's, else its crop's; null when there is none of them [F7]. The curve of a
+ * planting that is of another variety now is not its own any more.
+ */
 export function curveFinder(curves: readonly BloomCurve[]): CurveFinder {
   const found = new Map<string, BloomCurve>();
-  for (const curve of curves) found.set(`${curve.cropId}/${curve.varietyId ?? ""}/${curve.treatment}`, curve);
-  return (variety, treatment) =>
-    found.get(`${variety.cropId}/${variety.id}/${treatment}`) ?? found.get(`${variety.cropId}//${treatment}`) ?? null;
+  for (const curve of curves)
+    found.set(curveKey(curve.cropId, curve.varietyId, curve.plantingId, curve.treatment), curve);
+  return ({ id: varietyId, cropId }, { id: plantingId, treatment }) =>
+    found.get(curveKey(cropId, varietyId, plantingId, treatment)) ??
+    found.get(curveKey(cropId, varietyId, null, treatment)) ??
+    found.get(curveKey(cropId, null, null, treatment)) ??
+    null;
 }
+
+const curveKey = (cropId: number, varietyId: number | null, plantingId: number | null, treatment: string): string =>
+  `${cropId}/${varietyId}/${plantingId}/${treatment}`;
 
 /** Plants expected to stand at the first cut: set out or left in, less those lost, less those the winter took in the ground [F2]. */
 export function alivePlants(

@@ -4,8 +4,7 @@ import { seededFarm } from "#demo/seeded-farm";
 import { toDay, toDayNumber, weekdayOfDayNumber } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { forecast, frostDayOf, type PlantingForecast } from "#lib/plan/road/forecast";
-import { barrenInWords } from "#lib/plan/words/barren-words";
-import { bed, crop, curve, day, farm, monthDay, planting, snapshot, variety } from "../../small-farm";
+import { bed, crop, curve, day, farm, monthDay, planting, snapshot } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
 
 const grownIn = (given: Partial<Snapshot>): PlantingForecast => forecast(snapshot(given), 2027).plantings[0];
@@ -178,39 +177,5 @@ describe("what is cut, and what is lost", () => {
 
   test("[F4] [F5] so too on 100 seeded farms of the built-in crops", () => {
     for (let seed = 1; seed <= 100; seed++) holdsTogether(seededFarm(seed, { bedCount: 12, bookingCount: 0 }));
-  });
-});
-
-describe("which curve", () => {
-  const own = curve({ id: 2, varietyId: 1, stemsPerPlantByWeek: [3] });
-
-  test("[F7] a variety's own curve overrules its crop's: 70 plants give 210, a sister variety 70", () => {
-    const { plantings } = forecast(
-      snapshot({
-        varieties: [variety({ id: 1 }), variety({ id: 2 })],
-        curves: [own, curve()],
-        plantings: [planting({ id: 1 }), planting({ id: 2, varietyId: 2 })],
-      }),
-      2027,
-    );
-    expect(plantings.map(({ openedStems }) => openedStems)).toEqual([210, 70]);
-  });
-
-  test("[F7] but only under its treatment: in a tunnel the crop's tunnel curve holds", () => {
-    const curves = [own, curve(), curve({ id: 3, treatment: "tunnel", stemsPerPlantByWeek: [2] })];
-    expect(grownIn({ curves, plantings: [planting({ id: 1, treatment: "tunnel" })] }).openedStems).toBe(140);
-  });
-
-  test("[F7] a planting without a curve gives nothing, and the plan says where and why", () => {
-    const { plantings, problems } = forecast(snapshot({ plantings: [planting({ id: 1, treatment: "tunnel" })] }), 2027);
-    expect([plantings[0].openedStems, plantings[0].cutDays]).toEqual([0, []]);
-    expect(problems).toHaveLength(1);
-    const { place, message } = barrenInWords(problems[0]);
-    expect(place).toBe("bed B1, Crop 1 Variety 1");
-    expect(message).toContain('no bloom curve for "tunnel"');
-  });
-
-  test("a planting of another season is not in this one's forecast", () => {
-    expect(forecast(snapshot({ plantings: [planting({ id: 1, seasonYear: 2026 })] }), 2027).plantings).toEqual([]);
   });
 });

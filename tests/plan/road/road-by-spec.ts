@@ -38,7 +38,8 @@ function bloomOf(snapshot: Snapshot, planting: Planting): SpecPlanting {
     ({ cropId, treatment }) => cropId === crop.id && treatment === planting.treatment,
   );
   const curve =
-    forTreatment.find(({ varietyId }) => varietyId === variety.id) ??
+    forTreatment.find(({ varietyId, plantingId }) => plantingId === planting.id && varietyId === variety.id) ??
+    forTreatment.find(({ varietyId, plantingId }) => plantingId === null && varietyId === variety.id) ??
     forTreatment.find(({ varietyId }) => varietyId === null);
   if (!curve) return given;
   const first =

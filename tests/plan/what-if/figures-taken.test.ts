@@ -28,7 +28,7 @@ const asked = snapshot({
 
 const withoutId = <T extends { id: number }>({ id: _, ...rest }: T) => rest;
 const builtIn = (change: Partial<CatalogueCrop>, ofCurve: Partial<CatalogueCurve> = {}): CatalogueCrop[] => {
-  const { id: _id, cropId: _crop, varietyId: _variety, ...plain } = curveRow;
+  const { id: _id, cropId: _crop, varietyId: _variety, plantingId: _planting, ...plain } = curveRow;
   return [{ ...withoutId(cropRow), ...change, curves: [{ ...plain, ...ofCurve }] }];
 };
 
@@ -119,7 +119,7 @@ test("[W9] on any farm, taken or kept, nothing is left to ask; kept, the plan st
         holdDays: { ...row.holdDays, count: row.holdDays.count + extra },
         curves: marked.curves
           .filter(({ cropId, varietyId }) => cropId === row.id && varietyId === null)
-          .map(({ id: _id, cropId: _crop, varietyId: _variety, ...plain }) => ({
+          .map(({ id: _id, cropId: _crop, varietyId: _variety, plantingId: _planting, ...plain }) => ({
             ...plain,
             firstCutSpreadDays: plain.firstCutSpreadDays + extra,
             stemsPerPlantByWeek: [...plain.stemsPerPlantByWeek, extra],
@@ -140,6 +140,6 @@ test("[W9] on any farm, taken or kept, nothing is left to ask; kept, the plan st
 test("a farm that starts with the catalogue has nothing to be asked about", () => {
   const rows = CATALOGUE.map(({ curves: _, ...row }, index) => ({ ...row, id: index + 1 }));
   const curves = CATALOGUE.flatMap(({ curves: ofCrop }, index) => ofCrop.map((row) => ({ ...row, cropId: index + 1 })));
-  const numbered = curves.map((row, index) => ({ ...row, id: index + 1, varietyId: null }));
+  const numbered = curves.map((row, index) => ({ ...row, id: index + 1, varietyId: null, plantingId: null }));
   expect(changedFigures({ crops: rows, curves: numbered }, CATALOGUE)).toEqual([]);
 });
