@@ -1,10 +1,10 @@
-import { copyFileSync, existsSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync } from "node:fs";
+import { copyFileSync, existsSync, mkdirSync, mkdtempSync, renameSync, rmSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { closeFarm, type FarmDatabase, openKeptFarm } from "#db/client";
 import { FarmFileRefused, type FileState, refusingFile } from "#db/file/farm-file-refused";
 import { readHeader } from "#db/file/file-header";
 import { refuseUnlessInPlace, writesOfOthers } from "#db/file/file-place";
-import { syncFile, syncFolder, writeNewFile } from "#db/file/write-file";
+import { nameNew, syncFile, syncFolder } from "#db/file/write-file";
 import { hasFarm } from "#db/read/read";
 import { type Copy, copiesFolder, momentNow } from "./copy-name";
 import { takeCopy } from "./take-copy";
@@ -20,11 +20,13 @@ export type Restored = { readonly before: Copy | null; readonly setAside: string
  */
 export async function restoreCopy(copy: string, file: string): Promise<Restored> {
   const folder = copiesFolder(file);
-  mkdirSync(folder, { recursive: true, mode: 0o700 });
-  const working = mkdtempSync(join(folder, "unfinished-restore-"));
+  const working = refusingFile(file, () => {
+    mkdirSync(folder, { recursive: true, mode: 0o700 });
+    return mkdtempSync(join(folder, "unfinished-restore-"));
+  });
   try {
     const checked = join(working, "farm.sqlite");
-    copyWithSideFile(copy, checked);
+    refusingFile(copy, () => copyWithSideFile(copy, checked));
     closeFarm(openStarted(checked));
     syncFile(checked);
     const present = openedOrNull(file);
@@ -94,7 +96,6 @@ const isReplaced = (state: FileState, file: string): boolean =>
 
 /** The file that cannot be opened goes aside with all that lies beside it; gives its new place, or null when there was none. */
 function putInPlace(checked: string, file: string, folder: string): string | null {
-  const bytes = readFileSync(checked);
   const aside = join(folder, `set-aside-${momentNow().replaceAll(":", "-")}`);
   let setAside: string | null = null;
   for (const ending of ["", "-journal", "-wal", "-shm"]) {
@@ -103,6 +104,8 @@ function putInPlace(checked: string, file: string, folder: string): string | nul
     renameSync(file + ending, join(aside, `farm.sqlite${ending}`));
     setAside = aside;
   }
-  writeNewFile(file, bytes);
+  // It lies on the same disk already: giving it its name needs no room.
+  nameNew(checked, file);
+  syncFolder(dirname(file));
   return setAside;
 }

@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, s
 import { join } from "node:path";
 import type { Database as Connection } from "better-sqlite3";
 import Database from "better-sqlite3";
-import { FarmFileRefused, refusingFile } from "#db/file/farm-file-refused";
+import { FarmFileRefused, refusingFileLater } from "#db/file/farm-file-refused";
 import { faultsOf } from "#db/file/file-faults";
 import { keepPrivate, syncFile, syncFolder, writeNewFile, writeOverFile } from "#db/file/write-file";
 import { type Copy, type CopyReason, copiesFolder, copiesIn, momentNow, newCopyName } from "./copy-name";
@@ -25,8 +25,10 @@ export async function takeCopy(
 ): Promise<Taken> {
   const unfinished = unfinishedIn(file);
   try {
-    await sqlite.backup(unfinished).catch((error) => refusingFile(file, () => Promise.reject(error)));
-    return named(unfinished, file, reason, takenAt);
+    return await refusingFileLater(file, async () => {
+      await sqlite.backup(unfinished);
+      return named(unfinished, file, reason, takenAt);
+    });
   } finally {
     rmSync(unfinished, { force: true });
   }

@@ -124,6 +124,17 @@ export function refusingFile<T>(file: string, work: () => T): T {
   }
 }
 
+/** Runs work that takes its time, and says in words what SQLite or the system says in codes, as {@link refusingFile} does. */
+export async function refusingFileLater<T>(file: string, work: () => Promise<T>): Promise<T> {
+  try {
+    return await work();
+  } catch (error) {
+    return refusingFile(file, () => {
+      throw error;
+    });
+  }
+}
+
 /**
  * The state that a result code of SQLite or of the system tells of; null for those that speak of a row or a statement.
  * Source: https://www.sqlite.org/rescode.html

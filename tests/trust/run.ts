@@ -1,3 +1,4 @@
+import { disks } from "./disks";
 import { fileStates } from "./file-states";
 import { fuzz } from "./fuzz";
 import { journalModes } from "./journal-modes";
@@ -10,6 +11,7 @@ import { twoServers } from "./two-servers";
 const PARTS: Readonly<Record<string, Part>> = {
   kills,
   "file-states": fileStates,
+  disks,
   "journal-modes": journalModes,
   "two-servers": twoServers,
   fuzz,
