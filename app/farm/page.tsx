@@ -1,6 +1,9 @@
 import type { Metadata } from "next";
 import { latestChanges } from "#db/journal/journal";
+import { changedFigures } from "#lib/domain/built-in-figures";
+import { CATALOGUE } from "#lib/domain/catalogue/crops";
 import { firstFigures } from "#lib/plan/what-if/first-figures";
+import { countOf } from "#lib/plan/words/numbers";
 import { seasonYear } from "../frame/season-year";
 import { farmDatabase, loadPlan } from "../load";
 import { payingBedCount } from "../season/decision";
@@ -20,6 +23,7 @@ export default async function FarmPage() {
   const { snapshot } = plan;
   const { farm } = snapshot;
   const [latest] = latestChanges(farmDatabase(), 1);
+  const changedCount = changedFigures(snapshot, CATALOGUE).length;
   return (
     <>
       <h1>Set these four first</h1>
@@ -66,6 +70,12 @@ export default async function FarmPage() {
         <div className="fold row apart beside-fold">
           <a href="/farm/weather">Your own weather</a>
           <span className="note">ten years of highs and lows tell when your ground freezes</span>
+        </div>
+        <div className="fold row apart beside-fold">
+          <a href="/farm/what-changed">Built-in figures that changed</a>
+          <span className="note">
+            {changedCount === 0 ? "none that the farm uses" : `${countOf(changedCount, "crop")}: take or keep`}
+          </span>
         </div>
         <div className="fold row apart beside-fold">
           <a href="/farm/history">What was changed</a>

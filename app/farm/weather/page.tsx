@@ -10,6 +10,7 @@ import { ClimateOfRecord } from "./climate-of-record";
 import { RecordedFrost } from "./recorded-frost";
 import { removeAllWeather } from "./weather-actions";
 import { WeatherFile } from "./weather-file.client";
+import "./weather.css";
 
 export const metadata: Metadata = { title: "Weather" };
 
@@ -22,8 +23,12 @@ export default function WeatherPage() {
       <h1>Farm: weather</h1>
       <FarmTabs open="/farm/weather" />
       {weather ? <p className="lead">{recordInWords(weather)}</p> : <NothingRecorded />}
-      {weather && <RecordedFrost record={frostRecord(weather)} reckoned={farm.frost} />}
-      {climate && <ClimateOfRecord found={climate} farm={farm} />}
+      {weather && (
+        <div className="cols weather-record">
+          <RecordedFrost record={frostRecord(weather)} reckoned={farm.frost} />
+          {climate && <ClimateOfRecord found={climate} farm={farm} />}
+        </div>
+      )}
       <section aria-labelledby="file">
         <h2 id="file">Bring in daily highs and lows</h2>
         <p>

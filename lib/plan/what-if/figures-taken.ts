@@ -1,4 +1,5 @@
 import { type ChangedCrop, takenFigures, withFigures } from "#lib/domain/built-in-figures";
+import type { Snapshot } from "#lib/domain/snapshot";
 import { type Plan, plan } from "#lib/plan/road/plan";
 
 /** Stems of a season that go short, and those of one crop that are cut. */
@@ -25,7 +26,7 @@ export function figuresTaken(before: Plan, changed: readonly ChangedCrop[]): Fig
     shortBefore,
     shortAfterAll: shortStemsOf(planWith(before, changed)),
     crops: changed.map((one) => {
-      const after = planWith(before, [one]);
+      const after = canMove(before.snapshot, one) ? planWith(before, [one]) : before;
       return {
         changed: one,
         before: { shortStems: shortBefore, cutStems: cutStemsOf(before, one.crop.id) },
@@ -33,6 +34,13 @@ export function figuresTaken(before: Plan, changed: readonly ChangedCrop[]): Fig
       };
     }),
   };
+}
+
+/** Whether figures of a crop can move a plan: it grows or stands in the cooler, or its price, which others are measured by, is among them. */
+function canMove({ varieties, plantings, coolerStock }: Snapshot, { crop, figures }: ChangedCrop): boolean {
+  if (figures.some((figure) => figure.of === "number" && figure.name === "buyInCents")) return true;
+  const ofCrop = new Set(varieties.filter(({ cropId }) => cropId === crop.id).map(({ id }) => id));
+  return [...plantings, ...coolerStock].some(({ varietyId }) => ofCrop.has(varietyId));
 }
 
 const planWith = (before: Plan, changed: readonly ChangedCrop[]): Plan =>

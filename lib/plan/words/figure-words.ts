@@ -1,6 +1,8 @@
 import type { ChangedFigure } from "#lib/domain/built-in-figures";
 import type { CatalogueCurve } from "#lib/domain/catalogue-types";
 import { monthDayInShort } from "#lib/domain/day";
+import { measureIn, shown } from "#lib/domain/measures";
+import { BLOOM_END } from "#lib/domain/records/bloom-end";
 import { CROP_NUMBERS } from "#lib/domain/records/crop";
 import { type Manner, valueInWords } from "#lib/domain/records/form";
 import type { Origin } from "#lib/domain/sourced";
@@ -30,20 +32,33 @@ export function figureInWords(figure: ChangedFigure, manner: Manner): FigureWord
   return figure.of === "timing"
     ? {
         name: `First cut, ${grown}`,
-        was: timing(was, manner.units),
-        is: timing(is, manner.units),
+        was: timing(was, is, manner.units),
+        is: timing(is, was, manner.units),
         wasFrom: was.timingOrigin,
         isFrom: is.timingOrigin,
       }
     : { name: `Stems, ${grown}`, was: stems(was), is: stems(is), wasFrom: was.yieldOrigin, isFrom: is.yieldOrigin };
 }
 
-function timing({ anchor, firstCutSpreadDays, ...clock }: CatalogueCurve, units: Units): string {
+/** The first cut, and of what tells it and of what ends the bloom only what differs from the other. */
+function timing(curve: CatalogueCurve, other: CatalogueCurve, units: Units): string {
+  const { anchor, firstCutSpreadDays } = curve;
   const first =
     anchor.kind === "day-of-year" ? monthDayInShort(anchor.firstCut) : `${countOf(anchor.days, "day")} after planting`;
-  const told = `${first}, give or take ${countOf(firstCutSpreadDays, "day")}`;
-  const byWarmth = clockInWords({ anchor, ...clock }, units);
-  return byWarmth ? `${told}. ${byWarmth}` : told;
+  const clock = clockInWords(curve, units);
+  const sentences = [
+    `${first}, give or take ${countOf(firstCutSpreadDays, "day")}.`,
+    clock !== clockInWords(other, units) && (clock ?? "The calendar tells it."),
+    endInWords(curve, units) !== endInWords(other, units) && endInWords(curve, units),
+  ];
+  return sentences.filter(Boolean).join(" ");
+}
+
+function endInWords({ ends, endHighC }: CatalogueCurve, units: Units): string {
+  const what = BLOOM_END.ends.meanings?.[ends] ?? ends;
+  const measure = measureIn(units, "temperature");
+  const heat = endHighC === null ? "" : `, at a usual high of ${shown(measure, endHighC)} ${measure.word}`;
+  return `It ends with ${what}${heat}.`;
 }
 
 function stems({ stemsPerPlantByWeek, yieldSpread }: CatalogueCurve): string {

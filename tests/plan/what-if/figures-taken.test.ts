@@ -87,6 +87,14 @@ describe("built-in figures that changed", () => {
     expect(changedFigures({ ...asked, curves: [hers] }, builtIn({}, clock))).toEqual([]);
   });
 
+  test("[W9] what ends a bloom is part of its timing, and said where it differs", () => {
+    const changed = changedFigures(asked, builtIn({}, { ends: "heat", endHighC: 26.7 }));
+    const { was, is } = figureInWords(changed[0].figures[0], farm());
+    expect(was).toContain("It ends with the last of its weeks.");
+    expect(is).toContain("It ends with heat, or the last of its weeks, at a usual high of 80.1 °F.");
+    expect(is).not.toContain("calendar");
+  });
+
   test("a new source for the same number, a crop of her own and a curve of one variety are no change", () => {
     const published = { mark: "published", source: "X" } as const;
     expect(changedFigures(asked, builtIn({ holdDays: { count: 5, ...published } }))).toEqual([]);
@@ -101,9 +109,38 @@ describe("built-in figures that changed", () => {
     const said = figures.map((figure) => figureInWords(figure, farm()));
     expect(said.map(({ was, is }) => [was, is])).toEqual([
       ["$3.00", "$2.75"],
-      [expect.stringMatching(/give or take/), expect.stringMatching(/, give or take 20 days$/)],
+      [expect.stringMatching(/give or take/), expect.stringMatching(/, give or take 20 days\.$/)],
     ]);
   });
+});
+
+test("[W9] on any farm, a crop by itself is short of what the plan with its figures taken is, grown or not", () => {
+  fc.assert(
+    fc.property(anyFarm, fc.boolean(), (any, isPrice) => {
+      const marked = {
+        ...any,
+        crops: any.crops.map((row) => ({
+          ...row,
+          holdDays: { ...row.holdDays, ...COMMON_PRACTICE },
+          buyInCents: { ...row.buyInCents, ...COMMON_PRACTICE },
+        })),
+      };
+      const catalogue = marked.crops.map((row) => ({
+        ...withoutId(row),
+        holdDays: { ...row.holdDays, count: row.holdDays.count + 3 },
+        buyInCents: { ...row.buyInCents, count: row.buyInCents.count + (isPrice ? 40 : 0) },
+        curves: [],
+      }));
+      const changed = changedFigures(marked, catalogue);
+      const { crops, shortBefore } = figuresTaken(provenPlan(marked, 2027), changed);
+      const shortOf = (farmNow: Snapshot) =>
+        provenPlan(farmNow, 2027).gaps.reduce((sum, { shortStems }) => sum + shortStems, 0);
+      expect(shortBefore).toBe(shortOf(marked));
+      for (const { changed: one, after } of crops)
+        expect(after.shortStems).toBe(shortOf(withFigures(marked, takenFigures([one]))));
+    }),
+    { seed: SEED, numRuns: 40 },
+  );
 });
 
 test("[W9] on any farm, taken or kept, nothing is left to ask; kept, the plan stays what it was", () => {
