@@ -40,7 +40,13 @@ export default async function SeasonPage({ searchParams }: { searchParams: Promi
         <>
           <SeasonLead plan={plan} decision={decision} />
           <section className="plate" aria-labelledby="weeks">
-            <SeasonRibbon role={role} winters={wintersOf(plan, decision)} shown="stands" band={band}>
+            <SeasonRibbon
+              role={role}
+              winters={wintersOf(plan, decision)}
+              shown="stands"
+              band={band}
+              coming={decision.kind === "working" ? COMING : []}
+            >
               <h2 id="weeks">{`${role[0].toUpperCase()}${role.slice(1)} stems, week by week`}</h2>
               <RoleTabs role={role} />
             </SeasonRibbon>
@@ -62,6 +68,8 @@ export default async function SeasonPage({ searchParams }: { searchParams: Promi
     </>
   );
 }
+
+const COMING = ["Every bed dug", "With these kept"];
 
 /** The winters that the ribbon switches between: the farm as it stands alone, until a choice is known. */
 function wintersOf(plan: Plan, decision: Decision): Winter[] {

@@ -1,31 +1,58 @@
 "use client";
 
 import { useRouter } from "next/navigation";
-import { useEffect, useState } from "react";
-import { posted } from "../threads/posted.client";
+import { useEffect, useRef } from "react";
+import type { ChoiceProgress, WinterChoice } from "#lib/plan/winter/choose-beds";
+import { inRoundMoney, inWords } from "#lib/plan/words/numbers";
+import { choosingInWords, closeness } from "../keep-or-dig/questions/choosing";
+import { useWork } from "../keep-or-dig/questions/use-work.client";
+import { WorkBar } from "../keep-or-dig/questions/work-bar";
 
-/** Asks the server which beds to keep, and has the page made again when that is known. Leaving the page lets the question go. */
+/**
+ * Asks the server which beds to keep, says how far that is, and has the page made again when it is known. It can be stopped and gone on with; leaving
+ * the page lets the question go.
+ */
 export function FindChoice({ seasonYear }: { seasonYear: number }) {
   const router = useRouter();
-  const [isFailed, setFailed] = useState(false);
+  const work = useWork<ChoiceProgress, WinterChoice>("/keep-or-dig/choose", ({ status }) => {
+    if (status === "optimal" || status === "infeasible") router.refresh();
+  });
+  const start = () => work.start({ question: "cheapest", seasonYear });
+  const startAtFirst = useRef(start);
   useEffect(() => {
-    const asking = new AbortController();
-    const question = JSON.stringify({ question: "cheapest", seasonYear });
-    fetch("/keep-or-dig/choose", posted(question, asking.signal))
-      .then(async (response) => {
-        const lines = (await response.text()).trimEnd().split("\n");
-        const isAnswered = response.ok && "answer" in JSON.parse(lines[lines.length - 1]);
-        if (isAnswered) router.refresh();
-        else setFailed(true);
-      })
-      .catch(() => {
-        if (!asking.signal.aborted) setFailed(true);
-      });
-    return () => asking.abort();
-  }, [seasonYear, router]);
+    startAtFirst.current();
+  }, []);
+  const { answer, problem } = work;
+  if (work.isRunning)
+    return (
+      <WorkBar share={closeness(work.progress)} isStopping={work.isStopping} stop={work.stop} stopWords="Stop">
+        Working out which beds to keep. {choosingInWords(work.progress)}
+      </WorkBar>
+    );
+  const isStopped = answer?.status === "stopped" || answer?.status === "stopped early";
+  if (!problem && !isStopped)
+    return (
+      <p className="lead working" role="status">
+        Working out which beds to keep …
+      </p>
+    );
   return (
-    <p className="lead working" role="status">
-      {isFailed ? "Which beds to keep could not be worked out just now." : "Working out which beds to keep …"}
-    </p>
+    <div className="notice" role="status">
+      <p>{problem ? `Which beds to keep was not found: ${problem}` : bestSoFar(answer)}</p>
+      <p className="actions">
+        <button type="button" onClick={start}>
+          {problem ? "Try again" : "Go on until it is proved"}
+        </button>
+        <a className="button" href="/keep-or-dig">
+          Choose beds yourself
+        </a>
+      </p>
+    </div>
   );
+}
+
+function bestSoFar(answer: WinterChoice | null): string {
+  if (!answer || !("keptBedIds" in answer)) return "Stopped before any choice was found.";
+  const { keptBedIds, totalCents, boundCents } = answer;
+  return `Stopped before it was proved: the best so far keeps ${inWords(keptBedIds.length)} of the beds at ${inRoundMoney(totalCents)}; none can cost less than ${inRoundMoney(boundCents)}.`;
 }

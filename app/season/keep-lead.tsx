@@ -13,8 +13,8 @@ export function KeepLead({ decision: { kept, winters, board, isDone } }: { decis
   const savedCents = board.winters[0].weighedCents - board.winters[2].weighedCents;
   const these = kept.length === 1 ? "this bed stays" : `these ${inWords(kept.length)} beds stay`;
   return (
-    <section className="season-lead with-picture" aria-labelledby="answer">
-      <div>
+    <section key="keep" className="season-lead with-picture" aria-labelledby="answer">
+      <div className="lead-words">
         <h1 id="answer">
           <span className="great">
             {inWholes(shortStems - stemsShort(left))} of {inWholes(shortStems)}

@@ -6,6 +6,7 @@ import { bookingsOf } from "#lib/plan/road/seasons";
 import { coverInWords } from "#lib/plan/words/gap-words";
 import { countOf, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
 import { rankedGaps, stemsShort } from "#lib/plan/words/season-lead";
+import { BareGround } from "../look/bare-ground";
 import type { Decision } from "./decision";
 import { FindChoice } from "./find-choice.client";
 import { KeepLead } from "./keep-lead";
@@ -14,8 +15,7 @@ import { KeepLead } from "./keep-lead";
 export function SeasonLead({ plan, decision }: { plan: Plan; decision: Decision }) {
   if (decision.kind === "choice" && decision.kept.length > 0) return <KeepLead decision={decision} />;
   return (
-    <GapLead plan={plan}>
-      {decision.kind === "working" && <FindChoice seasonYear={plan.seasonYear} />}
+    <GapLead plan={plan} isWorking={decision.kind === "working"}>
       {decision.kind === "no choice" && (
         <p className="lead">
           No choice of beds keeps to what the winter has at hand. Keep or dig says what it would take.
@@ -26,47 +26,64 @@ export function SeasonLead({ plan, decision }: { plan: Plan; decision: Decision 
   );
 }
 
-/** The largest focal gap. `children` is what there is to say of the winter. */
-function GapLead({ plan, children }: { plan: Plan; children: ReactNode }) {
+type LeadProps = { plan: Plan; isWorking: boolean; children: ReactNode };
+
+/** The largest focal gap. `children` is what there is to say of the winter; while that is worked out, it says so in the place of the picture. */
+function GapLead({ plan, isWorking, children }: LeadProps) {
   const ranked = rankedGaps(plan.gaps, "focal");
   const [largest] = ranked;
-  if (!largest) return <CoveredLead plan={plan}>{children}</CoveredLead>;
+  if (!largest)
+    return (
+      <CoveredLead plan={plan} isWorking={isWorking}>
+        {children}
+      </CoveredLead>
+    );
+  const bookingCount = new Set(ranked.map(({ need }) => need.booking.id)).size;
   const { need, shortStems } = largest;
   const day = toDay(need.eventDay);
   const buyIn = plan.buying.find(({ gap }) => gap === largest);
   const [firstWay] = coverInWords(largest);
   return (
-    <section className="season-lead" aria-labelledby="answer">
-      <h1 id="answer">
-        <span className="great short-great">{inWholes(stemsShort(ranked))} short</span>
-        focal stems are missing from {countOf(ranked.length, "need")} of {plan.seasonYear}.
-      </h1>
-      {children}
-      <p className="lead">
-        The largest gap is <b>{inWholes(shortStems)}</b> in {anyOf(need.colours) || "any colour"} for{" "}
-        <a href={`/bookings/${need.booking.id}`}>{need.booking.client}</a> on {inShort(day)}. {firstWay}
-      </p>
-      <p className="actions">
-        <a className="button main" href={`/weeks/${isoWeekOf(day)}`}>
-          See what could cover it
-        </a>
-        {buyIn && (
-          <a className="button" href="/buying">
-            Buy in, {inRoundMoney(buyIn.costCents)}
+    <section key="gap" className={isWorking ? "season-lead with-picture" : "season-lead"} aria-labelledby="answer">
+      <div className="lead-words">
+        <h1 id="answer">
+          <span className="great short-great">{inWholes(stemsShort(ranked))} short</span>
+          focal stems are missing from {countOf(bookingCount, "booking")} of {plan.seasonYear}.
+        </h1>
+        {children}
+        <p className="lead">
+          The largest gap is <b>{inWholes(shortStems)}</b> in {anyOf(need.colours) || "any colour"} for{" "}
+          <a href={`/bookings/${need.booking.id}`}>{need.booking.client}</a> on {inShort(day)}. {firstWay}
+        </p>
+        <p className="actions">
+          <a className="button main" href={`/weeks/${isoWeekOf(day)}`}>
+            See what could cover it
           </a>
-        )}
-      </p>
+          {buyIn && (
+            <a className="button" href="/buying">
+              Buy in, {inRoundMoney(buyIn.costCents)}
+            </a>
+          )}
+        </p>
+      </div>
+      {isWorking && (
+        <div className="plate waiting-plate">
+          <FindChoice seasonYear={plan.seasonYear} />
+          <BareGround />
+        </div>
+      )}
     </section>
   );
 }
 
-const CoveredLead = ({ plan, children }: { plan: Plan; children: ReactNode }) => (
+const CoveredLead = ({ plan, isWorking, children }: LeadProps) => (
   <section className="season-lead" aria-labelledby="answer">
     <h1 id="answer">
       <span className="great good-great">Covered</span>
       Every focal stem of {countOf(bookingsOf(plan.match, plan.seasonYear).length, "booking")} of {plan.seasonYear} is
       covered from your beds.
     </h1>
+    {isWorking && <FindChoice seasonYear={plan.seasonYear} />}
     {children}
     <p className="actions">
       <a className="button main" href="/picking">

@@ -1,9 +1,11 @@
 import { allOf } from "#lib/domain/listed";
 import type { WinterBed } from "#lib/plan/winter/beds";
+import { countOf } from "#lib/plan/words/numbers";
 import { FlowerHeads } from "../look/flower-heads";
 
-/** Beds whose flower heads are drawn; more are named in a line under them. */
+/** Beds whose flower heads are drawn; of more, a few are named in a line under them. */
 const DRAWN_COUNT = 9;
+const NAMED_COUNT = 6;
 
 /** The beds of a choice as flower heads in their own colours, each with the bed's tag and its varieties. */
 export function Specimens({ beds }: { beds: readonly WinterBed[] }) {
@@ -16,10 +18,16 @@ export function Specimens({ beds }: { beds: readonly WinterBed[] }) {
           <Specimen key={bed.bed.id} bed={bed} />
         ))}
       </ul>
-      {more.length > 0 && <p className="small">and {allOf(more.map(({ bed }) => bed.name))}</p>}
+      {more.length > 0 && <p className="small">and {allOf(named(more))}</p>}
     </div>
   );
 }
+
+const named = (beds: readonly WinterBed[]): string[] => {
+  const names = beds.slice(0, NAMED_COUNT).map(({ bed }) => bed.name);
+  const rest = beds.length - names.length;
+  return rest > 0 ? [...names, countOf(rest, "more bed", "more beds")] : names;
+};
 
 function Specimen({ bed: { bed, plantings } }: { bed: WinterBed }) {
   const rows = plantings.map(({ kept }) => kept);

@@ -14,7 +14,7 @@ const SCREENS = [
   { path: "/beds/1", heading: /./ },
   { path: "/keep-or-dig", heading: /^(Dig every bed|Keep .* beds?, dig the rest)$/ },
   { path: "/keep-or-dig/worksheet", heading: /worksheet/i },
-  { path: "/what-if", heading: /What if/i },
+  { path: "/what-if", heading: /What if|wins? back|takes? / },
   { path: "/enquiry", heading: /^Can you do it/ },
   {
     path: "/enquiry?stemCount=120&colours=blush&role=focal&eventOn=2027-06-19",
@@ -57,6 +57,16 @@ describe.each(SCREENS)("$path", ({ path, heading }) => {
     }
   });
 });
+
+test.each(["/", "/weeks/2027-W25", "/keep-or-dig", "/keep-or-dig/worksheet", "/what-if"])(
+  "%s takes ten screens of a phone at the most",
+  async (path) => {
+    const page = await openPage(browser, inject("address"), path, PHONE);
+    const screens = await page.evaluate(() => document.documentElement.scrollHeight / window.innerHeight);
+    expect(screens).toBeLessThanOrEqual(10);
+    await page.close();
+  },
+);
 
 test.each([
   "/bookings/99999",

@@ -4,8 +4,9 @@ import type { ReactNode } from "react";
 import type { Units } from "#lib/domain/words";
 import type { ChoiceProgress, WinterChoice } from "#lib/plan/winter/choose-beds";
 import type { FewestBeds, FewestProgress } from "#lib/plan/winter/fewest-beds";
-import { countOf, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
+import { countOf, inWholes } from "#lib/plan/words/numbers";
 import type { BedRow } from "../planner-data";
+import { choosingInWords, closeness } from "./choosing";
 import { ChoiceFound, FewestFound, Ticks } from "./found-words";
 import { useWork } from "./use-work.client";
 import { WorkBar } from "./work-bar";
@@ -86,21 +87,6 @@ const Failed = ({ problem }: { problem: string }) => (
     Not found: {problem}
   </p>
 );
-
-/** How near the bound has come to the best: they meet at 1. */
-function closeness(progress: ChoiceProgress | null): number | null {
-  if (!progress?.bestCents || !(progress.boundCents > 0)) return null;
-  return Math.min(1, progress.boundCents / progress.bestCents);
-}
-
-function choosingInWords(progress: ChoiceProgress | null): string {
-  if (!progress) return "Laying out both futures of every bed…";
-  const { bestCents, boundCents, keptCount, branchCount } = progress;
-  const best =
-    bestCents === null ? "No choice yet" : `Best so far ${inRoundMoney(bestCents)} with ${countOf(keptCount, "bed")}`;
-  const bound = Number.isFinite(boundCents) ? `; no choice can cost less than ${inRoundMoney(boundCents)}` : "";
-  return `${best}${bound}. They meet when it is proved. ${countOf(branchCount, "branch", "branches")} looked into.`;
-}
 
 function fewestInWords(progress: FewestProgress | null): string {
   if (!progress) return "Laying out both futures of every bed…";

@@ -1,4 +1,4 @@
-import { CELLS_A_ROW, type CellRun, DOTS_A_ROW, stemsPerMark, type WeekCells } from "./cells";
+import { CELLS_A_ROW, DOTS_A_ROW, stemsPerMark, type WeekCells } from "./cells";
 
 /** Where everything of a ribbon lies, in the units of its view box. */
 export type RibbonGeometry = {
@@ -54,20 +54,24 @@ export const weekLeft = ({ left, weekWidth }: RibbonGeometry, week: number): num
 export const stringTop = ({ soil, pitch, cellsARow }: RibbonGeometry, cellCount: number): number =>
   soil - Math.ceil(cellCount / cellsARow) * pitch;
 
-/** The marks from `first` to `first + count` of a week as a path of rectangles, one for each run of a row: filled with a pattern of one mark, they are the marks. */
+/**
+ * The marks from `first` to `first + count` of a week as rectangles: filled with a pattern of one mark, they are the marks. Whole rows make one
+ * rectangle, so a run is three at the most.
+ */
 export function cellPath(geometry: RibbonGeometry, week: number, first: number, count: number): string {
   const { soil, pitch, cellsARow } = geometry;
-  const parts: string[] = [];
-  for (let cell = first; cell < first + count; ) {
+  const end = first + count;
+  let path = "";
+  for (let cell = first; cell < end; ) {
     const row = Math.floor(cell / cellsARow);
     const column = cell % cellsARow;
-    const run = Math.min(cellsARow - column, first + count - cell);
-    parts.push(
-      `M${tenth(weekLeft(geometry, week) + column * pitch)} ${tenth(soil - (row + 1) * pitch)}h${tenth(run * pitch)}v${tenth(pitch)}h${tenth(-run * pitch)}z`,
-    );
-    cell += run;
+    const rows = column === 0 ? Math.max(1, Math.floor((end - cell) / cellsARow)) : 1;
+    const run = Math.min(cellsARow - column, end - cell);
+    const [x, y] = [weekLeft(geometry, week) + column * pitch, soil - (row + rows) * pitch];
+    path += `M${tenth(x)} ${tenth(y)}h${tenth(run * pitch)}v${tenth(rows * pitch)}h${tenth(-run * pitch)}z`;
+    cell += rows * run;
   }
-  return parts.join("");
+  return path;
 }
 
 /** The stepped path of the string: at the top of each week's marks, down to the soil where nothing is booked. */
@@ -95,15 +99,24 @@ export function holePath(geometry: RibbonGeometry, week: number, { cellCount, ri
 
 const DOT_PITCH = 4.7;
 
-/** Dots of unclaimed stems under the soil line, each a point of a round stroke. */
-export function dotPath(geometry: RibbonGeometry, week: number, first: number, { count }: CellRun): string {
-  const step = geometry.weekWidth / (DOTS_A_ROW + 0.2);
-  return Array.from({ length: count }, (_, index) => {
-    const place = first + index;
-    const x = weekLeft(geometry, week) + step * ((place % DOTS_A_ROW) + 0.6);
-    const y = geometry.soil + 7 + DOT_PITCH * Math.floor(place / DOTS_A_ROW);
-    return `M${tenth(x)} ${tenth(y)}h0`;
-  }).join("");
+/** From dot to dot under the soil line. */
+export const dotStep = ({ weekWidth }: RibbonGeometry): number => tenth(weekWidth / (DOTS_A_ROW + 0.2));
+
+/** Dots of unclaimed stems under the soil line: lines whose dashes, `dotStep` apart and of no length, are round. */
+export function dotPath(geometry: RibbonGeometry, week: number, first: number, count: number): string {
+  const step = dotStep(geometry);
+  let path = "";
+  for (let dot = first; dot < first + count; ) {
+    const column = dot % DOTS_A_ROW;
+    const run = Math.min(DOTS_A_ROW - column, first + count - dot);
+    const y = geometry.soil + 7 + DOT_PITCH * Math.floor(dot / DOTS_A_ROW);
+    path += `M${tenth(weekLeft(geometry, week) + step * (column + 0.6))} ${tenth(y)}${dotLine(run, step)}`;
+    dot += run;
+  }
+  return path;
 }
+
+/** A line to the right over so many dots: a hair longer than to the last one, so that it is there. */
+const dotLine = (count: number, step: number): string => `h${tenth((count - 1) * step + 0.1)}`;
 
 const tenth = (length: number): number => Math.round(length * 10) / 10;

@@ -13,6 +13,8 @@ export type WeekSaid = {
 type Props = {
   readonly weeks: readonly WeekSaid[];
   readonly winters: readonly { readonly key: string; readonly words: string; readonly short: string }[];
+  /** Winters that are not known yet, the first to stand before the others: each has its place in the switch. */
+  readonly coming: readonly string[];
   readonly shown: string;
   /** The week the readout starts at: the worst. */
   readonly worst: number;
@@ -21,7 +23,7 @@ type Props = {
 };
 
 /** The ribbon's switch between winters and the readout of the week in focus. Arrow keys go from week to week, Enter opens it. */
-export function RibbonFocus({ weeks, winters, shown, worst, head, children }: Props) {
+export function RibbonFocus({ weeks, winters, coming, shown, worst, head, children }: Props) {
   const [winter, setWinter] = useState(shown);
   const [week, setWeek] = useState(worst);
   const look = ({ target }: SyntheticEvent) => {
@@ -41,8 +43,9 @@ export function RibbonFocus({ weeks, winters, shown, worst, head, children }: Pr
     <div className="ribbon-board" data-winter={winter} onFocus={look} onMouseOver={look} onKeyDown={step}>
       <div className="ribbon-head">
         {head}
-        {winters.length > 1 && (
+        {winters.length + coming.length > 1 && (
           <div className="choices" role="radiogroup" aria-label="Which winter">
+            {coming.slice(0, 1).map(placeOf)}
             {winters.map(({ key, words, short }) => (
               <label key={key}>
                 <input
@@ -56,6 +59,7 @@ export function RibbonFocus({ weeks, winters, shown, worst, head, children }: Pr
                 <small>{short} short</small>
               </label>
             ))}
+            {coming.slice(1).map(placeOf)}
           </div>
         )}
       </div>
@@ -69,3 +73,12 @@ export function RibbonFocus({ weeks, winters, shown, worst, head, children }: Pr
     </div>
   );
 }
+
+/** A winter that is not known yet, in the switch. */
+const placeOf = (words: string) => (
+  <label key={words}>
+    <input type="radio" name="winter" value="" disabled />
+    {words}
+    <small>…</small>
+  </label>
+);

@@ -1,17 +1,9 @@
 import { ticks } from "d3-array";
 import { type Day, inShort, monthInWords, toDayNumber } from "#lib/domain/day";
 import { COLOURS } from "#lib/domain/words";
-import { type CellRun, placed, type RibbonWeek, type WeekCells, weekCells } from "./cells";
-import {
-  cellPath,
-  dotPath,
-  holePath,
-  type RibbonGeometry,
-  ribbonGeometry,
-  stringPath,
-  stringTop,
-  weekLeft,
-} from "./geometry";
+import { type RibbonWeek, type WeekCells, weekCells } from "./cells";
+import { type RibbonGeometry, ribbonGeometry, stringPath, stringTop, weekLeft } from "./geometry";
+import { patternOf, WinterMarks } from "./winter-marks";
 
 /** One way the winter may go, drawn over the same need. `key` names its group for the switch. */
 export type RibbonWinter = { readonly key: string; readonly weeks: readonly RibbonWeek[] };
@@ -61,10 +53,7 @@ export function Ribbon({ label, mondays, winters, frostDay, children }: Props) {
       {drawn.map(({ key, weeks, cells }) => (
         // biome-ignore lint/a11y/noAriaHiddenOnFocusable: a group of marks is not focusable
         <g key={key} className={`winter winter-${key}`} aria-hidden="true">
-          {cells.map((week, index) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: weeks stand in their order and never move
-            <WeekMarks key={index} geometry={geometry} week={index} cells={week} shortStems={weeks[index].shortStems} />
-          ))}
+          <WinterMarks geometry={geometry} weeks={weeks} cells={cells} />
           <Brackets geometry={geometry} weeks={weeks} cells={cells} />
         </g>
       ))}
@@ -73,59 +62,6 @@ export function Ribbon({ label, mondays, winters, frostDay, children }: Props) {
     </svg>
   );
 }
-
-/** A week's hole, blooms and rings, its dots below the soil line, and the number of stems short over the string. */
-export function WeekMarks({
-  geometry,
-  week,
-  cells,
-  shortStems,
-}: {
-  geometry: RibbonGeometry;
-  week: number;
-  cells: WeekCells;
-  shortStems: number;
-}) {
-  return (
-    <>
-      {cells.ringCount > 0 && <path className="ho" d={holePath(geometry, week, cells)} />}
-      {placed(cells.runs).map(({ run, first }) => (
-        <path
-          key={keyOf(run)}
-          className={run.isKept ? "kept-bloom" : undefined}
-          fill={`url(#${patternOf(run)})`}
-          d={cellPath(geometry, week, first, run.count)}
-        />
-      ))}
-      {placed(cells.dots).map(({ run, first }) => (
-        <g key={keyOf(run)} className={`f-${run.colour}`}>
-          <path className="dot-edge" d={dotPath(geometry, week, first, run)} />
-          <path className="dot" d={dotPath(geometry, week, first, run)} />
-        </g>
-      ))}
-      {cells.hasMoreDots && (
-        <path
-          className="cl"
-          d={`M${Math.round(weekLeft(geometry, week) + geometry.weekWidth / 2 - 4)} ${Math.round(geometry.soil + 17)}l4 3.4l4 -3.4`}
-        />
-      )}
-      {shortStems > 0 && (
-        <text
-          className="no"
-          x={weekLeft(geometry, week) + geometry.weekWidth / 2}
-          y={stringTop(geometry, cells.cellCount) - 5}
-          textAnchor="middle"
-          fontSize={11 + 0.5 * Math.sqrt(shortStems)}
-        >
-          {shortStems}
-        </text>
-      )}
-    </>
-  );
-}
-
-const keyOf = (run: CellRun): string => `${run.colour}${run.isKept ? " kept" : ""}`;
-const patternOf = (run: CellRun): string => `cell-${run.colour}${run.isKept ? "-kept" : ""}`;
 
 const WORDS = ["", "", "", "three", "four", "five", "six", "seven", "eight", "nine", "ten"];
 
@@ -180,7 +116,7 @@ export function RibbonPatterns({
     <defs>
       {COLOURS.flatMap((colour) =>
         [false, true].map((isKept) => (
-          <pattern key={`${colour}${isKept}`} id={patternOf({ colour, isKept, count: 1 })} {...tile}>
+          <pattern key={`${colour}${isKept}`} id={patternOf({ colour, isKept })} {...tile}>
             <g className={`f-${colour}${isKept ? " kept" : ""}`}>
               <use href="#cell-bloom" transform={middle} />
             </g>

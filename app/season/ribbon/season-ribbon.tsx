@@ -19,11 +19,13 @@ type Props = {
   readonly winters: readonly Winter[];
   readonly shown: string;
   readonly band: readonly ReachBand[];
+  /** What the switch will hold besides, once it is known, the first before the others: its place is kept. */
+  readonly coming?: readonly string[];
   readonly children?: React.ReactNode;
 };
 
 /** The season ribbon of one role, with its switch between winters, its weeks to look into, and its key. `band`: the poor and the rich year of each week, of the plan as it stands. */
-export function SeasonRibbon({ role, winters, shown, band, children }: Props) {
+export function SeasonRibbon({ role, winters, shown, band, coming = [], children }: Props) {
   const [{ plan: first }] = winters;
   const colours = winters.map(({ plan }) => weekColours(plan, role));
   const weeksOf = (winter: number): RibbonWeek[] =>
@@ -62,6 +64,7 @@ export function SeasonRibbon({ role, winters, shown, band, children }: Props) {
     <RibbonFocus
       weeks={said}
       winters={winters.map(({ key, words, plan }) => ({ key, words, short: inWholes(shortInAll(plan, role)) }))}
+      coming={coming}
       shown={shown}
       worst={Math.max(0, shorts.indexOf(Math.max(...shorts)))}
       head={children}
@@ -89,7 +92,7 @@ export function SeasonRibbon({ role, winters, shown, band, children }: Props) {
           </a>
         ))}
       </Ribbon>
-      <RibbonKey unit={geometry.unit} hasWinters={winters.length > 1} />
+      <RibbonKey unit={geometry.unit} hasWinters={winters.length + coming.length > 1} />
       <RibbonRows weeks={weeks} winters={plans} mostNeedStems={Math.max(1, ...needs)} />
     </RibbonFocus>
   );

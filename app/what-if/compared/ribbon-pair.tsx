@@ -2,8 +2,9 @@ import { inShort } from "#lib/domain/day";
 import { countOf } from "#lib/plan/words/numbers";
 import { type RibbonWeek, unitFor, weekCells } from "../../season/ribbon/cells";
 import { type RibbonGeometry, stringPath, stringTop, weekLeft } from "../../season/ribbon/geometry";
-import { RibbonPatterns, WeekMarks } from "../../season/ribbon/ribbon";
-import { WeekRow } from "../../season/ribbon/ribbon-rows";
+import { RibbonPatterns } from "../../season/ribbon/ribbon";
+import { RowMarks, WeekRow } from "../../season/ribbon/ribbon-rows";
+import { WinterMarks } from "../../season/ribbon/winter-marks";
 import type { TouchedWeek } from "./compared-plans";
 
 const PITCH = 12;
@@ -32,9 +33,12 @@ type Props = {
 
 /** One mark of each kind for the pairs of a page. */
 export const PairMarks = () => (
-  <svg className="ribbon pair-marks" width="0" height="0" aria-hidden="true">
-    <RibbonPatterns geometry={{ pitch: PITCH, left: 0, soil: 0 }} />
-  </svg>
+  <>
+    <svg className="ribbon pair-marks" width="0" height="0" aria-hidden="true">
+      <RibbonPatterns geometry={{ pitch: PITCH, left: 0, soil: 0 }} />
+    </svg>
+    <RowMarks />
+  </>
 );
 
 /** The weeks that change and no others: as they stand above, as supposed below, week under week. On a phone a row a week with both numbers. */
@@ -97,9 +101,9 @@ function ShortRibbon({ weeks, of, unit, hasDates }: RibbonProps) {
       aria-hidden="true"
     >
       <path className="gr" d={string} />
+      <WinterMarks geometry={geometry} weeks={weeks.map((week) => week[of])} cells={cells} />
       {cells.map((week, index) => (
         <g key={weeks[index].week}>
-          <WeekMarks geometry={geometry} week={index} cells={week} shortStems={weeks[index][of].shortStems} />
           {week.ringCount === 0 && week.cellCount > 0 && (
             <use
               className="pair-tick"

@@ -1,6 +1,6 @@
 import { mondayNumber, toDayNumber } from "#lib/domain/day";
 import { COLOURS, type Colour, type Role } from "#lib/domain/words";
-import { holdWindow } from "./hold-window";
+import { lastEventDay } from "./hold-window";
 import type { Plan } from "./plan";
 import { measuredDays } from "./reach";
 import type { Stand } from "./supply";
@@ -19,17 +19,10 @@ export type WeekColours = { readonly covered: readonly ColourStems[]; readonly u
  * counts once in a week, and in each week whose events it could serve [G5].
  */
 export function weekColours(plan: Plan, role: Role): WeekColours[] {
-  const { match, weeks } = plan;
+  const { weeks } = plan;
   const covered = coveredColours(plan, role);
-  const eventDays = [...new Set(match.needs.map(({ eventDay }) => eventDay))];
-  return weeks.map(({ monday }, index) => {
-    const first = toDayNumber(monday);
-    const days = measuredDays(
-      first,
-      eventDays.filter((day) => day >= first && day < first + 7),
-    );
-    return { covered: covered[index], unclaimed: unclaimedOn(plan, role, days) };
-  });
+  const unclaimed = unclaimedByWeek(plan, role);
+  return weeks.map((_, index) => ({ covered: covered[index], unclaimed: unclaimed[index] }));
 }
 
 /** The stems given to each week's needs by colour, of one role or of all together, in the order of the plan's weeks [G5]. */
@@ -48,24 +41,31 @@ export function coveredColours({ match, weeks }: Plan, role: Role | "all"): (rea
 const isKept = (stand: Stand): boolean =>
   stand.kind === "planting" && stand.planting.planting.treatment === "kept-in-ground";
 
-function unclaimedOn(
-  { snapshot: { farm }, match, surplus }: Plan,
-  role: Role,
-  eventDays: readonly number[],
-): ColourStems[] {
-  const tally = new Tally();
+/** Surplus stems of what can take the role, in each week whose events they could serve. Seen from the cut: a stem looks at the few days it may be held for. */
+function unclaimedByWeek({ snapshot: { farm }, match, surplus, weeks }: Plan, role: Role): ColourStems[][] {
+  const weekOfEventDay = new Map<number, number>();
+  const eventDays = [...new Set(match.needs.map(({ eventDay }) => eventDay))];
+  weeks.forEach(({ monday }, week) => {
+    const first = toDayNumber(monday);
+    const ofWeek = eventDays.filter((day) => day >= first && day < first + 7);
+    for (const day of measuredDays(first, ofWeek)) weekOfEventDay.set(day, week);
+  });
   const takesRole = new Set(
     match.supplies.filter(({ crop }) => crop.roles.includes(role)).map(({ variety }) => variety.id),
   );
+  const tallies = weeks.map(() => new Tally());
   for (const { variety, crop, cutDay, stems } of surplus) {
     if (!takesRole.has(variety.id)) continue;
-    const serves = eventDays.some((day) => {
-      const { earliest, latest } = holdWindow(day, farm.leadDays, crop.holdDays.count);
-      return cutDay >= earliest && cutDay <= latest;
-    });
-    if (serves) tally.add(variety.colour, false, stems);
+    const last = lastEventDay(cutDay, farm.leadDays, crop.holdDays.count);
+    let counted: number | undefined;
+    for (let day = cutDay + farm.leadDays; day <= last; day++) {
+      const week = weekOfEventDay.get(day);
+      if (week === undefined || week === counted) continue;
+      tallies[week].add(variety.colour, false, stems);
+      counted = week;
+    }
   }
-  return tally.rows();
+  return tallies.map((tally) => tally.rows());
 }
 
 /** Stems added up by colour and by whether their bed was kept. */

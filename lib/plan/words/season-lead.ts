@@ -29,7 +29,7 @@ export function staysShortInWords(ranked: readonly Gap[]): string {
         `${inWholes(shortStems)} ${anyOf(need.colours) || "of any colour"} for ${need.booking.client}`,
     );
   const others = stemsShort(ranked.slice(NAMED_COUNT));
-  const rest = others > 0 ? [`${inWholes(others)} for ${countOf(ranked.length - NAMED_COUNT, "other need")}`] : [];
+  const rest = others > 0 ? [`${inWholes(others)} in ${countOf(ranked.length - NAMED_COUNT, "smaller gap")}`] : [];
   return `${inWholes(stems)} ${forCount(stems, "stays", "stay")} short: ${[...named, ...rest].join("; ")}.`;
 }
 

@@ -31,7 +31,7 @@ describe("what Season says first", () => {
     expect(staysShortInWords(ranked.slice(0, 1))).toBe(
       "101 stay short: 101 plum, burgundy or pink for The Nettlewick wedding.",
     );
-    expect(staysShortInWords(ranked)).toMatch(/^590 stay short: 101 .+; 90 .+; 76 .+; 74 .+; 249 for 6 other needs\.$/);
+    expect(staysShortInWords(ranked)).toMatch(/^590 stay short: 101 .+; 90 .+; 76 .+; 74 .+; 249 in 6 smaller gaps\.$/);
   });
 
   test("a choice rests on the survival of its clumps and its first cut", () => {
