@@ -107,6 +107,7 @@ function seededPlanting(
     treatment,
     plantedOn,
     plantCount: wholeBetween(random, 30, 120),
+    ageSeasons: null,
     aliveShare: 0.95,
     gradeOutShare: 0.1,
     winterSurvivalShare: null,

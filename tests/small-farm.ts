@@ -103,6 +103,7 @@ export const curve = (given: Partial<BloomCurve> = {}): BloomCurve => ({
   note: "",
   ...BY_CALENDAR,
   ...BY_WEEKS,
+  shareByAge: [],
   heatOrigin: FROM_MEMORY,
   ...given,
 });
@@ -125,6 +126,7 @@ export const planting = (given: Partial<Planting> & { id: number }): Planting =>
   treatment: "field",
   plantedOn: day("2027-05-20"),
   plantCount: 70,
+  ageSeasons: null,
   aliveShare: 1,
   gradeOutShare: 0,
   winterSurvivalShare: null,

@@ -54,6 +54,7 @@ export const planting = sqliteTable(
     gradeOutShare: real("grade_out_share").notNull(),
     winterSurvivalShare: real("winter_survival_share"),
     flags: list("flags").notNull(),
+    ageSeasons: integer("age_seasons"),
   },
   (table) => [
     index("planting_bed").on(table.bedId),
@@ -68,6 +69,7 @@ export const planting = sqliteTable(
       isShare("grade_out_share"),
       isShare("winter_survival_share"),
       isList("flags"),
+      isWholeFrom("age_seasons", 1),
     ),
   ],
 );

@@ -62,7 +62,11 @@ const isOwnTiming = ({ timingOrigin, heatBaseC, heatOrigin }: BloomCurve): boole
   timingOrigin.mark === OWN.mark || (heatBaseC !== null && heatOrigin.mark === OWN.mark);
 
 /** The numbers that a yield is made of. */
-const yieldOf = ({ stemsPerPlantByWeek, yieldSpread }: CatalogueCurve) => ({ stemsPerPlantByWeek, yieldSpread });
+const yieldOf = ({ stemsPerPlantByWeek, yieldSpread, shareByAge }: CatalogueCurve) => ({
+  stemsPerPlantByWeek,
+  yieldSpread,
+  shareByAge,
+});
 
 /** All other numbers of a curve: when it blooms. What a later version adds to a curve is among them by itself. */
 function timingOf(curve: CatalogueCurve & Partial<BloomCurve>): object {
@@ -75,7 +79,7 @@ function timingOf(curve: CatalogueCurve & Partial<BloomCurve>): object {
     note: _note,
     ...numbers
   } = curve;
-  const { stemsPerPlantByWeek: _weeks, yieldSpread: _spread, ...rest } = numbers;
+  const { stemsPerPlantByWeek: _weeks, yieldSpread: _spread, shareByAge: _ages, ...rest } = numbers;
   return Object.fromEntries(Object.entries(rest).filter(([name]) => !name.endsWith("Origin")));
 }
 
@@ -92,11 +96,11 @@ export const takenFigures = (changed: readonly ChangedCrop[]): FigureRows =>
     number: (figure) => figure.is,
     curve: (row, figure) => {
       if (figure.of === "yield") {
-        const { stemsPerPlantByWeek, yieldSpread, yieldOrigin, note } = figure.is;
-        return { ...row, stemsPerPlantByWeek, yieldSpread, yieldOrigin, note };
+        const { stemsPerPlantByWeek, yieldSpread, shareByAge, yieldOrigin, note } = figure.is;
+        return { ...row, stemsPerPlantByWeek, yieldSpread, shareByAge, yieldOrigin, note };
       }
-      const { stemsPerPlantByWeek, yieldSpread, yieldOrigin } = row;
-      return { ...row, ...figure.is, stemsPerPlantByWeek, yieldSpread, yieldOrigin };
+      const { stemsPerPlantByWeek, yieldSpread, shareByAge, yieldOrigin } = row;
+      return { ...row, ...figure.is, stemsPerPlantByWeek, yieldSpread, shareByAge, yieldOrigin };
     },
   });
 

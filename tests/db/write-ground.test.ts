@@ -21,6 +21,7 @@ const ASKED = {
   treatment: "kept-in-ground" as const,
   plantedOn: day("2026-05-11"),
   plantCount: 0,
+  ageSeasons: 3,
   aliveShare: 0.95,
   gradeOutShare: 1 / 3,
   winterSurvivalShare: 0.7,

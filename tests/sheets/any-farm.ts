@@ -11,7 +11,7 @@ import { MARKS } from "#lib/domain/sourced";
 import { COLOURS, ROLES, SHAPES, STATUSES, TREATMENTS } from "#lib/domain/words";
 import { DATE_ORDERS } from "#lib/domain/writing";
 import { day, monthDay, farm as plainFarm } from "../small-farm";
-import { anyAnchor, anyEnd, anyHeat } from "./any-heat";
+import { anyAnchor, anyCourse } from "./any-heat";
 import { anyWeather } from "./any-weather";
 
 /** Farms of every kind that the types allow, with the worst texts a person can type: quotes, slashes, line breaks, formulas. */
@@ -145,7 +145,7 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
             note: text,
             heatOrigin: origin,
           }),
-          fc.tuple(anyHeat, anyEnd),
+          anyCourse,
         );
         const planting = fc.record({
           bedId: idOf(beds),
@@ -154,6 +154,7 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
           treatment: fc.constantFrom(...TREATMENTS),
           plantedOn: anyDay,
           plantCount: fc.nat(1_000_000),
+          ageSeasons: fc.option(fc.integer({ min: 1, max: 100 })),
           aliveShare: share,
           gradeOutShare: share,
           winterSurvivalShare: fc.option(share),
@@ -186,12 +187,11 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
           curves: fc
             .array(curve, { maxLength: 4 })
             .map((rows) =>
-              rows.map(([{ id, cropId }, isOwn, rest, [clock, end]]) => ({
+              rows.map(([{ id, cropId }, isOwn, rest, course]) => ({
                 cropId,
                 ...{ varietyId: isOwn ? id : null, plantingId: null },
                 ...rest,
-                ...clock,
-                ...end,
+                ...course,
               })),
             )
             .map((rows) => numbered(onceEach(rows, (row) => `${row.cropId} ${row.varietyId} ${row.treatment}`))),

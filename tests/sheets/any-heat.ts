@@ -8,7 +8,7 @@ import { monthDay } from "../small-farm";
 const degrees = (min: number, max: number) => fc.double({ min, max, noNaN: true }).map((number) => number + 0);
 
 /** A curve's clock of warmth of every kind, or none. */
-export const anyHeat = fc.oneof(
+const anyHeat = fc.oneof(
   fc.constant(BY_CALENDAR),
   fc.record({
     heatBaseC: degrees(-10, 20),
@@ -19,7 +19,7 @@ export const anyHeat = fc.oneof(
 );
 
 /** What ends a bloom. */
-export const anyEnd = fc.oneof(
+const anyEnd = fc.oneof(
   fc.constant(BY_WEEKS),
   fc.record({ ends: fc.constant("heat" as const), endHighC: degrees(10, 50) }),
   fc.constant({ ends: "frost" as const, endHighC: null }),
@@ -30,3 +30,8 @@ export const anyAnchor: fc.Arbitrary<Anchor> = fc.oneof(
   fc.record({ kind: fc.constant("day-of-year" as const), firstCut: fc.constantFrom("06-07", "10-18").map(monthDay) }),
   fc.record({ kind: fc.constant("days-after-planting" as const), days: fc.nat(1000) }),
 );
+
+/** A curve's clock, what ends it, and its stems by age. */
+export const anyCourse = fc
+  .tuple(anyHeat, anyEnd, fc.array(degrees(0, 2), { maxLength: 4 }))
+  .map(([heat, end, shareByAge]) => ({ ...heat, ...end, shareByAge }));

@@ -66,6 +66,7 @@ export function CurveForm({ crop, variety, plantingId, treatment, curve, manner 
           <RecordField {...fields.daysAfterPlanting} />
           <RecordField {...fields.firstCutSpreadDays} />
           <RecordField {...fields.yieldSpread} />
+          <RecordField {...fields.shareByAge} />
           <RecordField {...fields.ends} />
           <RecordField {...fields.endHighC} />
           <CurveWeeks key={weeks.join("/")} weeks={weeks} mark={manner.decimalMark} />

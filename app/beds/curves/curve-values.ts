@@ -20,8 +20,9 @@ const NONE_BEFORE = { timingOrigin: OWN, yieldOrigin: OWN, heatOrigin: OWN, note
  * figures goes with the last of them.
  */
 export function readCurve(values: FormValues, manner: Manner, before: BloomCurve | undefined): Parsed<CurveDraft> {
-  const { firstCutSpreadDays, yieldSpread, heatBaseC, heatCeilingC, heatFrom, heatPlace, ends, endHighC } = CURVE;
-  const spreads = values.record({ firstCutSpreadDays, yieldSpread }, manner, { before });
+  const { firstCutSpreadDays, yieldSpread, shareByAge, heatBaseC, heatCeilingC, heatFrom, heatPlace, ends, endHighC } =
+    CURVE;
+  const spreads = values.record({ firstCutSpreadDays, yieldSpread, shareByAge }, manner, { before });
   const course = values.record({ heatBaseC, heatCeilingC, heatFrom, heatPlace, ends, endHighC }, manner, { before });
   const anchor = readAnchor(values, manner);
   const isFor = values.text("isFor");
@@ -65,7 +66,7 @@ function marked(curve: CurveDraft, before: BloomCurve): CurveDraft {
   const timingOrigin = isSame((c) => [c.anchor, c.firstCutSpreadDays, c.heatFrom, c.heatPlace, c.ends, c.endHighC])
     ? before.timingOrigin
     : OWN;
-  const yieldOrigin = isSame((c) => [c.stemsPerPlantByWeek, c.yieldSpread]) ? before.yieldOrigin : OWN;
+  const yieldOrigin = isSame((c) => [c.stemsPerPlantByWeek, c.yieldSpread, c.shareByAge]) ? before.yieldOrigin : OWN;
   const heatOrigin = isSame((c) => [c.heatBaseC, c.heatCeilingC]) ? before.heatOrigin : OWN;
   const isOwn = timingOrigin.mark === "own" && yieldOrigin.mark === "own";
   return { ...curve, timingOrigin, yieldOrigin, heatOrigin, note: isOwn ? "" : curve.note };

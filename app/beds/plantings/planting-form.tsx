@@ -18,8 +18,9 @@ type Props = { row?: PlantingForecast; bedId: number; seasonYear: number; farm: 
 /** A planting, to add (no `row`) or to change. */
 export function PlantingForm({ row, bedId, seasonYear, farm, choices }: Props) {
   const planting = row?.planting;
-  const atFirst = { plantedOn: parseDay(`${seasonYear}-05-10`), ...GUESSES };
-  const { plantedOn, plantCount, aliveShare, gradeOutShare, flags, winterSurvivalShare } = formFields(
+  // What is set out now is in the first season of its life.
+  const atFirst = { plantedOn: parseDay(`${seasonYear}-05-10`), ageSeasons: 1, ...GUESSES };
+  const { plantedOn, plantCount, ageSeasons, aliveShare, gradeOutShare, flags, winterSurvivalShare } = formFields(
     PLANTING,
     planting ?? atFirst,
     farm,
@@ -41,7 +42,7 @@ export function PlantingForm({ row, bedId, seasonYear, farm, choices }: Props) {
           winterSurvival={winterSurvivalShare.values[0] ?? ""}
           farmWinterSurvival={shown(PERCENT, farm.winter.winterSurvivalShare)}
         />
-        {[plantedOn, plantCount, aliveShare, gradeOutShare, flags].map((field) => (
+        {[plantedOn, plantCount, ageSeasons, aliveShare, gradeOutShare, flags].map((field) => (
           <RecordField key={field.name} {...field} />
         ))}
       </div>

@@ -1,5 +1,6 @@
 import type { CatalogueCrop } from "#lib/domain/catalogue-types";
 import { ACCENT_CROPS } from "./accent-crops";
+import { withAges } from "./ages";
 import { withEnds } from "./bloom-ends";
 import { withClocks } from "./clocks";
 import { DAHLIAS } from "./dahlias";
@@ -29,4 +30,5 @@ export const CATALOGUE: readonly CatalogueCrop[] = [
 ]
   .map(withClocks)
   .map(withEnds)
+  .map(withAges)
   .sort((a, b) => (a.name < b.name ? -1 : 1));

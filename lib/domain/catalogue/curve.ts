@@ -41,5 +41,6 @@ export const curve = (
   note,
   ...BY_CALENDAR,
   ...BY_WEEKS,
+  shareByAge: [],
   heatOrigin: FROM_MEMORY,
 });

@@ -54,6 +54,17 @@ const curve = {
       .max(52, "a bloom curve has at most 52 weeks"),
     { label: "Stems per plant by week" },
   ),
+  shareByAge: field(
+    listOf(decimal),
+    z
+      .array(z.number().min(0, "a share cannot be negative").max(2, "at most 2 times a grown plant"))
+      .max(20, "at most 20 seasons of a plant’s life"),
+    {
+      absent: [],
+      label: "Stems by season of its life",
+      hint: "Shares of a grown plant, the first season first, as 0 / 0.1 / 0.5 / 1. Left empty: the same at any age.",
+    },
+  ),
   firstCutSpreadDays: number({
     of: "days",
     unit: "days",
@@ -123,6 +134,12 @@ export type CurveDraft = Omit<BloomCurve, "id">;
 
 /** The stems of a curve by week, by themselves. */
 export const curveWeeksSchema = bloomCurve.pick({ stemsPerPlantByWeek: true });
+
+/** The share of a grown plant's stems that one gives in a season of its life (1 is its first); grown where its age is not told [F12]. */
+export function shareAtAge({ shareByAge }: Pick<BloomCurve, "shareByAge">, ageSeasons: number | null): number {
+  if (ageSeasons === null || shareByAge.length === 0) return 1;
+  return shareByAge[Math.min(ageSeasons, shareByAge.length) - 1];
+}
 
 /** Stems a plant gives in a full season, frost and picking losses aside. */
 export const stemsPerPlant = (curve: BloomCurve): number =>

@@ -34,6 +34,16 @@ const planting = {
     heading: "plants",
     hint: "Set out, or left in.",
   }),
+  ageSeasons: open(
+    count({
+      of: "seasons",
+      unit: "seasons",
+      least: 1,
+      most: 100,
+      label: "Season of its life",
+      hint: "1 in the season after it is set out. Left empty, a perennial is taken as grown.",
+    }),
+  ),
   aliveShare: share({ absent: 1, label: "Alive at first cut" }),
   gradeOutShare: share({ absent: 0, label: "Graded out", hint: "Cut stems that are not fit to use." }),
   winterSurvivalShare: open(share({ label: "Survival in the ground" })),
@@ -59,6 +69,7 @@ export type PlantingDraft = z.infer<typeof plantingDraftSchema>;
 /**
  * A variety in a bed for one season. `plantCount` are plants set out or left in; `aliveShare` the share expected to stand at the first
  * cut; `gradeOutShare` the share of cut stems that are not saleable (apart from a booking's spare: the two multiply).
+ * `ageSeasons` is the season of the plants' life, 1 the first, null where nobody has told it: they are then taken as grown.
  * `winterSurvivalShare` is the grower's own expectation for a bed kept in the ground; null takes the farm's.
  */
 export const plantingSchema = recordSchema({ id: rowId("Id"), ...PLANTING });

@@ -1,4 +1,5 @@
 import { dayInYear, toDayNumber } from "#lib/domain/day";
+import { shareAtAge } from "#lib/domain/records/curve";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { apportion, evenPart } from "#lib/maths/apportion";
@@ -96,7 +97,8 @@ export function forecastPlanting(
   const opensFrom = firstCut + (year.daysLateOf?.(row) ?? Math.round(year.lateness * curve.firstCutSpreadDays));
   const heaviness = Math.max(0, 1 + year.heaviness * curve.yieldSpread);
   const bounds = { opensFrom, frostDay, yearEnd: firstDayOf(planting.seasonYear + 1) };
-  const plantCount = alivePlantCount * (1 - planting.gradeOutShare) * heaviness;
+  const grownShare = shareAtAge(curve, planting.ageSeasons);
+  const plantCount = alivePlantCount * (1 - planting.gradeOutShare) * grownShare * heaviness;
   const openingStems = opening(weeksOfBloom(curve, crop, bounds), plantCount, opensFrom, heatEnd);
   const lastDay = crop.tender ? frostDay : Number.POSITIVE_INFINITY;
   const { openedStems, cutDays, cutStems, lostInFieldStems, lostToFrostStems } = harvest(

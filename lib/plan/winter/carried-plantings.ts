@@ -1,3 +1,4 @@
+import { CATALOGUE } from "#lib/domain/catalogue/crops";
 import { sameDayIn, yearOf } from "#lib/domain/day";
 import type { PlantingDraft } from "#lib/domain/records/planting";
 import type { Snapshot } from "#lib/domain/snapshot";
@@ -10,8 +11,9 @@ export function seasonBefore({ plantings }: Snapshot, seasonYear: number): numbe
 }
 
 /**
- * The plantings of a season as they would stand in another. What stays where it is keeps the day it was planted: kept in the ground over winter,
- * or growing in the field and blooming on a day of the year, as perennials do; it goes on with the plants still alive. All else is planted again on the same day of the year.
+ * The plantings of a season as they would stand in another. What lives on keeps the day it was planted and grows older, and goes on with the plants
+ * still alive: it is kept in the ground over winter, or its curve has stems by age; of a curve of the grower's own, what grows in the field and blooms on a
+ * day of the year, unless the built-in curve of that crop lives one season. All else, annuals and bulbs of one season, is planted anew on the same day of the year.
  * A variety that the bed has in the other season already is left out.
  */
 export function carriedPlantings(snapshot: Snapshot, fromSeason: number, toSeason: number): PlantingDraft[] {
@@ -26,6 +28,7 @@ export function carriedPlantings(snapshot: Snapshot, fromSeason: number, toSeaso
         return {
           ...draft,
           seasonYear: toSeason,
+          ageSeasons: draft.ageSeasons === null ? null : 1,
           plantedOn: sameDayIn(draft.plantedOn, yearOf(draft.plantedOn) + toSeason - fromSeason),
         };
       // What stayed goes on with the plants that came through, not with those once set out.
@@ -34,9 +37,14 @@ export function carriedPlantings(snapshot: Snapshot, fromSeason: number, toSeaso
         seasonYear: toSeason,
         plantCount: Math.round(alivePlants(draft, snapshot.farm)),
         aliveShare: 1,
+        ageSeasons: draft.ageSeasons === null ? null : draft.ageSeasons + toSeason - fromSeason,
       };
     });
 }
 
-const stays = ({ planting: { treatment }, curve }: Grown): boolean =>
-  treatment === "kept-in-ground" || (treatment === "field" && curve?.anchor.kind === "day-of-year");
+function stays({ planting: { treatment }, crop, curve }: Grown): boolean {
+  if (treatment === "kept-in-ground" || (curve && curve.shareByAge.length > 0)) return true;
+  if (treatment !== "field" || curve?.anchor.kind !== "day-of-year") return false;
+  const builtIn = CATALOGUE.find(({ name }) => name === crop.name);
+  return builtIn?.curves.every(({ shareByAge }) => shareByAge.length > 0) ?? true;
+}

@@ -75,7 +75,14 @@ export function winterFutures(snapshot: Snapshot, seasonYear: number): WinterFut
 /** A planting that opens one stem on every day on which it could open any: its picking days are all that there can be. */
 const onceADay = (row: Grown): Grown => ({
   ...row,
-  planting: { ...row.planting, plantCount: 1, aliveShare: 1, gradeOutShare: 0, winterSurvivalShare: 1 },
+  planting: {
+    ...row.planting,
+    plantCount: 1,
+    aliveShare: 1,
+    gradeOutShare: 0,
+    winterSurvivalShare: 1,
+    ageSeasons: null,
+  },
   curve: row.curve && {
     ...row.curve,
     stemsPerPlantByWeek: row.curve.stemsPerPlantByWeek.map((stems) => (stems > 0 ? 7 : 0)),

@@ -1,0 +1,2 @@
+ALTER TABLE `bloom_curve` ADD COLUMN `share_by_age` text DEFAULT '[]' NOT NULL CONSTRAINT "bloom_curve_share_by_age" CHECK(CASE WHEN json_valid(share_by_age) THEN json_type(share_by_age) = 'array' ELSE 0 END);--> statement-breakpoint
+ALTER TABLE `planting` ADD COLUMN `age_seasons` integer CONSTRAINT "planting_age_seasons" CHECK(age_seasons BETWEEN 1 AND 1e15 AND age_seasons = CAST(age_seasons AS INTEGER));
