@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { existsSync, mkdirSync, readFileSync, rmSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { build, install, run } from "../app/once.mjs";
 
 /** `npm test`: types, lint and format, nothing unused, then every test: those of days in three time zones, and the screens in a real browser. */
@@ -12,6 +12,18 @@ const CHROMIUM = "/usr/bin/chromium";
  */
 const FAR_ZONES = ["America/New_York", "Pacific/Auckland"];
 const TESTS_OF_DAYS = ["domain", "sheets", "truth", "app", "demo", "plan/words"].map((folder) => `tests/${folder}/`);
+/** What in those folders writes no day out: zip files, odd bytes, the door, threads and their turns. */
+const NO_DAYS = [
+  "tests/sheets/{unzip-sheets,mangled-sheets,bounded-work}.test.ts",
+  "tests/app/door/**",
+  "tests/app/{pool,asked-once,fair-queue,kept-pages,read-ahead,axis}.test.ts",
+];
+
+/** Tests that name the farm's file or the day for their process open a farm as a server does, for life: each needs a process of its own. */
+const ALONE = readdirSync("tests", { recursive: true })
+  .filter((name) => name.endsWith(".test.ts") && !name.startsWith("browser"))
+  .map((name) => `tests/${name}`)
+  .filter((file) => /FARM_FILE|process\.env/.test(readFileSync(file, "utf8")));
 
 install();
 needChromium();
@@ -31,10 +43,10 @@ let passed = 0;
 /** Each test that failed, or run that broke off, with its zone and the first words of why: a long log is read from its end. */
 const failures = [];
 step("Tests");
-vitest("node", "UTC");
+inNode("UTC", [], []);
 for (const zone of FAR_ZONES) {
   step(`Tests of days in ${zone}`);
-  vitest("node", zone, TESTS_OF_DAYS);
+  inNode(zone, TESTS_OF_DAYS, NO_DAYS);
 }
 step("Tests in a browser");
 vitest("browser", "UTC");
@@ -46,14 +58,22 @@ function step(name) {
   console.log(`\n== ${name}`);
 }
 
-/** Runs one project of the suite, or some folders of it, in one time zone and adds its tests up. */
-function vitest(project, zone, folders = []) {
-  const report = `.stamps/${project}-${zone.replace("/", "-")}.json`;
+/** The tests in Node, or those of some folders: nearly all share two processes, since starting one for each takes longer than what it tests. */
+function inNode(zone, folders, left) {
+  vitest("node", zone, "", [...folders, "--isolate=false"], [...ALONE, ...left]);
+  const isAsked = (file) => folders.length === 0 || folders.some((folder) => file.startsWith(folder));
+  const alone = ALONE.filter(isAsked);
+  if (alone.length > 0) vitest("node", zone, "-alone", alone, left);
+}
+
+/** Runs a project of the suite in one time zone, without the files that are left out, and adds its tests up. */
+function vitest(project, zone, part = "", options = [], left = []) {
+  const report = `.stamps/${project}-${zone.replace("/", "-")}${part}.json`;
   rmSync(report, { force: true });
   const { status } = spawnSync(
     "node_modules/.bin/vitest",
-    ["run", ...folders, "--project", project, "--reporter=default", "--reporter=json", `--outputFile=${report}`],
-    { stdio: "inherit", env: { ...process.env, TZ: zone } },
+    ["run", ...options, "--project", project, "--reporter=default", "--reporter=json", `--outputFile=${report}`],
+    { stdio: "inherit", env: { ...process.env, TZ: zone, LEFT_OUT: left.join("\n") } },
   );
   const { numPassedTests, testResults } = existsSync(report)
     ? JSON.parse(readFileSync(report, "utf8"))
