@@ -9,10 +9,11 @@ import { screenRows } from "./screen-rows";
 import { simulationRows } from "./simulation";
 import { threadRows } from "./thread-rows";
 import { type BenchRow, rowOf, table } from "./timing";
+import { weatherRows } from "./weather-rows";
 
 /**
  * `npm run bench`: what the tool must reach, measured. Trust the ratios of one run more than its times. `npm run bench -- plan` runs the rows of
- * one kind alone: plan, records, choice, simulation, load (which needs the built app) or screens (which needs Chromium too).
+ * one kind alone: plan, records, weather, choice, simulation, load (which needs the built app) or screens (which needs Chromium too).
  */
 const wanted = process.argv.slice(2);
 if (wanted[0] === "network") {
@@ -34,6 +35,7 @@ if (isWanted("plan")) {
   lines.push(...plans.lines);
 }
 if (isWanted("records")) rows.push(...recordRows());
+if (isWanted("weather")) rows.push(...weatherRows());
 if (isWanted("choice"))
   for (const { name, median, note } of await choiceRows()) rows.push(rowOf(name, [median], targetOf(name), note));
 if (isWanted("simulation"))
