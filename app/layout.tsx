@@ -9,7 +9,6 @@ import "./look/parts.css";
 import "./look/marks.css";
 import "./look/forms.css";
 import "./look/tables.css";
-import "./look/charts.css";
 import "./frame/frame.css";
 import "./season/season.css";
 import "./season/gaps.css";

@@ -17,7 +17,7 @@ export function BookingSide({ lines }: { lines: readonly BookingLine[] }) {
         Enter a booking
       </a>
       <a className="button" href="/enquiry">
-        Can I take this date?
+        Answer an enquiry
       </a>
       <ul className="leaders">
         {figures.map(([name, count]) => (

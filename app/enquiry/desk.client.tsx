@@ -48,7 +48,11 @@ export function EnquiryDesk({ initial, first, holdUntil, saturdays, seasonYear, 
       {!answer.view && <h1 className="visually-hidden">Can you do it? An enquiry</h1>}
       <Question form={form} problemOf={problemOf} set={set} />
       <p id="question-problem" className="ask-problem" role="status">
-        {answer.isOffline ? <OffLine /> : <StillToSay form={form} answer={answer} />}
+        {answer.trouble ? (
+          <span className="short-word">{answer.trouble}</span>
+        ) : (
+          <StillToSay form={form} answer={answer} />
+        )}
       </p>
       {answer.unanswerable && <Unanswerable of={answer.unanswerable} />}
       {answer.view ? (
@@ -127,10 +131,6 @@ const NothingLeft = ({ seasonYear }: { seasonYear: number }) => (
 );
 
 const weekdayInFull = (day: Day): string => inFull(day).split(" ")[0];
-
-const OffLine = () => (
-  <span className="short-word">The farm’s server cannot be reached; the question is still here.</span>
-);
 
 /** What is wrong with what was typed, or else what is still missing. */
 function StillToSay({ form, answer: { problems, isStale, view } }: { form: EnquiryForm; answer: Answer }) {

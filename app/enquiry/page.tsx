@@ -11,7 +11,7 @@ import { EnquiryDesk } from "./desk.client";
 import { HeldLine } from "./held-line";
 import { weekBookings } from "./week-bookings";
 
-export const metadata: Metadata = { title: "Can you do it?" };
+export const metadata: Metadata = { title: "Enquiry" };
 
 /** An enquiry is held for so many days, unless she says otherwise. Our assumption. */
 const HOLD_DAYS = 14;

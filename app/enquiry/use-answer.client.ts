@@ -22,7 +22,8 @@ export type Answer = {
   readonly otherDays: readonly OtherDayView[];
   readonly isStale: boolean;
   readonly isDone: boolean;
-  readonly isOffline: boolean;
+  /** Why no answer came, in words; empty while all is well. */
+  readonly trouble: string;
 };
 
 const NOTHING: Answer = {
@@ -36,7 +37,7 @@ const NOTHING: Answer = {
   otherDays: [],
   isStale: false,
   isDone: false,
-  isOffline: false,
+  trouble: "",
 };
 
 /** Keystrokes that follow within this time are asked as one. */
@@ -57,10 +58,10 @@ export function useAnswer(form: EnquiryForm, first: AnswerLine | null): Answer {
     const timer = setTimeout(async () => {
       try {
         const response = await fetch("/enquiry/answer", posted(JSON.stringify({ form }), asking.signal));
-        if (!response.ok) throw new Error(`the answer came with ${response.status}`);
+        if (!response.ok) throw new Refused((await response.json()).problem);
         for await (const line of jsonLines<AnswerLine>(response)) setAnswer((before) => withLine(before, line));
-      } catch {
-        if (!asking.signal.aborted) setAnswer((before) => ({ ...before, isOffline: true }));
+      } catch (error) {
+        if (!asking.signal.aborted) setAnswer((before) => ({ ...before, trouble: inWords(error) }));
       }
     }, SETTLE_MS);
     return () => {
@@ -71,9 +72,15 @@ export function useAnswer(form: EnquiryForm, first: AnswerLine | null): Answer {
   return answer;
 }
 
+/** The server says why it cannot answer; where it says nothing, it is not there. */
+const inWords = (error: unknown): string =>
+  error instanceof Refused ? error.message : "The farm’s server cannot be reached; the question is still here.";
+
+class Refused extends Error {}
+
 function withLine(before: Answer, line: AnswerLine): Answer {
   // What was answered before stays to be seen, greyed, until the question can be answered again.
-  if ("problems" in line) return { ...before, problems: line.problems, isOffline: false };
+  if ("problems" in line) return { ...before, problems: line.problems, trouble: "" };
   if ("unanswerable" in line) return { ...NOTHING, unanswerable: line, isDone: true };
   if ("answer" in line)
     return { ...NOTHING, ...{ view: line.answer, sentence: line.sentence, weekdays: line.weekdays } };

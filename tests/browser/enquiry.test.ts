@@ -109,7 +109,7 @@ test("a near colour is asked for with a button, and then stands in the question"
   await answered(page);
   const rung = page.locator(".enquiry-ladder li").filter({ hasText: /if .+ is welcome too/ });
   const colour = /if (\w+) is/.exec((await rung.textContent()) ?? "")?.[1] ?? "";
-  await rung.getByRole("button", { name: "Ask so" }).click();
+  await rung.getByRole("button", { name: `Ask with ${colour}` }).click();
   await answered(page);
   expect(await page.getByLabel("Colours").inputValue()).toBe(`lavender, ${colour}`);
   expect(new URL(page.url()).searchParams.get("colours")).toBe(`lavender, ${colour}`);

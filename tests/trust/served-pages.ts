@@ -5,10 +5,13 @@ export type ServedPage = { readonly path: string; readonly html: string };
 const OF_A_KIND = 2;
 const MOST_PAGES = 200;
 
-/** The pages that a reader reaches from the season by following links, whatever they are called. */
+/** A question asked: the form that holds it stands on no page that a link leads to. */
+const ENQUIRY = "/enquiry?stemCount=20&colours=blush&role=focal&eventOn=2027-09-25";
+
+/** The pages that a reader reaches from the season by following links, whatever they are called, and an enquiry. */
 export async function servedPages(address: string): Promise<ServedPage[]> {
   const pages: ServedPage[] = [];
-  const seen = new Set(["/"]);
+  const seen = new Set(["/", ENQUIRY]);
   const seenOfKind = new Map<string, number>();
   for (const path of seen) {
     if (pages.length === MOST_PAGES) break;
