@@ -3,6 +3,7 @@ import { sheetOfFile } from "./sheet-of-file";
 import type { SheetProblem } from "./sheet-problem";
 import { MOST_LINES } from "./split-rows";
 import { readTable, type Table, tableOfWorksheet } from "./table";
+import { isStationWeather } from "./weather-sheet";
 import type { Worksheet } from "./xlsx/read-workbook";
 
 /** A file as it was uploaded, decoded, or a sheet of a workbook under the workbook's name. */
@@ -14,6 +15,9 @@ export const placeOfFile = (file: SheetFile): string =>
 
 /** A file whose sheet is known. */
 export type OpenedFile = { readonly file: string; readonly table: Table };
+
+const ASKS_ITS_UNIT =
+  "this is daily weather, whose unit must be asked: bring it in under Farm, Weather, or name its columns date, high_c and low_c if it is in °C";
 
 /** Takes each file for the sheet that it is, and says which are none. After {@link MOST_LINES} rows no further file is read. */
 export function openFiles(files: readonly SheetFile[]) {
@@ -32,6 +36,8 @@ export function openFiles(files: readonly SheetFile[]) {
     rowCount += table.rows.length + table.problems.length;
     if (table.header.length === 0)
       for (const problem of table.problems) problems.push({ file, column: null, ...problem });
+    else if ((sheet === null || sheet === "weather") && isStationWeather(table.header))
+      problems.push({ file, line: table.headerLine, column: null, message: ASKS_ITS_UNIT });
     else if (sheet === null)
       problems.push({
         file,

@@ -104,7 +104,11 @@ function laidOut(rows: readonly WeatherRow[], unit: TemperatureUnit): Omit<Weath
 
 type Columns = { readonly date: number; readonly high: number; readonly low: number };
 
-function columnsOf({ header }: Table): Columns | null {
+/** Whether a header is that of daily weather as stations and growers write it, and not the farm's own sheet, which names its unit. */
+export const isStationWeather = (header: readonly string[]): boolean =>
+  columnsOf({ header }) !== null && !header.some((name) => /high_c/i.test(name));
+
+function columnsOf({ header }: Pick<Table, "header">): Columns | null {
   const plain = header.map((name) =>
     name
       .toLowerCase()

@@ -1,7 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { addDays, type Day, toDay } from "#lib/domain/day";
 import { toFahrenheit } from "#lib/domain/weather";
+import { readFarmSheets } from "#lib/sheets/read-farm-sheets";
 import { readWeather } from "#lib/sheets/weather-sheet";
+import { KNOWN } from "./known-farm";
 
 describe("a file of daily weather", () => {
   test("[H6] a public daily summary in tenths of a degree: other columns do not matter, an empty temperature is a missing day", () => {
@@ -55,4 +57,16 @@ describe("a file of daily weather", () => {
     expect(weather).toBeNull();
     expect(problems[0].message).toContain("DATE, TMAX and TMIN");
   });
+});
+
+test("brought in among the farm's sheets, a station's file is sent to where its unit is asked; the farm's own comes in", () => {
+  const read = (name: string, text: string) => readFarmSheets([{ name, text }], KNOWN);
+  for (const name of ["USC00440000.csv", "weather.csv"]) {
+    const { problems, records } = read(name, "STATION,DATE,TMAX,TMIN\nX1,2026-03-01,125,31\n");
+    expect(problems.map(({ message }) => message)).toEqual([expect.stringContaining("under Farm, Weather")]);
+    expect(records.weather).toBeUndefined();
+  }
+  expect(read("days.csv", "date,high_c,low_c\n2026-03-01,12.5,3.1\n").records.weather).toEqual([
+    { date: "2026-03-01", highC: 12.5, lowC: 3.1 },
+  ]);
 });

@@ -5,7 +5,7 @@ import { countOf } from "./numbers";
 
 /**
  * How far a planting's first cut may still lie, by the years that the farm has recorded, in a sentence; null for one that goes by the calendar.
- * "Replayed through 18 recorded years, the first cut falls between 28 May and 9 Jun in eight of ten."
+ * "Replayed through 18 recorded years, the first cut falls between 28 May and 9 Jun in eight of ten, by the weather alone."
  */
 export function replayInWords(row: Grown, replay: Replay | null): string | null {
   const late = replay?.daysLateOf(row);
@@ -13,6 +13,6 @@ export function replayInWords(row: Grown, replay: Replay | null): string | null 
   const [early, behind] = [0.1, 0.9].map((share) => toDay((row.firstCut ?? 0) + daysLateAt(late, share)));
   const years = countOf(late.length, "recorded year");
   return early === behind
-    ? `Replayed through ${years}, the first cut falls on ${inShort(early)} in nearly all: its weather is recorded.`
-    : `Replayed through ${years}, the first cut falls between ${inShort(early)} and ${inShort(behind)} in eight of ten.`;
+    ? `Its weather is all but recorded, and ${years} agree on ${inShort(early)}; how far the clock itself is off they cannot say.`
+    : `Replayed through ${years}, the first cut falls between ${inShort(early)} and ${inShort(behind)} in eight of ten, by the weather alone.`;
 }
