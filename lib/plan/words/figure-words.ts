@@ -37,7 +37,13 @@ export function figureInWords(figure: ChangedFigure, manner: Manner): FigureWord
         wasFrom: was.timingOrigin,
         isFrom: is.timingOrigin,
       }
-    : { name: `Stems, ${grown}`, was: stems(was), is: stems(is), wasFrom: was.yieldOrigin, isFrom: is.yieldOrigin };
+    : {
+        name: `Stems, ${grown}`,
+        was: stems(was, is),
+        is: stems(is, was),
+        wasFrom: was.yieldOrigin,
+        isFrom: is.yieldOrigin,
+      };
 }
 
 /** The first cut, and of what tells it and of what ends the bloom only what differs from the other. */
@@ -61,8 +67,16 @@ function endInWords({ ends, endHighC }: CatalogueCurve, units: Units): string {
   return `It ends with ${what}${heat}.`;
 }
 
-function stems({ stemsPerPlantByWeek, yieldSpread }: CatalogueCurve): string {
+/** The stems of a grown plant by week, and what its age makes of them where that differs from the other. */
+function stems(curve: CatalogueCurve, other: CatalogueCurve): string {
+  const { stemsPerPlantByWeek, yieldSpread } = curve;
   const total = stemsPerPlantByWeek.reduce((sum, ofWeek) => sum + ofWeek, 0);
   const weeks = stemsPerPlantByWeek.map(inTenths).join(", ");
-  return `${inTenths(total)} a plant in ${countOf(stemsPerPlantByWeek.length, "week")} (${weeks}), give or take ${inPercent(yieldSpread)}`;
+  const grown = `${inTenths(total)} a plant in ${countOf(stemsPerPlantByWeek.length, "week")} (${weeks}), give or take ${inPercent(yieldSpread)}.`;
+  return ageInWords(curve) === ageInWords(other) ? grown : `${grown} ${ageInWords(curve)}`;
 }
+
+const ageInWords = ({ shareByAge }: CatalogueCurve): string =>
+  shareByAge.length === 0
+    ? "The same at any age."
+    : `Of that in each season of its life: ${shareByAge.map(inPercent).join(", ")}, and so on.`;

@@ -95,6 +95,14 @@ describe("built-in figures that changed", () => {
     expect(is).not.toContain("calendar");
   });
 
+  test("[W9] a plant's age is part of its stems, and said where it differs", () => {
+    const [{ figures }] = changedFigures(asked, builtIn({}, { shareByAge: [0, 0.5, 1] }));
+    expect(figures.map(({ of }) => of)).toEqual(["yield"]);
+    const { was, is } = figureInWords(figures[0], farm());
+    expect(was).toContain("The same at any age.");
+    expect(is).toContain("Of that in each season of its life: 0 %, 50 %, 100 %, and so on.");
+  });
+
   test("a new source for the same number, a crop of her own and a curve of one variety are no change", () => {
     const published = { mark: "published", source: "X" } as const;
     expect(changedFigures(asked, builtIn({ holdDays: { count: 5, ...published } }))).toEqual([]);
