@@ -20,7 +20,7 @@ export type FigureRows = { readonly crops: readonly Crop[]; readonly curves: rea
 
 /**
  * Where the built-in crops say something else than the farm has of them. A crop is known by its name, a curve by its treatment; curves of
- * one variety and crops that are not built in are the grower's. A figure marked as her own is never among them: it changes only by her hand. Only numbers
+ * one variety or planting and crops that are not built in are the grower's. A figure marked as her own is never among them: it changes only by her hand. Only numbers
  * count, a new source for the same number is no change. A built-in curve that the farm lacks is not offered: she may have taken it out.
  */
 export function changedFigures(
@@ -31,7 +31,7 @@ export function changedFigures(
   return crops.flatMap((crop) => {
     const now = builtIn.get(crop.name);
     if (!now) return [];
-    const ofCrop = curves.filter(({ cropId, varietyId }) => cropId === crop.id && varietyId === null);
+    const ofCrop = curves.filter((row) => row.cropId === crop.id && row.varietyId === null && row.plantingId === null);
     const figures = [...changedNumbers(crop, now), ...ofCrop.flatMap((curve) => changedParts(curve, now))];
     return figures.length > 0 ? [{ crop, figures }] : [];
   });

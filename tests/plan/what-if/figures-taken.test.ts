@@ -103,10 +103,12 @@ describe("built-in figures that changed", () => {
     expect(is).toContain("Of that in each season of its life: 0 %, 50 %, 100 %, and so on.");
   });
 
-  test("a new source for the same number, a crop of her own and a curve of one variety are no change", () => {
+  test("a new source for the same number, a crop of her own and a curve of one variety or planting are no change", () => {
     const published = { mark: "published", source: "X" } as const;
     expect(changedFigures(asked, builtIn({ holdDays: { count: 5, ...published } }))).toEqual([]);
     expect(changedFigures(asked, builtIn({ name: "Another" }, { stemsPerPlantByWeek: [9] }))).toEqual([]);
+    const ofPlanting = { ...asked, curves: [{ ...curveRow, plantingId: 1 }] };
+    expect(changedFigures(ofPlanting, builtIn({}, { stemsPerPlantByWeek: [9] }))).toEqual([]);
     const ofVariety = { ...asked, curves: [{ ...curveRow, varietyId: 1 }] };
     expect(changedFigures(ofVariety, builtIn({}, { stemsPerPlantByWeek: [9] }))).toEqual([]);
   });

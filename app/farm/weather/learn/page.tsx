@@ -14,7 +14,7 @@ export default function LearnPage() {
     [...crops, ...varieties.map((row) => ({ ...row, id: -row.id }))].map(({ id, name }) => [id, name]),
   );
   const choices = curves
-    .filter(canLearn)
+    .filter((curve) => curve.plantingId === null && canLearn(curve))
     .map(({ id, cropId, varietyId, treatment }) => ({
       value: String(id),
       label: [nameOf.get(cropId), varietyId && nameOf.get(-varietyId), TREATMENT_WORDS[treatment]]
