@@ -1,14 +1,14 @@
 import { index, integer, real, sqliteTable, text, unique } from "drizzle-orm/sqlite-core";
 import { TREATMENTS } from "#lib/domain/words";
 import { checks, holds, isAboveZero, isDay, isList, isNamed, isShare, isWholeFrom, oneOf } from "./checks";
-import { list } from "./columns";
+import { idOf, list, rowId } from "./columns";
 import { variety } from "./crops";
 
 /** Beds. A spray has both its days or neither. */
 export const bed = sqliteTable(
   "bed",
   {
-    id: integer("id").primaryKey({ autoIncrement: true }),
+    id: rowId(),
     name: text("name").notNull(),
     lengthMetres: real("length_metres").notNull(),
     widthMetres: real("width_metres").notNull(),
@@ -39,13 +39,9 @@ export const bed = sqliteTable(
 export const planting = sqliteTable(
   "planting",
   {
-    id: integer("id").primaryKey({ autoIncrement: true }),
-    bedId: integer("bed_id")
-      .notNull()
-      .references(() => bed.id, { onDelete: "cascade" }),
-    varietyId: integer("variety_id")
-      .notNull()
-      .references(() => variety.id, { onDelete: "restrict" }),
+    id: rowId(),
+    bedId: idOf("bed_id", () => bed.id, "cascade"),
+    varietyId: idOf("variety_id", () => variety.id, "restrict"),
     seasonYear: integer("season_year").notNull(),
     treatment: text("treatment").notNull(),
     plantedOn: text("planted_on").notNull(),
@@ -78,10 +74,8 @@ export const planting = sqliteTable(
 export const coolerStock = sqliteTable(
   "cooler_stock",
   {
-    id: integer("id").primaryKey({ autoIncrement: true }),
-    varietyId: integer("variety_id")
-      .notNull()
-      .references(() => variety.id, { onDelete: "restrict" }),
+    id: rowId(),
+    varietyId: idOf("variety_id", () => variety.id, "restrict"),
     cutOn: text("cut_on").notNull(),
     stemCount: integer("stem_count").notNull(),
   },

@@ -1,14 +1,14 @@
 import { index, integer, real, sqliteTable, text, unique } from "drizzle-orm/sqlite-core";
 import { ROLES, STATUSES } from "#lib/domain/words";
 import { checks, holds, isAboveZero, isDay, isList, isNamed, isShare, isWholeFrom, isYesNo, oneOf } from "./checks";
-import { list, yesNo } from "./columns";
+import { idOf, list, rowId, yesNo } from "./columns";
 import { crop } from "./crops";
 
 /** Recipes: what one piece takes. */
 export const recipe = sqliteTable(
   "recipe",
   {
-    id: integer("id").primaryKey({ autoIncrement: true }),
+    id: rowId(),
     name: text("name").notNull(),
     unit: text("unit").notNull(),
     origin: text("origin").notNull(),
@@ -20,10 +20,8 @@ export const recipe = sqliteTable(
 export const recipeLine = sqliteTable(
   "recipe_line",
   {
-    id: integer("id").primaryKey({ autoIncrement: true }),
-    recipeId: integer("recipe_id")
-      .notNull()
-      .references(() => recipe.id, { onDelete: "cascade" }),
+    id: rowId(),
+    recipeId: idOf("recipe_id", () => recipe.id, "cascade"),
     position: integer("position").notNull(),
     role: text("role").notNull(),
     stemsPerPiece: real("stems_per_piece").notNull(),
@@ -45,7 +43,7 @@ export const recipeLine = sqliteTable(
 export const booking = sqliteTable(
   "booking",
   {
-    id: integer("id").primaryKey({ autoIncrement: true }),
+    id: rowId(),
     client: text("client").notNull(),
     status: text("status").notNull(),
     eventOn: text("event_on").notNull(),
@@ -70,14 +68,10 @@ export const booking = sqliteTable(
 export const bookingPiece = sqliteTable(
   "booking_piece",
   {
-    id: integer("id").primaryKey({ autoIncrement: true }),
-    bookingId: integer("booking_id")
-      .notNull()
-      .references(() => booking.id, { onDelete: "cascade" }),
+    id: rowId(),
+    bookingId: idOf("booking_id", () => booking.id, "cascade"),
     position: integer("position").notNull(),
-    recipeId: integer("recipe_id")
-      .notNull()
-      .references(() => recipe.id, { onDelete: "restrict" }),
+    recipeId: idOf("recipe_id", () => recipe.id, "restrict"),
     pieceCount: real("piece_count").notNull(),
     colours: list("colours").notNull(),
   },
@@ -92,10 +86,8 @@ export const bookingPiece = sqliteTable(
 export const bookingStemLine = sqliteTable(
   "booking_stem_line",
   {
-    id: integer("id").primaryKey({ autoIncrement: true }),
-    bookingId: integer("booking_id")
-      .notNull()
-      .references(() => booking.id, { onDelete: "cascade" }),
+    id: rowId(),
+    bookingId: idOf("booking_id", () => booking.id, "cascade"),
     position: integer("position").notNull(),
     role: text("role").notNull(),
     cropId: integer("crop_id").references(() => crop.id, { onDelete: "restrict" }),
@@ -122,14 +114,10 @@ export const bookingStemLine = sqliteTable(
 export const bookingUnacceptableCrop = sqliteTable(
   "booking_unacceptable_crop",
   {
-    id: integer("id").primaryKey({ autoIncrement: true }),
-    bookingId: integer("booking_id")
-      .notNull()
-      .references(() => booking.id, { onDelete: "cascade" }),
+    id: rowId(),
+    bookingId: idOf("booking_id", () => booking.id, "cascade"),
     position: integer("position").notNull(),
-    cropId: integer("crop_id")
-      .notNull()
-      .references(() => crop.id, { onDelete: "cascade" }),
+    cropId: idOf("crop_id", () => crop.id, "cascade"),
   },
   (table) => [
     unique("booking_unacceptable_crop_place").on(table.bookingId, table.position),

@@ -1,4 +1,4 @@
-import { customType } from "drizzle-orm/sqlite-core";
+import { type AnySQLiteColumn, customType, integer } from "drizzle-orm/sqlite-core";
 
 /**
  * Columns that hold what SQLite has no type for. Nothing is trusted here: what cannot be decoded is passed on as it stands, so that the
@@ -25,3 +25,10 @@ export const yesNo = customType<{ data: boolean; driverData: number }>({
   toDriver: (is) => (is ? 1 : 0),
   fromDriver: (flag) => (flag === 1 ? true : flag === 0 ? false : (flag as unknown as boolean)),
 });
+
+/** The row's own number, never given twice. */
+export const rowId = () => integer("id").primaryKey({ autoIncrement: true });
+
+/** The row of another table that this one rests on: it goes with it (`cascade`) or keeps it from going (`restrict`). */
+export const idOf = <Name extends string>(name: Name, row: () => AnySQLiteColumn, onDelete: "cascade" | "restrict") =>
+  integer(name).notNull().references(row, { onDelete });

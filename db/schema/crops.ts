@@ -2,13 +2,13 @@ import { integer, real, sqliteTable, text, unique } from "drizzle-orm/sqlite-cor
 import { MARKS } from "#lib/domain/sourced";
 import { COLOURS, ROLES, SHAPES } from "#lib/domain/words";
 import { checks, isFromZero, isList, isNamed, isWholeFrom, isYesNo, oneOf } from "./checks";
-import { list, yesNo } from "./columns";
+import { idOf, list, rowId, yesNo } from "./columns";
 
 /** Crops (species). Each number has its mark and, where there is one, its source beside it. */
 export const crop = sqliteTable(
   "crop",
   {
-    id: integer("id").primaryKey({ autoIncrement: true }),
+    id: rowId(),
     name: text("name").notNull(),
     scientific: text("scientific").notNull(),
     shape: text("shape").notNull(),
@@ -61,10 +61,8 @@ export const crop = sqliteTable(
 export const variety = sqliteTable(
   "variety",
   {
-    id: integer("id").primaryKey({ autoIncrement: true }),
-    cropId: integer("crop_id")
-      .notNull()
-      .references(() => crop.id, { onDelete: "restrict" }),
+    id: rowId(),
+    cropId: idOf("crop_id", () => crop.id, "restrict"),
     name: text("name").notNull(),
     colour: text("colour").notNull(),
   },

@@ -4,17 +4,15 @@ import { MARKS } from "#lib/domain/sourced";
 import { TREATMENTS } from "#lib/domain/words";
 import { planting } from "./beds";
 import { checks, holds, isFromZero, isList, isMonthDay, isWholeFrom, oneOf } from "./checks";
-import { list } from "./columns";
+import { idOf, list, rowId } from "./columns";
 import { crop, variety } from "./crops";
 
 /** Bloom curves: one for each crop, variety (or the whole crop, when empty), planting (or all of the variety, when empty) and treatment. */
 export const bloomCurve = sqliteTable(
   "bloom_curve",
   {
-    id: integer("id").primaryKey({ autoIncrement: true }),
-    cropId: integer("crop_id")
-      .notNull()
-      .references(() => crop.id, { onDelete: "cascade" }),
+    id: rowId(),
+    cropId: idOf("crop_id", () => crop.id, "cascade"),
     varietyId: integer("variety_id"),
     treatment: text("treatment").notNull(),
     anchorKind: text("anchor_kind").notNull(),

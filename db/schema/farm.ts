@@ -16,13 +16,13 @@ import {
   isYesNo,
   oneOf,
 } from "./checks";
-import { list, yesNo } from "./columns";
+import { list, rowId, yesNo } from "./columns";
 
 /** The farm's settings: one row. Fields are named as in the domain's Farm, columns as on the farm sheet. */
 export const farm = sqliteTable(
   "farm",
   {
-    id: integer("id").primaryKey({ autoIncrement: true }),
+    id: rowId(),
     name: text("name").notNull(),
     isInvented: yesNo("is_invented").notNull(),
     zone: text("zone").notNull(),

@@ -1,10 +1,11 @@
 import { sql } from "drizzle-orm";
 import { index, integer, sqliteTable, text } from "drizzle-orm/sqlite-core";
 import { checks, holds } from "./checks";
+import { idOf, rowId } from "./columns";
 
 /** One change to the farm's records: what it was, in words, and when (UTC). `undoesChangeId` names the change that this one took back. */
 export const change = sqliteTable("change", {
-  id: integer("id").primaryKey({ autoIncrement: true }),
+  id: rowId(),
   madeAt: text("made_at").notNull().default(sql`CURRENT_TIMESTAMP`),
   title: text("title").notNull(),
   undoesChangeId: integer("undoes_change_id"),
@@ -14,10 +15,8 @@ export const change = sqliteTable("change", {
 export const changeRow = sqliteTable(
   "change_row",
   {
-    id: integer("id").primaryKey({ autoIncrement: true }),
-    changeId: integer("change_id")
-      .notNull()
-      .references(() => change.id, { onDelete: "cascade" }),
+    id: rowId(),
+    changeId: idOf("change_id", () => change.id, "cascade"),
     tableName: text("table_name").notNull(),
     rowId: integer("row_id").notNull(),
     beforeJson: text("before_json"),

@@ -1,12 +1,12 @@
 import { integer, sqliteTable, text, unique } from "drizzle-orm/sqlite-core";
 import { checks, isList, isNamed, isWholeFrom } from "./checks";
-import { list } from "./columns";
+import { list, rowId } from "./columns";
 
 /** What-ifs under their names: lists of changes that have written nothing to the farm yet. */
 export const whatIf = sqliteTable(
   "what_if",
   {
-    id: integer("id").primaryKey({ autoIncrement: true }),
+    id: rowId(),
     name: text("name").notNull(),
     seasonYear: integer("season_year").notNull(),
     changes: list("changes").notNull(),

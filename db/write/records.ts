@@ -31,13 +31,11 @@ export const importRecords = (database: FarmDatabase, records: FarmRecords): Wri
     putBedsAndPlantings(database, records, varieties, refusals);
     putCurves(database, records, crops, varieties, refusals, ({ planting }) => planting !== undefined);
     putBookings(database, records, crops, refusals);
-    (records.coolerStock ?? []).forEach((record, index) => {
-      refusals.gather(`coolerStock[${index}]`, () => {
-        const row = { ...record, varietyId: varieties.put(record) };
-        putInPlace(database, "cooler_stock", record.id, {
-          add: () => insertCoolerStock(database, row),
-          replace: (id) => changeRow(database, coolerStock, id, row),
-        });
+    refusals.each("coolerStock", records.coolerStock, (record) => {
+      const row = { ...record, varietyId: varieties.put(record) };
+      putInPlace(database, "cooler_stock", record.id, {
+        add: () => insertCoolerStock(database, row),
+        replace: (id) => changeRow(database, coolerStock, id, row),
       });
     });
     putWeatherDays(database, records.weather ?? []);
@@ -47,14 +45,12 @@ export const importRecords = (database: FarmDatabase, records: FarmRecords): Wri
   });
 
 function putCrops(database: FarmDatabase, records: FarmRecords, crops: Names, refusals: Refusals): void {
-  (records.crops ?? []).forEach((record, index) => {
-    refusals.gather(`crops[${index}]`, () => {
-      const id = putInPlace(database, "crop", record.id ?? crops.find(record.name), {
-        add: () => insertCrop(database, record),
-        replace: (kept) => replaceCrop(database, kept, record),
-      });
-      crops.add(record.name, id);
+  refusals.each("crops", records.crops, (record) => {
+    const id = putInPlace(database, "crop", record.id ?? crops.find(record.name), {
+      add: () => insertCrop(database, record),
+      replace: (kept) => replaceCrop(database, kept, record),
     });
+    crops.add(record.name, id);
   });
 }
 
@@ -65,11 +61,9 @@ function putVarietiesAndCurves(
   varieties: VarietyNames,
   refusals: Refusals,
 ): void {
-  (records.varieties ?? []).forEach((record, index) => {
-    refusals.gather(`varieties[${index}]`, () => {
-      if (record.id !== undefined) known(database, "variety", record.id);
-      return record.id === undefined ? varieties.put(record) : varieties.replace(record.id, record);
-    });
+  refusals.each("varieties", records.varieties, (record) => {
+    if (record.id !== undefined) known(database, "variety", record.id);
+    return record.id === undefined ? varieties.put(record) : varieties.replace(record.id, record);
   });
   putCurves(database, records, crops, varieties, refusals, ({ planting }) => !planting);
 }
@@ -83,17 +77,15 @@ function putCurves(
   refusals: Refusals,
   wanted: (record: CurveRecord) => boolean,
 ): void {
-  (records.curves ?? []).forEach(({ planting, ...record }, index) => {
+  refusals.each("curves", records.curves, ({ planting, ...record }) => {
     if (!wanted({ planting, ...record })) return;
-    refusals.gather(`curves[${index}]`, () => {
-      const cropId = crops.get(record.crop, "crop");
-      const varietyId = record.variety === null ? null : varieties.get(record.crop, record.variety);
-      const plantingId = planting && varietyId !== null ? plantingNamed(database, planting, varietyId) : null;
-      const row = { ...record, cropId, varietyId, plantingId };
-      putInPlace(database, "bloom_curve", record.id, {
-        add: () => putCurveRow(database, row),
-        replace: (id) => replaceCurve(database, id, row),
-      });
+    const cropId = crops.get(record.crop, "crop");
+    const varietyId = record.variety === null ? null : varieties.get(record.crop, record.variety);
+    const plantingId = planting && varietyId !== null ? plantingNamed(database, planting, varietyId) : null;
+    const row = { ...record, cropId, varietyId, plantingId };
+    putInPlace(database, "bloom_curve", record.id, {
+      add: () => putCurveRow(database, row),
+      replace: (id) => replaceCurve(database, id, row),
     });
   });
 }
@@ -104,44 +96,36 @@ function putBedsAndPlantings(
   varieties: VarietyNames,
   refusals: Refusals,
 ): void {
-  (records.beds ?? []).forEach((record, index) => {
-    refusals.gather(`beds[${index}]`, () =>
-      putInPlace(database, "bed", record.id, {
-        add: () => insertBed(database, record),
-        replace: (id) => replaceBed(database, id, record),
-      }),
-    );
-  });
+  refusals.each("beds", records.beds, (record) =>
+    putInPlace(database, "bed", record.id, {
+      add: () => insertBed(database, record),
+      replace: (id) => replaceBed(database, id, record),
+    }),
+  );
   const beds = new Names(database, "bed");
-  (records.plantings ?? []).forEach((record, index) => {
-    refusals.gather(`plantings[${index}]`, () => {
-      const bedId = beds.get(record.bed, "bed");
-      const row = { ...record, bedId, varietyId: varieties.put(record) };
-      putInPlace(database, "planting", record.id, {
-        add: () => insertPlanting(database, row),
-        replace: (id) => replacePlanting(database, id, row),
-      });
+  refusals.each("plantings", records.plantings, (record) => {
+    const bedId = beds.get(record.bed, "bed");
+    const row = { ...record, bedId, varietyId: varieties.put(record) };
+    putInPlace(database, "planting", record.id, {
+      add: () => insertPlanting(database, row),
+      replace: (id) => replacePlanting(database, id, row),
     });
   });
 }
 
 function putBookings(database: FarmDatabase, records: FarmRecords, crops: Names, refusals: Refusals): void {
-  (records.recipes ?? []).forEach((record, index) => {
-    refusals.gather(`recipes[${index}]`, () =>
-      putInPlace(database, "recipe", record.id, {
-        add: () => putRecipeByName(database, record),
-        replace: (id) => replaceRecipe(database, id, record),
-      }),
-    );
-  });
+  refusals.each("recipes", records.recipes, (record) =>
+    putInPlace(database, "recipe", record.id, {
+      add: () => putRecipeByName(database, record),
+      replace: (id) => replaceRecipe(database, id, record),
+    }),
+  );
   const recipes = new Names(database, "recipe");
-  (records.bookings ?? []).forEach((record, index) => {
-    refusals.gather(`bookings[${index}]`, () => {
-      const draft = bookingByIds(record, crops, recipes);
-      putInPlace(database, "booking", record.id, {
-        add: () => insertBooking(database, draft),
-        replace: (id) => replaceBooking(database, id, draft),
-      });
+  refusals.each("bookings", records.bookings, (record) => {
+    const draft = bookingByIds(record, crops, recipes);
+    putInPlace(database, "booking", record.id, {
+      add: () => insertBooking(database, draft),
+      replace: (id) => replaceBooking(database, id, draft),
     });
   });
 }

@@ -48,6 +48,11 @@ export class Refusals {
     }
   }
 
+  /** The same for each of some rows, named by place ("beds[3]"). Gives what the rows gave that were not refused. */
+  each<Row, T>(name: string, rows: readonly Row[] | undefined, work: (row: Row) => T): T[] {
+    return (rows ?? []).flatMap((row, place) => this.gather(`${name}[${place}]`, () => work(row)) ?? []);
+  }
+
   /** Ends the change if any row was refused. */
   end(): void {
     if (this.#problems.length) throw new Refusal(this.#problems);

@@ -92,12 +92,9 @@ export const adoptWhatIf = (
         refuseUnknownChoices(database, row);
         replaceBooking(database, id, row);
       });
-    const bookingIds = bookings.added.flatMap((draft, index) => {
-      const id = refusals.gather(`newBookings[${index}]`, () => {
-        refuseUnknownChoices(database, draft);
-        return insertBooking(database, draft);
-      });
-      return id ?? [];
+    const bookingIds = refusals.each("newBookings", bookings.added, (draft) => {
+      refuseUnknownChoices(database, draft);
+      return insertBooking(database, draft);
     });
     refusals.end();
     refuseOverfull(database);
