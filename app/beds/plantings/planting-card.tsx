@@ -1,9 +1,13 @@
-import { inShort, toDay } from "#lib/domain/day";
+import { inShort, toDay, toDayNumber } from "#lib/domain/day";
 import { TREATMENT_WORDS } from "#lib/domain/words";
+import { warmthOf } from "#lib/plan/road/first-cut";
 import type { PlantingForecast } from "#lib/plan/road/forecast";
 import { alivePlants } from "#lib/plan/road/grown";
+import { heatReached } from "#lib/plan/road/heat-reached";
 import type { Plan } from "#lib/plan/road/plan";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
+import { whyInWords } from "#lib/plan/words/why-words";
+import { today } from "../../clock";
 import { ColourWord } from "../../ui/colour-words";
 import { Form } from "../../ui/form.client";
 import { BloomFigures } from "../curves/bloom-figures";
@@ -32,6 +36,7 @@ export function PlantingCard({ row, plan, choices }: { row: PlantingForecast; pl
         ))}
       </p>
       {curve ? <Outcome row={row} /> : <NoCurve row={row} />}
+      <Why row={row} plan={plan} />
       <KeepSwitch row={row} plan={plan} />
       <BloomFigures row={row} plan={plan} />
       <details>
@@ -73,6 +78,24 @@ const Outcome = ({ row: { cutDays, cutStems, lostInFieldStems, lostToFrostStems 
     {countOf(lostInFieldStems, "stem")} lost waiting in the field, {inWholes(lostToFrostStems)} to frost.
   </p>
 );
+
+/** Why it blooms when it does, and what is not known of it. */
+function Why({ row, plan: { snapshot } }: { row: PlantingForecast; plan: Plan }) {
+  const { farm, weather } = snapshot;
+  const reached = heatReached(row, warmthOf(farm, weather), toDayNumber(today()));
+  const isAgeAsked = row.curve !== null && row.curve.shareByAge.length > 1 && row.planting.ageSeasons === null;
+  return (
+    <>
+      <p>{whyInWords(row, reached, farm.units)}</p>
+      {isAgeAsked && (
+        <p className="hint">
+          Its age is not told, so it is taken as grown. Young plants give less: say the season of its life under “Change
+          this planting”.
+        </p>
+      )}
+    </>
+  );
+}
 
 const NoCurve = ({ row: { crop, planting } }: { row: PlantingForecast }) => (
   <p className="short-word">

@@ -52,7 +52,7 @@ export const calendarDay = ({ anchor }: BloomCurve, { plantedOn, seasonYear }: P
  * How warmth tells a first cut: degree days are counted from the morning of `fromDay`, and the first stem is cut at `sum` of them. Null where the
  * calendar tells it: the farm has no climate, the curve no clock, or the known point no warmth.
  */
-function heatCourse(curve: BloomCurve, { plantedOn, seasonYear }: Planted, season: SeasonWarmth) {
+export function heatCourse(curve: BloomCurve, { plantedOn, seasonYear }: Planted, season: SeasonWarmth) {
   const { anchor, heatBaseC, heatCeilingC, heatFrom } = curve;
   if (season === null || heatBaseC === null || heatFrom === null) return null;
   const range = { baseC: heatBaseC, ceilingC: heatCeilingC };

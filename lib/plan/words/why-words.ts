@@ -1,0 +1,36 @@
+import { inShort, monthDayInShort, toDay } from "#lib/domain/day";
+import { measureIn, shown } from "#lib/domain/measures";
+import type { Units } from "#lib/domain/words";
+import type { Grown } from "#lib/plan/road/grown";
+import type { HeatReached } from "#lib/plan/road/heat-reached";
+import { inWholes } from "./numbers";
+
+/**
+ * Why a planting blooms when it does, in a sentence or two: "621 of 690 degree days above 50 °F by 14 Jul". `reached` is null where the calendar tells its
+ * first cut. Null without a curve.
+ */
+export function whyInWords({ curve, firstCut }: Grown, reached: HeatReached | null, units: Units): string | null {
+  if (!curve) return null;
+  if (reached === null || curve.heatBaseC === null) {
+    const { anchor } = curve;
+    const told =
+      anchor.kind === "day-of-year"
+        ? `the calendar: on ${monthDayInShort(anchor.firstCut)} every year`
+        : `the calendar: ${anchor.days} days after planting`;
+    const offer = curve.heatBaseC === null ? "" : " Once the farm has a climate, warmth tells it.";
+    return `Its first cut goes by ${told}.${offer}`;
+  }
+  const measure = measureIn(units, "temperature");
+  const inUnit = (degreeDays: number) => inWholes(degreeDays * measure.shownPerStored);
+  const needed = `${inUnit(reached.needed)} degree days above ${shown(measure, curve.heatBaseC)} ${measure.word}`;
+  const from = `counted from ${inShort(toDay(reached.from))}`;
+  if (firstCut !== null && reached.by >= firstCut)
+    return `It has had the ${needed} that it needs, ${from}, by ${inShort(toDay(firstCut))}.`;
+  const now =
+    reached.by <= reached.from
+      ? `none of ${inUnit(reached.needed)} yet`
+      : `${inUnit(reached.reached)} of ${inUnit(reached.needed)} by ${inShort(toDay(reached.by))}`;
+  const then =
+    firstCut === null ? "which it will not have this season" : `which it should have on ${inShort(toDay(firstCut))}`;
+  return `It needs ${needed}, ${from}, ${then}: ${now}.`;
+}
