@@ -45,7 +45,7 @@ export default async function BedsPage({ searchParams }: { searchParams: Promise
         <Empty title="No beds yet">
           <p>Add the first bed below, then say what is planted in it. Or bring all of them in from a spreadsheet.</p>
           <p className="actions">
-            <a className="button" href="/farm#import">
+            <a className="button" href="/farm/files#import">
               Bring in CSV files
             </a>
           </p>

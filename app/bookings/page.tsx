@@ -40,7 +40,7 @@ export default async function BookingsPage({ searchParams }: { searchParams: Pro
             <a className="button main" href="/bookings/new">
               Enter a booking
             </a>
-            <a className="button" href="/farm#import">
+            <a className="button" href="/farm/files#import">
               Bring in CSV files
             </a>
           </p>

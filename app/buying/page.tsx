@@ -2,7 +2,8 @@ import type { Metadata } from "next";
 import { z } from "zod";
 import { toDayNumber } from "#lib/domain/day";
 import { bookingsOf } from "#lib/plan/road/seasons";
-import { countOf, inRoundMoney } from "#lib/plan/words/numbers";
+import { purchasesInWords } from "#lib/plan/words/buying-words";
+import { countOf } from "#lib/plan/words/numbers";
 import { today } from "../clock";
 import { Cautions } from "../frame/cautions";
 import { SeasonHead } from "../frame/season-head";
@@ -10,6 +11,7 @@ import { seasonYear } from "../frame/season-year";
 import { loadPlan } from "../load";
 import { Empty } from "../ui/empty";
 import { BuyInOrders } from "./buy-in-orders";
+import { SurplusNow } from "./surplus-now";
 import { SurplusTable } from "./surplus-table";
 
 export const metadata: Metadata = { title: "Buying" };
@@ -30,7 +32,6 @@ export default async function BuyingPage({ searchParams }: { searchParams: Promi
   const stems = ahead.reduce((sum, gap) => sum + gap.shortStems, 0);
   const priced = new Set(open.map(({ gap }) => gap.needIndex));
   const unpriced = ahead.filter(({ needIndex }) => !priced.has(needIndex));
-  const cents = open.reduce((sum, line) => sum + line.costCents, 0);
   return (
     <>
       <SeasonHead title={`Buying, season ${year}`} seasonYear={year} back="/buying" />
@@ -46,10 +47,8 @@ export default async function BuyingPage({ searchParams }: { searchParams: Promi
           <span className="good-word">Nothing to buy in:</span> no stem is short for an event still to come.
         </p>
       ) : (
-        <p className="lead">
-          <strong>{countOf(stems, "stem")}</strong> short for events ahead, about <strong>{inRoundMoney(cents)}</strong>{" "}
-          in whole bunches. Prices are per stem, from memory or the trade unless you set{" "}
-          <a href="/farm/crops">your own</a>; ask your wholesaler for today’s.
+        <p className="soft">
+          {countOf(stems, "stem")} short for events ahead, {purchasesInWords(open)} in whole bunches.
         </p>
       )}
       {unpriced.length > 0 && (
@@ -64,7 +63,8 @@ export default async function BuyingPage({ searchParams }: { searchParams: Promi
           </ul>
         </div>
       )}
-      <BuyInOrders lines={open} now={now} isAllShown={show === "all"} />
+      <BuyInOrders farm={plan.snapshot.farm} lines={open} now={now} isAllShown={show === "all"} />
+      <SurplusNow surplus={plan.surplus} now={from === "start" ? Number.NEGATIVE_INFINITY : now} />
       <SurplusTable
         surplus={plan.surplus.filter((line) => from === "start" || line.lastUsefulDay >= now)}
         isAllShown={show === "all"}

@@ -29,7 +29,7 @@ export function SurplusTable({ surplus, isAllShown }: { surplus: readonly Surplu
   const shown = firstOf(lots, isAllShown);
   return (
     <section aria-labelledby="surplus">
-      <h2 id="surplus">Surplus to offer</h2>
+      <h2 id="surplus">All that will be over</h2>
       <p className="soft">
         Stems by week and variety that no booking takes, {LEAST_STEMS} or more. Offer them three to seven days ahead
         (common practice).

@@ -17,7 +17,7 @@ export function SeasonStart({ plan }: { plan: Plan }) {
         <a className="button" href="/bookings/new">
           Enter a booking
         </a>
-        <a className="button" href="/farm#import">
+        <a className="button" href="/farm/files#import">
           Bring in CSV files
         </a>
       </p>

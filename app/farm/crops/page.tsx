@@ -16,8 +16,8 @@ export default function CropsPage() {
       <h1>Farm: crops</h1>
       <FarmTabs open="/farm/crops" />
       <p>
-        <em>Published</em>, <em>published-secondary</em> and <em>trade</em> have a source, named on the crop’s own page;{" "}
-        <em>common practice</em> and <em>from memory</em> have none; <em>own</em> is yours.
+        Days held between cut and event, days a bloom waits in the field, stems in a bunch and in a bucket, and what a
+        stem costs to buy in. Bold is your own; where each of the others comes from stands on its crop’s page.
       </p>
       <p className="actions">
         <a className="button main" href="/farm/crops/new">
