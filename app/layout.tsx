@@ -27,6 +27,7 @@ import "./keep-or-dig/board/bed-table.css";
 import "./keep-or-dig/keep-or-dig.css";
 import "./keep-or-dig/worksheet/worksheet.css";
 import "./bookings/bookings.css";
+import "./bookings/editor/matrix.css";
 import "./bookings/booking-list.css";
 import "./picking/picking.css";
 import "./buying/buying.css";

@@ -36,7 +36,7 @@ test("entering a booking by keyboard: coverage shows while typing, bad input kee
 
   const alert = page.getByRole("alert").filter({ hasText: "Not saved" });
   await alert.waitFor();
-  expect(await alert.textContent()).toContain('"mauve" is not known here');
+  expect(await alert.textContent()).toContain('"mauve" may be lavender or pink');
   expect(await alert.textContent()).toContain("Piece 2");
   expect(await page.getByLabel("Client").inputValue()).toBe("The Test Barn wedding (invented)");
   expect(await page.getByLabel("Palette, best colour first").getAttribute("aria-invalid")).toBe("true");
@@ -91,7 +91,7 @@ test("rows pasted from a spreadsheet become pieces; a row that cannot be read st
   await page.getByText("Row 3:").waitFor();
   expect(await page.getByLabel("Rows").inputValue()).toContain("Low centrepeice");
   expect(await page.getByLabel("How many").inputValue()).toBe("12");
-  expect(await page.getByLabel("Stems", { exact: true }).inputValue()).toBe("40");
+  expect(await page.getByLabel("Stems, focal", { exact: true }).inputValue()).toBe("40");
   await page.close();
 });
 

@@ -10,8 +10,8 @@ import { ColourField } from "./colour-field.client";
 import { CoveragePanel } from "./coverage-panel";
 import type { BookingForm, Choices } from "./draft";
 import { PasteRows } from "./paste-rows.client";
-import { PieceLines } from "./piece-lines.client";
-import { StemLines } from "./stem-lines.client";
+import { PiecesMatrix } from "./pieces-matrix.client";
+import { SaveBooking, ShortBar } from "./save-booking.client";
 import { useCoverage } from "./use-coverage.client";
 import { useRevisionRead } from "./use-revision-read.client";
 
@@ -28,13 +28,7 @@ export function BookingEditor({ bookingId, form: initial, choices }: Props) {
   return (
     <Form
       action={saveBooking}
-      submit={bookingId === null ? "Save the booking" : "Save the changes"}
       hidden={{ bookingId: bookingId ?? "", booking: JSON.stringify(form) }}
-      beside={
-        <a className="button" href="/bookings">
-          Leave without saving
-        </a>
-      }
       label="The booking"
       revision={revision}
       onRefill={(typed) => setForm({ ...initial, ...JSON.parse(typed.booking[0]) })}
@@ -42,7 +36,7 @@ export function BookingEditor({ bookingId, form: initial, choices }: Props) {
       <CountedMarks />
       <div className="cols booking-cols">
         <div>
-          <div className="fields">
+          <div className="booking-facts">
             <TextField name="client" label="Client" value={form.client} onChange={(client) => set({ client })} />
             <DayField
               name="eventOn"
@@ -67,14 +61,14 @@ export function BookingEditor({ bookingId, form: initial, choices }: Props) {
             <ColourField
               name="palette"
               isWide
+              ownColours={choices.ownColours}
               label="Palette, best colour first"
               hint="For example: blush, cream, white. Leave it empty if any colour will do."
               value={form.palette}
               onChange={(palette) => set({ palette })}
             />
           </div>
-          <PieceLines pieces={form.pieces} choices={choices} onChange={(pieces) => set({ pieces })} />
-          <StemLines lines={form.stemLines} choices={choices} onChange={(stemLines) => set({ stemLines })} />
+          <PiecesMatrix lines={form} choices={choices} spare={form.spareShare} answer={answer} onChange={set} />
           <PasteRows
             onRows={({ pieces, stemLines }) =>
               set({ pieces: [...form.pieces, ...pieces], stemLines: [...form.stemLines, ...stemLines] })
@@ -106,8 +100,11 @@ export function BookingEditor({ bookingId, form: initial, choices }: Props) {
             <AreaField name="note" label="Note" value={form.note} onChange={(note) => set({ note })} />
           </details>
         </div>
-        <CoveragePanel answer={answer} />
+        <CoveragePanel answer={answer}>
+          <SaveBooking submit={bookingId === null ? "Save the booking" : "Save the changes"} />
+        </CoveragePanel>
       </div>
+      <ShortBar answer={answer} />
     </Form>
   );
 }

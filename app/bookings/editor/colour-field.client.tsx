@@ -1,8 +1,11 @@
 "use client";
 
 import { COLOURS, type Colour } from "#lib/domain/words";
+import type { OwnColour } from "#lib/domain/writing";
 import { ColourWord } from "../../ui/colour-words";
 import { TextField } from "../../ui/form-fields.client";
+import { colourOf, wordsIn } from "./colour-words";
+import { OwnColourAsked } from "./own-colour-asked.client";
 
 type Props = {
   name: string;
@@ -10,33 +13,33 @@ type Props = {
   listedAs?: string;
   hint?: string;
   isWide?: boolean;
+  ownColours: readonly OwnColour[];
   value: string;
   onChange: (value: string) => void;
 };
 
-const isColour = (word: string): word is Colour => COLOURS.some((colour) => colour === word);
-const wordsOf = (value: string): string[] =>
-  value
-    .split(/[,/;]+/)
-    .map((word) => word.trim().toLowerCase())
-    .filter((word) => word !== "");
-
-/** Colours typed as words, with their swatches beside them; a click on a swatch adds or takes away. */
-export function ColourField(props: Props) {
+/** Colours typed as words, with their swatches beside them; a click on a swatch adds or takes away. A word that is nobody's is asked about, once. */
+export function ColourField({ ownColours, ...props }: Props) {
   const { value, onChange } = props;
-  const words = wordsOf(value);
+  const words = wordsIn(value);
+  const known = words.map((word) => ({ word, colour: colourOf(word, ownColours) }));
+  const isChosen = (colour: Colour) => known.some((one) => one.colour === colour);
   const toggle = (colour: Colour) =>
-    onChange((words.includes(colour) ? words.filter((word) => word !== colour) : [...words, colour]).join(", "));
+    onChange(
+      (isChosen(colour)
+        ? known.filter((one) => one.colour !== colour).map(({ word }) => word)
+        : [...words, colour]
+      ).join(", "),
+    );
   return (
     <div className={props.isWide ? "field wide" : undefined}>
       <TextField {...props} />
+      <OwnColourAsked words={known.flatMap(({ word, colour }) => (colour ? [] : [word]))} />
       <details>
         <summary className="small">
-          {words.some(isColour) ? (
+          {known.some(({ colour }) => colour) ? (
             <span className="colours">
-              {words.filter(isColour).map((word) => (
-                <ColourWord key={word} colour={word} />
-              ))}
+              {known.map(({ word, colour }) => colour && <ColourWord key={word} colour={colour} />)}
             </span>
           ) : (
             "choose from swatches"
@@ -44,9 +47,9 @@ export function ColourField(props: Props) {
         </summary>
         <div className="row">
           {COLOURS.map((colour) => (
-            <button key={colour} type="button" aria-pressed={words.includes(colour)} onClick={() => toggle(colour)}>
+            <button key={colour} type="button" aria-pressed={isChosen(colour)} onClick={() => toggle(colour)}>
               <ColourWord colour={colour} />
-              {words.includes(colour) && " ✓"}
+              {isChosen(colour) && " ✓"}
             </button>
           ))}
         </div>

@@ -1,3 +1,4 @@
+import type { ReactNode } from "react";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { CountedRow } from "../../look/counted-row";
 import { ColourWords } from "../../ui/colour-words";
@@ -10,7 +11,8 @@ const STEMS_A_MARK = 5;
 const MARKS_A_ROW = 24;
 
 /** How far the booking would be covered as it stands, before it is saved. */
-export function CoveragePanel({ answer: { coverage, problems, isStale, isOffline } }: { answer: CoverageAnswer }) {
+export function CoveragePanel({ answer, children }: { answer: CoverageAnswer; children: ReactNode }) {
+  const { coverage, problems, isStale, isOffline } = answer;
   return (
     <section className="card coverage" aria-labelledby="coverage" data-stale={isStale ? "true" : "false"}>
       <h2 id="coverage">Coverage as typed</h2>
@@ -26,6 +28,7 @@ export function CoveragePanel({ answer: { coverage, problems, isStale, isOffline
         {coverage && coverage.lines.length === 0 && <p className="soft">Nothing is asked for yet.</p>}
         {coverage && coverage.lines.length > 0 && <Covered coverage={coverage} />}
       </div>
+      {children}
     </section>
   );
 }

@@ -2,7 +2,8 @@ import { PERCENT, shown } from "#lib/domain/measures";
 import { type DecimalMark, writeNumber } from "#lib/domain/read-number";
 import type { Booking, BookingDraft } from "#lib/domain/records/booking";
 import type { Snapshot } from "#lib/domain/snapshot";
-import type { Colour, Role, Status } from "#lib/domain/words";
+import { type Colour, ROLES, type Role, type Status } from "#lib/domain/words";
+import type { OwnColour } from "#lib/domain/writing";
 
 /**
  * A booking as it stands in the form: all text, so that nothing typed is ever lost, however wrong. The server parses it; the
@@ -22,16 +23,29 @@ export type BookingForm = {
 
 /** What the form must know of the farm, and no more. */
 export type Choices = {
-  recipes: { id: number; name: string; unit: string; stemsEach: string }[];
+  recipes: { id: number; name: string; unit: string; stemsEach: Partial<Record<Role, number>> }[];
   crops: { id: number; name: string; roles: readonly Role[] }[];
+  decimalMark: DecimalMark;
+  ownColours: readonly OwnColour[];
 };
 
-export const choicesOf = ({ recipes, crops }: Snapshot): Choices => ({
+/** A line of pieces or of stems as it stands in the form. */
+export type PieceLine = BookingForm["pieces"][number];
+export type StemLineTyped = BookingForm["stemLines"][number];
+
+export const choicesOf = ({ farm, recipes, crops }: Snapshot): Choices => ({
+  decimalMark: farm.decimalMark,
+  ownColours: farm.ownColours,
   recipes: recipes.map(({ id, name, unit, lines }) => ({
     id,
     name,
     unit,
-    stemsEach: lines.map(({ role, stemsPerPiece }) => `${stemsPerPiece} ${role}`).join(", "),
+    stemsEach: Object.fromEntries(
+      ROLES.map((role) => [
+        role,
+        lines.reduce((sum, line) => (line.role === role ? sum + line.stemsPerPiece : sum), 0),
+      ]),
+    ),
   })),
   crops: crops.map(({ id, name, roles }) => ({ id, name, roles })),
 });
