@@ -7,7 +7,7 @@ import { revision } from "#db/journal/journal";
 import { removeBooking } from "#db/write/bookings";
 import { putWhatIf, removeWhatIf } from "#db/write/what-ifs";
 import { saveBed } from "../../app/beds/actions";
-import { keepOrDig } from "../../app/beds/plantings/planting-actions";
+import { keepOrDig, savePlanting } from "../../app/beds/plantings/planting-actions";
 import { changeStatus, deleteBooking, saveBooking } from "../../app/bookings/actions";
 import { farmDatabase } from "../../app/load";
 import { type FormState, FRESH } from "../../app/ui/form-state";
@@ -131,4 +131,26 @@ test("a booking with a piece whose recipe is gone is refused at that piece", asy
   };
   const answer = await saveBooking(FRESH, formOf({ bookingId: "", booking: JSON.stringify(booking) }));
   expect(answer.problems).toEqual([{ place: "pieces[0].recipeId", message: "this recipe is not on the farm" }]);
+});
+
+test("a planting that can hardly be is met with a word at its field, and saved once she says that it is meant", async () => {
+  const fields = {
+    plantingId: "",
+    bedId: "1",
+    varietyId: "1",
+    seasonYear: "2027",
+    treatment: "field",
+    plantedOn: "2027-05-20",
+    plantCount: "900000",
+    aliveShare: "95",
+    gradeOutShare: "10",
+  };
+  const before = revision(farmDatabase());
+  const doubted = await savePlanting(FRESH, formOf(fields));
+  expect(doubted.outcome).toBe("refused");
+  expect(doubted.problems.map(({ place }) => place)).toContain("plantCount");
+  expect(doubted.problems.at(-1)).toEqual({ place: "isMeant", message: "or tick here, and save it as it stands" });
+  expect(revision(farmDatabase())).toBe(before);
+  const meant = await savePlanting(FRESH, formOf({ ...fields, isMeant: "yes" }));
+  expect(told(meant)).toEqual(["saved"]);
 });

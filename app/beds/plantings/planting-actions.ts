@@ -5,12 +5,21 @@ import { addPlanting, removePlanting, setTreatment, updatePlanting } from "#db/w
 import type { Written } from "#db/write/write";
 import { DUG, KEPT, replantedOn } from "#lib/plan/winter/beds";
 import { action, idIn, readEntry, refusal } from "../../action";
+import { doubtsOf } from "./doubts";
+import { MEANT } from "./meant";
 import { readPlanting } from "./planting-values";
+
+/** How to save what the tool doubts. */
+const STILL_SAVE = { place: MEANT, message: "or tick here, and save it as it stands" };
 
 /** Adds a planting, or changes one; a new variety is added to its crop with it, as one change. */
 export const savePlanting = action(
-  (values, { farm, plantings }) =>
-    readEntry(values, "plantingId", plantings, (before) => readPlanting(values, farm, before)),
+  (values, snapshot) =>
+    readEntry(values, "plantingId", snapshot.plantings, (before) => {
+      const read = readPlanting(values, snapshot.farm, before);
+      const doubts = read.ok && !values.isTicked(MEANT) ? doubtsOf(read.parsed, before, snapshot) : [];
+      return doubts.length > 0 ? { ok: false, problems: [...doubts, STILL_SAVE] } : read;
+    }),
   (database, { id, draft: { planting, newVariety } }) =>
     id === null ? addPlanting(database, planting, newVariety) : updatePlanting(database, id, planting, newVariety),
 );

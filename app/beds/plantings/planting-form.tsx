@@ -6,6 +6,7 @@ import { PLANTING } from "#lib/domain/records/planting";
 import type { PlantingForecast } from "#lib/plan/road/forecast";
 import { Form } from "../../ui/form.client";
 import { RecordField } from "../../ui/record-field";
+import { MeantField } from "./meant-field.client";
 import { savePlanting } from "./planting-actions";
 import { PlantingChoice } from "./planting-choice.client";
 import type { PlantingChoices } from "./planting-choices";
@@ -46,6 +47,7 @@ export function PlantingForm({ row, bedId, seasonYear, farm, choices }: Props) {
           <RecordField key={field.name} {...field} />
         ))}
       </div>
+      <MeantField />
       {!planting && (
         <p className="hint">
           95 % alive and 10 % graded out are starting points from memory, not figures of your farm: overrule them with
