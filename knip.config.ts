@@ -8,7 +8,7 @@ const config = ({ production }: { production?: boolean }): KnipConfig => ({
   entry: [
     "app/threads/{thread.mjs,worker.ts}!",
     // The server reads it as it lies, before anything is built.
-    "app/door/open-door.ts!",
+    "app/door/{open-door,failed-page}.ts!",
     "app/commands/*.ts!",
     "demo/load-demo.ts!",
     "demo/demo-snapshot.ts!",

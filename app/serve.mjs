@@ -17,6 +17,7 @@ process.env.NODE_ENV = isDev ? "development" : "production";
 process.env.NEXT_TELEMETRY_DISABLED = "1";
 const { default: next } = await import("next");
 const { openDoor } = await tsImport("./door/open-door.ts", import.meta.url);
+const { failedInWords } = await tsImport("./door/failed-page.ts", import.meta.url);
 const { keptPages } = await tsImport("./kept-pages/kept-pages.ts", import.meta.url);
 const { readAhead } = await tsImport("./kept-pages/read-ahead.ts", import.meta.url);
 
@@ -28,7 +29,7 @@ const door = openDoor(async (request, response) => (await opened)(request, respo
 const port = await listen(wantedPort);
 const app = next({ dev: isDev, hostname: HOST, port, httpServer: door });
 await app.prepare();
-const screens = app.getRequestHandler();
+const screens = failedInWords(app.getRequestHandler());
 open(isDev ? screens : readAhead(keptPages(screens, stamp), stamp, MAIN_SCREENS, askOwn));
 console.log(`\n  Stems & Saturdays is open at http://${HOST}:${port}\n  Leave this window open; Ctrl+C closes it.\n`);
 
@@ -47,7 +48,7 @@ function stamp() {
 function askOwn({ url, headers }) {
   return new Promise((resolve, reject) => {
     const asking = get({ host: HOST, port, path: url, headers, agent: false }, (answer) => {
-      answer.once("close", resolve).resume();
+      answer.once("close", () => (answer.statusCode < 500 ? resolve() : reject(new Error(url)))).resume();
     });
     asking.once("error", reject);
   });

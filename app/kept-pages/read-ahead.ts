@@ -9,7 +9,7 @@ const LATELY_COUNT = 12;
 /** The header that tells our own asking from a reader's. */
 const OWN = "page-ahead";
 
-/** Asks the server itself for a page; done, or rejected, once it has been rendered. */
+/** Asks the server itself for a page; done once it has been rendered, rejected when it failed. */
 export type Ask = (page: PageAsked) => Promise<void>;
 
 /**
@@ -42,8 +42,12 @@ export function readAhead(
     if (lately.size > LATELY_COUNT) lately.delete(oldest);
   };
 
-  // A page that fails says so to the reader who asks for it.
-  const askOwn = ({ url, headers }: PageAsked) => ask({ url, headers: { ...headers, [OWN]: mark } }).catch(() => {});
+  /** Whether the page was made. One that fails says so to the reader who asks for it. */
+  const askOwn = ({ url, headers }: PageAsked): Promise<boolean> =>
+    ask({ url, headers: { ...headers, [OWN]: mark } }).then(
+      () => true,
+      () => false,
+    );
 
   const go = async () => {
     if (isAtWork || (stampOf() !== null && stampOf() === aheadOf)) return;
@@ -55,8 +59,8 @@ export function readAhead(
     let isWhole = true;
     for (const page of wanted) {
       isWhole = readerCount === 0 && stampOf() === stamp;
-      if (!isWhole) break;
-      await askOwn(page);
+      // Where one page fails, the others are likely to: nothing is tried again before the next reader has come.
+      if (!isWhole || !(await askOwn(page))) break;
     }
     isAtWork = false;
     if (isWhole && stampOf() === stamp) aheadOf = stamp;

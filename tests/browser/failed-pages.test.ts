@@ -1,0 +1,90 @@
+import { spawnSync } from "node:child_process";
+import { once } from "node:events";
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import Database from "better-sqlite3";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { DESK, openBrowser, violations } from "./open-page";
+import { TODAY } from "./serve-demo";
+import { type Served, serveBuilt } from "./served";
+
+const folder = mkdtempSync(join(tmpdir(), "farm-"));
+const file = join(folder, "farm.sqlite");
+const env = { ...process.env, NODE_ENV: "production" as const, FARM_FILE: file };
+let browser: Browser;
+
+beforeAll(async () => {
+  spawnSync(process.execPath, ["--import", "tsx", "demo/load-demo.ts", file], { env: { ...env, FARM_TODAY: TODAY } });
+  browser = await openBrowser();
+});
+afterAll(async () => {
+  await browser.close();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+/** What fails, and how a server is brought to fail at it. */
+const FAILURES = {
+  "a page": async () => serveBuilt({ ...env, FARM_TODAY: "no day at all" }),
+  "the frame of all pages": async () => {
+    const served = await serveBuilt({ ...env, FARM_TODAY: TODAY });
+    // Another program has taken a column out of a table of ours.
+    const tables = new Database(file);
+    tables.exec("ALTER TABLE farm DROP COLUMN decimal_mark");
+    tables.close();
+    return served;
+  },
+};
+
+describe.each(Object.entries(FAILURES))("where %s cannot be made", (_, serve) => {
+  let served: Served;
+  beforeAll(async () => {
+    served = await serve();
+  });
+  afterAll(async () => {
+    served.server.kill("SIGTERM");
+    await once(served.server, "exit");
+  });
+
+  const opened = async (options: BrowserContextOptions): Promise<Page> => {
+    const page = await browser.newPage({ viewport: DESK, ...options });
+    const answer = await page.goto(`${served.address}/`, { waitUntil: "networkidle" });
+    expect(answer?.status()).toBe(500);
+    return page;
+  };
+
+  test.each(["light", "dark"] as const)(
+    "%s: it says so in words that can be read, and leads on",
+    async (colorScheme) => {
+      const page = await opened({ colorScheme });
+      await page.getByRole("heading", { name: "This page could not be made" }).waitFor();
+      expect(await page.getByText("changes none of your records").isVisible()).toBe(true);
+      expect(await page.getByRole("button", { name: "Try again" }).isVisible()).toBe(true);
+      expect(await page.getByRole("link", { name: "Copies of the farm" }).getAttribute("href")).toBe("/farm/copies");
+      expect(await violations(page)).toEqual([]);
+      await page.close();
+    },
+  );
+
+  test("without scripts it says the same", async () => {
+    const page = await opened({ javaScriptEnabled: false });
+    expect(await page.getByRole("heading", { name: "This page could not be made" }).isVisible()).toBe(true);
+    expect(await page.getByText("changes none of your records").isVisible()).toBe(true);
+    expect(await page.getByRole("link", { name: "History of changes" }).getAttribute("href")).toBe("/farm/history");
+    await page.close();
+  });
+
+  test("without styles the words are there, and dark on light", async () => {
+    const page = await browser.newPage({ viewport: DESK });
+    await page.route(/\.css/, (route) => route.abort());
+    await page.goto(`${served.address}/`, { waitUntil: "networkidle" });
+    await page.getByRole("heading", { name: "This page could not be made" }).waitFor();
+    const look = await page.evaluate(() => {
+      const { color } = getComputedStyle(document.querySelector("h1") ?? document.body);
+      return [color, getComputedStyle(document.body).backgroundColor];
+    });
+    expect(look).toEqual(["rgb(0, 0, 0)", "rgba(0, 0, 0, 0)"]);
+    await page.close();
+  });
+});
