@@ -53,7 +53,7 @@ const linesOf = (slips: readonly BuyingSlip[]): BuyIn[] => slips.flatMap(({ line
 function Lead({ late, next, now }: { late: readonly BuyingSlip[]; next: readonly BuyingSlip[]; now: number }) {
   const of = late.length > 0 ? late : next;
   if (of.length === 0) return null;
-  const { bunchCount } = buyingTotals(linesOf(of));
+  const { bunchCount, costCents } = buyingTotals(linesOf(of));
   return (
     <>
       <h2 className="buying-lead">
@@ -63,8 +63,7 @@ function Lead({ late, next, now }: { late: readonly BuyingSlip[]; next: readonly
         {forWhomInWords(of)} {late.length > 0 ? "are late" : `to order by ${withWeekday(toDay(of[0].orderBy))}`}
       </h2>
       <p className="lead">
-        {late.length > 0 ? lateInWords(late, now) : "Nothing is late."} {purchasesInWords(linesOf(of))} in whole
-        bunches.
+        {late.length > 0 ? lateInWords(late, now) : "Nothing is late."} About {inRoundMoney(costCents)}.
       </p>
     </>
   );

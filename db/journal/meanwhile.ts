@@ -1,5 +1,6 @@
 import type { Database } from "better-sqlite3";
 import { type Cell, cellChange, mannerOf } from "./cell-words";
+import { wallTime } from "./wall-time";
 
 type Other = {
   readonly title: string;
@@ -27,7 +28,7 @@ export function changedMeanwhile(sqlite: Database, seenRevision: number, changeI
   const inItsWords = cellChange(sqlite, mannerOf(sqlite));
   return others.map(
     ({ title, made_at, table_name, before_json, after_json }) =>
-      `saved meanwhile, ${made_at.slice(11, 16)} UTC, “${title}”: ${
+      `saved meanwhile, ${wallTime(made_at)}, “${title}”: ${
         table_name === "weather_year"
           ? weatherInWords(before_json, after_json)
           : `${inWords(table_name)} ${difference(before_json, after_json, (column, was, is) => inItsWords(table_name, column, was, is))}`

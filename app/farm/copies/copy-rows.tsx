@@ -1,5 +1,6 @@
 import type { Copy, CopyReason } from "#db/copies/copy-name";
 import { isKeptForGood } from "#db/copies/remove-copy";
+import { wallTime } from "#db/journal/wall-time";
 import { inWholes } from "#lib/plan/words/numbers";
 import { Form } from "../../ui/form.client";
 import { Table } from "../../ui/table";
@@ -23,7 +24,7 @@ export const CopyRows = ({ copies }: { copies: readonly Copy[] }) =>
         caption="Copies, newest first"
         isCaptionHidden
         columns={[
-          { head: "When (UTC)", kind: "name", cell: whenOf },
+          { head: "When", kind: "name", cell: whenOf },
           { head: "Why", cell: ({ reason }) => REASONS[reason] },
           { head: "Size", kind: "number", cell: ({ byteCount }) => `${inWholes(Math.ceil(byteCount / 1000))} kB` },
           { head: "Use", kind: "tool", cell: (copy) => <CopyTools copy={copy} /> },
@@ -38,7 +39,7 @@ export const CopyRows = ({ copies }: { copies: readonly Copy[] }) =>
     </>
   );
 
-const whenOf = ({ takenAt }: Copy): string => takenAt.slice(0, 16).replace("T", " ");
+const whenOf = ({ takenAt }: Copy): string => wallTime(takenAt);
 
 const CopyTools = ({ copy }: { copy: Copy }) => (
   <div className="copy-tools">

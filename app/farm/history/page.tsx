@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import { z } from "zod";
 import { FarmFileRefused } from "#db/file/farm-file-refused";
 import { KEPT, latestChanges, undoRefusal } from "#db/journal/journal";
+import { wallTime } from "#db/journal/wall-time";
 import { UndoForm } from "../../frame/undo-form";
 import { farmDatabase } from "../../load";
 import { Table } from "../../ui/table";
@@ -46,7 +47,7 @@ export default async function HistoryPage({ searchParams }: { searchParams: Prom
           caption="Latest changes"
           isCaptionHidden
           columns={[
-            { head: "When (UTC)", className: "soft", cell: ({ madeAt }) => madeAt.slice(0, 16) },
+            { head: "When", className: "soft", phone: "first", cell: ({ madeAt }) => wallTime(madeAt) },
             { head: "What", kind: "name", cell: ({ title }) => title },
             {
               head: "Undo",
