@@ -47,6 +47,8 @@ export type PlannerData = {
   readonly blooms: BedBlooms;
   /** Replanting has begun: nothing of this winter is adopted any more. */
   readonly isOver: boolean;
+  /** What is sampled where the beds are asked how sure they are, in words. */
+  readonly sampled: string;
 };
 
 export function bedRows(snapshot: Snapshot, seasonYear: number): BedRow[] {

@@ -83,7 +83,7 @@ export function Planner({ data }: { data: PlannerData }) {
       </div>
       <BoardFigures board={board} keptCount={keptBedIds.length} units={units} atHand={atHand} />
       <div className="keep-questions">
-        <HowSure key={question} question={{ seasonYear, keptBedIds }} />
+        <HowSure key={question} question={{ seasonYear, keptBedIds }} sampled={data.sampled} />
         <KeepCurve seasonYear={seasonYear} />
         <SurvivalSweep seasonYear={seasonYear} rows={rows} />
       </div>

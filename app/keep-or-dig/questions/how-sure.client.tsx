@@ -7,16 +7,19 @@ import { AskedWork } from "./asked-work";
 import { SurenessFound } from "./sureness-found";
 import { useWork } from "./use-work.client";
 
+type Props = {
+  question: { seasonYear: number; keptBedIds: readonly number[] };
+  /** What varies in a sampled season, in words. */
+  sampled: string;
+};
+
 /** Samples a thousand seasons with these beds kept and with all dug, and says how sure the ticks are. */
-export function HowSure({ question }: { question: { seasonYear: number; keptBedIds: readonly number[] } }) {
+export function HowSure({ question, sampled }: Props) {
   const work = useWork<PointsDone, KeepSureness>("/keep-or-dig/sure");
   return (
     <section aria-labelledby="sure" className="card">
       <h2 id="sure">How sure are we</h2>
-      <p>
-        First cuts, yields, winters, stores and frost vary. A thousand seasons are sampled from their spreads, the same
-        ones with these beds kept and with every bed dug.
-      </p>
+      <p>{sampled}</p>
       <AskedWork
         work={work}
         start={() => work.start(question)}

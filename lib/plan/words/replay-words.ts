@@ -16,3 +16,11 @@ export function replayInWords(row: Grown, replay: Replay | null): string | null 
     ? `Its weather is all but recorded, and ${years} agree on ${inShort(early)}; how far the clock itself is off they cannot say.`
     : `Replayed through ${years}, the first cut falls between ${inShort(early)} and ${inShort(behind)} in eight of ten, by the weather alone.`;
 }
+
+/** What varies in sampled seasons, and where it is taken from. */
+export const sampledInWords = (replay: Replay | null): string =>
+  `${
+    replay
+      ? `Each sampled season has the spring of one of your ${countOf(replay.years.length, "recorded year")}, the same for every crop that follows warmth; yields, winters, stores and frost vary by their spreads.`
+      : "First cuts, yields, winters, stores and frost vary: seasons are sampled from their spreads."
+  } A thousand of them are the same ones with these beds kept and with every bed dug.`;

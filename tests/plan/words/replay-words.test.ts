@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { toDayNumber } from "#lib/domain/day";
 import { type Grown, grown } from "#lib/plan/road/grown";
 import type { Replay } from "#lib/plan/road/replay";
-import { replayInWords } from "#lib/plan/words/replay-words";
+import { replayInWords, sampledInWords } from "#lib/plan/words/replay-words";
 import { day, snapshot } from "../../small-farm";
 
 const row: Grown = { ...grown(snapshot(), 2027)[0], firstCut: toDayNumber(day("2027-06-05")) };
@@ -23,4 +23,9 @@ test("a season that is recorded leaves one day, and a planting by the calendar s
   );
   expect(replayInWords(row, replayed(null))).toBeNull();
   expect(replayInWords(row, null)).toBeNull();
+});
+
+test("[Y3] sampled seasons say whether they are recorded years", () => {
+  expect(sampledInWords(null)).toContain("are sampled from their spreads.");
+  expect(sampledInWords({ ...replayed(null), years: [2020, 2021] })).toContain("one of your 2 recorded years");
 });
