@@ -47,7 +47,7 @@ export function DayColumns({ all, known, top, isAsked, asked }: Props) {
         {all.map((day, index) => (
           <g key={day} transform={`translate(${index * COLUMN} 0)`}>
             {day === asked && <rect className="day-asked" x={-4} y={2} width={COLUMN - 4} height={soil + BELOW - 4} />}
-            {isFirstOfMonth(all, index) && day !== asked && <text y={soil + 19}>{monthInShort(day)}</text>}
+            {isFirstOfMonth(all, index) && isAway(all, index, asked) && <text y={soil + 19}>{monthInShort(day)}</text>}
             {day === asked && (
               <text className="day-asked-name" x={COLUMN / 2 - 6} y={soil + 19} textAnchor="middle">
                 {inShort(day)}
@@ -70,6 +70,10 @@ export function DayColumns({ all, known, top, isAsked, asked }: Props) {
 
 const isFirstOfMonth = (days: readonly Day[], index: number): boolean =>
   index === 0 ? days[1]?.slice(5, 7) === days[0].slice(5, 7) : days[index - 1].slice(5, 7) !== days[index].slice(5, 7);
+
+/** The name of the day asked needs the room beside it. */
+const isAway = (days: readonly Day[], index: number, asked: Day | null): boolean =>
+  asked === null || !days.slice(Math.max(0, index - 1), index + 2).includes(asked);
 
 type MarksProps = { day: OtherDayView | undefined; unit: number; soil: number; top: number; isAsked: boolean };
 

@@ -7,19 +7,21 @@ import { mostLeftWords, nearestWords } from "#lib/plan/words/enquiry-words";
 import { BareGround } from "../look/bare-ground";
 import { CountedMarks } from "../look/counted-row";
 import type { AnswerLine, OtherDayView } from "./answer/answer-lines";
+import type { AnswerView } from "./answer/answer-view";
+import type { Answer } from "./answer-state";
 import { addressOf, type EnquiryForm, isUnasked } from "./asked-enquiry";
 import { CallerBoard } from "./caller-board.client";
 import { Holders } from "./holders";
 import { Ladder } from "./ladder";
 import { OtherDays } from "./other-days";
 import { Question } from "./question.client";
-import { type Answer, useAnswer } from "./use-answer.client";
+import { useAnswer } from "./use-answer.client";
 import { VerdictPlate } from "./verdict-plate";
 
 type Props = {
   initial: EnquiryForm;
-  /** The first line of the answer to it. */
-  first: AnswerLine | null;
+  /** The first lines of the answer to it. */
+  first: readonly AnswerLine[];
   /** Until when an enquiry is held, unless she says otherwise. */
   holdUntil: string;
   /** The Saturdays of the season with what is left on each, for who has asked nothing yet. */
@@ -88,34 +90,43 @@ type AnsweredProps = Pick<Props, "holdUntil"> & {
   set: (part: Partial<EnquiryForm>) => void;
 };
 
-/** The answer beside what is read to the caller, then who has the rest, what could be done, and other days. */
+/** The answer beside what is read to the caller, then what could be done, who has the rest, and other days. */
 function Answered({ answer, form, holdUntil, set }: AnsweredProps) {
-  const { view, sentence, rungs, noBuyIn, weekdays, otherDays } = answer;
+  const { view, sentence, offered, comingOffered, days, comingDays, isDone } = answer;
   if (!view) return null;
-  const { stemCount, promisedStems, likelyStems, colours, eventOn } = view;
-  const ofDay = { day: eventOn, promisedStems, likelyStems, colours, booked: [] };
   return (
     <>
       <div className="cols enquiry-top">
         <VerdictPlate view={view} />
         <CallerBoard sentence={sentence} form={form} holdUntil={holdUntil} />
       </div>
-      {view.verdict !== "yes" && (
-        <Ladder view={view} rungs={rungs} noBuyIn={noBuyIn} askWith={(colours) => set({ colours })} />
+      {view.verdict !== "yes" && offered && (
+        <Ladder {...offered} isStale={comingOffered !== null} askWith={(colours) => set({ colours })} />
       )}
       <Holders view={view} />
-      <OtherDays
-        title={`The same on other ${weekdayInFull(eventOn)}s`}
-        weekdays={weekdays}
-        days={otherDays}
-        stemCount={stemCount}
-        asked={ofDay}
-        answer={answer.isDone ? nearestWords(otherDays, stemCount) : ""}
-        choose={(on) => set({ eventOn: on })}
-      />
+      {days && (
+        <OtherDays
+          title={`The same on other ${weekdayInFull(days.view.eventOn)}s`}
+          weekdays={days.weekdays}
+          days={days.otherDays}
+          stemCount={days.view.stemCount}
+          asked={asDay(days.view)}
+          answer={isDone ? nearestWords(days.otherDays, days.view.stemCount) : ""}
+          isStale={comingDays !== null}
+          choose={(eventOn) => set({ eventOn })}
+        />
+      )}
     </>
   );
 }
+
+const asDay = ({ eventOn, promisedStems, likelyStems, colours }: AnswerView): OtherDayView => ({
+  day: eventOn,
+  promisedStems,
+  likelyStems,
+  colours,
+  booked: [],
+});
 
 /** A season without a stem to give: a string over bare ground. */
 const NothingLeft = ({ seasonYear }: { seasonYear: number }) => (

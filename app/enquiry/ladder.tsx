@@ -8,13 +8,20 @@ import type { Rung } from "./answer/rungs";
 /** Marks side by side on a rung. */
 const MARKS_A_ROW = 28;
 
-type Props = { view: AnswerView; rungs: readonly Rung[]; noBuyIn: string; askWith: (colours: string) => void };
+type Props = {
+  view: AnswerView;
+  rungs: readonly Rung[];
+  noBuyIn: string;
+  /** It is of the question before, and the new is on its way. */
+  isStale: boolean;
+  askWith: (colours: string) => void;
+};
 
 /** What could be done, a rung each: how many stems can then be promised, by what, and what is still short. */
-export function Ladder({ view, rungs, noBuyIn, askWith }: Props) {
+export function Ladder({ view, rungs, noBuyIn, isStale, askWith }: Props) {
   const unit = ringUnit(view.needStems);
   return (
-    <section className="offers" aria-labelledby="offers">
+    <section className="offers" aria-labelledby="offers" data-stale={isStale}>
       <h2 id="offers">What could be done</h2>
       <ol className="ladder enquiry-ladder">
         {rungs.map((rung) => (

@@ -16,16 +16,18 @@ type Props = {
   asked: OtherDayView | null;
   /** In a sentence which day has it all, when that is known. */
   answer: string;
+  /** They are of the question before, and the new are on their way. */
+  isStale?: boolean;
   choose: (day: string) => void;
 };
 
 /** The same question on the other days: counted out day by day, the nearest as buttons, all as a table. */
-export function OtherDays({ title, weekdays, days, stemCount, asked, answer, choose }: Props) {
+export function OtherDays({ title, weekdays, days, stemCount, asked, answer, isStale = false, choose }: Props) {
   const known = [...days, ...(asked ? [asked] : [])];
   const top = stemCount || Math.max(1, ...known.map(({ likelyStems }) => likelyStems));
   const all = [...new Set([...weekdays, ...(asked ? [asked.day] : [])])].sort().map((day) => parseDay(day));
   return (
-    <section className="other-days" aria-labelledby="other-days">
+    <section className="other-days" aria-labelledby="other-days" data-stale={isStale}>
       <h2 id="other-days">{title}</h2>
       <p className="lead days-answer">{answer}</p>
       <DayColumns all={all} known={known} top={top} isAsked={stemCount > 0} asked={asked?.day ?? null} />

@@ -27,7 +27,7 @@ export default async function EnquiryPage({ searchParams }: { searchParams: Prom
       <EnquiryDesk
         key={String(asked.held)}
         initial={form}
-        first={isUnasked(form) ? null : firstLine(form)}
+        first={isUnasked(form) ? [] : firstLines(form)}
         holdUntil={addDays(today(), HOLD_DAYS)}
         saturdays={saturdaysLeft(year)}
         seasonYear={year}
@@ -38,10 +38,16 @@ export default async function EnquiryPage({ searchParams }: { searchParams: Prom
   );
 }
 
-/** The answer itself, so that it stands there before any script; what could be done follows. */
-function firstLine(form: EnquiryForm): AnswerLine | null {
+/** The answer and what could be done, so that they stand there before any script and nothing moves when the scripts come; other days follow. */
+function firstLines(form: EnquiryForm): AnswerLine[] {
   const read = readEnquiry(form, loadFarm().farm);
-  return read.ok ? (answerLines(read.parsed, today()).next().value ?? null) : { problems: read.problems };
+  if (!read.ok) return [{ problems: read.problems }];
+  const lines: AnswerLine[] = [];
+  for (const line of answerLines(read.parsed, today())) {
+    if ("otherDay" in line || "done" in line) break;
+    lines.push(line);
+  }
+  return lines;
 }
 
 /** What each Saturday still to come has left, promised in poor years and likely. */
