@@ -73,7 +73,7 @@ export function Planner({ data }: { data: PlannerData }) {
           <CostParts rows={rows} />
         </section>
         <div className="keep-side">
-          <NetCost board={board} />
+          <NetCost board={board} canAdopt={!isOver && String(keptBedIds) !== String(keptNowIds)} />
           {isOver ? (
             <p className="notice">The winter before {seasonYear} is over: nothing of it can be adopted any more.</p>
           ) : (

@@ -25,6 +25,7 @@ export function GapFold({ gap, plan, chosen, bottleneck, isOpen, stemsPerMark }:
   const { need, shortStems, coveredStems } = gap;
   const named = need.cropId === null ? null : plan.snapshot.crops.find((crop) => crop.id === need.cropId);
   const holders = stemHolders(plan.match, bottleneck);
+  const askers = new Set(bottleneck.needIndexes.map((index) => plan.match.needs[index].booking.id));
   return (
     <details className="gap-fold" open={isOpen}>
       <summary>
@@ -52,8 +53,8 @@ export function GapFold({ gap, plan, chosen, bottleneck, isOpen, stemsPerMark }:
           <>
             <h3>Who has the stems</h3>
             <p className="small">
-              {inWholes(bottleneck.needStems)} are asked of them by{" "}
-              {countOf(new Set(bottleneck.needIndexes).size, "need")}; {inWholes(bottleneck.supplyStems)} can be cut.
+              {inWholes(bottleneck.needStems)} are asked of them by {countOf(askers.size, "booking")};{" "}
+              {inWholes(bottleneck.supplyStems)} can be cut.
             </p>
             <HolderLines plan={plan} holders={holders} own={need.booking} />
           </>

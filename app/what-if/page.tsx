@@ -68,7 +68,7 @@ export default async function WhatIfsPage({ searchParams }: { searchParams: Prom
           </div>
           {shown.length > 0 && <EveryWeek plans={plans} weeks={compared.weeks} />}
           {whatIfs.length > shown.length && <ShownWhatIfs whatIfs={whatIfs} compared={shown} />}
-          <section aria-labelledby="new">
+          <section aria-labelledby="new" className="no-print">
             <h2 id="new">Suppose something else</h2>
             <NewWhatIf seasonYear={year} whatIfs={whatIfs} />
           </section>

@@ -2,13 +2,18 @@ import type { KeepBoard } from "#lib/plan/what-if/keep-board";
 import { inRoundMoney, inWholes } from "#lib/plan/words/numbers";
 import type { Answered } from "./use-answer.client";
 
-/** What the ticks come to: the one net cost of the winter, beside every bed dug and the farm as it stands, and what stays short. In sight while ticking. */
-export function NetCost({ board: { answer, isStale } }: { board: Answered<KeepBoard> }) {
+/** What the ticks come to: the one net cost of the winter, beside every bed dug and the farm as it stands, and what stays short. In sight while ticking; on a phone with the way to the button that adopts them. */
+export function NetCost({ board: { answer, isStale }, canAdopt }: { board: Answered<KeepBoard>; canAdopt: boolean }) {
   const [dug, , tried] = answer.comparison.totals;
   const [dugCents, standsCents, triedCents] = answer.winters.map(({ weighedCents }) => weighedCents);
   return (
     <section className="card net-cost" aria-labelledby="net-cost" data-stale={isStale}>
       <h2 id="net-cost">Net cost of the winter</h2>
+      {canAdopt && (
+        <a className="button main adopt-link" href="#adopt">
+          Adopt
+        </a>
+      )}
       <b className="great">{inRoundMoney(triedCents)}</b>
       <p className="small">
         {against(dugCents - triedCents)} digging every bed; {against(standsCents - triedCents)} as it stands.

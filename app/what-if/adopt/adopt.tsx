@@ -22,7 +22,7 @@ export function Adopt({ whatIf, farm, revision, today, isWorse }: Props) {
   if (isOfWinterOver(toWrite, farm, whatIf.seasonYear, today))
     return <p className="notice">Not to be adopted: {winterOverInWords(whatIf.seasonYear)}.</p>;
   return (
-    <div className="adopt-what-if">
+    <div className="adopt-what-if no-print">
       <Form
         action={adopt}
         submit={adoptInWords(whatIf.changes)}

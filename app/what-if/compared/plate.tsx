@@ -52,7 +52,7 @@ export function Plate({ supposed, page }: { supposed: Supposed; page: PlatePage 
           ))}
         <Adopt whatIf={whatIf} farm={farm} revision={page.revision} today={page.today} isWorse={stems > 0} />
         {!isOwnPage && (
-          <div className="row what-if-tools">
+          <div className="row what-if-tools no-print">
             <a href={`/what-if/${whatIf.id}`}>
               Change<span className="visually-hidden"> {whatIf.name}</span>
             </a>
