@@ -108,6 +108,7 @@ function seededPlanting(
     plantedOn,
     plantCount: wholeBetween(random, 30, 120),
     ageSeasons: null,
+    sown: false,
     aliveShare: 0.95,
     gradeOutShare: 0.1,
     winterSurvivalShare: null,

@@ -1,7 +1,7 @@
 import { index, integer, real, sqliteTable, text, unique } from "drizzle-orm/sqlite-core";
 import { TREATMENTS } from "#lib/domain/words";
-import { checks, holds, isAboveZero, isDay, isList, isNamed, isShare, isWholeFrom, oneOf } from "./checks";
-import { idOf, list, rowId } from "./columns";
+import { checks, holds, isAboveZero, isDay, isList, isNamed, isShare, isWholeFrom, isYesNo, oneOf } from "./checks";
+import { idOf, list, rowId, yesNo } from "./columns";
 import { variety } from "./crops";
 
 /** Beds. A spray has both its days or neither. */
@@ -51,6 +51,7 @@ export const planting = sqliteTable(
     winterSurvivalShare: real("winter_survival_share"),
     flags: list("flags").notNull(),
     ageSeasons: integer("age_seasons"),
+    sown: yesNo("sown").notNull().default(false),
   },
   (table) => [
     index("planting_bed").on(table.bedId),
@@ -66,6 +67,7 @@ export const planting = sqliteTable(
       isShare("winter_survival_share"),
       isList("flags"),
       isWholeFrom("age_seasons", 1),
+      isYesNo("sown"),
     ),
   ],
 );

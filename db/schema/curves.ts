@@ -34,6 +34,7 @@ export const bloomCurve = sqliteTable(
     heatSource: text("heat_source"),
     ends: text("ends").notNull().default("weeks"),
     endHighC: real("end_high_c"),
+    sowingDays: integer("sowing_days"),
     shareByAge: list("share_by_age").notNull().default([]),
     plantingId: integer("planting_id").references(() => planting.id, { onDelete: "cascade" }),
   },
@@ -66,6 +67,7 @@ export const bloomCurve = sqliteTable(
       oneOf("yield_mark", MARKS),
       holds("ends", "ends IN ('weeks', 'frost', 'heat') AND (ends = 'heat') = (end_high_c IS NOT NULL)"),
       isList("share_by_age"),
+      isWholeFrom("sowing_days", 0),
       isMonthDay("heat_from"),
       oneOf("heat_mark", MARKS),
       holds(

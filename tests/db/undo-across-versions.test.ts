@@ -176,7 +176,14 @@ test("a file of before the climate, the clocks and how the farm writes opens wit
         climate: null,
       });
       expect(kept(database).curves).toEqual(
-        curves.map((curve) => ({ ...curve, ...BY_CALENDAR, ...BY_WEEKS, shareByAge: [], heatOrigin: OWN })),
+        curves.map((curve) => ({
+          ...curve,
+          ...BY_CALENDAR,
+          ...BY_WEEKS,
+          shareByAge: [],
+          sowingDays: null,
+          heatOrigin: OWN,
+        })),
       );
       expect(() => database.$client.exec("UPDATE farm SET decimal_mark = 'dash'")).toThrow(/farm_decimal_mark/);
       expect(() => database.$client.exec("UPDATE farm SET climate_station = 'Hill'")).toThrow(/farm_climate_whole/);

@@ -22,6 +22,7 @@ const ASKED = {
   plantedOn: day("2026-05-11"),
   plantCount: 0,
   ageSeasons: 3,
+  sown: true,
   aliveShare: 0.95,
   gradeOutShare: 1 / 3,
   winterSurvivalShare: 0.7,

@@ -11,7 +11,7 @@ import { MARKS } from "#lib/domain/sourced";
 import { COLOURS, ROLES, SHAPES, STATUSES, TREATMENTS } from "#lib/domain/words";
 import { DATE_ORDERS } from "#lib/domain/writing";
 import { day, monthDay, farm as plainFarm } from "../small-farm";
-import { anyAnchor, anyCourse } from "./any-heat";
+import { anyAge, anyAnchor, anyCourse } from "./any-heat";
 import { anyWeather } from "./any-weather";
 
 /** Farms of every kind that the types allow, with the worst texts a person can type: quotes, slashes, line breaks, formulas. */
@@ -154,7 +154,7 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
           treatment: fc.constantFrom(...TREATMENTS),
           plantedOn: anyDay,
           plantCount: fc.nat(1_000_000),
-          ageSeasons: fc.option(fc.integer({ min: 1, max: 100 })),
+          ...anyAge,
           aliveShare: share,
           gradeOutShare: share,
           winterSurvivalShare: fc.option(share),

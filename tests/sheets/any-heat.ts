@@ -33,5 +33,8 @@ export const anyAnchor: fc.Arbitrary<Anchor> = fc.oneof(
 
 /** A curve's clock, what ends it, and its stems by age. */
 export const anyCourse = fc
-  .tuple(anyHeat, anyEnd, fc.array(degrees(0, 2), { maxLength: 4 }))
-  .map(([heat, end, shareByAge]) => ({ ...heat, ...end, shareByAge }));
+  .tuple(anyHeat, anyEnd, fc.array(degrees(0, 2), { maxLength: 4 }), fc.option(fc.nat(200)))
+  .map(([heat, end, shareByAge, sowingDays]) => ({ ...heat, ...end, shareByAge, sowingDays }));
+
+/** How a planting began, and how old it is. */
+export const anyAge = { sown: fc.boolean(), ageSeasons: fc.option(fc.integer({ min: 1, max: 100 })) };

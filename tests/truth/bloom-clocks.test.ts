@@ -86,6 +86,14 @@ test("zinnias set out on 13 July bloom in 30 to 36 days in Raleigh; 30 to 35 are
   expect(daysBetween(set, cutOn("Zinnia", "field", set, place("Burlington")))).toBeGreaterThan(days + 7);
 });
 
+/** "60 to 70 days", sown after the last frost: university guide, Hamilton, Ontario (ZIN-MCM). Albany is the nearest place of ours. */
+test("zinnias sown in place on 20 May in Albany bloom 60 to 75 days later; 60 to 70 are published for Hamilton, Ontario (ZIN-MCM)", () => {
+  const set = planting({ id: 1, plantedOn: in2027("05-20"), sown: true });
+  const days = daysBetween(set.plantedOn, firstCutOn(curve(catalogueCurve("Zinnia", "field")), set, place("Albany")));
+  expect(days).toBeGreaterThanOrEqual(60);
+  expect(days).toBeLessThanOrEqual(75);
+});
+
 /** https://docslib.org/doc/268955/peony-questions-and-answers: "early June in New York and New England"; a week either side is our reading. */
 test("peonies start in early June in New York and New England (NCSU-PEONYQA)", () => {
   for (const at of [place("Albany"), place("Burlington")]) {

@@ -64,6 +64,7 @@ export function CurveForm({ crop, variety, plantingId, treatment, curve, manner 
           />
           <RecordField {...fields.firstCut} />
           <RecordField {...fields.daysAfterPlanting} />
+          <RecordField {...fields.sowingDays} />
           <RecordField {...fields.firstCutSpreadDays} />
           <RecordField {...fields.yieldSpread} />
           <RecordField {...fields.shareByAge} />

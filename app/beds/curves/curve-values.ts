@@ -20,10 +20,12 @@ const NONE_BEFORE = { timingOrigin: OWN, yieldOrigin: OWN, heatOrigin: OWN, note
  * figures goes with the last of them.
  */
 export function readCurve(values: FormValues, manner: Manner, before: BloomCurve | undefined): Parsed<CurveDraft> {
-  const { firstCutSpreadDays, yieldSpread, shareByAge, heatBaseC, heatCeilingC, heatFrom, heatPlace, ends, endHighC } =
-    CURVE;
+  const { firstCutSpreadDays, yieldSpread, shareByAge } = CURVE;
+  const { heatBaseC, heatCeilingC, heatFrom, heatPlace, ends, endHighC, sowingDays } = CURVE;
   const spreads = values.record({ firstCutSpreadDays, yieldSpread, shareByAge }, manner, { before });
-  const course = values.record({ heatBaseC, heatCeilingC, heatFrom, heatPlace, ends, endHighC }, manner, { before });
+  const course = values.record({ heatBaseC, heatCeilingC, heatFrom, heatPlace, ends, endHighC, sowingDays }, manner, {
+    before,
+  });
   const anchor = readAnchor(values, manner);
   const isFor = values.text("isFor");
   const stemsPerPlantByWeek = values.numbers("stemsPerPlantByWeek");
@@ -63,7 +65,15 @@ function readAnchor(values: FormValues, manner: Manner): Anchor | null {
 
 function marked(curve: CurveDraft, before: BloomCurve): CurveDraft {
   const isSame = (part: (curve: CurveDraft) => unknown) => JSON.stringify(part(curve)) === JSON.stringify(part(before));
-  const timingOrigin = isSame((c) => [c.anchor, c.firstCutSpreadDays, c.heatFrom, c.heatPlace, c.ends, c.endHighC])
+  const timingOrigin = isSame((c) => [
+    c.anchor,
+    c.firstCutSpreadDays,
+    c.heatFrom,
+    c.heatPlace,
+    c.ends,
+    c.endHighC,
+    c.sowingDays,
+  ])
     ? before.timingOrigin
     : OWN;
   const yieldOrigin = isSame((c) => [c.stemsPerPlantByWeek, c.yieldSpread, c.shareByAge]) ? before.yieldOrigin : OWN;

@@ -21,7 +21,7 @@ export function PlantingForm({ row, bedId, seasonYear, farm, choices }: Props) {
   const planting = row?.planting;
   // What is set out now is in the first season of its life.
   const atFirst = { plantedOn: parseDay(`${seasonYear}-05-10`), ageSeasons: 1, ...GUESSES };
-  const { plantedOn, plantCount, ageSeasons, aliveShare, gradeOutShare, flags, winterSurvivalShare } = formFields(
+  const { plantedOn, sown, plantCount, ageSeasons, aliveShare, gradeOutShare, flags, winterSurvivalShare } = formFields(
     PLANTING,
     planting ?? atFirst,
     farm,
@@ -43,7 +43,7 @@ export function PlantingForm({ row, bedId, seasonYear, farm, choices }: Props) {
           winterSurvival={winterSurvivalShare.values[0] ?? ""}
           farmWinterSurvival={shown(PERCENT, farm.winter.winterSurvivalShare)}
         />
-        {[plantedOn, plantCount, ageSeasons, aliveShare, gradeOutShare, flags].map((field) => (
+        {[plantedOn, sown, plantCount, ageSeasons, aliveShare, gradeOutShare, flags].map((field) => (
           <RecordField key={field.name} {...field} />
         ))}
       </div>

@@ -41,6 +41,7 @@ export const curve = (
   note,
   ...BY_CALENDAR,
   ...BY_WEEKS,
+  sowingDays: null,
   shareByAge: [],
   heatOrigin: FROM_MEMORY,
 });

@@ -54,6 +54,16 @@ const curve = {
       .max(52, "a bloom curve has at most 52 weeks"),
     { label: "Stems per plant by week" },
   ),
+  sowingDays: open(
+    count({
+      of: "days",
+      unit: "days",
+      least: 0,
+      most: 200,
+      label: "More from sowing",
+      hint: "For days after planting: so many more where it is sown in place. Left empty: it counts the same.",
+    }),
+  ),
   shareByAge: field(
     listOf(decimal),
     z

@@ -4,7 +4,7 @@ import { FIRST_SEASON, LAST_SEASON } from "../season-years";
 import { OTHER_TREATMENTS } from "../trade-words";
 import { TREATMENT_WORDS, TREATMENTS } from "../words";
 import { count, field, open, recordSchema, rowId, share } from "./field";
-import { choice, day, listOf, whole } from "./kinds";
+import { choice, day, listOf, whole, yesNo } from "./kinds";
 import { nameOf } from "./names";
 import { VARIETY_NAMES } from "./variety";
 
@@ -26,6 +26,11 @@ const planting = {
     meanings: TREATMENT_WORDS,
   }),
   plantedOn: field(day, daySchema, { label: "Planted or sown on" }),
+  sown: field(yesNo, z.boolean(), {
+    absent: false,
+    label: "Sown in place",
+    hint: "Counts from sowing, which takes the curve’s days more than from setting out.",
+  }),
   plantCount: count({
     of: "plants",
     least: 0,
@@ -69,6 +74,7 @@ export type PlantingDraft = z.infer<typeof plantingDraftSchema>;
 /**
  * A variety in a bed for one season. `plantCount` are plants set out or left in; `aliveShare` the share expected to stand at the first
  * cut; `gradeOutShare` the share of cut stems that are not saleable (apart from a booking's spare: the two multiply).
+ * `sown`: `plantedOn` is the day it was sown in place, and not that of setting out plants, bulbs or tubers.
  * `ageSeasons` is the season of the plants' life, 1 the first, null where nobody has told it: they are then taken as grown.
  * `winterSurvivalShare` is the grower's own expectation for a bed kept in the ground; null takes the farm's.
  */

@@ -18,10 +18,10 @@ export const warmthOf = (
 ): SeasonWarmth => climate && { climate, warmth: recorded ? recordedWarmth(climate, recorded) : usualWarmth(climate) };
 
 /** Whether warmth tells the first cuts of a curve, and not the calendar. */
-export const goesByWarmth = (curve: BloomCurve, climate: Climate): boolean => knownHeat(curve, climate) !== null;
+export const goesByWarmth = (curve: BloomCurve, climate: Climate): boolean => knownHeat(curve, climate, 0) !== null;
 
 /** Days of a planting that a first cut depends on. */
-type Planted = Pick<Planting, "plantedOn" | "seasonYear">;
+type Planted = Pick<Planting, "plantedOn" | "seasonYear" | "sown">;
 
 /**
  * The day number of a planting's first cut [F1]; null when by its curve it never blooms in its season: the warmth does not suffice by 31 December,
@@ -43,20 +43,23 @@ export function firstCutDay(curve: BloomCurve, planting: Planted, season: Season
 const ROUNDING = 1e-6;
 
 /** The first cut by the calendar alone, as a day number. */
-export const calendarDay = ({ anchor }: BloomCurve, { plantedOn, seasonYear }: Planted): number =>
-  anchor.kind === "day-of-year"
-    ? toDayNumber(dayInYear(anchor.firstCut, seasonYear))
-    : toDayNumber(plantedOn) + anchor.days;
+export const calendarDay = (curve: BloomCurve, { plantedOn, seasonYear, sown }: Planted): number =>
+  curve.anchor.kind === "day-of-year"
+    ? toDayNumber(dayInYear(curve.anchor.firstCut, seasonYear))
+    : toDayNumber(plantedOn) + curve.anchor.days + moreDays(curve, sown);
+
+/** The days that one sown in place takes more. */
+const moreDays = ({ sowingDays }: BloomCurve, sown: boolean): number => (sown ? (sowingDays ?? 0) : 0);
 
 /**
  * How warmth tells a first cut: degree days are counted from the morning of `fromDay`, and the first stem is cut at `sum` of them. Null where the
  * calendar tells it: the farm has no climate, the curve no clock, or the known point no warmth.
  */
-export function heatCourse(curve: BloomCurve, { plantedOn, seasonYear }: Planted, season: SeasonWarmth) {
+export function heatCourse(curve: BloomCurve, { plantedOn, seasonYear, sown }: Planted, season: SeasonWarmth) {
   const { anchor, heatBaseC, heatCeilingC, heatFrom } = curve;
   if (season === null || heatBaseC === null || heatFrom === null) return null;
   const range = { baseC: heatBaseC, ceilingC: heatCeilingC };
-  const sum = knownHeat(curve, season.climate);
+  const sum = knownHeat(curve, season.climate, moreDays(curve, sown));
   if (sum === null) return null;
   const startYear = anchor.kind === "day-of-year" && heatFrom >= anchor.firstCut ? seasonYear - 1 : seasonYear;
   const fromDay = anchor.kind === "day-of-year" ? toDayNumber(dayInYear(heatFrom, startYear)) : toDayNumber(plantedOn);
@@ -66,15 +69,19 @@ export function heatCourse(curve: BloomCurve, { plantedOn, seasonYear }: Planted
 /** A year of 365 days between two others: known points are reckoned in it. */
 const KNOWN_YEAR = 2026;
 
-/** The degree days of the curve's known point: from its known start to its known first cut, in a usual year at its known place; null for none. */
-function knownHeat({ anchor, heatBaseC, heatCeilingC, heatFrom, heatPlace }: BloomCurve, own: Climate): number | null {
+/**
+ * The degree days of the curve's known point: from its known start, or so many days before it, to its known first cut, in a usual year at its known
+ * place. Null where there are none.
+ */
+function knownHeat(curve: BloomCurve, own: Climate, daysBefore: number): number | null {
+  const { anchor, heatBaseC, heatCeilingC, heatFrom, heatPlace } = curve;
   if (heatBaseC === null || heatFrom === null) return null;
   const place = heatPlace === null ? own : CLIMATE_STATIONS.find(({ station }) => station === heatPlace);
   if (!place) return null;
   const sums = usualWarmth(place).sums(KNOWN_YEAR, { baseC: heatBaseC, ceilingC: heatCeilingC });
-  const startYear = anchor.kind === "day-of-year" && heatFrom < anchor.firstCut ? KNOWN_YEAR : KNOWN_YEAR - 1;
-  const start = toDayNumber(dayInYear(heatFrom, startYear));
+  const isOfOneYear = anchor.kind === "day-of-year" ? heatFrom < anchor.firstCut : anchor.days <= 365;
+  const start = toDayNumber(dayInYear(heatFrom, isOfOneYear ? KNOWN_YEAR : KNOWN_YEAR - 1));
   const cut = anchor.kind === "day-of-year" ? toDayNumber(dayInYear(anchor.firstCut, KNOWN_YEAR)) : start + anchor.days;
-  const sum = heatBetween(sums, start, cut);
+  const sum = heatBetween(sums, start - (anchor.kind === "day-of-year" ? 0 : daysBefore), cut);
   return sum === null || sum <= 0 ? null : sum;
 }
