@@ -28,6 +28,7 @@ import "./keep-or-dig/keep-or-dig.css";
 import "./keep-or-dig/worksheet/worksheet.css";
 import "./bookings/bookings.css";
 import "./bookings/editor/matrix.css";
+import "./beds/grid/grid.css";
 import "./bookings/booking-list.css";
 import "./picking/picking.css";
 import "./buying/buying.css";

@@ -74,6 +74,9 @@ export default async function BedsPage({ searchParams }: { searchParams: Promise
       )}
       <section aria-labelledby="add">
         <h2 id="add">Add a bed</h2>
+        <p>
+          <a href="/beds/grid">Many beds or plantings at once, typed or pasted from a spreadsheet</a>
+        </p>
         <BedForm farm={snapshot.farm} />
       </section>
     </>

@@ -25,6 +25,12 @@ export const forgetTyping = (place: string): void => {
   inStorage((storage) => storage.removeItem(KEY_START + place));
 };
 
+/** What was typed into a place before and never saved; null when there is none. */
+export function typedBefore(place: string): Typed | null {
+  const typed = inStorage((storage) => JSON.parse(storage.getItem(KEY_START + place) ?? "null"));
+  return isTyped(typed) ? typed : null;
+}
+
 type Props = {
   form: RefObject<HTMLFormElement | null>;
   place: string;
@@ -38,8 +44,8 @@ export function KeptTyping({ form, place, hidden, onRefill }: Props) {
   const [kept, setKept] = useState<Typed | null>(null);
   const hiddenNames = hidden.join();
   useEffect(() => {
-    const typed = inStorage((storage) => JSON.parse(storage.getItem(KEY_START + place) ?? "null"));
-    if (!form.current || !isTyped(typed)) return;
+    const typed = typedBefore(place);
+    if (!form.current || typed === null) return;
     if (JSON.stringify(typed) === JSON.stringify(typedIn(form.current, hiddenNames.split(",")))) return;
     setKept(typed);
     // Of no use where it cannot be seen.

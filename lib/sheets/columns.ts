@@ -1,4 +1,5 @@
 import { inQuotes } from "#lib/domain/in-quotes";
+import { readMeasured } from "#lib/domain/read-measure";
 import type { DecimalMark, TextReading } from "#lib/domain/read-number";
 import type { Field, Fields, RecordOf } from "#lib/domain/records/field";
 import { type Column, columnsOf } from "#lib/domain/records/sheets";
@@ -57,7 +58,7 @@ function put(record: Record<string, unknown>, { name, part }: Column, value: unk
 }
 
 /** What a cell says, within the limits of its field. */
-export function readCell<T>({ kind, schema }: Field<T>, text: string, writing?: Writing): TextReading<T> {
+export function readCell<T>({ kind, schema, measure }: Field<T>, text: string, writing?: Writing): TextReading<T> {
   const written = kind.keepsSpaces ? text : text.trim();
   if (written.length > MOST_CELL_LETTERS)
     return {
@@ -69,7 +70,7 @@ export function readCell<T>({ kind, schema }: Field<T>, text: string, writing?: 
       ok: false,
       message: `letters were lost in ${inQuotes(written)}: save the sheet as CSV in UTF-8 and bring it again`,
     };
-  const reading = kind.read(written, writing);
+  const reading = readMeasured(written, measure, writing?.decimalMark) ?? kind.read(written, writing);
   if (!reading.ok) return reading;
   const checked = schema.safeParse(reading.value);
   if (checked.success) return { ok: true, value: checked.data };

@@ -20,6 +20,7 @@ const SCREENS = [
     path: "/enquiry?stemCount=120&colours=blush&role=focal&eventOn=2027-06-19",
     heading: /^(Yes|Likely|Partly|Perhaps|No)/,
   },
+  { path: "/beds/grid", heading: /Many at once/ },
   { path: "/picking", heading: /Picking/ },
   { path: "/picking?booking=1", heading: /Pick list for/ },
   { path: "/picking/print?booking=1", heading: /Pick list/ },

@@ -12,6 +12,7 @@ import { knownFarm } from "#lib/sheets/known-farm";
 import { readFarmSheets } from "#lib/sheets/read-farm-sheets";
 import { fingerprintOf, saveOf } from "../../action";
 import { sentForm } from "../../door/sent-form";
+import { rememberOwnSave } from "../../frame/own-save";
 import { farmDatabase, farmFile, loadFarm } from "../../load";
 import type { ImportState } from "./import-state";
 import { readSending, type Sending } from "./sending";
@@ -47,6 +48,7 @@ async function carriedOut({ step, sending, files, problems }: Sending, save: Sav
   const written = await copiedAndImported(records, save);
   if (!written.ok) return { kind: "refused", sending, problems: written.problems };
   revalidatePath("/", "layout");
+  await rememberOwnSave();
   return { kind: "taken", sending, title: written.title };
 }
 
