@@ -17,6 +17,8 @@ test("by keyboard alone a figure is opened, kept, and undone at the head of the 
   const page = await openPage(browser, inject("address"), "/farm");
   await line(page, "A tuber costs").locator("summary").focus();
   await page.keyboard.press("Enter");
+  // An open line gives its field the focus: a hand waits to see it, and so does this.
+  await line(page, "A tuber costs").locator("input:focus").waitFor();
   await page.keyboard.press("ControlOrMeta+a");
   await page.keyboard.type("7.25");
   await page.keyboard.press("Enter");
