@@ -1,7 +1,7 @@
 import { type Day, parseDay } from "#lib/domain/day";
 
 /**
- * Today, by the calendar on the farmer's own wall (the machine's zone). The only reader of the clock.
+ * Today, by the calendar on the farmer's own wall (the machine's zone). Of all screens the only reader of the clock.
  * `FARM_TODAY`, when set, stands in for it, so that the browser tests see the same season every day.
  */
 export function today(): Day {
