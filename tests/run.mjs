@@ -12,11 +12,11 @@ const CHROMIUM = "/usr/bin/chromium";
  */
 const FAR_ZONES = ["America/New_York", "Pacific/Auckland"];
 const TESTS_OF_DAYS = ["domain", "sheets", "truth", "app", "demo", "plan/words"].map((folder) => `tests/${folder}/`);
-/** What in those folders writes no day out: zip files, odd bytes, the door, threads and their turns. */
+/** What in those folders writes no day out: zip files, odd bytes, the door, threads and their turns, what is kept between pages, refusals. */
 const NO_DAYS = [
   "tests/sheets/{unzip-sheets,mangled-sheets,bounded-work}.test.ts",
   "tests/app/door/**",
-  "tests/app/{pool,asked-once,fair-queue,kept-pages,read-ahead,axis}.test.ts",
+  "tests/app/{actions,download,load,pool,asked-once,fair-queue,kept-pages,read-ahead,axis}.test.ts",
 ];
 
 /** Tests that name the farm's file or the day for their process open a farm as a server does, for life: each needs a process of its own. */
