@@ -24,7 +24,7 @@ test("a started farm holds its settings and the built-in crops, curves and recip
     function curvesOf(id: number) {
       return curves
         .filter(({ cropId }) => cropId === id)
-        .map(({ id: _, cropId: __, varietyId: ___, ...curve }) => curve);
+        .map(({ id: _, cropId: __, varietyId: ___, plantingId: ____, ...curve }) => curve);
     }
   });
 });
