@@ -9,7 +9,7 @@ import { tsImport } from "tsx/esm/api";
 const HOST = "127.0.0.1";
 const LAST_PORT = 65_535;
 /** What she who opens the tool looks at first. */
-const MAIN_SCREENS = ["/", "/bookings", "/keep-or-dig", "/beds", "/picking", "/buying", "/what-if", "/dates"];
+const MAIN_SCREENS = ["/", "/bookings", "/keep-or-dig", "/beds", "/picking", "/buying", "/what-if", "/enquiry"];
 const isDev = process.argv.includes("--dev");
 const wantedPort = portIn(process.env.PORT || "3100");
 

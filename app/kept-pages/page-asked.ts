@@ -1,7 +1,7 @@
 import type { IncomingMessage } from "node:http";
 
 /** The pages that are made of the farm's records, the address, the season chosen and the day, and of nothing else. */
-const KEPT_ADDRESS = /^\/(?:$|\?|(?:bookings|beds|weeks|dates|what-if|keep-or-dig|picking|buying)(?:$|[/?]))/;
+const KEPT_ADDRESS = /^\/(?:$|\?|(?:bookings|beds|weeks|enquiry|what-if|keep-or-dig|picking|buying)(?:$|[/?]))/;
 
 /**
  * Headers that change nothing of a page: it is the same whatever a browser accepts, and is not packed (next.config.ts). All others do, or might:

@@ -71,12 +71,12 @@ test("after a write those that were read last are rendered again, the last one f
   await get("/bookings");
   // While she is being answered nothing is rendered ahead: the write falls into that time.
   const letGo = hold();
-  const reader = get("/dates");
-  await vi.waitFor(() => expect(state.rendered).toContain("/dates"), { timeout: 60_000 });
+  const reader = get("/picking");
+  await vi.waitFor(() => expect(state.rendered).toContain("/picking"), { timeout: 60_000 });
   write();
   letGo();
   await reader;
-  await rendered("/dates", "/bookings", "/beds", "/");
+  await rendered("/picking", "/bookings", "/beds", "/");
   expect(await get("/beds", { cookie: "season=2028" })).toBe("rendered 3");
   expect(await get("/beds")).toBe("rendered 5");
 });

@@ -22,6 +22,9 @@ const ADDRESSES = [
   "/what-if/~",
   "/what-if/~?adopted=~",
   "/dates?on=~",
+  "/enquiry?stemCount=~&colours=~&role=~&eventOn=~",
+  "/enquiry?eventOn=2027-09-18&stemCount=~",
+  "/enquiry?held=~",
   "/enquiry?eventOn=~",
   "/enquiry?stemCount=120&eventOn=2027-06-19&colours=~",
   "/picking?day=~",
@@ -85,12 +88,10 @@ export async function oddKnocks(port: number, sheets: readonly Sheet[]): Promise
   const ways: ((random: RandomSource) => Promise<OddKnock>)[] = [
     (random) => send(`GET ${address(random, oneOf(random, ADDRESSES))} HTTP/1.1\r\n${own}\r\n`),
     (random) => send(`${mangled(random, `GET /bookings?x=1 HTTP/1.1\r\n${own}Cookie: season=2027`)}\r\n\r\n`),
-    (random) =>
-      post(
-        address(random, oneOf(random, JSON_DOORS)),
-        "application/json",
-        mangled(random, '{"bookingId":1,"seasonYear":2027,"keptBedIds":[1],"workId":1,"form":{}}'),
-      ),
+    (random) => {
+      const [path, question] = oneOf(random, JSON_DOORS);
+      return post(address(random, path), "application/json", mangled(random, question));
+    },
     (random) => {
       const { path, fields } = oneOf(random, forms);
       return post(path, `multipart/form-data; boundary=${BOUNDARY}`, oddForm(random, fields));
