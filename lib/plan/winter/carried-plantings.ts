@@ -1,6 +1,6 @@
 import { CATALOGUE } from "#lib/domain/catalogue/crops";
 import { sameDayIn, yearOf } from "#lib/domain/day";
-import type { PlantingDraft } from "#lib/domain/records/planting";
+import type { PlantingDraft, PlantingFlag } from "#lib/domain/records/planting";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { alivePlants, type Grown, grown } from "#lib/plan/road/grown";
 
@@ -38,9 +38,21 @@ export function carriedPlantings(snapshot: Snapshot, fromSeason: number, toSeaso
         plantCount: Math.round(alivePlants(draft, snapshot.farm)),
         aliveShare: 1,
         ageSeasons: draft.ageSeasons === null ? null : draft.ageSeasons + toSeason - fromSeason,
+        flags: crowdedBy(draft, toSeason - fromSeason) ? [...draft.flags, CROWDED] : draft.flags,
       };
     });
 }
+
+/** Clumps that would stand in the ground for more winters than this are lifted by default: they crowd after two or three (from memory). */
+const WINTERS_AT_MOST = 3;
+const CROWDED: PlantingFlag = "old crowded clumps";
+
+/** A kept clump in season n of its life has stood n − 1 winters. One whose age nobody has told is left to the grower's eye. */
+const crowdedBy = ({ treatment, ageSeasons, flags }: PlantingDraft, seasonCount: number): boolean =>
+  treatment === "kept-in-ground" &&
+  ageSeasons !== null &&
+  ageSeasons + seasonCount - 1 > WINTERS_AT_MOST &&
+  !flags.includes(CROWDED);
 
 function stays({ planting: { treatment }, crop, curve }: Grown): boolean {
   if (treatment === "kept-in-ground" || (curve && curve.shareByAge.length > 0)) return true;

@@ -77,4 +77,17 @@ describe("carried over to the next season", () => {
     });
     expect(carriedPlantings(own, 2027, 2028)[0].plantedOn).toBe("2024-05-01");
   });
+
+  test("[K2] kept dahlias come with the flag of crowded clumps before their fourth winter, and are then dug by default; of unknown age they do not", () => {
+    const kept = (ageSeasons: number | null) => {
+      const { curves: _, ...facts } = catalogueCrop("Dahlia");
+      const farmNow = snapshot({
+        crops: [crop({ id: 1, ...facts })],
+        curves: [curve({ ...catalogueCurve("Dahlia", "kept-in-ground") })],
+        plantings: [planting({ id: 1, treatment: "kept-in-ground", ageSeasons })],
+      });
+      return carriedPlantings(farmNow, 2027, 2028)[0].flags;
+    };
+    expect([1, 2, 3, 4, null].map(kept)).toEqual([[], [], [], ["old crowded clumps"], []]);
+  });
 });
