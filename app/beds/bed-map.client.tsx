@@ -66,9 +66,9 @@ function Bed({ bed: { id, name, sign, x, y, isKept, plantings }, week }: { bed: 
           </g>
         );
       })}
-      {(Number(sign) % 5 === 0 || Number(sign) === 1 || Number.isNaN(Number(sign))) && (
-        <text className="map-sign" x={x + BED_WIDTH / 2} y={y + BED_HEIGHT + 11} textAnchor="middle">
-          {sign.slice(0, 3)}
+      {sign && (
+        <text className="map-sign" x={x + BED_WIDTH / 2} y={y + BED_HEIGHT + 14} textAnchor="middle">
+          {sign}
         </text>
       )}
     </a>

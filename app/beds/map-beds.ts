@@ -13,6 +13,7 @@ type MapPlanting = {
 export type MapBed = {
   readonly id: number;
   readonly name: string;
+  /** Its number in the field, where it is written under the bed: the first, every fifth and the last; empty under the others. */
   readonly sign: string;
   readonly isKept: boolean;
   readonly x: number;
@@ -46,18 +47,25 @@ export function mapPlan(fields: readonly BedField[], weeks: WeekSpan): MapPlan {
       row++;
     }
     names.push({ name, x: column * STEP, y: row * ROW_HEIGHT + 18 });
-    for (const line of lines) {
+    for (const [index, line] of lines.entries()) {
       if (column === MOST_A_ROW) {
         column = 0;
         row++;
       }
-      beds.push(mapBed(line, weeks, column * STEP, row * ROW_HEIGHT + NAME_HEIGHT));
+      beds.push(mapBed(withSign(line, index, lines.length), weeks, column * STEP, row * ROW_HEIGHT + NAME_HEIGHT));
       column++;
     }
     column++;
   }
   return { beds, names, height: (row + 1) * ROW_HEIGHT };
 }
+
+/** A bed by its number: what is no number is written whole, as far as there is room. */
+const withSign = (line: BedLine, index: number, count: number): BedLine => {
+  const number = Number(line.sign);
+  const isWritten = index === 0 || index === count - 1 || Number.isNaN(number) || number % 5 === 0;
+  return { ...line, sign: isWritten ? line.sign.slice(0, 3) : "" };
+};
 
 function mapBed({ bed, sign, plantings }: BedLine, { first }: WeekSpan, x: number, y: number): MapBed {
   const plants = plantings.reduce((sum, { planting }) => sum + planting.plantCount, 0);

@@ -25,7 +25,7 @@ test("by keyboard alone a figure is opened, kept, and undone at the head of the 
   await page.getByText("Saved: changed “A tuber costs”, now $7.25").waitFor();
   await expect.poll(() => inFocus(page)).toContain("$7.25");
   await page.getByRole("button", { name: "Undo" }).click();
-  await line(page, "A tuber costs").getByText("6.00").waitFor();
+  await line(page, "A tuber costs").locator("summary").getByText("6.00").waitFor();
   await page.close();
 });
 

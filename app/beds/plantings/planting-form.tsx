@@ -1,4 +1,3 @@
-import { parseDay } from "#lib/domain/day";
 import { PERCENT, shown } from "#lib/domain/measures";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import { formFields } from "#lib/domain/records/form";
@@ -20,7 +19,7 @@ type Props = { row?: PlantingForecast; bedId: number; seasonYear: number; farm: 
 export function PlantingForm({ row, bedId, seasonYear, farm, choices }: Props) {
   const planting = row?.planting;
   // What is set out now is in the first season of its life.
-  const atFirst = { plantedOn: parseDay(`${seasonYear}-05-10`), ageSeasons: 1, ...GUESSES };
+  const atFirst = { ageSeasons: 1, ...GUESSES };
   const { plantedOn, sown, plantCount, ageSeasons, aliveShare, gradeOutShare, flags, winterSurvivalShare } = formFields(
     PLANTING,
     planting ?? atFirst,

@@ -51,7 +51,7 @@ export default function CoolerPage() {
               </p>
               <details>
                 <summary>Change or take out</summary>
-                <CoolerForm choices={choices} farm={farm} today={now} stock={stock} label={`${cropName} ${name}`} />
+                <CoolerForm choices={choices} farm={farm} stock={stock} label={`${cropName} ${name}`} />
                 <Form
                   action={deleteCoolerStock}
                   submit="Take out"
@@ -70,7 +70,7 @@ export default function CoolerPage() {
           First add a variety to <a href="/farm/crops">one of the crops</a>.
         </p>
       ) : (
-        <CoolerForm key={coolerStock.length} choices={choices} farm={farm} today={now} label="Put stems in" />
+        <CoolerForm key={coolerStock.length} choices={choices} farm={farm} label="Put stems in" />
       )}
     </>
   );

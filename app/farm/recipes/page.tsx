@@ -12,10 +12,11 @@ const COLUMNS: readonly Column<Recipe>[] = [
   {
     head: "Recipe",
     kind: "name",
-    cell: ({ id, name, unit }) => (
+    cell: ({ id, name, unit, origin }) => (
       <>
         <a href={`/farm/recipes/${id}`}>{name}</a>
         {unit !== "piece" && <span className="soft small"> a {unit}</span>}
+        {origin === "own" && <span className="soft small"> your own</span>}
       </>
     ),
   },
@@ -23,12 +24,16 @@ const COLUMNS: readonly Column<Recipe>[] = [
     (role): Column<Recipe> => ({
       head: role,
       kind: "number",
-      cell: ({ lines }) =>
-        inTenths(lines.reduce((sum, line) => sum + (line.role === role ? line.stemsPerPiece : 0), 0)),
+      cell: ({ lines }) => {
+        const stems = stemsOf(lines.filter((line) => line.role === role));
+        return stems > 0 && inTenths(stems);
+      },
     }),
   ),
-  { head: "Origin", className: "small soft", cell: ({ origin }) => (origin === "own" ? "your own" : origin) },
+  { head: "In all", kind: "number", cell: ({ lines }) => <b>{inTenths(stemsOf(lines))}</b> },
 ];
+
+const stemsOf = (lines: Recipe["lines"]): number => lines.reduce((sum, { stemsPerPiece }) => sum + stemsPerPiece, 0);
 
 /** Every recipe with the stems of one piece, by role. */
 export default function RecipesPage() {
