@@ -1,15 +1,14 @@
 import { type Day, inShort, monthInShort, withWeekday } from "#lib/domain/day";
 import { inWholes } from "#lib/plan/words/numbers";
-import { placed, weekCells } from "../season/ribbon/cells";
+import { PITCH, runPath } from "../look/counted-row";
+import { placed, unitFor, weekCells } from "../season/ribbon/cells";
 import type { OtherDayView } from "./answer/answer-lines";
 
-/** A counted mark and a day's place, in the picture's own units: three marks and a gap. */
-const PITCH = 12.2;
 const MARKS_A_ROW = 3;
+/** A day's place in the picture: three marks and a gap. */
 const COLUMN = PITCH * 4;
 /** Rows of marks up to the string: more where the picture leads the page. */
 const MOST_ROWS = { isAsked: 8, isOpen: 16 };
-const UNITS = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000];
 const TOP = 26;
 const BELOW = 30;
 
@@ -26,7 +25,7 @@ type Props = {
 /** Each day's likely stems counted up to the string, in their own colours, a tick over those that can promise all. A picture: the table has the numbers. */
 export function DayColumns({ all, known, top, isAsked, asked }: Props) {
   const mostRows = isAsked ? MOST_ROWS.isAsked : MOST_ROWS.isOpen;
-  const unit = UNITS.find((one) => top / one / MARKS_A_ROW <= mostRows) ?? UNITS[UNITS.length - 1];
+  const unit = unitFor(top, mostRows * MARKS_A_ROW);
   const rows = Math.max(1, Math.ceil(Math.round(top / unit) / MARKS_A_ROW));
   const soil = TOP + rows * PITCH;
   const width = Math.max(1, all.length) * COLUMN;
@@ -89,7 +88,7 @@ function Marks({ day, unit, soil, top, isAsked }: MarksProps) {
         <path
           key={run.colour}
           fill={`url(#count-${run.colour})`}
-          d={marksPath(first, run.count)}
+          d={runPath(first, run.count, MARKS_A_ROW)}
           transform={`translate(0 ${soil}) scale(1 -1)`}
         />
       ))}
@@ -100,16 +99,4 @@ function Marks({ day, unit, soil, top, isAsked }: MarksProps) {
       )}
     </>
   );
-}
-
-/** Marks from `first` on as rectangles a row each, upwards from 0. */
-function marksPath(first: number, count: number): string {
-  let path = "";
-  for (let mark = first; mark < first + count; ) {
-    const column = mark % MARKS_A_ROW;
-    const run = Math.min(MARKS_A_ROW - column, first + count - mark);
-    path += `M${column * PITCH} ${Math.floor(mark / MARKS_A_ROW) * PITCH}h${run * PITCH}v${PITCH}h${-run * PITCH}z`;
-    mark += run;
-  }
-  return path;
 }

@@ -1,5 +1,6 @@
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import type { AnswerView } from "./answer/answer-view";
+import { lotsInWords } from "./lot-words";
 
 /** "The Withy Lane wedding has 30, and 2 others" */
 const firstOf = ([first, ...more]: AnswerView["holders"]): string =>
@@ -22,9 +23,7 @@ export function Holders({ view: { reasons, holders } }: { view: AnswerView }) {
             <span>
               <a href={`/bookings/${id}`}>{client}</a> <small>{day}</small>
             </span>
-            <span className="small">
-              {lots.map(({ stems, name, place }) => `${inWholes(stems)} ${name}, ${place}`).join("; ")}
-            </span>
+            <span className="small">{lotsInWords(lots)}</span>
             <b className="number">{inWholes(stems)}</b>
           </li>
         ))}

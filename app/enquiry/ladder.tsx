@@ -2,8 +2,9 @@ import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { CountedRow } from "../look/counted-row";
 import { ringUnit } from "../season/ring-unit";
 import { ShortState } from "../ui/short-state";
-import type { AnswerView, NamedLot } from "./answer/answer-view";
+import type { AnswerView } from "./answer/answer-view";
 import type { Rung } from "./answer/rungs";
+import { lotsInWords } from "./lot-words";
 
 /** Marks side by side on a rung. */
 const MARKS_A_ROW = 28;
@@ -23,11 +24,13 @@ export function Ladder({ view, rungs, noBuyIn, isStale, askWith }: Props) {
   return (
     <section className="offers" aria-labelledby="offers" data-stale={isStale}>
       <h2 id="offers">What could be done</h2>
-      <ol className="ladder enquiry-ladder">
-        {rungs.map((rung) => (
-          <RungRow key={rung.title} rung={rung} stemCount={view.stemCount} unit={unit} askWith={askWith} />
-        ))}
-      </ol>
+      {rungs.length > 0 && (
+        <ol className="ladder enquiry-ladder">
+          {rungs.map((rung) => (
+            <RungRow key={rung.title} rung={rung} stemCount={view.stemCount} unit={unit} askWith={askWith} />
+          ))}
+        </ol>
+      )}
       {noBuyIn && (
         <p>
           {rungs.length === 0 && "Nothing more is to be had for that day. "}
@@ -93,11 +96,3 @@ const AllLikely = () => (
     all likely
   </span>
 );
-
-const LOTS_NAMED = 3;
-
-const lotsInWords = (lots: readonly NamedLot[]): string =>
-  lots
-    .slice(0, LOTS_NAMED)
-    .map(({ stems, name, place }) => `${inWholes(stems)} ${name}, ${place}`)
-    .join("; ") + (lots.length > LOTS_NAMED ? ` and ${lots.length - LOTS_NAMED} more` : "");

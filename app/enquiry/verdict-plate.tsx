@@ -1,10 +1,9 @@
 import { inWholes } from "#lib/plan/words/numbers";
-import { weekCells } from "../season/ribbon/cells";
+import { unitFor, weekCells } from "../season/ribbon/cells";
 import type { AnswerView, NamedBooking, NamedLot } from "./answer/answer-view";
 
 const MOST_HEADS = 24;
 const HEADS_A_ROW = 12;
-const UNITS = [1, 2, 5, 10, 20, 50, 100, 200, 500];
 const PITCH = 46;
 
 /** The answer: its word and number, the stems counted out, by name, and whether anybody loses by it. */
@@ -27,7 +26,7 @@ export function VerdictPlate({ view }: { view: AnswerView }) {
 
 /** Stems that are likely as flower heads in their colours, and a ring for each that is missing. */
 function Heads({ view: { role, colours, needStems, likelyStems, stemCount } }: { view: AnswerView }) {
-  const unit = UNITS.find((one) => needStems / one <= MOST_HEADS) ?? UNITS[UNITS.length - 1];
+  const unit = unitFor(needStems, MOST_HEADS);
   const likelyNeedStems = colours.reduce((sum, { stems }) => sum + stems, 0);
   const { runs, cellCount } = weekCells(
     { needStems, shortStems: needStems - likelyNeedStems, covered: colours, unclaimed: [] },

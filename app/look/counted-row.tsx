@@ -3,7 +3,7 @@ import type { ColourStems } from "#lib/plan/road/week-colours";
 import { placed, weekCells } from "../season/ribbon/cells";
 
 /** Width and height of a counted mark, in the picture's own units. */
-const PITCH = 12.2;
+export const PITCH = 12.2;
 
 /** One mark of each kind as a pattern, once on a page that has counted rows: a row is then one rectangle for each run of a colour. */
 export const CountedMarks = () => (
@@ -64,7 +64,7 @@ export function CountedRow({ covered, shortStems, stemsPerMark, marksARow = 42, 
 }
 
 /** A run of marks as rectangles, one for each row that it touches. */
-function runPath(first: number, count: number, marksARow: number): string {
+export function runPath(first: number, count: number, marksARow: number): string {
   let path = "";
   for (let mark = first; mark < first + count; ) {
     const column = mark % marksARow;

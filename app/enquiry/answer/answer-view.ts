@@ -49,9 +49,6 @@ export type AnswerView = {
   readonly spare: string;
 };
 
-/** Lots named of each booking that has the stems. */
-const LOTS_NAMED = 3;
-
 export function answerView(plan: Plan, answer: EnquiryAnswer): AnswerView {
   const { enquiry, draft, needIndex, verdict, promisedStems, likelyStems, needStems } = answer;
   const gap = draft.gaps.find((one) => one.needIndex === needIndex);
@@ -100,7 +97,7 @@ const named = (
 /** The bookings that have stems which it could take as they are, most first. */
 const holdersOf = ({ snapshot }: Plan, { draft, needIndex }: EnquiryAnswer): NamedBooking[] =>
   windowHolders(snapshot.farm, draft.match, needIndex).map(({ booking, stems, held }) =>
-    named(booking, stems, lotsOf(draft.match, held.slice(0, LOTS_NAMED))),
+    named(booking, stems, lotsOf(draft.match, held)),
   );
 
 function coloursNotPlanted({ match }: Plan, answer: EnquiryAnswer): Colour[] {
