@@ -2,7 +2,7 @@ import type { KeepSureness } from "#lib/plan/chance/keep-sureness";
 import type { SeasonSamples } from "#lib/plan/chance/simulation-samples";
 import type { ChoiceProgress, WinterChoice } from "#lib/plan/winter/choose-beds";
 import type { FewestBeds, FewestProgress } from "#lib/plan/winter/fewest-beds";
-import type { CurvePoint } from "#lib/plan/winter/keep-curve";
+import type { CurvePoint, PointsDone } from "#lib/plan/winter/keep-curve";
 import type { SurvivalPoint } from "#lib/plan/winter/survival-sweep";
 import type { BedVerdict } from "#lib/plan/winter/verdicts";
 
@@ -47,8 +47,6 @@ export type JobKind = keyof Jobs;
 
 type OfSeason = { readonly seasonYear: number };
 type OfBeds = OfSeason & { readonly keptBedIds: readonly number[] };
-
-export type PointsDone = { readonly doneCount: number; readonly ofCount: number };
 
 /** The part of a bed's verdict that depends on which other beds are kept. */
 export type BedWorth = Pick<

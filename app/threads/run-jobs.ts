@@ -8,7 +8,7 @@ import { chooseBeds } from "#lib/plan/winter/choose-beds";
 import { fewestBeds } from "#lib/plan/winter/fewest-beds";
 import { keepCurve } from "#lib/plan/winter/keep-curve";
 import { type WinterSeason, winterSeason } from "#lib/plan/winter/season";
-import { type SurvivalPoint, sweepSurvival } from "#lib/plan/winter/survival-sweep";
+import { sweepSurvival } from "#lib/plan/winter/survival-sweep";
 import { bedVerdicts } from "#lib/plan/winter/verdicts";
 import type { BedWorth, JobKind, Jobs } from "./jobs";
 
@@ -41,26 +41,9 @@ export const RUN: {
 } = {
   cheapest: (farm, { seasonYear }, solver) => chooseBeds(farm.snapshot, seasonYear, solver, farm.season(seasonYear)),
   fewest: (farm, { seasonYear }, solver) => fewestBeds(farm.season(seasonYear), solver),
-  *curve(farm, { seasonYear }, solver) {
-    const curve = keepCurve(farm.season(seasonYear), solver);
-    let step = curve.next();
-    while (!step.done) {
-      const { points, ofCount } = step.value;
-      step = curve.next(yield { doneCount: points.length, ofCount });
-    }
-    return step.value;
-  },
-  *sweep(farm, { seasonYear, survivalShares }, solver) {
-    const points: SurvivalPoint[] = [];
-    for (const share of survivalShares) {
-      const sweep = sweepSurvival(farm.snapshot, seasonYear, solver, [share]);
-      let step = sweep.next();
-      while (!step.done) step = sweep.next(yield { doneCount: points.length, ofCount: survivalShares.length });
-      if (step.value.length === 0) break;
-      points.push(...step.value);
-    }
-    return points;
-  },
+  curve: (farm, { seasonYear }, solver) => keepCurve(farm.season(seasonYear), solver),
+  sweep: (farm, { seasonYear, survivalShares }, solver) =>
+    sweepSurvival(farm.snapshot, seasonYear, solver, survivalShares),
   *verdicts(farm, { seasonYear, keptBedIds }) {
     const worths: BedWorth[] = [];
     // Whoever asked may have gone on to other beds meanwhile: part of an answer is of no use to anybody.

@@ -1,8 +1,8 @@
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { KeepSureness } from "#lib/plan/chance/keep-sureness";
 import { merge, type SeasonSamples } from "#lib/plan/chance/simulation-samples";
+import type { PointsDone } from "#lib/plan/winter/keep-curve";
 import type { Work } from "./asked-once";
-import type { PointsDone } from "./jobs";
 import { pool, type Running, THREAD_COUNT } from "./pool";
 
 type Ask = { readonly seasonYear: number; readonly keptBedIds: readonly number[]; readonly seasonCount: number };

@@ -1,5 +1,5 @@
 import type { ReactNode } from "react";
-import type { PointsDone } from "../../threads/jobs";
+import type { PointsDone } from "#lib/plan/winter/keep-curve";
 import type { WorkState } from "./use-work.client";
 import { WorkBar } from "./work-bar";
 

@@ -1,8 +1,8 @@
 "use client";
 
 import type { KeepSureness } from "#lib/plan/chance/keep-sureness";
+import type { PointsDone } from "#lib/plan/winter/keep-curve";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
-import type { PointsDone } from "../../threads/jobs";
 import { AskedWork } from "./asked-work";
 import { SurenessFound } from "./sureness-found";
 import { useWork } from "./use-work.client";

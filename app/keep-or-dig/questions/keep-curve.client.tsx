@@ -1,9 +1,8 @@
 "use client";
 
 import { lazy, Suspense } from "react";
-import type { CurvePoint } from "#lib/plan/winter/keep-curve";
+import type { CurvePoint, PointsDone } from "#lib/plan/winter/keep-curve";
 import { countOf, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
-import type { PointsDone } from "../../threads/jobs";
 import { type Column, Table } from "../../ui/table";
 import { AskedWork } from "./asked-work";
 import { useWork } from "./use-work.client";

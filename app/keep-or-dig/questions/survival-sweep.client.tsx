@@ -1,8 +1,8 @@
 "use client";
 
+import type { PointsDone } from "#lib/plan/winter/keep-curve";
 import type { SurvivalPoint } from "#lib/plan/winter/survival-sweep";
 import { countOf, inPercent, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
-import type { PointsDone } from "../../threads/jobs";
 import { type Column, Table } from "../../ui/table";
 import type { BedRow } from "../planner-data";
 import { AskedWork } from "./asked-work";

@@ -12,8 +12,8 @@ export type CurvePoint = {
   readonly chosen: ChosenBeds | null;
 };
 
-/** How far the curve has come: the points that are done. */
-export type CurveProgress = { readonly points: readonly CurvePoint[]; readonly ofCount: number };
+/** How far work in points has come. */
+export type PointsDone = { readonly doneCount: number; readonly ofCount: number };
 
 /**
  * How the cost falls as beds are kept one more at a time: a point for 0, 1, … up to every bed without a flag [K6]. More beds allowed never
@@ -23,11 +23,11 @@ export type CurveProgress = { readonly points: readonly CurvePoint[]; readonly o
 export function* keepCurve(
   season: WinterSeason,
   solver: LinearSolver,
-): Generator<CurveProgress, readonly CurvePoint[], boolean | undefined> {
+): Generator<PointsDone, readonly CurvePoint[], boolean | undefined> {
   const { openBeds } = season;
   const none: Selection = openBeds.map(() => false);
   const points: CurvePoint[] = [];
-  const progress = (): CurveProgress => ({ points: [...points], ofCount: openBeds.length + 1 });
+  const progress = (): PointsDone => ({ doneCount: points.length, ofCount: openBeds.length + 1 });
   const pointOf = (atMostCount: number, { status, best, bound }: SearchEnd): CurvePoint => ({
     atMostCount,
     status,
@@ -55,8 +55,8 @@ function* searched(
   solver: LinearSolver,
   atMost: number,
   start: Selection,
-  progress: () => CurveProgress,
-): Generator<CurveProgress, SearchEnd, boolean | undefined> {
+  progress: () => PointsDone,
+): Generator<PointsDone, SearchEnd, boolean | undefined> {
   const countLimit = { weights: openBeds.map(() => 1n), atMost: BigInt(atMost) };
   return yield* searchSelections(solver, costs, [...limits, countLimit], [start], progress);
 }
