@@ -30,3 +30,6 @@ export function meanC(weather: DailyWeather, day: number): number {
   const index = day - weather.firstDay;
   return index < 0 || index >= weather.highC.length ? Number.NaN : (weather.highC[index] + weather.lowC[index]) / 2;
 }
+
+/** Fewer recorded years than this say too little of what one year in ten does: of frost, of a usual year, of a first cut. Our choice; normals are made of thirty. */
+export const LEAST_RECORDED_YEARS = 10;

@@ -1,6 +1,7 @@
 import { inShort, monthDayInShort } from "#lib/domain/day";
 import type { FrostDates } from "#lib/domain/records/farm-settings";
-import { type FrostRecord, type FrostYear, LEAST_YEARS } from "#lib/plan/learning/frost-record";
+import { LEAST_RECORDED_YEARS } from "#lib/domain/weather";
+import type { FrostRecord, FrostYear } from "#lib/plan/learning/frost-record";
 import { countOf } from "#lib/plan/words/numbers";
 import { Form } from "../../ui/form.client";
 import { type Column, Table } from "../../ui/table";
@@ -22,8 +23,8 @@ export function RecordedFrost({ record, reckoned }: { record: FrostRecord; recko
         <Found dates={dates} reckoned={reckoned} yearCount={years.length} />
       ) : (
         <p>
-          {countOf(years.length, "year is", "years are")} whole enough to tell its frosts by; {LEAST_YEARS} are needed
-          to say what one year in ten does.
+          {countOf(years.length, "year is", "years are")} whole enough to tell its frosts by; {LEAST_RECORDED_YEARS} are
+          needed to say what one year in ten does.
         </p>
       )}
       <details className="fold">

@@ -1,6 +1,6 @@
 import { type Day, type MonthDay, monthDayOf, parseDay, toDay, toDayNumber } from "#lib/domain/day";
 import type { FrostDates } from "#lib/domain/records/farm-settings";
-import type { DailyWeather } from "#lib/domain/weather";
+import { type DailyWeather, LEAST_RECORDED_YEARS } from "#lib/domain/weather";
 import { quantile } from "#lib/maths/quantile";
 
 /** The frosts of one recorded year. A year without a frost before July, or after it, has none there: null. */
@@ -8,7 +8,7 @@ export type FrostYear = { readonly year: number; readonly lastSpring: Day | null
 
 /**
  * What a weather record says of frost: its years, those left out with the days they lack, and the dates that 10, 50 and 90 of 100 years have
- * reached; null while fewer than {@link LEAST_YEARS} years are recorded.
+ * reached; null while fewer than {@link LEAST_RECORDED_YEARS} years are recorded.
  */
 export type FrostRecord = {
   readonly years: readonly FrostYear[];
@@ -16,8 +16,6 @@ export type FrostRecord = {
   readonly dates: FrostDates | null;
 };
 
-/** Fewer years than this say too little of one year in ten. */
-export const LEAST_YEARS = 10;
 /** A year that lacks more days than this from March to June, or from August to December, is left out: a frost may hide in them. Our choice. */
 const MOST_MISSING_DAYS = 5;
 /** Air frost at the height of a thermometer, degrees Celsius (32 °F). Ground and hollows freeze earlier. */
@@ -38,7 +36,7 @@ export function frostRecord(weather: DailyWeather): FrostRecord {
     if (Math.max(spring, autumn) > MOST_MISSING_DAYS) leftOut.push({ year, missingDayCount: spring + autumn });
     else years.push(frostYear(weather, year));
   }
-  return { years, leftOut, dates: years.length < LEAST_YEARS ? null : datesOf(years) };
+  return { years, leftOut, dates: years.length < LEAST_RECORDED_YEARS ? null : datesOf(years) };
 }
 
 const yearAt = (day: number): number => Number(toDay(day).slice(0, 4));

@@ -1,5 +1,5 @@
 import { recordedDays } from "#lib/domain/records/weather-day";
-import type { DailyWeather } from "#lib/domain/weather";
+import { type DailyWeather, LEAST_RECORDED_YEARS } from "#lib/domain/weather";
 
 /** The usual year that a record makes: mean highs and lows of each month, January first, degrees Celsius to a tenth. */
 export type RecordedClimate = {
@@ -11,8 +11,6 @@ export type RecordedClimate = {
 
 /** A month of a year with fewer recorded days says too little of it. Our choice. */
 const LEAST_DAYS = 20;
-/** Fewer years are weather and not yet climate. Ten are our choice, as for frost; normals are made of thirty. */
-const LEAST_YEARS = 10;
 
 type Month = { dayCount: number; highC: number; lowC: number };
 
@@ -30,7 +28,7 @@ export function recordedClimate(weather: DailyWeather): RecordedClimate | null {
   }
   const whole = months.map((ofYears) => [...ofYears.values()].filter(({ dayCount }) => dayCount >= LEAST_DAYS));
   const yearCount = Math.min(...whole.map((ofYears) => ofYears.length));
-  if (yearCount < LEAST_YEARS) return null;
+  if (yearCount < LEAST_RECORDED_YEARS) return null;
   const meanOf = (ofYears: readonly Month[], name: "highC" | "lowC") =>
     Math.round((ofYears.reduce((sum, month) => sum + month[name] / month.dayCount, 0) / ofYears.length) * 10) / 10 + 0;
   return {

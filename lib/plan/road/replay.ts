@@ -2,15 +2,13 @@ import { toDay, yearOf } from "#lib/domain/day";
 import type { Climate } from "#lib/domain/records/climate";
 import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Snapshot } from "#lib/domain/snapshot";
-import { type DailyWeather, meanC } from "#lib/domain/weather";
+import { type DailyWeather, LEAST_RECORDED_YEARS, meanC } from "#lib/domain/weather";
 import { quantile } from "#lib/maths/quantile";
 import { firstCutDay, goesByWarmth } from "./first-cut";
 import type { Grown } from "./grown";
 import { firstDayOf, usualYear } from "./usual-year";
 import { Warmth } from "./warmth";
 
-/** Fewer recorded years than this say too little of one year in ten. */
-const LEAST_REPLAYED_YEARS = 10;
 /** A year that lacks more days than this is not replayed. Our choice: a month. */
 const MOST_MISSING_DAYS = 31;
 
@@ -30,7 +28,7 @@ const known = new WeakMap<DailyWeather, WeakMap<Climate, Map<number, Replay | nu
 /**
  * Replays a season through the years that the farm has recorded. Days of the season that are recorded themselves are the same in every replay,
  * so that first cuts spread as little as the weather still to come leaves them. Null without a climate or with fewer than
- * {@link LEAST_REPLAYED_YEARS} whole years.
+ * {@link LEAST_RECORDED_YEARS} whole years.
  */
 export function replay(
   { farm: { climate }, weather }: Pick<Snapshot, "farm" | "weather">,
@@ -50,7 +48,7 @@ export function replay(
 
 function replayOf(climate: Climate, weather: DailyWeather, seasonYear: number): Replay | null {
   const recorded = wholeYears(weather);
-  if (recorded.length < LEAST_REPLAYED_YEARS) return null;
+  if (recorded.length < LEAST_RECORDED_YEARS) return null;
   const years = recorded
     .map((year) => ({ year, weather: seasonIn(weather, seasonYear, year) }))
     .map((one) => ({ ...one, springC: springWarmth(one.weather, climate, seasonYear) }))
