@@ -1,5 +1,6 @@
 import { type ChangedCrop, takenFigures, withFigures } from "#lib/domain/built-in-figures";
 import type { Snapshot } from "#lib/domain/snapshot";
+import { type Forecast, forecast, frostDayOf, ORDINARY_YEAR } from "#lib/plan/road/forecast";
 import { type Plan, plan } from "#lib/plan/road/plan";
 
 /** Stems of a season that go short, and those of one crop that are cut. */
@@ -22,11 +23,12 @@ export type FiguresOutcome = {
 /** Plans the season with the figures of each crop taken by itself, and with all of them. The farm is not touched. */
 export function figuresTaken(before: Plan, changed: readonly ChangedCrop[]): FiguresOutcome {
   const shortBefore = shortStemsOf(before);
+  const forecasts = forecastsOf(before);
   return {
     shortBefore,
     shortAfterAll: shortStemsOf(planWith(before, changed)),
     crops: changed.map((one) => {
-      const after = canMove(before.snapshot, one) ? planWith(before, [one]) : before;
+      const after = canMove(before.snapshot, forecasts, one) ? planWith(before, [one]) : before;
       return {
         changed: one,
         before: { shortStems: shortBefore, cutStems: cutStemsOf(before, one.crop.id) },
@@ -36,12 +38,34 @@ export function figuresTaken(before: Plan, changed: readonly ChangedCrop[]): Fig
   };
 }
 
-/** Whether figures of a crop can move a plan: it grows or stands in the cooler, or its price, which others are measured by, is among them. */
-function canMove({ varieties, plantings, coolerStock }: Snapshot, { crop, figures }: ChangedCrop): boolean {
-  if (figures.some((figure) => figure.of === "number" && figure.name === "buyInCents")) return true;
-  const ofCrop = new Set(varieties.filter(({ cropId }) => cropId === crop.id).map(({ id }) => id));
-  return [...plantings, ...coolerStock].some(({ varietyId }) => ofCrop.has(varietyId));
+/**
+ * Whether figures of a crop can move a plan: its price, which others are measured by, or how its stems are held is among them, or some planting is
+ * cut otherwise. Forecasting is a fraction of matching, and a clock on a farm without a climate moves nothing.
+ */
+function canMove(snapshot: Snapshot, forecasts: readonly SeasonForecast[], changed: ChangedCrop): boolean {
+  if (changed.figures.some(({ of }) => of === "number")) return true;
+  const taken = withFigures(snapshot, takenFigures([changed]));
+  return forecasts.some(({ season, frostDay, was }) => {
+    const { plantings } = forecast(taken, season, frostDay, ORDINARY_YEAR, was);
+    return was.plantings.some(
+      ({ cutDays, cutStems }, index) =>
+        !isSameList(cutDays, plantings[index].cutDays) || !isSameList(cutStems, plantings[index].cutStems),
+    );
+  });
 }
+
+type SeasonForecast = { readonly season: number; readonly frostDay: number; readonly was: Forecast };
+
+/** The forecasts of all seasons that meet in a plan. */
+const forecastsOf = ({ snapshot, seasonYear, meetingSeasons, frostDay, forecast: own }: Plan): SeasonForecast[] =>
+  meetingSeasons.map((season) =>
+    season === seasonYear
+      ? { season, frostDay, was: own }
+      : { season, frostDay: frostDayOf(snapshot.farm, season), was: forecast(snapshot, season) },
+  );
+
+const isSameList = (a: readonly number[], b: readonly number[]): boolean =>
+  a.length === b.length && a.every((one, index) => one === b[index]);
 
 const planWith = (before: Plan, changed: readonly ChangedCrop[]): Plan =>
   plan(withFigures(before.snapshot, takenFigures(changed)), before.seasonYear, undefined, before);

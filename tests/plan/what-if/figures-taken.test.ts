@@ -124,9 +124,22 @@ describe("built-in figures that changed", () => {
   });
 });
 
+/** The curves of a crop as if they were built in, each with a change. */
+const builtInCurves = (
+  curves: Snapshot["curves"],
+  ofCrop: number,
+  change: (plain: CatalogueCurve) => Partial<CatalogueCurve>,
+): CatalogueCurve[] =>
+  curves
+    .filter(({ cropId, varietyId }) => cropId === ofCrop && varietyId === null)
+    .map(({ id: _id, cropId: _crop, varietyId: _variety, plantingId: _planting, ...plain }) => ({
+      ...plain,
+      ...change(plain),
+    }));
+
 test("[W9] on any farm, a crop by itself is short of what the plan with its figures taken is, grown or not", () => {
   fc.assert(
-    fc.property(anyFarm, fc.boolean(), (any, isPrice) => {
+    fc.property(anyFarm, fc.boolean(), fc.nat(2), (any, isPrice, more) => {
       const marked = {
         ...any,
         crops: any.crops.map((row) => ({
@@ -134,12 +147,16 @@ test("[W9] on any farm, a crop by itself is short of what the plan with its figu
           holdDays: { ...row.holdDays, ...COMMON_PRACTICE },
           buyInCents: { ...row.buyInCents, ...COMMON_PRACTICE },
         })),
+        curves: any.curves.map((row) => ({ ...row, timingOrigin: COMMON_PRACTICE, yieldOrigin: COMMON_PRACTICE })),
       };
       const catalogue = marked.crops.map((row) => ({
         ...withoutId(row),
-        holdDays: { ...row.holdDays, count: row.holdDays.count + 3 },
+        holdDays: { ...row.holdDays, count: row.holdDays.count + (isPrice ? 3 : 0) },
         buyInCents: { ...row.buyInCents, count: row.buyInCents.count + (isPrice ? 40 : 0) },
-        curves: [],
+        curves: builtInCurves(marked.curves, row.id, (plain) => ({
+          firstCutSpreadDays: plain.firstCutSpreadDays + 1,
+          stemsPerPlantByWeek: plain.stemsPerPlantByWeek.map((stems) => stems + more),
+        })),
       }));
       const changed = changedFigures(marked, catalogue);
       const { crops, shortBefore } = figuresTaken(provenPlan(marked, 2027), changed);
@@ -164,13 +181,10 @@ test("[W9] on any farm, taken or kept, nothing is left to ask; kept, the plan st
       const catalogue = marked.crops.map((row) => ({
         ...withoutId(row),
         holdDays: { ...row.holdDays, count: row.holdDays.count + extra },
-        curves: marked.curves
-          .filter(({ cropId, varietyId }) => cropId === row.id && varietyId === null)
-          .map(({ id: _id, cropId: _crop, varietyId: _variety, plantingId: _planting, ...plain }) => ({
-            ...plain,
-            firstCutSpreadDays: plain.firstCutSpreadDays + extra,
-            stemsPerPlantByWeek: [...plain.stemsPerPlantByWeek, extra],
-          })),
+        curves: builtInCurves(marked.curves, row.id, (plain) => ({
+          firstCutSpreadDays: plain.firstCutSpreadDays + extra,
+          stemsPerPlantByWeek: [...plain.stemsPerPlantByWeek, extra],
+        })),
       }));
       const changed = changedFigures(marked, catalogue);
       const taken = withFigures(marked, takenFigures(changed));
