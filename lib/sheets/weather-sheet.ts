@@ -1,4 +1,5 @@
-import { daySchema, toDay, toDayNumber } from "#lib/domain/day";
+import { daySchema, toDay, toDayNumber, yearOf } from "#lib/domain/day";
+import { FIRST_WEATHER_YEAR, LAST_WEATHER_YEAR } from "#lib/domain/records/weather-day";
 import { COLDEST_C, type DailyWeather, HOTTEST_C, type TemperatureUnit, toCelsius } from "#lib/domain/weather";
 import { readTable, type Table, type TableRow } from "./table";
 import { otherUnitRuns } from "./weather-units";
@@ -137,6 +138,9 @@ function readRow(
 ): WeatherRow | WeatherProblem | null {
   const parsedDay = daySchema.safeParse(cells[columns.date].slice(0, 10));
   if (!parsedDay.success) return { line, message: `"${cells[columns.date].slice(0, 30)}" is not a day as YYYY-MM-DD` };
+  const year = yearOf(parsedDay.data);
+  if (year < FIRST_WEATHER_YEAR || year > LAST_WEATHER_YEAR)
+    return { line, message: `no thermometer has recorded a day of ${year}: mend the year` };
   const texts = [cells[columns.high].trim(), cells[columns.low].trim()];
   if (texts.some((text) => text === "")) return null;
   const [high, low] = texts.map(Number);

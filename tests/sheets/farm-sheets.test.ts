@@ -33,7 +33,6 @@ test("columns left out take the defaults that the sheet's text says", () => {
         gradeOutShare: 0,
         winterSurvivalShare: null,
         flags: [],
-        ageSeasons: null,
       },
     ],
     bookings: [

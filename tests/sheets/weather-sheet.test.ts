@@ -37,6 +37,12 @@ describe("a file of daily weather", () => {
     );
   });
 
+  test("[H6] a day of a year before thermometers is a slip of the pen, named by its line", () => {
+    const { problems, recordedDayCount } = readWeather("date,high,low\n1026-04-01,15,4\n2026-04-01,15,4\n", "c");
+    expect(problems).toEqual([{ line: 2, message: "no thermometer has recorded a day of 1026: mend the year" }]);
+    expect(recordedDayCount).toBe(1);
+  });
+
   test("[H6] a month written in °F in a file of °C is named from its first line and left out", () => {
     const rows = ["date,high,low"];
     let day = "2020-01-01" as Day;
