@@ -1,12 +1,14 @@
 import { LARGE, seededFarm, TYPICAL } from "#demo/seeded-farm";
-import { Simulation } from "#lib/plan/chance/simulation";
+import { Simulation, sampleSteps } from "#lib/plan/chance/simulation";
 import { coveredChances } from "#lib/plan/chance/simulation-summary";
 import { openDates } from "#lib/plan/road/open-dates";
 import { plan } from "#lib/plan/road/plan";
 import { poorMatches } from "#lib/plan/road/unusual-years";
 import { comparison } from "#lib/plan/what-if/comparison";
 import { applyChanges } from "#lib/plan/what-if/what-if";
-import { sampleSeasons } from "../plan/chance/sampled";
+import { finished } from "#lib/plan/winter/choose-beds";
+
+const sampleSeasons = (...asked: Parameters<typeof sampleSteps>) => finished(sampleSteps(...asked));
 
 /** One line of the bench table; milliseconds are medians, warm, on one thread. */
 export type BenchRow = { readonly name: string; readonly medianMs: number; readonly note: string };
