@@ -2,6 +2,7 @@ import { dayInYear, type MonthDay, mondayNumber, toDayNumber } from "#lib/domain
 import type { Bed } from "#lib/domain/records/bed";
 import { COLOURS, type Colour } from "#lib/domain/words";
 import type { PlantingForecast } from "#lib/plan/road/forecast";
+import { fieldOf } from "./field-of";
 
 /** Stems cut of one colour in each week shown. */
 export type ColourWeeks = { readonly colour: Colour; readonly stems: readonly number[] };
@@ -65,11 +66,6 @@ export function colourWeeks(plantings: readonly PlantingForecast[], { first, cou
     const stems = byColour.get(colour);
     return stems?.some((ofWeek) => ofWeek > 0) ? [{ colour, stems }] : [];
   });
-}
-
-function fieldOf(name: string): { field: string; sign: string } {
-  const [, field = "", sign = name] = /^(.*\D)\s*(\d+\w?)$/.exec(name) ?? [];
-  return { field: field.trim() || "Beds", sign };
 }
 
 function lineOf(bed: Bed, sign: string, plantings: readonly PlantingForecast[], weeks: WeekSpan): BedLine {

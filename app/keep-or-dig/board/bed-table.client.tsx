@@ -1,6 +1,6 @@
 "use client";
 
-import { memo, type ReactNode } from "react";
+import { Fragment, memo, type ReactNode, useMemo } from "react";
 import { toDayNumber } from "#lib/domain/day";
 import type { Units } from "#lib/domain/words";
 import { limitInWords } from "#lib/plan/words/limit-words";
@@ -12,6 +12,7 @@ import { ColourWord } from "../../ui/colour-words";
 import { type Column, Table } from "../../ui/table";
 import type { BedBlooms } from "../bed-blooms";
 import type { BedRow } from "../planner-data";
+import { bedFolds } from "./bed-folds";
 import { BedStrip } from "./bed-strip";
 import { SavingCell } from "./saving-cell";
 import { SurvivalThatPays } from "./survival-that-pays";
@@ -35,6 +36,7 @@ const Strip = memo(BedStrip);
 export function BedTable({ rows, units, blooms, shortMondays, keptBedIds, worths, turn }: Props) {
   const worthOf = new Map((worths.answer ?? []).map((worth) => [worth.bedId, worth]));
   const kept = new Set(keptBedIds);
+  const folds = useMemo(() => bedFolds(rows), [rows]);
   const columns: readonly Column<BedRow>[] = [
     { head: "Keep", className: "keep", cell: (row) => <KeepTick row={row} isKept={kept.has(row.id)} turn={turn} /> },
     ...BED_COLUMNS,
@@ -55,19 +57,37 @@ export function BedTable({ rows, units, blooms, shortMondays, keptBedIds, worths
           The worth of the beds could not be worked out: {worths.problem}
         </p>
       )}
-      <Table
-        caption="Candidate beds, kept or dug"
-        isCaptionHidden
-        className="keep-beds"
-        columns={columns}
-        rows={rows}
-        keyOf={({ id }) => id}
-        rowClass={({ id }) => (kept.has(id) ? "kept-row" : undefined)}
-        insteadOf={({ id, forbidden }) =>
-          forbidden.length > 0 ? { from: BED_COLUMNS.length + 2, words: <MustBeDug id={id} why={forbidden} /> } : null
-        }
-        isInLines
-      />
+      {folds.map(({ title, rows: some }, index) => {
+        const table = (
+          <Table
+            caption={title === null ? "Candidate beds, kept or dug" : `Beds ${title}, kept or dug`}
+            isCaptionHidden
+            className="keep-beds"
+            columns={columns}
+            rows={some}
+            keyOf={({ id }) => id}
+            rowClass={({ id }) => (kept.has(id) ? "kept-row" : undefined)}
+            insteadOf={({ id, forbidden }) =>
+              forbidden.length > 0
+                ? { from: BED_COLUMNS.length + 2, words: <MustBeDug id={id} why={forbidden} /> }
+                : null
+            }
+            isInLines
+          />
+        );
+        if (title === null) return <Fragment key="all">{table}</Fragment>;
+        return (
+          <details key={title} className="fold prints-open" open={index === 0}>
+            <summary>
+              {title}{" "}
+              <small>
+                {countOf(some.length, "bed")}, {some.filter(({ id }) => kept.has(id)).length} kept
+              </small>
+            </summary>
+            {table}
+          </details>
+        );
+      })}
       <p className="small soft worth-status" role="status">
         {worths.isStale && !worths.problem && `Working out what each of ${countOf(rows.length, "bed")} is worth…`}
       </p>
