@@ -64,8 +64,16 @@ export type Column = {
   readonly field: Field<unknown>;
 };
 
-/** The columns of a sheet whose rows have these fields. */
-export const columnsOf = (fields: Fields): Column[] =>
+/** The columns of a sheet whose rows have these fields. Found once for each sheet, since every row of it is walked by them. */
+export function columnsOf(fields: Fields): readonly Column[] {
+  const found = columnsFound.get(fields) ?? columnsIn(fields);
+  columnsFound.set(fields, found);
+  return found;
+}
+
+const columnsFound = new WeakMap<Fields, readonly Column[]>();
+
+const columnsIn = (fields: Fields): Column[] =>
   Object.entries(fields).flatMap(([name, field]): Column[] => {
     const heading = headingOf(name, field);
     if (!field.parts) return [{ heading, name, part: null, field }];
