@@ -3,9 +3,10 @@ import { DECIMAL_MARKS, type DecimalMark } from "#lib/domain/read-number";
 import { climateColumns, climateOfColumns } from "#lib/domain/records/climate";
 import { FARM_SETTINGS, type Farm, type FarmSetting, farmSchema } from "#lib/domain/records/farm-settings";
 import { readCell, writeCell } from "./columns";
+import { columnKey } from "./headings";
 import { settingRows } from "./rows-of-records";
 import { type Place, placeInWords } from "./sheet-problem";
-import { columnKey, linkRows, type SheetRows } from "./sheet-rows";
+import { linkRows, type SheetRows } from "./sheet-rows";
 import type { RowOf } from "./to-records";
 
 type SettingValue = { readonly setting: FarmSetting; readonly value: unknown };

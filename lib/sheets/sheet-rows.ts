@@ -5,6 +5,7 @@ import type { Fields, RecordOf } from "#lib/domain/records/field";
 import { columnsOf, type SheetName } from "#lib/domain/records/sheets";
 import type { Writing } from "#lib/domain/writing";
 import { neededHeadings, readRow } from "./columns";
+import { columnKey, headingsMeant, inUnitOf, unitAsked } from "./headings";
 import { hasKeys, KEY_HEADING, type KeptRow } from "./known-farm";
 import type { Place, SheetProblem } from "./sheet-problem";
 import type { Table } from "./table";
@@ -26,14 +27,6 @@ export type SheetRows<T> = { readonly rows: readonly SheetRow<T>[]; readonly pro
 /** Says that something is wrong with the row at hand; the row is then not clean. `column` null: the row as a whole. */
 export type Say = (column: string | null, message: string) => void;
 
-/** A header as it is compared: letter case makes no difference, a space, hyphen or underscore are alike, and colour is spelled either way. */
-export const columnKey = (header: string): string =>
-  header
-    .trim()
-    .toLowerCase()
-    .replace(/[\s_-]+/g, "_")
-    .replace(/(^|_)color/g, "$1colour");
-
 /** Reads every row of a table by the columns of its sheet; every wrong cell is a problem with its place, up to {@link MOST_PROBLEMS}. */
 export function readRows<F extends Fields>(
   sheet: SheetName,
@@ -42,7 +35,8 @@ export function readRows<F extends Fields>(
   file: string,
   writing: Writing,
 ): SheetRows<RecordOf<F>> {
-  const keys = table.header.map(columnKey);
+  const meant = headingsMeant(fields, table.header);
+  const keys = table.header.map((written, index) => meant[index]?.heading ?? columnKey(written));
   const indexOf = new Map(keys.map((key, index) => [key, index] as const).reverse());
   const problems: SheetProblem[] = headerProblems(sheet, fields, table.header).map((problem) => ({
     file,
@@ -53,7 +47,7 @@ export function readRows<F extends Fields>(
   const rows = table.rows.map(({ line, cells }): SheetRow<RecordOf<F>> => {
     const textIn = (column: string) => {
       const index = indexOf.get(column);
-      return index === undefined ? undefined : cells[index];
+      return index === undefined ? undefined : inUnitOf(cells[index] ?? "", meant[index]?.unit ?? null);
     };
     const reading = readRow(fields, textIn, writing);
     if (problems.length < MOST_PROBLEMS)
@@ -72,7 +66,8 @@ export function readRows<F extends Fields>(
 function headerProblems(sheet: SheetName, fields: Fields, header: readonly string[]) {
   const columns = columnsOf(fields);
   const known = [...columns.map(({ heading }) => heading), ...(hasKeys(sheet) ? [KEY_HEADING] : [])];
-  const keys = header.map(columnKey);
+  const meant = headingsMeant(fields, header);
+  const keys = header.map((written, index) => meant[index]?.heading ?? columnKey(written));
   const problems: { column: string | null; message: string }[] = [];
   const needed = neededHeadings(fields).filter((name) => !keys.includes(name));
   for (const name of needed)
@@ -89,7 +84,9 @@ function headerProblems(sheet: SheetName, fields: Fields, header: readonly strin
     else if (!known.includes(key))
       problems.push({
         column: written,
-        message: `the ${sheet} sheet has no column ${inQuotes(written)}: take it out${didYouMean(key, free) || `, or name it as one of ${columns.map(({ heading }) => heading).join(", ")}`}`,
+        message: unitAsked(key, fields)
+          ? `${inQuotes(written)} ${unitAsked(key, fields)}`
+          : `the ${sheet} sheet has no column ${inQuotes(written)}: take it out${didYouMean(key, free) || `, or name it as one of ${columns.map(({ heading }) => heading).join(", ")}`}`,
       });
     else if (firstAt.get(key) !== index)
       problems.push({
