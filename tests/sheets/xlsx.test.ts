@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { strToU8, zipSync } from "fflate";
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { knownFarm } from "#lib/sheets/known-farm";
 import { readFarmSheets } from "#lib/sheets/read-farm-sheets";
 import { unzipSheets } from "#lib/sheets/unzip-sheets";
@@ -121,4 +121,51 @@ test("no byte that changes makes the reader throw, or gives other rows unseen", 
     }),
     { seed: 376, numRuns: 1_000 },
   );
+});
+
+describe("a few bytes of a workbook that stand for many", () => {
+  const TOO_MUCH = /^the workbook holds more than a farm/;
+  const messageOf = (bytes: Uint8Array) => openWorkbook(bytes, 2_000_000).message;
+  const relations = (more: string) =>
+    `${HEAD}<Relationships><Relationship Id="b" Type="${OFFICE}/worksheet" Target="worksheets/sheet1.xml"/>${more}</Relationships>`;
+  const sheets = (count: number) =>
+    `${HEAD}<workbook xmlns:r="${OFFICE}"><sheets>${'<sheet name="Beds" r:id="b"/>'.repeat(count)}</sheets></workbook>`;
+
+  test("are too much when one long text stands in as many cells as come to more than twice what may be unpacked", () => {
+    const named = (count: number) =>
+      workbook(`<row>${'<c t="s"><v>0</v></c>'.repeat(150)}</row>`.repeat(count), {
+        "xl/sharedStrings.xml": `${HEAD}<sst><si><t>${"long".repeat(2_500)}</t></si></sst>`,
+        "xl/_rels/workbook.xml.rels": relations(
+          `<Relationship Id="s" Type="${OFFICE}/sharedStrings" Target="sharedStrings.xml"/>`,
+        ),
+      });
+    expect(messageOf(named(2))).toBe(null);
+    expect(messageOf(named(3))).toMatch(TOO_MUCH);
+  });
+
+  test("are too much when many sheets are one and the same part", () => {
+    const rows = `<row>${text("D1")}</row>`.repeat(2_000);
+    expect(messageOf(workbook(rows, { "xl/workbook.xml": sheets(2) }))).toBe(null);
+    expect(messageOf(workbook(rows, { "xl/workbook.xml": sheets(900) }))).toMatch(TOO_MUCH);
+    expect(messageOf(workbook("", { "xl/workbook.xml": sheets(1_001) }))).toMatch(TOO_MUCH);
+  });
+
+  test("count for later workbooks of the same zip", () => {
+    const bytes = workbook(`<row>${text("D1")}</row>`.repeat(2_000), { "xl/workbook.xml": sheets(20) });
+    const { worksheets, unpackedBytes } = openWorkbook(bytes, 2_000_000);
+    expect(worksheets).toHaveLength(20);
+    expect(unpackedBytes).toBeGreaterThan((20 * 2_000 * `<row>${text("D1")}</row>`.length) / 2);
+  });
+
+  test("are too much when more cells than a farm has rows cannot be read", () => {
+    const row = `<row>${'<c r="ZZ1"><v>1</v></c>'.repeat(40_001)}</row>`;
+    expect(openWorkbook(workbook(row.repeat(3)), 10_000_000).message).toMatch(TOO_MUCH);
+  });
+
+  test("are looked at in part when they are the code of a format", () => {
+    const styles = `${HEAD}<styleSheet><numFmts><numFmt numFmtId="170" formatCode="${"[".repeat(500_000)}"/></numFmts><cellXfs><xf numFmtId="170"/></cellXfs></styleSheet>`;
+    expect(rowsIn(workbook(`<row>${number("46550", ' s="0"')}</row>`, { "xl/styles.xml": styles }))).toEqual([
+      ["46550"],
+    ]);
+  });
 });

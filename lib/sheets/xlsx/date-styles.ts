@@ -11,7 +11,8 @@ export function dateStyles(xml: string | undefined): (style: number) => boolean 
   if (xml !== undefined)
     walkXml(xml, {
       open: (name, attributes) => {
-        if (name === "numFmt") codes.set(Number(attributes.numFmtId), attributes.formatCode ?? "");
+        if (name === "numFmt")
+          codes.set(Number(attributes.numFmtId), (attributes.formatCode ?? "").slice(0, MOST_CODE_LETTERS));
         if (name === "cellXfs") isInCells = true;
         if (name === "xf" && isInCells) formatOfStyle.push(Number(attributes.numFmtId ?? 0));
       },
@@ -25,6 +26,9 @@ export function dateStyles(xml: string | undefined): (style: number) => boolean 
   });
   return (style) => dates[style] ?? false;
 }
+
+/** Longer codes no program writes, and looking through one takes the square of its length. From memory. */
+const MOST_CODE_LETTERS = 255;
 
 const isBuiltInDate = (format: number): boolean =>
   [14, 22, 27, 36, 45, 47, 50, 58].some(

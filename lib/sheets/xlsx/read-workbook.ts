@@ -1,6 +1,7 @@
 import type { SplitRow } from "../split-rows";
 import { dateStyles } from "./date-styles";
 import { readWorksheet, type WorksheetProblem } from "./read-worksheet";
+import { type Room, TooMuch } from "./room";
 import type { DateSystem } from "./serial-day";
 import { sharedTexts } from "./shared-texts";
 import { attributeIn, walkXml } from "./walk-xml";
@@ -15,18 +16,23 @@ export type Worksheet = {
 /** The text of a part of the workbook's zip by its path; undefined when there is none. */
 type PartOf = (path: string) => string | undefined;
 
+/** The most sheets of a workbook: a farm has twelve. */
+const MOST_SHEETS = 1000;
+
 /**
  * The sheets of a workbook in the open format of spreadsheets, those that are hidden or empty left out. Values are read, never formulas: a cell
  * with a formula says what its program last made of it. Days come as text, "2027-06-12", from the serial numbers of cells that show a date.
- * Throws Error where a part is missing or not well formed.
+ * Throws Error where a part is missing or not well formed, and TooMuch where there is more in it than `room` has or any farm needs.
  *
  * Source: ECMA-376 Part 1, 18.2 (workbook), 18.3 (worksheet), 18.4 (shared strings), 18.8 (styles); Part 2, 9.3 (relationships)
  */
-export function readWorkbook(partOf: PartOf): Worksheet[] {
+export function readWorkbook(partOf: PartOf, room: Room): Worksheet[] {
   const workbookPath = relationsOf(partOf, "").find(({ type }) => type.endsWith("/officeDocument"))?.path;
   if (!workbookPath) throw new Error("no workbook is in it");
   const relations = relationsOf(partOf, workbookPath);
+  const relationOf = new Map(relations.map((relation) => [relation.id, relation]));
   const { sheets, system } = readBook(needed(partOf, workbookPath));
+  if (sheets.length > MOST_SHEETS) throw new TooMuch();
   const partOfType = (type: string) => {
     const path = relations.find((relation) => relation.type.endsWith(type))?.path;
     return path === undefined ? undefined : needed(partOf, path);
@@ -35,13 +41,16 @@ export function readWorkbook(partOf: PartOf): Worksheet[] {
     texts: sharedTexts(partOfType("/sharedStrings")),
     isDate: dateStyles(partOfType("/styles")),
     system,
+    room,
   };
   return sheets.flatMap(({ name, relationId }) => {
-    const relation = relations.find(({ id }) => id === relationId);
+    const relation = relationOf.get(relationId);
     if (!relation) throw new Error(`nothing leads to the sheet ${name}`);
     // A chart stands among the sheets too, and has no cells.
     if (!relation.type.endsWith("/worksheet")) return [];
-    const { rows, problems } = readWorksheet(needed(partOf, relation.path), about);
+    const part = needed(partOf, relation.path);
+    room.take(part.length);
+    const { rows, problems } = readWorksheet(part, about);
     return rows.length + problems.length > 0 ? [{ name, rows, problems }] : [];
   });
 }

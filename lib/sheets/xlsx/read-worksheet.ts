@@ -1,5 +1,6 @@
 import { MOST_LINES, type SplitRow } from "../split-rows";
 import { MOST_COLUMNS } from "../table";
+import { type Room, TooMuch } from "./room";
 import { type DateSystem, serialDay } from "./serial-day";
 import { walkXml } from "./walk-xml";
 
@@ -10,6 +11,7 @@ type About = {
   readonly texts: readonly string[];
   readonly isDate: (style: number) => boolean;
   readonly system: DateSystem;
+  readonly room: Room;
 };
 
 type Cell = { column: number; type: string; style: number; value: string | null; inline: string; hasFormula: boolean };
@@ -17,7 +19,10 @@ type Cell = { column: number; type: string; style: number; value: string | null;
 /** More letters than any column of a farm's sheet is found behind. */
 const CELL_PLACE = /^([A-Z]{1,3})(\d{1,7})$/;
 
-/** The rows of a worksheet, as many cells each as reach its last one, with the line that the program numbers it with. */
+/**
+ * The rows of a worksheet, as many cells each as reach its last one, with the line that the program numbers it with. Throws TooMuch where it has more
+ * rows, cells, letters or cells that cannot be read than any farm.
+ */
 export function readWorksheet(xml: string, about: About) {
   const rows: SplitRow[] = [];
   const problems: WorksheetProblem[] = [];
@@ -39,6 +44,7 @@ export function readWorksheet(xml: string, about: About) {
       return;
     }
     const { text, problem } = textOf(one, about);
+    about.room.take(text.length);
     if (problem) problems.push({ line, message: problem });
     while (cells.length < one.column) cells.push("");
     cells[one.column] = text;
@@ -76,14 +82,11 @@ export function readWorksheet(xml: string, about: About) {
       }
       if (name === "row") cellCount += cells.length;
       if (name === "row" && cells.some((text) => text.trim() !== "")) rows.push({ line, cells });
-      if (rows.length > MOST_LINES || cellCount > MOST_CELLS) throw new TooMuch();
+      if (rows.length > MOST_LINES || problems.length > MOST_LINES || cellCount > MOST_CELLS) throw new TooMuch();
     },
   });
   return { rows, problems };
 }
-
-/** Thrown where a sheet has more rows or cells than any farm. */
-export class TooMuch extends Error {}
 
 /** Cells of a sheet, the empty ones before the last of a row too. */
 const MOST_CELLS = 2_000_000;
