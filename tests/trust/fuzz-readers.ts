@@ -13,6 +13,7 @@ import { formIn, readEnquiry } from "../../app/enquiry/asked-enquiry";
 import { choiceOf } from "../../app/picking/choice";
 import { mangled, oddText } from "./odd-inputs";
 import type { Sheet } from "./odd-uploads";
+import { oddWorkbook } from "./odd-workbook";
 
 /** Something that reads what comes from outside: given chance, it is fed one odd input, and may refuse it but never throw. */
 export type OddRead = (random: RandomSource) => unknown;
@@ -56,6 +57,7 @@ export function oddReads(farm: Snapshot): Readonly<Record<string, OddRead>> {
         bytes[wholeBetween(random, 0, bytes.length - 1)] = wholeBetween(random, 0, 255);
       return unzipSheets(bytes);
     },
+    workbooks: (random) => readFarmSheets(unzipSheets(zipSync({ "season.xlsx": oddWorkbook(random) })).files, known),
     "pasted rows": (random) => readPastedRows(mangled(random, "focal\t40\tblush, cream\nBridal bouquet\t1"), pasted),
     "booking forms": (random) => parseBookingForm(oddlyFilled(random, BOOKING), { units: "us" }),
     queries: (random) => [choiceOf(query(random)), readEnquiry(formIn(query(random)), { units: "us" })],

@@ -36,7 +36,7 @@ export async function fuzz(scale: number): Promise<Figures> {
   return {
     title: "Odd inputs",
     lines: [
-      `${read.inputCount.toLocaleString("en")} to the readers of sheets, zips, pasted rows, forms, calls, queries and requests: ${read.faults.length} threw`,
+      `${read.inputCount.toLocaleString("en")} to the readers of sheets, zips, workbooks, pasted rows, forms, calls, queries and requests: ${read.faults.length} threw`,
       `${served.inputCount.toLocaleString("en")} to a server, as raw requests, addresses, JSON, sheets and the ${served.formCount} forms of ${served.formPageCount} pages: ${served.faults.length} failed it or led astray`,
       `of these ${served.welcomeCount.toLocaleString("en")} were let through to a page or an action, and ${served.importCount} brought sheets in`,
     ],

@@ -1,6 +1,7 @@
 import { strToU8, zipSync } from "fflate";
 import { oneOf, type RandomSource, wholeBetween } from "#lib/maths/random";
 import { mangled, oddText } from "./odd-inputs";
+import { oddWorkbook } from "./odd-workbook";
 
 /** A sheet as the tool itself writes it. */
 export type Sheet = { readonly name: string; readonly text: string };
@@ -23,6 +24,7 @@ export function oddUpload(random: RandomSource, sheets: readonly Sheet[], bounda
     `${String(index).padStart(4, "0")}/${random() < 0.1 ? oddText(random).slice(0, 200) : name}`,
     strToU8(random() < 0.6 ? mangled(random, text) : text),
   ]);
+  if (random() < 0.3) entries.push(["0009/season.xlsx", oddWorkbook(random)]);
   const zip = zipSync(Object.fromEntries(entries));
   if (random() < 0.3 && zip.length > 0)
     for (let count = wholeBetween(random, 1, 4); count > 0; count--)
