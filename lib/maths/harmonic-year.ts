@@ -16,34 +16,57 @@ const MONTH_LENGTHS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 export function harmonicYear(monthlyMeans: readonly number[], dayCount: 365 | 366): Float64Array {
   if (monthlyMeans.length !== MONTH_COUNT)
     throw new RangeError(`monthlyMeans: twelve months are needed, not ${monthlyMeans.length}`);
-  const waves = Array.from({ length: dayCount }, (_, day) => wavesOn((day + 0.5) / dayCount));
-  const rows = monthsOf(dayCount).map(({ from, to }, month) => {
-    const days = waves.slice(from, to);
-    return [...waves[0].map((_, wave) => mean(days.map((ofDay) => ofDay[wave]))), monthlyMeans[month]];
-  });
-  const sizes = solved(rows);
-  return Float64Array.from(waves, (ofDay) => ofDay.reduce((sum, wave, index) => sum + wave * sizes[index], 0));
+  const { waves, means } = basisOf(dayCount);
+  const sizes = solved(means.map((row, month) => [...row, monthlyMeans[month]]));
+  const days = new Float64Array(dayCount);
+  for (let wave = 0; wave < MONTH_COUNT; wave++)
+    for (let day = 0; day < dayCount; day++) days[day] += sizes[wave] * waves[wave][day];
+  return days;
 }
 
-/** The twelve waves at a share of the year: the sixth cosine is left out, since its monthly means are all but nothing. */
-function wavesOn(share: number): number[] {
-  const waves = [1];
-  for (let wave = 1; wave <= 6; wave++) {
-    waves.push(Math.sin(2 * Math.PI * wave * share));
-    if (wave < 6) waves.push(Math.cos(2 * Math.PI * wave * share));
+type Basis = { readonly waves: readonly Float64Array[]; readonly means: readonly (readonly number[])[] };
+
+const bases = new Map<number, Basis>();
+
+/** The waves of a year of so many days and their means by month, made once. */
+function basisOf(dayCount: number): Basis {
+  const known = bases.get(dayCount);
+  if (known) return known;
+  const waves = wavesOf(dayCount);
+  const basis = { waves, means: meansByMonth(waves, dayCount) };
+  bases.set(dayCount, basis);
+  return basis;
+}
+
+/** The twelve waves, each with its value on every day: the sixth cosine is left out, since its monthly means are all but nothing. */
+function wavesOf(dayCount: number): Float64Array[] {
+  const waves = [new Float64Array(dayCount).fill(1)];
+  for (let wave = 1; waves.length < MONTH_COUNT; wave++) {
+    const sine = new Float64Array(dayCount);
+    const cosine = new Float64Array(dayCount);
+    for (let day = 0; day < dayCount; day++) {
+      const angle = (2 * Math.PI * wave * (day + 0.5)) / dayCount;
+      sine[day] = Math.sin(angle);
+      cosine[day] = Math.cos(angle);
+    }
+    waves.push(sine);
+    if (waves.length < MONTH_COUNT) waves.push(cosine);
   }
   return waves;
 }
 
-const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
-
-function monthsOf(dayCount: number): { from: number; to: number }[] {
+/** The mean of each wave over each month: a row a month. */
+function meansByMonth(waves: readonly Float64Array[], dayCount: number): number[][] {
   let from = 0;
   return MONTH_LENGTHS.map((length, month) => {
     const to = from + length + (month === 1 ? dayCount - 365 : 0);
-    const days = { from, to };
+    const means = waves.map((wave) => {
+      let sum = 0;
+      for (let day = from; day < to; day++) sum += wave[day];
+      return sum / (to - from);
+    });
     from = to;
-    return days;
+    return means;
   });
 }
 

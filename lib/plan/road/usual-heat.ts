@@ -1,4 +1,4 @@
-import { normalShare } from "#lib/maths/normal";
+import { normalExcess } from "#lib/maths/normal-excess";
 
 /** How warmth is added up: degrees of a day's mean above the base, none of them above the ceiling (null: there is no ceiling). Celsius. */
 export type HeatRange = { readonly baseC: number; readonly ceilingC: number | null };
@@ -14,8 +14,8 @@ export const heatOf = (meanC: number, { baseC, ceilingC }: HeatRange): number =>
  */
 export function usualHeat(usualC: number, yearShare: number, { baseC, ceilingC }: HeatRange): number {
   const spreadC = daySpreadC(yearShare);
-  const all = meanAbove(usualC - baseC, spreadC);
-  return ceilingC === null ? all : all - meanAbove(usualC - ceilingC, spreadC);
+  const all = spreadC * normalExcess((usualC - baseC) / spreadC);
+  return ceilingC === null ? all : all - spreadC * normalExcess((usualC - ceilingC) / spreadC);
 }
 
 /**
@@ -24,14 +24,3 @@ export function usualHeat(usualC: number, yearShare: number, { baseC, ceilingC }
  */
 const daySpreadC = (yearShare: number): number => 4 + 1.5 * Math.cos(2 * Math.PI * (yearShare - MID_JANUARY));
 const MID_JANUARY = 15 / 365;
-
-/** Beyond so many spreads all or nothing of the distribution lies above the base, to a hundred-thousandth of a degree. */
-const FAR = 5;
-
-/** The mean of what is above 0 of a normal distribution. Source: its first partial moment, μ Φ(μ/σ) + σ φ(μ/σ), any textbook. */
-function meanAbove(mean: number, spread: number): number {
-  const score = mean / spread;
-  if (score > FAR) return mean;
-  if (score < -FAR) return 0;
-  return mean * normalShare(score) + spread * (Math.exp(-(score * score) / 2) / Math.sqrt(2 * Math.PI));
-}
