@@ -66,14 +66,16 @@ function newlyAnswered(before: Answer, line: Extract<AnswerLine, { answer: unkno
   const offered: Offered = { view, rungs: [], noBuyIn: "" };
   const days: Days = { view, weekdays, otherDays: [] };
   const isFirst = before.offered === null;
+  // A page comes with what could be done and without other days: these are then shown as they come.
+  const hasDays = before.days !== null && before.days.otherDays.length > 0;
   return {
     ...NOTHING,
     view,
     sentence,
     offered: before.offered ?? offered,
     comingOffered: isFirst ? null : offered,
-    days: before.days ?? days,
-    comingDays: isFirst ? null : days,
+    days: hasDays ? before.days : days,
+    comingDays: hasDays ? days : null,
   };
 }
 

@@ -34,6 +34,12 @@ test("of a newer question the answer is shown at once, and what could be done an
   expect([done.days?.view.head, done.days?.otherDays.length, done.comingDays]).toEqual(["Yes", 2, null]);
 });
 
+test("a page that came with the answer and what could be done shows other days as they come", () => {
+  const page = [answer("Partly"), rung("pink"), { sentence: "" }].reduce(withLine, NOTHING);
+  const again = [answer("Partly"), rung("pink"), otherDay].reduce(withLine, page);
+  expect([again.offered?.rungs.length, again.days?.otherDays.length, again.comingDays]).toEqual([1, 1, null]);
+});
+
 test("a question that is broken off leaves nothing of itself in the next", () => {
   const before = whole.reduce(withLine, NOTHING);
   const brokenOff = [answer("Yes"), rung("peach")].reduce(withLine, before);

@@ -18,7 +18,7 @@ test("a question is its stems, its colours in their order, its role and its day;
 });
 
 test("no stem, half a stem, a colour that is none, a day that is none and one outside the seasons are each met with a word", () => {
-  expect(wrongIn({ ...whole, stemCount: "0" })).toEqual(["stemCount: at least 1 stems"]);
+  expect(wrongIn({ ...whole, stemCount: "0" })).toEqual(["stemCount: more than 0 stems"]);
   expect(wrongIn({ ...whole, stemCount: "2.5" })[0]).toMatch(/^stemCount: "2.5" is not a whole number: write 3/);
   expect(wrongIn({ ...whole, colours: "blsh" })[0]).toMatch(/did you mean "blush"/);
   expect(wrongIn({ ...whole, eventOn: "2027-02-30" })).toHaveLength(1);

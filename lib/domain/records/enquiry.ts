@@ -11,7 +11,7 @@ import { STEM_LINE } from "./stem-line";
  * Whole stems, as a caller counts them: the farm's spare comes on top.
  */
 export const ENQUIRY = {
-  stemCount: count({ least: 1, most: STEM_LINE.stemCount.limits?.most, of: "stems", label: "Stems" }),
+  stemCount: count({ above: 0, most: STEM_LINE.stemCount.limits?.most, of: "stems", label: "Stems" }),
   colours: { ...BOOKING.palette, label: "Colours", hint: undefined },
   role: field(choice(ROLES), z.enum(ROLES), { label: "Role" }),
   eventOn: BOOKING.eventOn,
