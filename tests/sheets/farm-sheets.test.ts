@@ -28,11 +28,12 @@ test("columns left out take the defaults that the sheet's text says", () => {
         treatment: "field",
         plantedOn: "2027-05-20",
         plantCount: 70,
-        ageSeasons: null,
         aliveShare: 1,
         gradeOutShare: 0,
         winterSurvivalShare: null,
         flags: [],
+        ageSeasons: null,
+        sown: false,
       },
     ],
     bookings: [

@@ -61,13 +61,14 @@ function replayOf(climate: Climate, weather: DailyWeather, seasonYear: number): 
       if (!curve || firstCut === null || !goesByWarmth(curve, climate)) return null;
       const byDay = ofCurves.get(curve) ?? new Map<string, Int32Array>();
       ofCurves.set(curve, byDay);
+      const set = `${planting.plantedOn} ${planting.sown}`;
       const found =
-        byDay.get(planting.plantedOn) ??
+        byDay.get(set) ??
         daysLate(
           years.map(({ warmth }) => firstCutDay(curve, planting, warmth)),
           seasonYear,
         );
-      byDay.set(planting.plantedOn, found);
+      byDay.set(set, found);
       return found;
     },
   };

@@ -54,6 +54,10 @@ function timing(curve: CatalogueCurve, other: CatalogueCurve, units: Units): str
   const clock = clockInWords(curve, units);
   const sentences = [
     `${first}, give or take ${countOf(firstCutSpreadDays, "day")}.`,
+    curve.sowingDays !== other.sowingDays &&
+      (curve.sowingDays === null
+        ? "Sown in place it counts the same."
+        : `Sown in place, ${countOf(curve.sowingDays, "day")} more.`),
     clock !== clockInWords(other, units) && (clock ?? "The calendar tells it."),
     endInWords(curve, units) !== endInWords(other, units) && endInWords(curve, units),
   ];

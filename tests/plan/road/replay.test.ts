@@ -105,6 +105,18 @@ describe("a season replayed through recorded years", () => {
     }
   });
 
+  test("[Y1] of one curve and one day, what is sown in place is replayed by its own heat, and what is set out by its own", () => {
+    const slower = { ...annual, sowingDays: 25 };
+    const [setOut, sownThere] = [false, true].map((sown, index) =>
+      planting({ id: index + 1, treatment: annual.treatment, plantedOn: day("2027-05-10"), sown }),
+    );
+    const together = grownIn(TO_2026, { curves: [slower], plantings: [setOut, sownThere] });
+    const alone = grownIn({ ...TO_2026 }, { curves: [{ ...slower }], plantings: [sownThere] });
+    lateOf(together, 1);
+    expect(lateOf(together, 2)).toEqual(lateOf(alone, 2));
+    expect(lateOf(together, 2)).not.toEqual(lateOf(together, 1));
+  });
+
   test("[Y1] without a climate, without a clock, or with nine whole years there is nothing to replay", () => {
     expect(replay(grownIn(TO_2026, { farm: farm() }), 2027)).toBeNull();
     expect(lateOf(grownIn(TO_2026), 3)).toBeNull();
