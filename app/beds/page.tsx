@@ -72,7 +72,7 @@ export default async function BedsPage({ searchParams }: { searchParams: Promise
           )}
         </>
       )}
-      <section aria-labelledby="add">
+      <section className="no-print" aria-labelledby="add">
         <h2 id="add">Add a bed</h2>
         <p>
           <a href="/beds/grid">Many beds or plantings at once, typed or pasted from a spreadsheet</a>
