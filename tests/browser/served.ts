@@ -4,7 +4,7 @@ import { type ChildProcess, spawn } from "node:child_process";
 export type Served = { readonly server: ChildProcess; readonly address: string };
 
 /**
- * Serves the built app, door and all, on a port that is free, and waits for its address. Throws when it ends or takes more than a minute.
+ * Serves the built app, door and all, on a port that is free, and waits for its address. Throws when it ends or takes more than five minutes: a busy machine is slow, and no fault.
  *
  * @param env  its whole environment, FARM_FILE among it
  */
@@ -14,7 +14,7 @@ export function serveBuilt(env: NodeJS.ProcessEnv): Promise<Served> {
     stdio: ["ignore", "pipe", "inherit"],
   });
   return new Promise((resolve, reject) => {
-    const tooLong = setTimeout(() => reject(new Error("the server did not answer within a minute")), 60_000);
+    const tooLong = setTimeout(() => reject(new Error("the server did not answer within five minutes")), 300_000);
     let said = "";
     server.stdout.on("data", (text) => {
       said += text;
