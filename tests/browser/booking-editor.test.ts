@@ -83,6 +83,21 @@ test("a colour that nobody knows is asked about once, remembered, and undone lik
   await page.close();
 });
 
+test("a pasted row with a colour of the farm's own asks for it, and goes in once it is told", async () => {
+  await open("/bookings/new");
+  await page.getByText("Paste rows from a spreadsheet").click();
+  await page.getByLabel("Rows", { exact: true }).fill("Low centerpieces\t3\tdove");
+  await page.getByRole("button", { name: "Put the rows into the booking" }).click();
+  const asked = page.getByLabel("Which of our colours is “dove”?");
+  await asked.selectOption("silver");
+  await asked.waitFor({ state: "detached" });
+  await page.getByRole("button", { name: "Put the rows into the booking" }).click();
+  await counts().waitFor();
+  expect(await counts().inputValue()).toBe("3");
+  await page.getByRole("button", { name: "Undo: changed the farm's settings" }).click();
+  await page.close();
+});
+
 test("what was typed and not saved is offered again after the page was left", async () => {
   await open("/bookings/new");
   await page.getByLabel("Client").fill("Left in the rain");

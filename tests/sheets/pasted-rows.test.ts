@@ -123,7 +123,7 @@ test("what could be two things is refused with both, and so is what no trade wor
   expect(pieces).toEqual([]);
   expect(problems.map(({ message }) => message)).toEqual([
     '"arch" may be Arch, one-side spray or Arch, full: write the one that is meant (or start with a role: focal, secondary, line, filler, foliage, accent)',
-    '"champagne" may be cream, blush or peach: write the one that is meant',
+    '"champagne" may be cream, blush or peach: write the one that is meant; or say on the Farm screen which colour it is to you',
     expect.stringMatching(/^no recipe called "bouquet"/),
     expect.stringMatching(/^no recipe called "full"/),
     expect.stringMatching(/^no recipe called "Bridal toss"/),

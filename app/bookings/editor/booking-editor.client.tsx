@@ -70,6 +70,7 @@ export function BookingEditor({ bookingId, form: initial, choices }: Props) {
           </div>
           <PiecesMatrix lines={form} choices={choices} spare={form.spareShare} answer={answer} onChange={set} />
           <PasteRows
+            ownColours={choices.ownColours}
             onRows={({ pieces, stemLines }) =>
               set({ pieces: [...form.pieces, ...pieces], stemLines: [...form.stemLines, ...stemLines] })
             }

@@ -1,14 +1,17 @@
 "use client";
 
 import { useId, useState, useTransition } from "react";
+import type { OwnColour } from "#lib/domain/writing";
 import type { SheetProblem } from "#lib/sheets/sheet-problem";
+import { colourOf, wordsIn } from "./colour-words";
 import type { BookingForm } from "./draft";
+import { OwnColourAsked } from "./own-colour-asked.client";
 import { readPasted } from "./pasted-action";
 
 type Rows = Pick<BookingForm, "pieces" | "stemLines">;
 
 /** Rows copied from a spreadsheet: pieces and stems go into the form, and what cannot be read stays in the box with its problem. */
-export function PasteRows({ onRows }: { onRows: (rows: Rows) => void }) {
+export function PasteRows({ ownColours, onRows }: { ownColours: readonly OwnColour[]; onRows: (rows: Rows) => void }) {
   const id = useId();
   const [text, setText] = useState("");
   const [problems, setProblems] = useState<readonly SheetProblem[]>([]);
@@ -35,6 +38,7 @@ export function PasteRows({ onRows }: { onRows: (rows: Rows) => void }) {
           One row a line, copied from a spreadsheet: a piece and how many (“Low centrepiece”, 12), or a role and its
           stems (“focal”, 40), then colours if you like.
         </p>
+        {problems.length > 0 && <OwnColourAsked words={strangeColours(text, ownColours)} />}
         {problems.length > 0 && (
           <ul aria-live="polite">
             {problems.map(({ line, message }) => (
@@ -51,3 +55,13 @@ export function PasteRows({ onRows }: { onRows: (rows: Rows) => void }) {
     </details>
   );
 }
+
+/** Colours stand in the third cell of a row. */
+const COLOURS_CELL = 2;
+
+/** Words of the rows that stayed which stand for no colour. */
+const strangeColours = (text: string, ownColours: readonly OwnColour[]): string[] =>
+  text
+    .split("\n")
+    .flatMap((row) => wordsIn(row.split(row.includes("\t") ? "\t" : /[,;]/)[COLOURS_CELL] ?? ""))
+    .filter((word) => /^[a-zà-ÿ\s-]+$/i.test(word) && colourOf(word, ownColours) === undefined);

@@ -127,7 +127,9 @@ export const colour: Kind<Colour> = {
   ...plainColour,
   read: (text, writing) => {
     const own = writing?.ownColours?.find(({ name }) => sameWord(name) === sameWord(text));
-    return own ? right(own.colour) : plainColour.read(text);
+    if (own) return right(own.colour);
+    const reading = plainColour.read(text);
+    return reading.ok ? reading : wrong(`${reading.message}; or say on the Farm screen which colour it is to you`);
   },
 };
 
