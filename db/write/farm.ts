@@ -46,10 +46,7 @@ export const startFarm = (database: FarmDatabase, start: FarmStart): Written =>
 
 /** Replaces the farm's settings. Refused when the farm has not been started. */
 export const updateFarm = (database: FarmDatabase, settings: Farm): Written =>
-  write(database, () => {
-    putFarm(database, settings);
-    return { title: "changed the farm's settings", result: FARM_ID };
-  });
+  setFigure(database, settings, "changed the farm's settings");
 
 /** Replaces the farm's settings, of which one figure is another; `title` says which in the history. Refused when the farm has not been started. */
 export const setFigure = (database: FarmDatabase, settings: Farm, title: string): Written =>

@@ -30,6 +30,7 @@ const ADDRESSES = [
   "/picking?day=~",
   "/picking?week=~",
   "/picking/print?booking=~",
+  "/picking/labels?week=~",
   "/picking/csv?day=~",
   "/picking/csv?week=~",
   "/buying?from=~",
