@@ -3,7 +3,10 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, expect, test, vi } from "vitest";
 import { POST as coverage } from "../../app/bookings/coverage/route";
+import { readPasted } from "../../app/bookings/editor/pasted-action";
 import { download } from "../../app/download";
+import { learnFirstCuts } from "../../app/farm/weather/learn/learn-actions";
+import { compareWeather } from "../../app/farm/weather/weather-actions";
 import { farmFile } from "../../app/load";
 import { makeFile } from "../db/farm-in-file";
 
@@ -29,7 +32,22 @@ test("a file made from the farm, and a question of it, are refused in words whil
   const unanswered = await coverage(asked);
   expect(unanswered.status).toBe(503);
   expect((await unanswered.json()).problem).toContain(file);
+  const pasted = await readPasted("bridal bouquet\t1");
+  expect([pasted.whyUnread?.includes(file), pasted.unread]).toEqual([true, "bridal bouquet\t1"]);
+  const lesson = await learnFirstCuts(null, new FormData());
+  expect(lesson.ok ? "" : lesson.because).toContain(file);
+  expect(await compareWeather(null, weatherForm())).toBeNull();
   makeFile(file);
+  expect((await readPasted("bridal bouquet\t1")).whyUnread).toBeNull();
+  expect(await compareWeather(null, weatherForm())).toMatchObject({ newDayCount: 1 });
   const given = await give("2027-06-12");
   expect([given.status, await given.text()]).toEqual([200, "stems of 2027-06-12"]);
 });
+
+/** One day of weather, as the page sends it. */
+function weatherForm(): FormData {
+  const form = new FormData();
+  const day = (tenths: number) => JSON.stringify([tenths, ...Array.from({ length: 364 }, () => null)]);
+  form.set("years", JSON.stringify([{ id: 2026, highTenthsC: day(100), lowTenthsC: day(0) }]));
+  return form;
+}

@@ -1,12 +1,13 @@
 "use client";
 
+import { unstable_rethrow } from "next/navigation";
 import { useId, useState, useTransition } from "react";
 import type { OwnColour } from "#lib/domain/writing";
 import type { SheetProblem } from "#lib/sheets/sheet-problem";
 import { colourOf, wordsIn } from "./colour-words";
 import type { BookingForm } from "./draft";
 import { OwnColourAsked } from "./own-colour-asked.client";
-import { readPasted } from "./pasted-action";
+import { type Pasted, readPasted } from "./pasted-action";
 
 type Rows = Pick<BookingForm, "pieces" | "stemLines">;
 
@@ -15,13 +16,15 @@ export function PasteRows({ ownColours, onRows }: { ownColours: readonly OwnColo
   const id = useId();
   const [text, setText] = useState("");
   const [problems, setProblems] = useState<readonly SheetProblem[]>([]);
+  const [whyUnread, setWhyUnread] = useState<string | null>(null);
   const [isReading, startReading] = useTransition();
   const read = () =>
     startReading(async () => {
-      const { rows, unread, problems } = await readPasted(text);
-      onRows(rows);
-      setText(unread);
-      setProblems(problems);
+      const pasted = await answerTo(text);
+      onRows(pasted.rows);
+      setText(pasted.unread);
+      setProblems(pasted.problems);
+      setWhyUnread(pasted.whyUnread);
     });
   return (
     <details>
@@ -39,6 +42,11 @@ export function PasteRows({ ownColours, onRows }: { ownColours: readonly OwnColo
           stems (“focal”, 40), then colours if you like.
         </p>
         {problems.length > 0 && <OwnColourAsked words={strangeColours(text, ownColours)} />}
+        {whyUnread !== null && (
+          <p className="problem" aria-live="polite">
+            {whyUnread}
+          </p>
+        )}
         {problems.length > 0 && (
           <ul aria-live="polite">
             {problems.map(({ line, message }) => (
@@ -65,3 +73,14 @@ const strangeColours = (text: string, ownColours: readonly OwnColour[]): string[
     .split("\n")
     .flatMap((row) => wordsIn(row.split(row.includes("\t") ? "\t" : /[,;]/)[COLOURS_CELL] ?? ""))
     .filter((word) => /^[a-zà-ÿ\s-]+$/i.test(word) && colourOf(word, ownColours) === undefined);
+
+/** What was pasted stays in the box when no answer comes. */
+async function answerTo(text: string): Promise<Pasted> {
+  try {
+    return await readPasted(text);
+  } catch (error) {
+    unstable_rethrow(error);
+    const whyUnread = "No answer came from the farm’s computer: look whether it is on, then try again.";
+    return { whyUnread, rows: { pieces: [], stemLines: [] }, unread: text, problems: [] };
+  }
+}

@@ -7,6 +7,7 @@ import type { Parsed } from "#lib/domain/problem";
 import { recordedDays, type WeatherDay, weatherOfYears, weatherYearSchema } from "#lib/domain/records/weather-day";
 import { type ChangedDay, weatherNews } from "#lib/domain/weather-news";
 import { action, refusal } from "../../action";
+import { whyUnread } from "../../download";
 import { loadFarm } from "../../load";
 import { FormValues } from "../../ui/form-values";
 import { readFrost } from "../settings/farm-values";
@@ -22,10 +23,10 @@ export type ReadAgainstKept = {
 
 const MOST_CHANGED_SHOWN = 12;
 
-/** Compares the days of a file with those that are kept; writes nothing. Null when what was sent holds no days. */
+/** Compares the days of a file with those that are kept; writes nothing. Null when what was sent holds no days, or the farm cannot be read. */
 export async function compareWeather(_: null, form: FormData): Promise<ReadAgainstKept | null> {
   const read = sentDays(new FormValues(form));
-  if (!read.ok) return null;
+  if (!read.ok || whyUnread() !== null) return null;
   const { newDays, changedDays, sameDayCount } = weatherNews(loadFarm().weather, read.parsed);
   return {
     newDayCount: newDays.length,

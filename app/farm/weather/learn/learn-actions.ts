@@ -2,12 +2,15 @@
 
 import { putFigures } from "#db/write/figures";
 import { action, refusal } from "../../../action";
+import { whyUnread } from "../../../download";
 import { loadFarm } from "../../../load";
 import { FormValues } from "../../../ui/form-values";
 import { type Lesson, lessonOf } from "./lesson";
 
 /** Looks at first cuts; writes nothing. */
 export async function learnFirstCuts(_: null, form: FormData): Promise<Lesson> {
+  const because = whyUnread();
+  if (because !== null) return { ok: false, because, leftOut: [] };
   const values = new FormValues(form);
   return lessonOf(loadFarm(), values.hiddenNumber("curve"), values.text("dates"));
 }
