@@ -4,6 +4,7 @@ import Database from "better-sqlite3";
 import { type BetterSQLite3Database, drizzle } from "drizzle-orm/better-sqlite3";
 import { READ_WAITS_MS } from "./busy";
 import { takeCopyNow } from "./copies/take-copy";
+import { lookUpEveryColumn } from "./file/every-column";
 import { FarmFileRefused, refusingFile } from "./file/farm-file-refused";
 import { faultsOf } from "./file/file-faults";
 import { FARM_APPLICATION_ID, readHeader } from "./file/file-header";
@@ -88,6 +89,7 @@ function opened(file: string, prepare: (sqlite: Database.Database) => void): Far
     prepare(sqlite);
     const database = drizzle(sqlite);
     migrateFarm(database);
+    lookUpEveryColumn(sqlite);
     if (sqlite.pragma("application_id", { simple: true }) !== FARM_APPLICATION_ID)
       sqlite.pragma(`application_id = ${FARM_APPLICATION_ID}`);
     installJournal(sqlite);

@@ -81,6 +81,17 @@ describe("a farm's file", () => {
       expect(bedsIn(file)).toEqual(["D1", "D2"]);
     }));
 
+  test("whose column has a bad byte in its name is refused as damaged, and left as it was", () =>
+    withFolder((file, _folder) => {
+      makeFile(file);
+      const raw = new Database(file);
+      raw.exec("ALTER TABLE bloom_curve RENAME COLUMN heat_place TO heat_plac3");
+      raw.close();
+      const before = readFileSync(file);
+      expect(stateOf(() => openFarm(file))).toBe("damaged");
+      expect(readFileSync(file).equals(before)).toBe(true);
+    }));
+
   test("with a flipped byte opens or is refused as damaged, and never ends the tool", () =>
     withFolder((file, _folder) => {
       makeFile(file);

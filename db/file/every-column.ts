@@ -1,0 +1,26 @@
+import type { Database } from "better-sqlite3";
+import { getTableColumns, getTableName, is } from "drizzle-orm";
+import { SQLiteTable } from "drizzle-orm/sqlite-core";
+import * as beds from "#db/schema/beds";
+import * as bookings from "#db/schema/bookings";
+import * as crops from "#db/schema/crops";
+import * as curves from "#db/schema/curves";
+import * as farm from "#db/schema/farm";
+import * as journal from "#db/schema/journal";
+import * as weather from "#db/schema/weather";
+import * as whatIfs from "#db/schema/what-ifs";
+
+const TABLES = [beds, bookings, crops, curves, farm, journal, weather, whatIfs].flatMap((schema) =>
+  Object.values(schema).filter((part) => is(part, SQLiteTable)),
+);
+
+/**
+ * Has SQLite look up every column that we read: a bad byte in the name of one passes its own check of the file.
+ * @throws SqliteError of code SQLITE_ERROR when one is missing
+ */
+export function lookUpEveryColumn(sqlite: Database): void {
+  for (const table of TABLES) {
+    const columns = Object.values(getTableColumns(table)).map(({ name }) => `"${name}"`);
+    sqlite.prepare(`SELECT ${columns.join(", ")} FROM "${getTableName(table)}"`);
+  }
+}
