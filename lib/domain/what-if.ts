@@ -9,6 +9,12 @@ import { STATUSES } from "./words";
 export const RESOURCES = ["leaves", "tarp", "hours"] as const;
 export type Resource = (typeof RESOURCES)[number];
 
+/** A planting as a what-if keeps it. One that was kept before these two were asked for says nothing of them: they are then as they were reckoned. */
+const keptPlantingSchema = plantingDraftSchema.extend({
+  sown: plantingDraftSchema.shape.sown.default(false),
+  ageSeasons: plantingDraftSchema.shape.ageSeasons.default(null),
+});
+
 const id = z.int();
 const crop = z.int().nullable();
 
@@ -34,7 +40,7 @@ export const changeSchema = z.discriminatedUnion("kind", [
   z.object({ kind: z.literal("booking-moved"), bookingId: id, eventOn: daySchema }),
   z.object({ kind: z.literal("booking-dropped"), bookingId: id }),
   z.object({ kind: z.literal("status-set"), bookingId: id, status: z.enum(STATUSES) }),
-  z.object({ kind: z.literal("planting-added"), planting: plantingDraftSchema }),
+  z.object({ kind: z.literal("planting-added"), planting: keptPlantingSchema }),
   z
     .object({
       kind: z.literal("planting-moved"),

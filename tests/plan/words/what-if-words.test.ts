@@ -1,11 +1,21 @@
 import { describe, expect, test } from "vitest";
 import { changeSchema, whatIfSchema } from "#lib/domain/what-if";
 import { changeInWords } from "#lib/plan/words/what-if-words";
+import { planting } from "../../small-farm";
 import { dahliaFarm, FITTING } from "../what-if/farm";
 
 describe("changes from outside", () => {
   test.each(FITTING)("$kind parses to itself", (change) => {
     expect(changeSchema.parse(JSON.parse(JSON.stringify(change)))).toEqual(change);
+  });
+
+  test("a planting that was kept before its age and its sowing were asked for reads as it was reckoned then", () => {
+    const change = { kind: "planting-added", planting: planting({ id: 1 }) };
+    const { id: _, sown: _sown, ageSeasons: _age, ...former } = change.planting;
+    expect(changeSchema.parse({ ...change, planting: former })).toEqual({
+      kind: "planting-added",
+      planting: { ...former, sown: false, ageSeasons: null },
+    });
   });
 
   test("a what-if with nonsense in it is refused, with every place", () => {
