@@ -32,6 +32,9 @@ const UNITS: Partial<Record<MeasureName, Readonly<Record<string, number>>>> = {
 
 const FEET_AND_INCHES = /^(\d+)\s*(?:'|’|ft|feet|foot)\s*(\d+(?:[.,]\d+)?)\s*(?:"|”|in|inch|inches)$/i;
 
+/** No number with its unit is longer, and looking through a text takes the square of its length. */
+const MOST_LETTERS = 60;
+
 /**
  * A number with its unit behind it (a dollar sign may stand before): "50 ft", "49' 6\"", "15 m", "12 %", "$1.50", as it is stored. Null where no unit
  * that the measure knows is written: the number is then in the unit of its column or field.
@@ -42,7 +45,7 @@ export function readMeasured(
   mark?: DecimalMark,
 ): TextReading<number> | null {
   const units = measure && UNITS[measure];
-  if (!units) return null;
+  if (!units || text.length > MOST_LETTERS) return null;
   const both = units === LENGTHS ? FEET_AND_INCHES.exec(text) : null;
   if (both) return inTwelveDigits(readNumber(both[2], mark), (inches) => (Number(both[1]) * 12 + inches) * 0.0254);
   const [, sign, digits, unit] = /^(\$?)\s*([+-]?[\d.,]+)\s*(\D*)$/.exec(text) ?? [];
