@@ -1,4 +1,5 @@
 import { daySchema, yearOf } from "#lib/domain/day";
+import { FIRST_WEATHER_YEAR, LAST_WEATHER_YEAR } from "#lib/domain/records/weather-day";
 import type { RecordedFirstCut } from "#lib/plan/learning/recorded-seasons";
 import { readTable } from "./table";
 
@@ -26,13 +27,20 @@ export function readFirstCuts(text: string): FirstCutsSheet {
     const line = toLine(tableLine);
     const year = Number(cells[yearColumn]);
     const day = daySchema.safeParse(cells[dayColumn]);
-    if (!Number.isInteger(year)) problems.push({ line, message: `"${cells[yearColumn].slice(0, 30)}" is not a year` });
+    if (!isWeatherYear(year))
+      problems.push({
+        line,
+        message: `"${cells[yearColumn].slice(0, 30)}" is not a year from ${FIRST_WEATHER_YEAR} to ${LAST_WEATHER_YEAR}`,
+      });
     else if (!day.success) problems.push({ line, message: day.error.issues[0].message });
     else if (rows.some((row) => row.year === year)) problems.push({ line, message: `${year} stands a second time` });
     else rows.push({ year, firstCut: day.data });
   }
   return { rows, problems };
 }
+
+const isWeatherYear = (year: number): boolean =>
+  Number.isInteger(year) && year >= FIRST_WEATHER_YEAR && year <= LAST_WEATHER_YEAR;
 
 /** Typed lines under a header, a day alone in the season of its own year. */
 const withHeader = (text: string): string =>

@@ -23,6 +23,15 @@ test("what is wrong is named by its line, in a sheet and as typed, and the rest 
   expect(typed.problems.map(({ line }) => line)).toEqual([2, 3]);
 });
 
+test("a year in which nobody had a thermometer is named by its line, and the rest is read", () => {
+  const sheet = readFirstCuts("year,first_cut\n-5,2021-06-05\n9999,2021-06-05\n2021,2021-06-05\n");
+  expect(sheet.rows).toEqual(READ.slice(0, 1));
+  expect(sheet.problems).toEqual([
+    { line: 2, message: '"-5" is not a year from 1700 to 2200' },
+    { line: 3, message: '"9999" is not a year from 1700 to 2200' },
+  ]);
+});
+
 test("other columns are refused with the names that are needed", () => {
   expect(readFirstCuts("a,b\n1,2\n").problems).toEqual([{ line: 1, message: "the columns are year and first_cut" }]);
 });

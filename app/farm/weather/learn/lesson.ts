@@ -1,5 +1,5 @@
 import { toDay, yearOf } from "#lib/domain/day";
-import type { BloomCurve } from "#lib/domain/records/curve";
+import { type BloomCurve, CURVE } from "#lib/domain/records/curve";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { type KnownPoint, knownPoint } from "#lib/plan/learning/known-point";
 import { curveOfClock, curveOfMean } from "#lib/plan/learning/learned-curve";
@@ -36,9 +36,11 @@ export function lessonOf({ farm, weather, curves }: Snapshot, curveId: number, d
   const [first, last] = [weather.firstDay, weather.firstDay + weather.highC.length - 1].map((day) =>
     yearOf(toDay(day)),
   );
-  if (last - first < 1) return no("the weather must cover more than a year");
   const years = Array.from({ length: last - first + 1 }, (_, index) => first + index);
-  const { seasons, leftOut } = recordedSeasons(weather, rows, years);
+  const found = seasonsIn(weather, rows, years);
+  if (found === null)
+    return no("every fortnight from September to December of the next year must have weather: bring in more of it");
+  const { seasons, leftOut } = found;
   const all = [...wrongLines, ...leftOut.map((cut) => `${cut.year}: ${unusableInWords(cut)}`)];
   if (seasons.length < LEAST_SEASONS)
     return no(
@@ -46,10 +48,28 @@ export function lessonOf({ farm, weather, curves }: Snapshot, curveId: number, d
       all,
     );
   const point = knownPoint(seasons);
+  if (point.meanErrorDays > MOST_SPREAD_DAYS)
+    return no(
+      `the mean day misses these first cuts by more than ${MOST_SPREAD_DAYS} days: no one curve tells them`,
+      all,
+    );
   const byClock = farm.climate && curveOfClock(curve, point, farm.climate);
   const needsClimate = farm.climate === null && point.clock !== null;
   return { ok: true, point, byMean: curveOfMean(curve, point), byClock, needsClimate, leftOut: all };
 }
+
+/** The seasons of first cuts; null where the weather never says what some fortnight of the year is usually like. */
+function seasonsIn(...asked: Parameters<typeof recordedSeasons>): ReturnType<typeof recordedSeasons> | null {
+  try {
+    return recordedSeasons(...asked);
+  } catch (error) {
+    if (error instanceof RangeError) return null;
+    throw error;
+  }
+}
+
+/** No curve can hold a wider spread of its first cut. */
+const MOST_SPREAD_DAYS = CURVE.firstCutSpreadDays.limits?.most ?? 0;
 
 /** Two centuries of first cuts. */
 const MOST_LETTERS = 8000;

@@ -1,0 +1,42 @@
+import { expect, test } from "vitest";
+import { toDayNumber } from "#lib/domain/day";
+import { bloomCurveSchema } from "#lib/domain/records/curve";
+import { weatherOfDays } from "#lib/domain/records/weather-day";
+import { canLearn, lessonOf } from "../../app/farm/weather/learn/lesson";
+import { demoSnapshot } from "../../demo/demo-snapshot";
+import { day } from "../small-farm";
+
+/** What first cuts teach a curve of the demo farm with weather from one day to another, warmer in the middle of each year. */
+function lesson(from: string, to: string, firstCuts: readonly string[]) {
+  const snapshot = demoSnapshot();
+  const first = toDayNumber(day(from));
+  const weather = weatherOfDays(
+    Array.from({ length: toDayNumber(day(to)) - first + 1 }, (_, index) => ({
+      day: first + index,
+      highC: 15 - 10 * Math.cos(((first + index) / 365.25) * 2 * Math.PI),
+      lowC: 5,
+    })),
+  );
+  const curve = snapshot.curves.find(canLearn);
+  return lessonOf({ ...snapshot, weather }, curve?.id ?? 0, firstCuts.join("\n"));
+}
+
+test("weather that says nothing of a part of the year is refused in words, and never breaks the page", () => {
+  for (const [from, to] of [
+    ["2020-12-20", "2021-01-05"],
+    ["2021-03-01", "2021-10-31"],
+  ])
+    expect(lesson(from, to, ["2020-05-03", "2021-05-01", "2022-05-02"])).toMatchObject({
+      ok: false,
+      because: expect.stringMatching(/every fortnight/),
+    });
+});
+
+test("first cuts that no curve can hold are refused, since a farm with such a curve could not be read any more", () => {
+  expect(lesson("2010-01-01", "2016-12-31", ["2011-01-05", "2012-12-20", "2013-06-01", "2014-12-25"])).toMatchObject({
+    ok: false,
+    because: expect.stringMatching(/more than 60 days/),
+  });
+  const learned = lesson("2010-01-01", "2016-12-31", ["2011-05-01", "2012-05-20", "2013-06-01", "2014-06-25"]);
+  expect(learned.ok && bloomCurveSchema.safeParse(learned.byMean).success).toBe(true);
+});
