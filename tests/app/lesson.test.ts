@@ -40,3 +40,11 @@ test("first cuts that no curve can hold are refused, since a farm with such a cu
   const learned = lesson("2010-01-01", "2016-12-31", ["2011-05-01", "2012-05-20", "2013-06-01", "2014-06-25"]);
   expect(learned.ok && bloomCurveSchema.safeParse(learned.byMean).success).toBe(true);
 });
+
+test("first cuts before New Year of their season are refused: a curve would begin a year too late by them", () => {
+  const firstCuts = ["2012,2011-12-05", "2013,2012-12-20", "2014,2013-12-10"];
+  expect(lesson("2010-01-01", "2016-12-31", firstCuts)).toMatchObject({
+    ok: false,
+    because: expect.stringMatching(/before New Year/),
+  });
+});

@@ -1,4 +1,4 @@
-import { monthDayOf, toDay } from "#lib/domain/day";
+import { monthDayOf, toDay, yearOf } from "#lib/domain/day";
 import type { Climate } from "#lib/domain/records/climate";
 import type { BloomCurve } from "#lib/domain/records/curve";
 import { BY_CALENDAR } from "#lib/domain/records/heat";
@@ -23,7 +23,7 @@ export const curveOfMean = (curve: BloomCurve, { meanIndex, meanErrorDays }: Kno
 
 /**
  * The curve with the clock that recorded first cuts propose: its known point is the day on which a usual year of the farm's climate reaches the sum.
- * Null where they propose none, or where a usual year never reaches it.
+ * Null where they propose none, or where a usual year does not reach it within the season's own year.
  */
 export function curveOfClock(
   curve: BloomCurve,
@@ -34,7 +34,7 @@ export function curveOfClock(
   const start = firstDayOf(PLAIN_YEAR) + clock.startDay;
   const sums = usualWarmth(climate).sums(PLAIN_YEAR, { baseC: clock.baseC, ceilingC: null });
   const moment = momentOfHeat(sums, start, clock.sumC);
-  if (moment === null || moment >= firstDayOf(PLAIN_YEAR + 1)) return null;
+  if (moment === null || yearOf(toDay(Math.round(moment))) !== PLAIN_YEAR) return null;
   return {
     ...curve,
     ...BY_CALENDAR,

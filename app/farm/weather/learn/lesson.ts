@@ -1,6 +1,7 @@
 import { toDay, yearOf } from "#lib/domain/day";
 import { type BloomCurve, CURVE } from "#lib/domain/records/curve";
 import type { Snapshot } from "#lib/domain/snapshot";
+import { NEW_YEAR_INDEX } from "#lib/plan/learning/bloom-season";
 import { type KnownPoint, knownPoint } from "#lib/plan/learning/known-point";
 import { curveOfClock, curveOfMean } from "#lib/plan/learning/learned-curve";
 import { recordedSeasons } from "#lib/plan/learning/recorded-seasons";
@@ -48,6 +49,8 @@ export function lessonOf({ farm, weather, curves }: Snapshot, curveId: number, d
       all,
     );
   const point = knownPoint(seasons);
+  if (Math.round(point.meanIndex) < NEW_YEAR_INDEX)
+    return no("on the mean these first cuts come before New Year, and a curve begins in the year of its season", all);
   if (point.meanErrorDays > MOST_SPREAD_DAYS)
     return no(
       `the mean day misses these first cuts by more than ${MOST_SPREAD_DAYS} days: no one curve tells them`,
