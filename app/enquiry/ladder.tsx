@@ -22,7 +22,7 @@ type Props = {
 export function Ladder({ view, rungs, noBuyIn, isStale, askWith }: Props) {
   const unit = ringUnit(view.needStems);
   return (
-    <section className="offers" aria-labelledby="offers" data-stale={isStale}>
+    <section aria-labelledby="offers" data-stale={isStale}>
       <h2 id="offers">What could be done</h2>
       {rungs.length > 0 && (
         <ol className="ladder enquiry-ladder">
