@@ -74,8 +74,9 @@ const Outcome = ({ row: { cutDays, cutStems, lostInFieldStems, lostToFrostStems 
         Cut from <strong>{inShort(toDay(cutDays[0]))}</strong> to {inShort(toDay(cutDays[cutDays.length - 1]))}: about{" "}
         <strong>{inWholes(cutStems.reduce((sum, stems) => sum + stems, 0))} stems</strong>.
       </>
-    )}{" "}
-    {countOf(lostInFieldStems, "stem")} lost waiting in the field, {inWholes(lostToFrostStems)} to frost.
+    )}
+    {lostInFieldStems > 0 && ` ${countOf(lostInFieldStems, "stem")} lost waiting in the field.`}
+    {lostToFrostStems > 0 && ` ${countOf(lostToFrostStems, "stem")} lost to frost.`}
   </p>
 );
 
