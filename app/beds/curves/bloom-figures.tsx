@@ -38,7 +38,7 @@ export function BloomFigures({ row, plan: { frostDay, snapshot, seasonYear } }: 
           Columns are the likely stems, whiskers reach from low to high: one season in ten gives less than low, one more
           than high, by the spread of yield alone.{" "}
           {replayInWords(row, replay(snapshot, seasonYear)) ??
-            `The first cut may come about ${countOf(curve.firstCutSpreadDays, "day")} early or late (standard deviation).`}
+            `In two seasons of three the first cut is at most ${countOf(curve.firstCutSpreadDays, "day")} early or late.`}
           {crop.tender && " Drawn up to the first frost reckoned with."}
         </p>
         <p>{whoseInWords(row)}.</p>
