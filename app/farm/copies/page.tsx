@@ -16,9 +16,9 @@ export default function CopiesPage() {
       <h1>Farm: copies</h1>
       <FarmTabs open="/farm/copies" />
       <p>
-        The tool copies the farm once a day, and before each import, restore or new version of its tables. Every copy is
-        checked before it counts. The newest ten stay, and the newest of each of the last 7 days, 5 weeks and 12 months;
-        copies taken by hand stay until you delete them. They lie in <code>{folder}</code>.
+        The tool copies the farm once a day, and before each import, restore or new version. Every copy is checked
+        before it counts. The newest ten stay, and the newest of each of the last 7 days, 5 weeks and 12 months; copies
+        taken by hand stay until you delete them. They lie in <code>{folder}</code>.
       </p>
       <Form action={takeOne} submit="Take a copy now" label="Take a copy" />
       <CopyRows copies={copies} />
