@@ -102,7 +102,13 @@ function Bookings({ plan, today }: { plan: Plan; today: number }) {
       {groups.map(({ title, ofGroup, isOpen }) => (
         <details key={title} className="fold" open={isOpen}>
           <summary>
-            {title}: {countOf(ofGroup.length, "booking")}
+            {title}: {countOf(ofGroup.length, "booking")}{" "}
+            <small>
+              {countOf(
+                ofGroup.reduce((sum, { id }) => sum + (stemsFor.get(id) ?? 0), 0),
+                "stem",
+              )}
+            </small>
           </summary>
           <ul className="index-lines">
             {ofGroup.map(({ id, client, eventOn }) => (
