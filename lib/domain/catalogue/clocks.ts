@@ -43,8 +43,8 @@ const RANGES: Readonly<Record<string, Range>> = {
   Snapdragon: range(
     4.6,
     28,
-    publishedIn("SNAP-2015"),
-    "Base of 4.6 °C: our fit to eight published times to flower; no faster above 28 °C (SNAP-2015).",
+    FROM_MEMORY,
+    "The base is nobody's figure: 4.6 °C is our own fit to eight published times to flower; no faster above 28 °C (SNAP-2015).",
   ),
   Sunflower: range(6.7),
   Zinnia: range(8, 27),
