@@ -25,7 +25,7 @@ export function CropForm({ crop, farm }: { crop?: Crop; farm: Farm }) {
     >
       <div className="fields">
         {[name, scientific, shape, roles, usualRole, cutStage, tender, overwinters].map((field) => (
-          <RecordField key={field.name} {...field} />
+          <RecordField key={field.name} {...field} isWide={field === cutStage} />
         ))}
       </div>
       <fieldset>
