@@ -22,15 +22,20 @@ const acrossVersions = (
   migration: string,
   change: (database: FarmDatabase) => number,
   then: (database: FarmDatabase, changeId: number) => void,
+  olderTables = "",
 ): Promise<void> =>
   withFolder((file) => {
+    const inSql = (sql: string) => {
+      const tables = new Database(file);
+      tables.exec(sql);
+      tables.close();
+    };
     makeFile(file);
+    inSql(olderTables);
     const older = openFarm(file);
     const changeId = change(older);
     closeFarm(older);
-    const tables = new Database(file);
-    tables.exec(migration);
-    tables.close();
+    inSql(migration);
     const newer = openFarm(file);
     try {
       then(newer, changeId);
@@ -99,19 +104,20 @@ describe("a change made before its table had a column", () => {
 test("a change to a column that is no longer there is refused in words, and nothing is touched", () =>
   acrossVersions(
     // What a column was called is part of what was written: under another name nobody can say whose it is.
-    "ALTER TABLE what_if RENAME COLUMN name TO title",
+    "ALTER TABLE shed RENAME COLUMN name TO title",
     (database) =>
-      recordChange(database, "kept a what-if", () =>
-        database.$client.exec("INSERT INTO what_if (name, season_year, changes) VALUES ('Keep D1', 2027, '[]')"),
+      recordChange(database, "built a shed", () =>
+        database.$client.exec("INSERT INTO shed (name) VALUES ('By the gate')"),
       ).changeId ?? 0,
     (database, changeId) => {
       expect(undoChange(database, changeId)).toEqual({
         ok: false,
         message:
-          "Cannot undo this: an older version of the tool wrote a what if in a way that this one no longer keeps. A copy from before it still has it.",
+          "Cannot undo this: an older version of the tool wrote a shed in a way that this one no longer keeps. A copy from before it still has it.",
       });
-      expect(database.$client.prepare("SELECT title FROM what_if").pluck().all()).toEqual(["Keep D1"]);
+      expect(database.$client.prepare("SELECT title FROM shed").pluck().all()).toEqual(["By the gate"]);
     },
+    "CREATE TABLE shed (id INTEGER PRIMARY KEY, name TEXT NOT NULL)",
   ));
 
 /** What older versions wrote, in their own words of SQL: their code is gone, their tables and their journal are not. */
