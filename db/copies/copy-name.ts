@@ -15,7 +15,7 @@ export type Copy = {
 };
 
 const NAME = new RegExp(
-  `-(\\d{4}-\\d{2}-\\d{2})T(\\d{2})-(\\d{2})-(\\d{2})Z(?:-\\d+)?-(${COPY_REASONS.join("|")})\\.sqlite$`,
+  `-(\\d{4}-\\d{2}-\\d{2})T(\\d{2})-(\\d{2})-(\\d{2})Z(?:-(\\d+))?-(${COPY_REASONS.join("|")})\\.sqlite$`,
 );
 
 /** Where the copies of a farm lie: a folder beside its file. */
@@ -24,13 +24,17 @@ export const copiesFolder = (file: string): string => join(dirname(file), "copie
 /** What the names of all copies of a farm begin with: its file's own name. */
 const stemOf = (file: string): string => basename(file).replace(/\.[^.]*$/, "");
 
-/** A name that no copy has yet: "farm-2026-11-25T18-04-12Z-daily.sqlite". */
+/** The number of a copy among those of its second, from 1. */
+const numberOf = (name: string): number => Number(NAME.exec(name)?.[5] ?? 1);
+
+/**
+ * A name that no copy has yet, with the next number among those of its second: "farm-2026-11-25T18-04-12Z-daily.sqlite", then
+ * "farm-2026-11-25T18-04-12Z-2-daily.sqlite".
+ */
 export function newCopyName(file: string, takenAt: string, reason: CopyReason, taken: readonly string[]): string {
-  const moment = takenAt.replaceAll(":", "-");
-  for (let count = 1; ; count++) {
-    const name = `${stemOf(file)}-${moment}${count === 1 ? "" : `-${count}`}-${reason}.sqlite`;
-    if (!taken.includes(name)) return name;
-  }
+  const start = `${stemOf(file)}-${takenAt.replaceAll(":", "-")}-`;
+  const number = 1 + Math.max(0, ...taken.filter((name) => name.startsWith(start)).map(numberOf));
+  return `${start}${number === 1 ? "" : `${number}-`}${reason}.sqlite`;
 }
 
 /** The copies of a farm in a folder, newest first. A folder that is not there holds none. */
@@ -44,12 +48,12 @@ export function copiesIn(folder: string, file: string): Copy[] {
     .flatMap(({ name }) => {
       const match = NAME.exec(name);
       if (!match || match.index !== stem.length - 1) return [];
-      const [, day, hour, minute, second, reason] = match;
+      const [, day, hour, minute, second, , reason] = match;
       const path = join(folder, name);
       const byteCount = statSync(path).size;
       return [{ name, path, takenAt: `${day}T${hour}:${minute}:${second}Z`, reason: reason as CopyReason, byteCount }];
     })
-    .sort((a, b) => b.takenAt.localeCompare(a.takenAt) || b.name.localeCompare(a.name));
+    .sort((a, b) => b.takenAt.localeCompare(a.takenAt) || numberOf(b.name) - numberOf(a.name));
 }
 
 /** This moment, as copies are named by. */

@@ -7,7 +7,7 @@ import { keptCopies } from "#db/copies/kept-copies";
 import { removeCopy } from "#db/copies/remove-copy";
 import { restoreCopy } from "#db/copies/restore-copy";
 import { nameSecondPlace } from "#db/copies/second-place";
-import { type Taken, takeCopy } from "#db/copies/take-copy";
+import { type Taken, takeCopy, takeCopyNow } from "#db/copies/take-copy";
 import { FarmFileRefused } from "#db/file/farm-file-refused";
 import { KeptOpen } from "#db/file/kept-open";
 import { addBed } from "#db/write/beds";
@@ -183,6 +183,17 @@ describe("of a year of daily copies", () => {
     expect(keptCopies(byHand)).toHaveLength(400);
   });
 });
+
+test("of many taken within one second the last is the newest, and stays", () =>
+  withFolder((file) => {
+    makeFile(file);
+    const { $client } = openKeptFarm(file);
+    for (let count = 1; count <= 25; count++) {
+      const { copy } = takeCopyNow($client, file, "before-restore", "2026-11-25T18:04:12Z");
+      expect(copiesIn(copiesFolder(file), file)[0].name).toBe(copy.name);
+    }
+    $client.close();
+  }));
 
 test("what a kill leaves of a copy is never taken for one, and goes after a day", () =>
   withFolder(async (file) => {
