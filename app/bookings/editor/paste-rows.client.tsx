@@ -1,9 +1,9 @@
 "use client";
 
-import { unstable_rethrow } from "next/navigation";
 import { useId, useState, useTransition } from "react";
 import type { OwnColour } from "#lib/domain/writing";
 import type { SheetProblem } from "#lib/sheets/sheet-problem";
+import { answered } from "../../ui/answered.client";
 import { colourOf, wordsIn } from "./colour-words";
 import type { BookingForm } from "./draft";
 import { OwnColourAsked } from "./own-colour-asked.client";
@@ -76,11 +76,7 @@ const strangeColours = (text: string, ownColours: readonly OwnColour[]): string[
 
 /** What was pasted stays in the box when no answer comes. */
 async function answerTo(text: string): Promise<Pasted> {
-  try {
-    return await readPasted(text);
-  } catch (error) {
-    unstable_rethrow(error);
-    const whyUnread = "No answer came from the farm’s computer: look whether it is on, then try again.";
-    return { whyUnread, rows: { pieces: [], stemLines: [] }, unread: text, problems: [] };
-  }
+  const whyUnread = "No answer came from the farm’s computer: look whether it is on, then try again.";
+  const nothing = { whyUnread, rows: { pieces: [], stemLines: [] }, unread: text, problems: [] };
+  return (await answered(readPasted(text))) ?? nothing;
 }

@@ -1,9 +1,9 @@
 "use client";
 
-import { unstable_rethrow } from "next/navigation";
 import { type ChangeEvent, useId, useState, useTransition } from "react";
 import { countOf } from "#lib/plan/words/numbers";
 import { MOST_SHEETS_BYTES } from "../../door/limits";
+import { answered } from "../../ui/answered.client";
 import { SAVE_KEY, SaveKeys } from "../../ui/sending";
 import { bringIn } from "./actions";
 import { ImportAnswer } from "./import-answer";
@@ -60,10 +60,11 @@ export function FileChoice() {
     const content = step === "check" ? null : `${sending} ${step}`;
     if (content !== null) form.set(SAVE_KEY, keys.keyOf(content));
     startSending(async () => {
-      const answered = await answerTo(form);
-      if (content !== null) keys.settle(content, answered !== null);
-      setAnswer(answered ?? { kind: "unanswered", sending });
-      if (answered?.kind !== "taken") return;
+      // When none comes, the files stay chosen and may be sent again.
+      const came = await answered(bringIn({ kind: "none" }, form));
+      if (content !== null) keys.settle(content, came !== null);
+      setAnswer(came ?? { kind: "unanswered", sending });
+      if (came?.kind !== "taken") return;
       // What is in the farm now is not brought in again by the next press of a button.
       setFiles([]);
       setRows("");
@@ -138,14 +139,4 @@ export function FileChoice() {
       <div aria-live="polite">{isCurrent && !isPending && <ImportAnswer answer={answer} onTake={send} />}</div>
     </div>
   );
-}
-
-/** Null when none came: the files stay chosen, and may be sent again. */
-async function answerTo(form: FormData): Promise<ImportState | null> {
-  try {
-    return await bringIn({ kind: "none" }, form);
-  } catch (error) {
-    unstable_rethrow(error);
-    return null;
-  }
 }

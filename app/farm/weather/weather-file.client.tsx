@@ -1,6 +1,5 @@
 "use client";
 
-import { unstable_rethrow } from "next/navigation";
 import { type ChangeEvent, useId, useState, useTransition } from "react";
 import { recordedDays, weatherRow, weatherYearsWith } from "#lib/domain/records/weather-day";
 import { TEMPERATURE_UNITS, type TemperatureUnit } from "#lib/domain/weather";
@@ -8,6 +7,7 @@ import type { Units } from "#lib/domain/words";
 import { UNIT_WORDS } from "#lib/plan/words/weather-words";
 import { readWeather, type WeatherSheet } from "#lib/sheets/weather-sheet";
 import { MOST_FORM_BYTES } from "../../door/limits";
+import { answered } from "../../ui/answered.client";
 import { compareWeather, type ReadAgainstKept } from "./weather-actions";
 import { WeatherFound } from "./weather-found";
 
@@ -32,7 +32,10 @@ export function WeatherFile({ units }: { units: Units }) {
       const sheet = readWeather(chosen, written);
       const days = sheet.weather ? recordedDays(sheet.weather) : [];
       const years = JSON.stringify(weatherYearsWith([], days).map(weatherRow));
-      const against = days.length > 0 && years.length < MOST_FORM_BYTES ? await answerTo(years) : null;
+      const form = new FormData();
+      form.set("years", years);
+      const isAsked = days.length > 0 && years.length < MOST_FORM_BYTES;
+      const against = isAsked ? await answered(compareWeather(null, form)) : null;
       setRead({ sheet, years, against });
     });
   };
@@ -71,16 +74,4 @@ export function WeatherFile({ units }: { units: Units }) {
       </div>
     </>
   );
-}
-
-/** Null when none came. */
-async function answerTo(years: string): Promise<ReadAgainstKept | null> {
-  const form = new FormData();
-  form.set("years", years);
-  try {
-    return await compareWeather(null, form);
-  } catch (error) {
-    unstable_rethrow(error);
-    return null;
-  }
 }

@@ -1,8 +1,8 @@
 "use client";
 
-import { unstable_rethrow } from "next/navigation";
 import { type ChangeEvent, useId, useState, useTransition } from "react";
 import type { Units } from "#lib/domain/words";
+import { answered } from "../../../ui/answered.client";
 import type { Option } from "../../../ui/form-fields.client";
 import { learnFirstCuts } from "./learn-actions";
 import type { Lesson } from "./lesson";
@@ -24,8 +24,10 @@ export function LearnForm({ choices, units }: { choices: readonly Option[]; unit
   };
   const look = () =>
     startLooking(async () => {
-      const asked = { curve, dates };
-      setFound({ asked, lesson: await answerTo(asked) });
+      const form = new FormData();
+      form.set("curve", curve);
+      form.set("dates", dates);
+      setFound({ asked: { curve, dates }, lesson: await answered(learnFirstCuts(null, form)) });
     });
   const isCurrent = found !== null && found.asked.curve === curve && found.asked.dates === dates;
   return (
@@ -75,17 +77,4 @@ export function LearnForm({ choices, units }: { choices: readonly Option[]; unit
       </div>
     </>
   );
-}
-
-/** Null when none came. */
-async function answerTo({ curve, dates }: Asked): Promise<Lesson | null> {
-  const form = new FormData();
-  form.set("curve", curve);
-  form.set("dates", dates);
-  try {
-    return await learnFirstCuts(null, form);
-  } catch (error) {
-    unstable_rethrow(error);
-    return null;
-  }
 }
