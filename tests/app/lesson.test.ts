@@ -48,3 +48,14 @@ test("first cuts before New Year of their season are refused: a curve would begi
     because: expect.stringMatching(/before New Year/),
   });
 });
+
+test("more first cuts than are read are refused, since the last of them would go missing unsaid", () => {
+  const firstCuts = ["2011-05-01", "2012-05-20", "2013-06-01", "2014-06-25"];
+  const spaced = (spaces: number) => lesson("2010-01-01", "2016-12-31", [...firstCuts, " ".repeat(spaces)]);
+  const letters = firstCuts.join("\n").length + 1;
+  expect(spaced(8000 - letters)).toMatchObject({ ok: true, leftOut: [] });
+  expect(spaced(8001 - letters)).toMatchObject({
+    ok: false,
+    because: expect.stringMatching(/longer than 8,000 letters/),
+  });
+});

@@ -6,6 +6,7 @@ import { type KnownPoint, knownPoint } from "#lib/plan/learning/known-point";
 import { curveOfClock, curveOfMean } from "#lib/plan/learning/learned-curve";
 import { recordedSeasons } from "#lib/plan/learning/recorded-seasons";
 import { unusableInWords } from "#lib/plan/words/clock-words";
+import { inWholes } from "#lib/plan/words/numbers";
 import { readFirstCuts } from "#lib/sheets/first-cuts-sheet";
 
 /** What first cuts teach of a curve, or why they teach nothing; either way what was left out of them, in words. */
@@ -28,7 +29,8 @@ export const canLearn = ({ anchor }: BloomCurve): boolean => anchor.kind === "da
 
 /** Learns from first cuts as they were typed and the weather that the farm has. */
 export function lessonOf({ farm, weather, curves }: Snapshot, curveId: number, dates: string): Lesson {
-  const { rows, problems } = readFirstCuts(dates.slice(0, MOST_LETTERS));
+  if (dates.length > MOST_LETTERS) return { ok: false, because: TOO_LONG, leftOut: [] };
+  const { rows, problems } = readFirstCuts(dates);
   const wrongLines = problems.map(({ line, message }) => `line ${line}: ${message}`);
   const no = (because: string, leftOut = wrongLines): Lesson => ({ ok: false, because, leftOut });
   const curve = curves.find(({ id }) => id === curveId);
@@ -74,5 +76,6 @@ function seasonsIn(...asked: Parameters<typeof recordedSeasons>): ReturnType<typ
 /** No curve can hold a wider spread of its first cut. */
 const MOST_SPREAD_DAYS = CURVE.firstCutSpreadDays.limits?.most ?? 0;
 
-/** Two centuries of first cuts. */
+/** Five centuries of first cuts, each with its year. */
 const MOST_LETTERS = 8000;
+const TOO_LONG = `these first cuts are longer than ${inWholes(MOST_LETTERS)} letters: leave out other columns, and years without weather`;
