@@ -1,17 +1,37 @@
+import { createElement } from "react";
+import { renderToStaticMarkup } from "react-dom/server";
 import { describe, expect, test } from "vitest";
 import { seededFarm } from "#demo/seeded-farm";
-import { toDayNumber } from "#lib/domain/day";
+import { toDay, toDayNumber } from "#lib/domain/day";
 import { ROLES, type Role } from "#lib/domain/words";
 import { holdWindow } from "#lib/plan/road/hold-window";
 import type { Plan } from "#lib/plan/road/plan";
 import { weekColours } from "#lib/plan/road/week-colours";
 import { placed, type RibbonWeek, stemsPerMark, weekCells } from "../../app/season/ribbon/cells";
 import { cellPath, dotPath, dotStep, ribbonGeometry } from "../../app/season/ribbon/geometry";
+import { Ribbon } from "../../app/season/ribbon/ribbon";
 import { provenPlan } from "../proven-plan";
+import { day } from "../small-farm";
 
 const bare: RibbonWeek = { needStems: 0, shortStems: 0, covered: [], unclaimed: [] };
 
 describe("the season ribbon", () => {
+  test("three or more short weeks in a row have a bracket with their sum, two have none", () => {
+    const short = (count: number) => new Array<RibbonWeek>(count).fill({ ...bare, needStems: 20, shortStems: 5 });
+    const weeks = [...short(11), bare, ...short(2), bare, ...short(3)];
+    const monday = toDayNumber(day("2027-06-07"));
+    const drawn = renderToStaticMarkup(
+      createElement(Ribbon, {
+        label: "Focal stems",
+        mondays: weeks.map((_, week) => toDay(monday + 7 * week)),
+        winters: [{ key: "stands", weeks }],
+        frostDay: day("2027-10-18"),
+      }),
+    );
+    const words = [...drawn.matchAll(/\d+ short in \w+ weeks/g)].map(([bracket]) => bracket);
+    expect(words).toEqual(["55 short in eleven weeks", "15 short in three weeks"]);
+  });
+
   test("a week of 50 stems, 20 of them short, is six blooms and four rings at five stems a mark", () => {
     const week: RibbonWeek = {
       ...bare,

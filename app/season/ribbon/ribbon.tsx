@@ -1,6 +1,7 @@
 import { ticks } from "d3-array";
 import { type Day, inShort, monthInWords, toDayNumber } from "#lib/domain/day";
 import { COLOURS } from "#lib/domain/words";
+import { inWords } from "#lib/plan/words/numbers";
 import { type RibbonWeek, type WeekCells, weekCells } from "./cells";
 import { type RibbonGeometry, ribbonGeometry, stringPath, stringTop, weekLeft } from "./geometry";
 import { patternOf, WinterMarks } from "./winter-marks";
@@ -63,8 +64,6 @@ export function Ribbon({ label, mondays, winters, frostDay, children }: Props) {
   );
 }
 
-const WORDS = ["", "", "", "three", "four", "five", "six", "seven", "eight", "nine", "ten"];
-
 /** Three or more short weeks in a row get a bracket with their sum. */
 function Brackets({
   geometry,
@@ -83,7 +82,7 @@ function Brackets({
       <g key={first}>
         <path className="br" d={`M${left} ${top + 6}v-6H${right}v6`} />
         <text className="bt" x={(left + right) / 2} y={top - 8} textAnchor="middle">
-          {sum} short in {WORDS[last - first + 1] ?? last - first + 1} weeks
+          {sum} short in {inWords(last - first + 1)} weeks
         </text>
       </g>
     );
