@@ -45,7 +45,7 @@ export default async function SeasonPage({ searchParams }: { searchParams: Promi
               winters={wintersOf(plan, decision)}
               shown="stands"
               band={band}
-              coming={decision.kind === "working" ? COMING : []}
+              coming={decision.kind === "working" ? [DUG, CHOSEN] : []}
             >
               <h2 id="weeks">{`${role[0].toUpperCase()}${role.slice(1)} stems, week by week`}</h2>
               <RoleTabs role={role} />
@@ -69,13 +69,15 @@ export default async function SeasonPage({ searchParams }: { searchParams: Promi
   );
 }
 
-const COMING = ["Every bed dug", "With these kept"];
+/** The winters that stand beside the farm as it is once a choice is known; their places are kept until then. */
+const DUG = "Every bed dug";
+const CHOSEN = "With these kept";
 
 /** The winters that the ribbon switches between: the farm as it stands alone, until a choice is known. */
 function wintersOf(plan: Plan, decision: Decision): Winter[] {
   const stands = { key: "stands", words: "As it stands", plan };
   if (decision.kind !== "choice") return [stands];
   const { dug, tried } = decision.winters;
-  const all = [{ key: "dug", words: "Every bed dug", plan: dug }, stands];
-  return decision.isDone ? all : [...all, { key: "choice", words: "With these kept", plan: tried }];
+  const all = [{ key: "dug", words: DUG, plan: dug }, stands];
+  return decision.isDone ? all : [...all, { key: "choice", words: CHOSEN, plan: tried }];
 }
