@@ -1,30 +1,31 @@
-import { monthAndYear, toDay, withWeekday } from "#lib/domain/day";
+import { toDay, withWeekday } from "#lib/domain/day";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import type { BuyIn } from "#lib/plan/road/buying";
 import { type BuyingSlip, buyingSlips, buyingTotals } from "#lib/plan/road/buying-slips";
 import { forWhomInWords, lateInWords, purchasesInWords } from "#lib/plan/words/buying-words";
 import { forCount, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
-import { firstOf, RestOf } from "./first-rows";
+import { byMonth } from "../ui/by-month";
+import { RestOf, ROWS_AT_FIRST } from "./first-rows";
 import { Slip } from "./slip";
 
 type Props = { farm: Farm; lines: readonly BuyIn[]; now: number; isAllShown: boolean };
 
-/** What is late leads, as bunches with its slips, beside what it all costs; then the next order, then later ones by month, folded with their sums. */
+/** What is late leads, as bunches with its slips, beside what it all costs; then the next order, then later ones by month, folded with their sums. Sums are of all lines, shown or not. */
 export function BuyInOrders({ farm, lines, now, isAllShown }: Props) {
-  const shown = firstOf(lines, isAllShown);
-  const slips = buyingSlips(farm, shown);
+  if (lines.length === 0) return null;
+  const slips = buyingSlips(farm, lines);
   const late = slips.filter(({ orderBy }) => orderBy < now);
   const ahead = slips.filter(({ orderBy }) => orderBy >= now);
   const next = ahead.filter(({ orderBy }) => orderBy === ahead[0].orderBy);
-  const later = ahead.slice(next.length);
-  if (lines.length === 0) return null;
+  const shown = new Set(isAllShown ? slips : [...firstSlips(slips), ...next]);
+  const shownOf = (some: readonly BuyingSlip[]) => some.filter((slip) => shown.has(slip));
   return (
     <>
       <div className="cols buying-top">
         <div>
           <Lead late={late} next={next} now={now} />
           {late.length > 0
-            ? late.map((slip) => <Slip key={slip.arriveBy} slip={slip} isLate />)
+            ? shownOf(late).map((slip) => <Slip key={slip.arriveBy} slip={slip} isLate />)
             : next.map((slip) => <Slip key={slip.arriveBy} slip={slip} />)}
         </div>
         <Costs lines={lines} late={late} next={next} />
@@ -41,10 +42,20 @@ export function BuyInOrders({ farm, lines, now, isAllShown }: Props) {
           </div>
         </section>
       )}
-      <Later slips={later} />
-      <RestOf shown={shown} all={lines} rows="lines" />
+      <Later slips={ahead.slice(next.length)} shownOf={shownOf} />
+      <RestOf shown={linesOf([...shown])} all={lines} rows="lines" />
     </>
   );
+}
+
+/** The first slips, each whole: neither the sum of a slip nor the order that is copied may lack a line. */
+function firstSlips(slips: readonly BuyingSlip[]): BuyingSlip[] {
+  let lineCount = 0;
+  return slips.filter(({ lines }) => {
+    const isFirst = lineCount < ROWS_AT_FIRST;
+    lineCount += lines.length;
+    return isFirst;
+  });
 }
 
 const linesOf = (slips: readonly BuyingSlip[]): BuyIn[] => slips.flatMap(({ lines }) => lines);
@@ -104,30 +115,27 @@ function Costs({
   );
 }
 
-const Later = ({ slips }: { slips: readonly BuyingSlip[] }) =>
+type LaterProps = {
+  slips: readonly BuyingSlip[];
+  shownOf: (some: readonly BuyingSlip[]) => readonly BuyingSlip[];
+};
+
+const Later = ({ slips, shownOf }: LaterProps) =>
   slips.length > 0 && (
     <section aria-labelledby="later">
       <h2 id="later">Later</h2>
-      {byMonth(slips).map(({ month, ofMonth }) => (
+      {byMonth(slips, ({ orderBy }) => orderBy).map(({ month, rows }) => (
         <details key={month} className="fold">
           <summary>
-            Order in {month}: {purchasesInWords(linesOf(ofMonth))}
+            Order in {month}: {purchasesInWords(linesOf(rows))}
           </summary>
           <div className="slips">
-            {ofMonth.map((slip) => (
+            {shownOf(rows).map((slip) => (
               <Slip key={slip.arriveBy} slip={slip} />
             ))}
           </div>
+          <RestOf shown={linesOf(shownOf(rows))} all={linesOf(rows)} rows="lines" />
         </details>
       ))}
     </section>
   );
-
-function byMonth(slips: readonly BuyingSlip[]): { month: string; ofMonth: BuyingSlip[] }[] {
-  const months = new Map<string, BuyingSlip[]>();
-  for (const slip of slips) {
-    const month = monthAndYear(toDay(slip.orderBy));
-    months.set(month, [...(months.get(month) ?? []), slip]);
-  }
-  return [...months].map(([month, ofMonth]) => ({ month, ofMonth }));
-}
