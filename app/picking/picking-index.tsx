@@ -1,9 +1,10 @@
-import { isoWeekOf, monthAndYear, toDay, withWeekday } from "#lib/domain/day";
+import { isoWeekOf, toDay, withWeekday } from "#lib/domain/day";
 import { type PickLine, placeOf } from "#lib/plan/road/pick-list";
 import { byPickingDay, type PickDay, pickTotals } from "#lib/plan/road/pick-sheets";
 import type { Plan } from "#lib/plan/road/plan";
 import { bookingsOf } from "#lib/plan/road/seasons";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
+import { byMonth } from "../ui/by-month";
 import { Empty } from "../ui/empty";
 
 /** Every picking day of the season with its stems, and every booking, a line each; the next day first, what is over and later months folded. */
@@ -30,8 +31,8 @@ export function PickingIndex({ plan, today }: { plan: Plan; today: number }) {
         <section aria-labelledby="by-day">
           <h2 id="by-day">By day</h2>
           {done.length > 0 && <Days title="Done" days={done} />}
-          {byMonth(ahead).map(({ month, ofMonth }, index) => (
-            <Days key={month} title={month} days={ofMonth} isOpen={index === 0} />
+          {byMonth(ahead, ({ cutDay }) => cutDay).map(({ month, rows }, index) => (
+            <Days key={month} title={month} days={rows} isOpen={index === 0} />
           ))}
         </section>
         <Bookings plan={plan} today={today} />
@@ -126,12 +127,3 @@ function Bookings({ plan, today }: { plan: Plan; today: number }) {
 }
 
 const stemsOf = (lines: readonly PickLine[]): number => pickTotals(lines).stems;
-
-function byMonth(days: readonly PickDay[]): { month: string; ofMonth: PickDay[] }[] {
-  const months = new Map<string, PickDay[]>();
-  for (const day of days) {
-    const month = monthAndYear(toDay(day.cutDay));
-    months.set(month, [...(months.get(month) ?? []), day]);
-  }
-  return [...months].map(([month, ofMonth]) => ({ month, ofMonth }));
-}
