@@ -58,7 +58,7 @@ const Place = ({ place: { stand, crops }, bookings }: { place: PickPlace; bookin
         </p>
         <ul>
           {rows.map((row) => (
-            <Line key={`${row.variety.id} ${row.stems}`} row={row} bookings={bookings} />
+            <Line key={row.variety.id} row={row} bookings={bookings} />
           ))}
         </ul>
       </div>

@@ -4,7 +4,7 @@ import type { Variety } from "#lib/domain/records/variety";
 import { type PickLine, placeOf } from "./pick-list";
 import type { Stand } from "./supply";
 
-/** What is cut of one variety in one place on one day, for all bookings together. `stems` are saleable, `stemsToCut` with what will be graded out; both are sums over the lines. */
+/** What is cut of one variety in one place on one day, for all bookings together. `stems` are saleable, `stemsToCut` with what will be graded out; both are sums over the lines. `stand` is the first in the place. */
 export type PickRow = {
   readonly stand: Stand;
   readonly variety: Variety;
@@ -15,13 +15,14 @@ export type PickRow = {
   readonly stemsOfBooking: ReadonlyMap<number, number>;
 };
 
-/** The lines of a day as rows to walk: one for each place and variety, in the order of the lines. */
+/** The lines of a day as rows to walk: one for each place and variety, in the order of the lines. Two plantings of a variety in one bed are one row. */
 export function pickRows(lines: readonly PickLine[]): PickRow[] {
-  const rows = new Map<Stand, Map<number, PickLine[]>>();
+  const rows = new Map<string, Map<number, PickLine[]>>();
   for (const line of lines) {
-    const varieties = rows.get(line.stand) ?? new Map<number, PickLine[]>();
+    const place = placeOf(line.stand);
+    const varieties = rows.get(place) ?? new Map<number, PickLine[]>();
     varieties.set(line.variety.id, [...(varieties.get(line.variety.id) ?? []), line]);
-    rows.set(line.stand, varieties);
+    rows.set(place, varieties);
   }
   return [...rows.values()].flatMap((varieties) => [...varieties.values()].map(rowOf));
 }
@@ -48,12 +49,14 @@ export const bookingsOfLines = (lines: readonly PickLine[]): Booking[] =>
 
 const rowOf = (lines: readonly PickLine[]): PickRow => {
   const [{ stand, variety, crop }] = lines;
+  const stemsOfBooking = new Map<number, number>();
+  for (const { booking, stems } of lines) stemsOfBooking.set(booking.id, (stemsOfBooking.get(booking.id) ?? 0) + stems);
   return {
     stand,
     variety,
     crop,
     stems: lines.reduce((sum, { stems }) => sum + stems, 0),
     stemsToCut: lines.reduce((sum, { stemsToCut }) => sum + stemsToCut, 0),
-    stemsOfBooking: new Map(lines.map(({ booking, stems }) => [booking.id, stems])),
+    stemsOfBooking,
   };
 };
