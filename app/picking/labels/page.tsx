@@ -1,9 +1,9 @@
 import type { Metadata } from "next";
 import { byPickingDay } from "#lib/plan/road/pick-sheets";
-import { PrintButton } from "../../ui/print-button.client";
 import { BucketLabels } from "../bucket-label";
-import { choiceOf, queryOf } from "../choice";
+import { choiceOf } from "../choice";
 import { loadLines } from "../load-lines";
+import { PaperActions } from "../paper-actions";
 
 export const metadata: Metadata = { title: "Bucket labels" };
 
@@ -17,12 +17,7 @@ export default async function LabelsPage({ searchParams }: { searchParams: Promi
       <p className="no-print soft">
         Ten to a page, 91 by 49 mm: cut along the dashes, punch the hole, tie to the bucket.
       </p>
-      <div className="actions">
-        <PrintButton />
-        <a className="button" href={choice ? `/picking?${queryOf(choice)}` : "/picking"}>
-          Back
-        </a>
-      </div>
+      <PaperActions choice={choice} />
       {lines.length === 0 ? (
         <p>Nothing to pick, so no bucket to label.</p>
       ) : (

@@ -1,10 +1,10 @@
 import type { Metadata } from "next";
 import { byPickingDay } from "#lib/plan/road/pick-sheets";
 import { Cautions } from "../../frame/cautions";
-import { PrintButton } from "../../ui/print-button.client";
 import { BucketCare } from "../bucket-care";
-import { choiceOf, queryOf } from "../choice";
+import { choiceOf } from "../choice";
 import { loadLines } from "../load-lines";
+import { PaperActions } from "../paper-actions";
 import { PickPaper } from "../pick-paper";
 
 export const metadata: Metadata = { title: "Pick list to print" };
@@ -16,12 +16,7 @@ export default async function PrintPage({ searchParams }: { searchParams: Promis
   return (
     <>
       <h1 className="visually-hidden">Pick list to print</h1>
-      <div className="actions">
-        <PrintButton />
-        <a className="button" href={choice ? `/picking?${queryOf(choice)}` : "/picking"}>
-          Back
-        </a>
-      </div>
+      <PaperActions choice={choice} />
       {lines.length === 0 && <p>Nothing to pick.</p>}
       {lines.length > 0 && (
         <>
