@@ -4,7 +4,7 @@ import type { BuyIn } from "#lib/plan/road/buying";
 import { type BuyingSlip, buyingTotals } from "#lib/plan/road/buying-slips";
 import { orderText } from "#lib/plan/words/buying-words";
 import { countOf, inMoney, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
-import { CopyOrder } from "./copy-order.client";
+import { CopyButton } from "../ui/copy-button.client";
 
 /** The slip of one day of arrival: for whom, then flower, colours, bunches and price a line, and the sum. `isLate`: the day to order by is over. */
 export function Slip({ slip, isLate = false }: { slip: BuyingSlip; isLate?: boolean }) {
@@ -41,7 +41,11 @@ export function Slip({ slip, isLate = false }: { slip: BuyingSlip; isLate?: bool
         ))}
       </ul>
       <footer>
-        <CopyOrder words={orderText(slip)} what={`that arrives ${withWeekday(toDay(arriveBy))}`} />
+        <CopyButton
+          text={orderText(slip)}
+          label="Copy the order"
+          what={`that arrives ${withWeekday(toDay(arriveBy))}`}
+        />
         <span>
           <b>{countOf(bunchCount, "bunch", "bunches")}</b>, {inRoundMoney(costCents)}
         </span>

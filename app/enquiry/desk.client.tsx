@@ -10,7 +10,7 @@ import type { AnswerLine, OtherDayView } from "./answer/answer-lines";
 import type { AnswerView } from "./answer/answer-view";
 import type { Answer } from "./answer-state";
 import { addressOf, type EnquiryForm, isUnasked } from "./asked-enquiry";
-import { CallerBoard } from "./caller-board.client";
+import { CallerBoard } from "./caller-board";
 import { Holders } from "./holders";
 import { Ladder } from "./ladder";
 import { OtherDays } from "./other-days";
