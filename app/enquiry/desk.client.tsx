@@ -2,10 +2,11 @@
 
 import { type ReactNode, useEffect, useState } from "react";
 import { type Day, inFull, yearOf } from "#lib/domain/day";
-import { COLOURS } from "#lib/domain/words";
+import type { OwnColour } from "#lib/domain/writing";
 import { mostLeftWords, nearestWords } from "#lib/plan/words/enquiry-words";
 import { BareGround } from "../look/bare-ground";
 import { CountedMarks } from "../look/counted-row";
+import { isColourBegun } from "../ui/typed-colours";
 import type { AnswerLine, OtherDayView } from "./answer/answer-lines";
 import type { AnswerView } from "./answer/answer-view";
 import type { Answer } from "./answer-state";
@@ -27,12 +28,13 @@ type Props = {
   /** The Saturdays of the season with what is left on each, for who has asked nothing yet. */
   saturdays: readonly OtherDayView[];
   seasonYear: number;
+  ownColours: readonly OwnColour[];
   /** The way to the seasons beside it. */
   children: ReactNode;
 };
 
 /** The question and all that is said of it, as it is typed. */
-export function EnquiryDesk({ initial, first, holdUntil, saturdays, seasonYear, children }: Props) {
+export function EnquiryDesk({ initial, first, holdUntil, saturdays, seasonYear, ownColours, children }: Props) {
   const [form, setForm] = useState(initial);
   const answer = useAnswer(form, first);
   const set = (part: Partial<EnquiryForm>) => setForm((before) => ({ ...before, ...part }));
@@ -41,19 +43,19 @@ export function EnquiryDesk({ initial, first, holdUntil, saturdays, seasonYear, 
     if (!isUnasked(form)) window.history.replaceState(null, "", addressOf(form));
   }, [form]);
   const problemOf = (name: keyof EnquiryForm) =>
-    form[name] === "" || isBeingTyped(form, name)
+    form[name] === "" || isBeingTyped(form, name, ownColours)
       ? undefined
       : answer.problems.find(({ place }) => place === name)?.message;
   return (
     <div className="enquiry" data-state={stateOf(answer)}>
       <CountedMarks />
       {!answer.view && <h1 className="visually-hidden">Can you do it? An enquiry</h1>}
-      <Question form={form} problemOf={problemOf} set={set} />
+      <Question form={form} ownColours={ownColours} problemOf={problemOf} set={set} />
       <p id="question-problem" className="ask-problem" role="status">
         {answer.trouble ? (
           <span className="short-word">{answer.trouble}</span>
         ) : (
-          <StillToSay form={form} answer={answer} />
+          <StillToSay form={form} answer={answer} ownColours={ownColours} />
         )}
       </p>
       {answer.unanswerable && <Unanswerable of={answer.unanswerable} />}
@@ -143,11 +145,15 @@ const NothingLeft = ({ seasonYear }: { seasonYear: number }) => (
 
 const weekdayInFull = (day: Day): string => inFull(day).split(" ")[0];
 
+type StillToSayProps = Pick<Props, "ownColours"> & { form: EnquiryForm; answer: Answer };
+
 /** What is wrong with what was typed, or else what is still missing. */
-function StillToSay({ form, answer: { problems, isStale, view } }: { form: EnquiryForm; answer: Answer }) {
+function StillToSay({ form, answer: { problems, isStale, view }, ownColours }: StillToSayProps) {
   if (isUnasked(form))
     return <>How many stems, in which colours, on which day? Leave the colours empty if any will do.</>;
-  const typed = problems.filter(({ place }) => form[place as keyof EnquiryForm] !== "" && !isBeingTyped(form, place));
+  const typed = problems.filter(
+    ({ place }) => form[place as keyof EnquiryForm] !== "" && !isBeingTyped(form, place, ownColours),
+  );
   if (typed.length > 0)
     return (
       <span className="short-word">
@@ -161,15 +167,8 @@ function StillToSay({ form, answer: { problems, isStale, view } }: { form: Enqui
 }
 
 /** A year of which the first digits are there, or a colour of which the first letters are: no slip yet. */
-function isBeingTyped({ colours, eventOn }: EnquiryForm, place: string): boolean {
-  const last =
-    colours
-      .toLowerCase()
-      .split(/[\s,;/]+/)
-      .at(-1) ?? "";
-  if (place === "colours") return last !== "" && COLOURS.some((colour) => colour.startsWith(last) && colour !== last);
-  return place === "eventOn" && eventOn.startsWith("0");
-}
+const isBeingTyped = ({ colours, eventOn }: EnquiryForm, place: string, ownColours: readonly OwnColour[]): boolean =>
+  place === "colours" ? isColourBegun(colours, ownColours) : place === "eventOn" && eventOn.startsWith("0");
 
 const MISSING: Record<string, string> = { stemCount: "how many stems", eventOn: "the day of the event" };
 

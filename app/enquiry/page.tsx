@@ -21,9 +21,10 @@ export default async function EnquiryPage({ searchParams }: { searchParams: Prom
   const asked = await searchParams;
   const form = formIn(asked);
   const year = await seasonYear();
+  const { farm, bookings } = loadFarm();
   return (
     <>
-      <HeldLine id={asked.held} bookings={loadFarm().bookings} />
+      <HeldLine id={asked.held} bookings={bookings} />
       <EnquiryDesk
         key={String(asked.held)}
         initial={form}
@@ -31,8 +32,9 @@ export default async function EnquiryPage({ searchParams }: { searchParams: Prom
         holdUntil={addDays(today(), HOLD_DAYS)}
         saturdays={saturdaysLeft(year)}
         seasonYear={year}
+        ownColours={farm.ownColours}
       >
-        <SeasonLine farm={loadFarm().farm} seasonYear={year} back="/enquiry" />
+        <SeasonLine farm={farm} seasonYear={year} back="/enquiry" />
       </EnquiryDesk>
     </>
   );

@@ -2,25 +2,20 @@
 
 import type { FormEvent } from "react";
 import { COLOURS, ROLES } from "#lib/domain/words";
+import type { OwnColour } from "#lib/domain/writing";
+import { coloursIn } from "../ui/typed-colours";
 import type { EnquiryForm } from "./asked-enquiry";
 
 type Props = {
   form: EnquiryForm;
+  ownColours: readonly OwnColour[];
   /** What is wrong, by the name of the field. */
   problemOf: (name: keyof EnquiryForm) => string | undefined;
   set: (part: Partial<EnquiryForm>) => void;
 };
 
-const isColour = (word: string) => COLOURS.some((colour) => colour === word);
-/** The colours named so far. */
-const named = (colours: string): string[] =>
-  colours
-    .toLowerCase()
-    .split(/[\s,;/]+/)
-    .filter(isColour);
-
 /** The question as a sentence to fill in. Without scripts it is sent as it stands, and the page answers. */
-export function Question({ form, problemOf, set }: Props) {
+export function Question({ form, ownColours, problemOf, set }: Props) {
   const field = (name: keyof EnquiryForm) => ({
     id: name,
     name,
@@ -42,7 +37,7 @@ export function Question({ form, problemOf, set }: Props) {
       {/* biome-ignore lint/a11y/noAutofocus: the page is opened with the caller on the line, to type the count at once */}
       <input {...field("stemCount")} className="ask-count" inputMode="numeric" placeholder="100" autoFocus />{" "}
       <span className="ask-colours">
-        {named(form.colours).map((colour) => (
+        {coloursIn(form.colours, ownColours).map((colour) => (
           <span key={colour} className={`swatch f-${colour}`} aria-hidden="true" />
         ))}
         <input

@@ -4,7 +4,7 @@ import { COLOURS, type Colour } from "#lib/domain/words";
 import type { OwnColour } from "#lib/domain/writing";
 import { ColourWord } from "../../ui/colour-words";
 import { TextField } from "../../ui/form-fields.client";
-import { colourOf, wordsIn } from "./colour-words";
+import { colourOf, wordsIn } from "../../ui/typed-colours";
 import { OwnColourAsked } from "./own-colour-asked.client";
 
 type Props = {

@@ -6,8 +6,8 @@ import type { OwnColour } from "#lib/domain/writing";
 import { inTenths } from "#lib/plan/words/numbers";
 import { useField } from "../../ui/form-context.client";
 import { PaletteStrip } from "../../ui/palette-strip";
+import { coloursIn } from "../../ui/typed-colours";
 import { ColourField } from "./colour-field.client";
-import { coloursIn } from "./colour-words";
 
 type Props = {
   /** What the line is for, chosen. */

@@ -4,7 +4,7 @@ import { useId, useState, useTransition } from "react";
 import type { OwnColour } from "#lib/domain/writing";
 import type { SheetProblem } from "#lib/sheets/sheet-problem";
 import { answered } from "../../ui/answered.client";
-import { colourOf, wordsIn } from "./colour-words";
+import { colourOf, wordsIn } from "../../ui/typed-colours";
 import type { BookingForm } from "./draft";
 import { OwnColourAsked } from "./own-colour-asked.client";
 import { type Pasted, readPasted } from "./pasted-action";
