@@ -23,8 +23,12 @@ export type MatchedSeason = Pick<Plan, "snapshot" | "seasonYear" | "meetingSeaso
  * the plan, so only the match is walked again: fast enough for every keystroke [L2].
  * @throws RangeError if the draft names a recipe that the farm does not have
  */
-export function withDraft(plan: MatchedSeason, draft: BookingDraft, bookingId: number | null): DraftPlan {
-  const { match: before, meetingSeasons, seasonYear, snapshot } = asMetBy(plan, draft, bookingId);
+export const withDraft = (plan: MatchedSeason, draft: BookingDraft, bookingId: number | null): DraftPlan =>
+  matchedWith(asMetBy(plan, draft, bookingId), draft, bookingId);
+
+/** The same for a season that is already as the draft will be matched in it (`asMetBy`). */
+export function matchedWith(stands: MatchedSeason, draft: BookingDraft, bookingId: number | null): DraftPlan {
+  const { match: before, meetingSeasons, seasonYear, snapshot } = stands;
   const { farm, crops, recipes } = snapshot;
   const draftId = bookingId ?? NEW_BOOKING_ID;
   const booking = { ...draft, id: draftId };

@@ -1,4 +1,4 @@
-import { toDay, toDayNumber } from "#lib/domain/day";
+import { addDays, type Day } from "#lib/domain/day";
 import { nearColours } from "#lib/domain/near-colours";
 import type { Crop } from "#lib/domain/records/crop";
 import type { Colour } from "#lib/domain/words";
@@ -56,7 +56,7 @@ export type BuyInOffer = {
   readonly crop: Crop;
   readonly ordinary: { readonly bunchCount: number; readonly costCents: number };
   readonly poorest: { readonly bunchCount: number; readonly costCents: number };
-  readonly orderBy: ReturnType<typeof toDay>;
+  readonly orderBy: Day;
 };
 
 /** How the stems that an answer cannot promise could be bought in [B1]; null when it can promise all or no crop is sold for the role. */
@@ -68,6 +68,6 @@ export function buyInOffer({ snapshot }: MatchedSeason, answer: EnquiryAnswer): 
     crop,
     ordinary: bunchesOf(crop, answer.needStems - answer.likelyNeedStems),
     poorest: bunchesOf(crop, answer.needStems - answer.promisedNeedStems),
-    orderBy: toDay(toDayNumber(answer.enquiry.eventOn) - snapshot.farm.orderDaysAhead),
+    orderBy: addDays(answer.enquiry.eventOn, -snapshot.farm.orderDaysAhead),
   };
 }

@@ -5,7 +5,7 @@ import type { Farm } from "#lib/domain/records/farm-settings";
 import { apportion } from "#lib/maths/apportion";
 import { coloursBy } from "./booking-colours";
 import { buyInFinder } from "./buy-in";
-import { asMetBy, type DraftPlan, type MatchedSeason, withDraft } from "./draft";
+import { asMetBy, type DraftPlan, type MatchedSeason, matchedWith } from "./draft";
 import { type Match, match } from "./match";
 import { type Need, stemsWithoutSpare } from "./needs";
 import { poorMatches } from "./unusual-years";
@@ -60,7 +60,7 @@ export function enquiryAnswer(plan: MatchedSeason, poor: readonly Match[], enqui
   const { farm, crops } = plan.snapshot;
   const held = heldBooking(enquiry, farm);
   const stands = asMetBy(plan, held, null);
-  const draft = withDraft(stands, held, null);
+  const draft = matchedWith(stands, held, null);
   const needIndex = draft.match.needs.findIndex(({ booking }) => booking.id === draft.draftId);
   const needStems = draft.match.needs[needIndex].stems;
   const likely = gained(stands.match, draft.match, needIndex);
