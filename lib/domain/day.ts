@@ -13,6 +13,9 @@ export type MonthDay = string & { readonly __monthDay: unique symbol };
 /** An ISO 8601 week, "YYYY-Www"; weeks start on Monday and belong to the year of their Thursday. */
 export type IsoWeek = string & { readonly __isoWeek: unique symbol };
 
+/** A year of 365 days, as are those beside it: days of any year are counted in it. */
+export const PLAIN_YEAR = 2026;
+
 const MS_PER_DAY = 86_400_000;
 /** Days from outside lie between these years; any other is a slip of the pen. What is reckoned from them may lie a little beyond. */
 const FIRST_YEAR = 1000;
@@ -145,7 +148,7 @@ export const monthAndYear = (day: Day): string => format(toLocalDate(day), "MMMM
 /** "Week of 7 June" */
 export const weekInWords = (monday: Day): string => `Week of ${format(toLocalDate(monday), "d MMMM")}`;
 /** "18 Oct", for a day of any year. */
-export const monthDayInShort = (monthDay: MonthDay): string => inShort(dayInYear(monthDay, 2027));
+export const monthDayInShort = (monthDay: MonthDay): string => inShort(dayInYear(monthDay, PLAIN_YEAR));
 
 /** The names of the weekdays, Monday first, as `isoWeekday` counts them (index 0 is Monday). */
 export const WEEKDAYS = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"] as const;

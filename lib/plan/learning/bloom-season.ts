@@ -1,4 +1,4 @@
-import { type Day, type MonthDay, monthDayOf, parseDay, toDay, toDayNumber } from "#lib/domain/day";
+import { type Day, type MonthDay, monthDayOf, PLAIN_YEAR, parseDay, toDay, toDayNumber } from "#lib/domain/day";
 import { type DailyWeather, meanC } from "#lib/domain/weather";
 
 /**
@@ -81,4 +81,4 @@ export const indexOfDay = (day: Day, season: Pick<WarmthOfSeason, "firstDay">): 
 
 /** A place of a season as a day of any year. */
 export const monthDayAt = (index: number): MonthDay =>
-  monthDayOf(toDay(dayOf(2026, "01-01") + Math.round(index) - NEW_YEAR_INDEX));
+  monthDayOf(toDay(dayOf(PLAIN_YEAR, "01-01") + Math.round(index) - NEW_YEAR_INDEX));

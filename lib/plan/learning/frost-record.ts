@@ -1,4 +1,4 @@
-import { type Day, type MonthDay, monthDayOf, parseDay, toDay, toDayNumber } from "#lib/domain/day";
+import { type Day, type MonthDay, monthDayOf, PLAIN_YEAR, parseDay, toDay, toDayNumber } from "#lib/domain/day";
 import type { FrostDates } from "#lib/domain/records/farm-settings";
 import { type DailyWeather, LEAST_RECORDED_YEARS } from "#lib/domain/weather";
 import { quantile } from "#lib/maths/quantile";
@@ -81,8 +81,6 @@ function datesOf(years: readonly FrostYear[]): FrostDates {
   };
 }
 
-/** A year without 29 February, to count days of the year in. */
-const PLAIN_YEAR = 2027;
 const NEW_YEAR = numberOf(`${PLAIN_YEAR}-01-01`);
 
 /** Days of the year, ascending; 1 January is 0. */

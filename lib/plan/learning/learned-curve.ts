@@ -1,4 +1,4 @@
-import { monthDayOf, toDay, yearOf } from "#lib/domain/day";
+import { monthDayOf, PLAIN_YEAR, toDay, yearOf } from "#lib/domain/day";
 import type { Climate } from "#lib/domain/records/climate";
 import type { BloomCurve } from "#lib/domain/records/curve";
 import { BY_CALENDAR } from "#lib/domain/records/heat";
@@ -8,9 +8,6 @@ import { firstDayOf } from "#lib/plan/road/usual-year";
 import { usualWarmth } from "#lib/plan/road/warmth";
 import { monthDayAt } from "./bloom-season";
 import type { KnownPoint } from "./known-point";
-
-/** A year of 365 days: known points are reckoned in it. */
-const PLAIN_YEAR = 2026;
 
 /** The curve with its first cut on the mean day of the recorded ones, by the calendar, and the error of that as its spread. */
 export const curveOfMean = (curve: BloomCurve, { meanIndex, meanErrorDays }: KnownPoint): BloomCurve => ({

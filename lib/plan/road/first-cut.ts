@@ -1,5 +1,5 @@
 import { CLIMATE_STATIONS } from "#lib/domain/catalogue/climate-stations";
-import { dayInYear, toDay, toDayNumber, yearOf } from "#lib/domain/day";
+import { dayInYear, PLAIN_YEAR, toDay, toDayNumber, yearOf } from "#lib/domain/day";
 import type { Climate } from "#lib/domain/records/climate";
 import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Planting } from "#lib/domain/records/planting";
@@ -66,9 +66,6 @@ export function heatCourse(curve: BloomCurve, { plantedOn, seasonYear, sown }: P
   return { fromDay, sum, sums: season.warmth.sums(seasonYear, range) };
 }
 
-/** A year of 365 days between two others: known points are reckoned in it. */
-const KNOWN_YEAR = 2026;
-
 /**
  * The degree days of the curve's known point: from its known start, or so many days before it, to its known first cut, in a usual year at its known
  * place. Null where there are none.
@@ -78,10 +75,10 @@ function knownHeat(curve: BloomCurve, own: Climate, daysBefore: number): number 
   if (heatBaseC === null || heatFrom === null) return null;
   const place = heatPlace === null ? own : CLIMATE_STATIONS.find(({ station }) => station === heatPlace);
   if (!place) return null;
-  const sums = usualWarmth(place).sums(KNOWN_YEAR, { baseC: heatBaseC, ceilingC: heatCeilingC });
+  const sums = usualWarmth(place).sums(PLAIN_YEAR, { baseC: heatBaseC, ceilingC: heatCeilingC });
   const isOfOneYear = anchor.kind === "day-of-year" ? heatFrom < anchor.firstCut : anchor.days <= 365;
-  const start = toDayNumber(dayInYear(heatFrom, isOfOneYear ? KNOWN_YEAR : KNOWN_YEAR - 1));
-  const cut = anchor.kind === "day-of-year" ? toDayNumber(dayInYear(anchor.firstCut, KNOWN_YEAR)) : start + anchor.days;
+  const start = toDayNumber(dayInYear(heatFrom, isOfOneYear ? PLAIN_YEAR : PLAIN_YEAR - 1));
+  const cut = anchor.kind === "day-of-year" ? toDayNumber(dayInYear(anchor.firstCut, PLAIN_YEAR)) : start + anchor.days;
   const sum = heatBetween(sums, start - (anchor.kind === "day-of-year" ? 0 : daysBefore), cut);
   return sum === null || sum <= 0 ? null : sum;
 }

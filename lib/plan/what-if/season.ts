@@ -1,4 +1,4 @@
-import { dayInYear, type MonthDay, monthDayOf, parseDay, toDay, toDayNumber } from "#lib/domain/day";
+import { dayInYear, type MonthDay, monthDayOf, PLAIN_YEAR, parseDay, toDay, toDayNumber } from "#lib/domain/day";
 import type { Anchor, BloomCurve } from "#lib/domain/records/curve";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { ChangeOf } from "#lib/domain/what-if";
@@ -63,10 +63,9 @@ function shiftedAnchor(anchor: Anchor, days: number): { anchor: Anchor; fits: bo
 }
 
 /** Days of a year are counted in one of 365: "29 February" is no day of every year, and one day and one day must be two [W5]. */
-const ORDINARY_YEAR = 2027;
-const placeInYear = (monthDay: MonthDay): number => toDayNumber(dayInYear(monthDay, ORDINARY_YEAR));
-const FIRST = toDayNumber(parseDay(`${ORDINARY_YEAR}-01-01`));
-const LAST = toDayNumber(parseDay(`${ORDINARY_YEAR}-12-31`));
+const placeInYear = (monthDay: MonthDay): number => toDayNumber(dayInYear(monthDay, PLAIN_YEAR));
+const FIRST = toDayNumber(parseDay(`${PLAIN_YEAR}-01-01`));
+const LAST = toDayNumber(parseDay(`${PLAIN_YEAR}-12-31`));
 
 /** A day of the year so many days later, held inside the year. */
 function shifted(monthDay: MonthDay, days: number): { monthDay: MonthDay; fits: boolean } {

@@ -1,4 +1,4 @@
-import { inShort, toDay } from "#lib/domain/day";
+import { inShort, PLAIN_YEAR, toDay } from "#lib/domain/day";
 import { type Measure, measureIn } from "#lib/domain/measures";
 import type { Climate } from "#lib/domain/records/climate";
 import type { Units } from "#lib/domain/words";
@@ -8,12 +8,9 @@ import { inWholes } from "./numbers";
 /** Where warm-season crops begin to grow, degrees Celsius: 50 °F, the base of the published tables of growing degree days (WI-GDD). */
 const GROWING_ABOVE_C = 10;
 
-/** Any year of 365 days. */
-const A_YEAR = 2027;
-
 /** A usual year in a sentence, by which a grower can tell whether it is hers: its warmest time, and the days on which growth begins and ends. */
 export function climateInWords(climate: Climate, units: Units): string {
-  const { meanC } = usualYear(climate, A_YEAR);
+  const { meanC } = usualYear(climate, PLAIN_YEAR);
   const measure = measureIn(units, "temperature");
   const warmest = meanC.indexOf(Math.max(...meanC));
   const top = `On average it is warmest about ${dayAt(warmest)}, ${degrees(meanC[warmest], measure)} by day and night together`;
@@ -25,6 +22,6 @@ export function climateInWords(climate: Climate, units: Units): string {
   return `${top}; a day’s mean passes ${limit} on ${dayAt(warm)} and falls below it after ${dayAt(cool)}.`;
 }
 
-const dayAt = (index: number): string => inShort(toDay(firstDayOf(A_YEAR) + index));
+const dayAt = (index: number): string => inShort(toDay(firstDayOf(PLAIN_YEAR) + index));
 const degrees = (celsius: number, { shownPerStored, shownAtZero = 0, word }: Measure): string =>
   `${inWholes(celsius * shownPerStored + shownAtZero)} ${word}`;

@@ -1,4 +1,4 @@
-import { dayInYear } from "#lib/domain/day";
+import { dayInYear, type MonthDay, PLAIN_YEAR } from "#lib/domain/day";
 import { allOf } from "#lib/domain/listed";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Change, ChangeOf, WhatIf } from "#lib/domain/what-if";
@@ -66,7 +66,10 @@ function onlyChange(change: Change, { bookings, crops }: Snapshot): string | nul
   }
 }
 
-const frostInWords = ({ firstFrost }: ChangeOf<"frost-moved">): string => dayInWords(dayInYear(firstFrost, 2027));
+const frostInWords = ({ firstFrost }: ChangeOf<"frost-moved">): string => monthDayInWords(firstFrost);
+
+/** "4 October" */
+const monthDayInWords = (monthDay: MonthDay): string => dayInWords(dayInYear(monthDay, PLAIN_YEAR));
 
 /** What the button that makes it so says: "Adopt these six", "Reckon with 4 October", "Adopt this what-if". */
 export function adoptInWords(changes: readonly Change[]): string {
@@ -109,8 +112,8 @@ const isMoney = (cents: number): boolean => Math.abs(cents) >= 50;
 export function frostOddsInWords(changes: readonly Change[], { farm: { frost } }: Snapshot): string | null {
   const [only] = changes;
   if (changes.length !== 1 || only.kind !== "frost-moved") return null;
-  const early = dayInWords(dayInYear(frost.firstAutumnP10, 2027));
+  const early = monthDayInWords(frost.firstAutumnP10);
   if (only.firstFrost === frost.firstAutumnP10) return `One year in ten has its first frost by ${early}.`;
-  const median = dayInWords(dayInYear(frost.firstAutumnP50, 2027));
+  const median = monthDayInWords(frost.firstAutumnP50);
   return `You reckon with ${median}; one year in ten has its first frost by ${early}.`;
 }
