@@ -1,10 +1,10 @@
 import { inShort, isoWeekOf, toDay } from "#lib/domain/day";
 import type { Role } from "#lib/domain/words";
-import type { Gap } from "#lib/plan/road/gaps";
+import { type Gap, stemsShort } from "#lib/plan/road/gaps";
 import type { Plan } from "#lib/plan/road/plan";
 import { coverInWords } from "#lib/plan/words/gap-words";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
-import { rankedGaps, stemsShort } from "#lib/plan/words/season-lead";
+import { rankedGaps } from "#lib/plan/words/season-lead";
 import { CountedMarks, CountedRow } from "../look/counted-row";
 import { PaletteStrip } from "../ui/palette-strip";
 import { bedsThatFill } from "./beds-that-fill";

@@ -1,5 +1,6 @@
+import { stemsShort } from "#lib/plan/road/gaps";
 import { inRoundMoney, inWholes, inWords } from "#lib/plan/words/numbers";
-import { rankedGaps, restsOnInWords, staysShortInWords, stemsShort } from "#lib/plan/words/season-lead";
+import { rankedGaps, restsOnInWords, staysShortInWords } from "#lib/plan/words/season-lead";
 import { adoptBeds } from "../keep-or-dig/actions";
 import { Form } from "../ui/form.client";
 import type { KeepDecision } from "./decision";

@@ -1,11 +1,12 @@
 import type { ReactNode } from "react";
 import { inShort, isoWeekOf, toDay } from "#lib/domain/day";
 import { anyOf } from "#lib/domain/listed";
+import { stemsShort } from "#lib/plan/road/gaps";
 import type { Plan } from "#lib/plan/road/plan";
 import { bookingsOf } from "#lib/plan/road/seasons";
 import { coverInWords } from "#lib/plan/words/gap-words";
 import { countOf, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
-import { rankedGaps, stemsShort } from "#lib/plan/words/season-lead";
+import { rankedGaps } from "#lib/plan/words/season-lead";
 import { BareGround } from "../look/bare-ground";
 import type { Decision } from "./decision";
 import { FindChoice } from "./find-choice.client";

@@ -38,6 +38,10 @@ type CouldCover = {
 /** "Near the day" for the reason `hold window`: cut at most so many days before or after the event. Our assumption. */
 export const NEAR_DAYS = 14;
 
+/** Stems that some gaps are short of in all. */
+export const stemsShort = (gaps: readonly Pick<Gap, "shortStems">[]): number =>
+  gaps.reduce((sum, { shortStems }) => sum + shortStems, 0);
+
 /** Every gap of a season, in the order of the match's needs. */
 export function gaps(farm: Farm, match: Match, seasonYear: number): Gap[] {
   const stems = whenAsked(() => new StemsByDay(match));

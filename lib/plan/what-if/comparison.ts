@@ -1,5 +1,6 @@
 import type { Day, IsoWeek } from "#lib/domain/day";
 import { yearOf } from "#lib/domain/day";
+import { stemsShort } from "#lib/plan/road/gaps";
 import type { Plan } from "#lib/plan/road/plan";
 import type { WeekRole } from "#lib/plan/road/weeks";
 import type { WinterCost } from "#lib/plan/winter/costs";
@@ -79,8 +80,8 @@ function shortOfBookings({ match }: Plan): Map<number, number> {
 function totalsOf(plan: Plan, short: Map<number, number>, winter: WinterMoney | null): PlanTotals {
   const focal = plan.gaps.filter(({ need }) => need.role === "focal");
   return {
-    shortStems: plan.gaps.reduce((sum, { shortStems }) => sum + shortStems, 0),
-    focalShortStems: focal.reduce((sum, { shortStems }) => sum + shortStems, 0),
+    shortStems: stemsShort(plan.gaps),
+    focalShortStems: stemsShort(focal),
     buyInCents: plan.buying.reduce((sum, { costCents }) => sum + costCents, 0),
     winter,
     bookingCount: short.size,

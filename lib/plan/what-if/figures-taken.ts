@@ -1,6 +1,7 @@
 import { type ChangedCrop, takenFigures, withFigures } from "#lib/domain/built-in-figures";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { type Forecast, forecast, frostDayOf, ORDINARY_YEAR } from "#lib/plan/road/forecast";
+import { stemsShort } from "#lib/plan/road/gaps";
 import { type Plan, plan } from "#lib/plan/road/plan";
 
 /** Stems of a season that go short, and those of one crop that are cut. */
@@ -22,17 +23,17 @@ export type FiguresOutcome = {
 
 /** Plans the season with the figures of each crop taken by itself, and with all of them. The farm is not touched. */
 export function figuresTaken(before: Plan, changed: readonly ChangedCrop[]): FiguresOutcome {
-  const shortBefore = shortStemsOf(before);
+  const shortBefore = stemsShort(before.gaps);
   const forecasts = forecastsOf(before);
   return {
     shortBefore,
-    shortAfterAll: shortStemsOf(planWith(before, changed)),
+    shortAfterAll: stemsShort(planWith(before, changed).gaps),
     crops: changed.map((one) => {
       const after = canMove(before.snapshot, forecasts, one) ? planWith(before, [one]) : before;
       return {
         changed: one,
         before: { shortStems: shortBefore, cutStems: cutStemsOf(before, one.crop.id) },
-        after: { shortStems: shortStemsOf(after), cutStems: cutStemsOf(after, one.crop.id) },
+        after: { shortStems: stemsShort(after.gaps), cutStems: cutStemsOf(after, one.crop.id) },
       };
     }),
   };
@@ -69,8 +70,6 @@ const isSameList = (a: readonly number[], b: readonly number[]): boolean =>
 
 const planWith = (before: Plan, changed: readonly ChangedCrop[]): Plan =>
   plan(withFigures(before.snapshot, takenFigures(changed)), before.seasonYear, undefined, before);
-
-const shortStemsOf = ({ gaps }: Plan): number => gaps.reduce((sum, { shortStems }) => sum + shortStems, 0);
 
 const cutStemsOf = ({ forecast }: Plan, cropId: number): number =>
   forecast.plantings

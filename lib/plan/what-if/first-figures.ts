@@ -1,5 +1,6 @@
 import { yearOf } from "#lib/domain/day";
 import { ById } from "#lib/domain/snapshot";
+import { stemsShort } from "#lib/plan/road/gaps";
 import { needsOf } from "#lib/plan/road/needs";
 import { type Plan, plan } from "#lib/plan/road/plan";
 import { winterBeds } from "#lib/plan/winter/beds";
@@ -47,7 +48,5 @@ export function firstFigures(stands: Plan): FirstFigures {
   };
 }
 
-const stemsShort = (gaps: readonly { readonly shortStems: number }[]): number =>
-  gaps.reduce((sum, { shortStems }) => sum + shortStems, 0);
 const stemsOf = (needs: readonly { readonly stems: number }[]): number =>
   needs.reduce((sum, { stems }) => sum + stems, 0);

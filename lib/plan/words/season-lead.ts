@@ -1,6 +1,6 @@
 import { toDay } from "#lib/domain/day";
 import { anyOf } from "#lib/domain/listed";
-import type { Gap } from "#lib/plan/road/gaps";
+import { type Gap, stemsShort } from "#lib/plan/road/gaps";
 import type { Plan } from "#lib/plan/road/plan";
 import type { WinterBed } from "#lib/plan/winter/beds";
 import { clumpCount, clumpsLost } from "#lib/plan/winter/costs";
@@ -12,8 +12,6 @@ export const rankedGaps = (gaps: readonly Gap[], role: Gap["need"]["role"]): Gap
   gaps
     .filter(({ need }) => need.role === role)
     .sort((a, b) => b.shortStems - a.shortStems || a.need.eventDay - b.need.eventDay || a.needIndex - b.needIndex);
-
-export const stemsShort = (gaps: readonly Gap[]): number => gaps.reduce((sum, { shortStems }) => sum + shortStems, 0);
 
 /** How many gaps the sentence names before it says how many more there are. */
 const NAMED_COUNT = 4;

@@ -1,8 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { demoSnapshot } from "#demo/demo-snapshot";
+import { stemsShort } from "#lib/plan/road/gaps";
 import { winterBeds, withKeptBeds } from "#lib/plan/winter/beds";
 import { inWords } from "#lib/plan/words/numbers";
-import { rankedGaps, restsOnInWords, staysShortInWords, stemsShort } from "#lib/plan/words/season-lead";
+import { rankedGaps, restsOnInWords, staysShortInWords } from "#lib/plan/words/season-lead";
 import { provenPlan } from "../../proven-plan";
 
 const demo = demoSnapshot();
