@@ -19,6 +19,9 @@ export function stemsNoun({ role, colours }: Asked, stemCount: number): string {
   return `${hue}${job}${forCount(stemCount, "stem")}${foliage}${oneOf}`;
 }
 
+/** "all 40", and "1" of one stem alone. */
+const allWords = (stemCount: number): string => `${stemCount > 1 ? "all " : ""}${inWholes(stemCount)}`;
+
 /** "in blush or cream", "in any colour" */
 const inColours = (colours: readonly Colour[]): string =>
   colours.length > 0 ? `in ${anyOf(colours)}` : "in any colour";
@@ -27,15 +30,16 @@ const inColours = (colours: readonly Colour[]): string =>
 export function verdictWords(answer: EnquiryAnswer): { head: string; rest: string } {
   const { enquiry, verdict, promisedStems, likelyStems } = answer;
   const [promised, likely, asked] = [promisedStems, likelyStems, enquiry.stemCount].map(inWholes);
+  const all = allWords(enquiry.stemCount);
   const colours = inColours(enquiry.colours);
   const nothingSure = "none can be promised, since a poor year, one in ten, leaves none";
   switch (verdict) {
     case "yes":
-      return { head: `Yes: all ${asked}`, rest: `${colours}. A poor year, one in ten, leaves as many.` };
+      return { head: `Yes: ${all}`, rest: `${colours}. A poor year, one in ten, leaves as many.` };
     case "likely":
       return promisedStems > 0
-        ? { head: `Likely: all ${asked}`, rest: `${colours}; ${promised} can be promised, what a poor year leaves.` }
-        : { head: `Likely: all ${asked}`, rest: `${colours}; ${nothingSure}.` };
+        ? { head: `Likely: ${all}`, rest: `${colours}; ${promised} can be promised, what a poor year leaves.` }
+        : { head: `Likely: ${all}`, rest: `${colours}; ${nothingSure}.` };
     case "partly":
       if (promisedStems === 0) return { head: `Perhaps ${likely}`, rest: `of ${asked} ${colours}; ${nothingSure}.` };
       return {
@@ -80,7 +84,7 @@ export function toTheCaller(answer: EnquiryAnswer, { offers, buyIn, nearest }: F
 function promiseAloud({ enquiry, verdict, promisedStems, likelyStems }: EnquiryAnswer): string {
   const { stemCount, eventOn } = enquiry;
   const on = `For ${aloud(eventOn)}`;
-  const all = `${stemCount > 1 ? "all " : ""}${inWholes(stemCount)} ${stemsNoun(enquiry, stemCount)}`;
+  const all = `${allWords(stemCount)} ${stemsNoun(enquiry, stemCount)}`;
   const promised = `${inWholes(promisedStems)} ${stemsNoun(enquiry, promisedStems)}`;
   const likely = `${inWholes(likelyStems)} ${stemsNoun(enquiry, likelyStems)}`;
   switch (verdict) {
@@ -88,11 +92,11 @@ function promiseAloud({ enquiry, verdict, promisedStems, likelyStems }: EnquiryA
       return `${on} I can promise ${all}.`;
     case "likely":
       return promisedStems > 0
-        ? `${on} I can promise ${promised}; ${stemCount > 1 ? "all " : ""}${inWholes(stemCount)} are likely.`
-        : `${on} ${all} ${forCount(stemCount, "is", "are")} likely; I cannot promise them yet.`;
+        ? `${on} I can promise ${promised}; ${allWords(stemCount)} are likely.`
+        : `${on} ${all} ${forCount(stemCount, "is", "are")} likely; I cannot promise ${forCount(stemCount, "it", "them")} yet.`;
     case "partly":
       if (promisedStems === 0)
-        return `${on} ${likely} ${forCount(likelyStems, "is", "are")} likely; I cannot promise them yet.`;
+        return `${on} ${likely} ${forCount(likelyStems, "is", "are")} likely; I cannot promise ${forCount(likelyStems, "it", "them")} yet.`;
       return likelyStems > promisedStems
         ? `${on} I can promise ${promised}; ${inWholes(likelyStems)} are likely.`
         : `${on} I can promise ${promised}.`;
@@ -121,22 +125,24 @@ export function missingColours({ enquiry, draft, needIndex }: EnquiryAnswer): Co
 function offerAloud(asked: EnquiryAnswer, { added, answer }: ColourOffer): string {
   const welcome = `If ${allOf(added)} ${forCount(added.length, "is", "are")} welcome too`;
   const { stemCount } = asked.enquiry;
-  if (answer.verdict === "yes") return `${welcome}, I can promise all ${inWholes(stemCount)}.`;
+  if (answer.verdict === "yes") return `${welcome}, I can promise ${allWords(stemCount)}.`;
   if (answer.promisedStems > asked.promisedStems) return `${welcome}, I can promise ${inWholes(answer.promisedStems)}.`;
-  const likely = answer.verdict === "likely" ? `all ${inWholes(stemCount)}` : inWholes(answer.likelyStems);
+  const likely = answer.verdict === "likely" ? allWords(stemCount) : inWholes(answer.likelyStems);
   return `${welcome}, ${likely} ${forCount(answer.likelyStems, "is", "are")} likely.`;
 }
 
 function buyInAloud({ verdict, promisedStems, enquiry }: EnquiryAnswer): string {
   if (verdict === "likely") return "What a poor year lacks I would buy in.";
   return promisedStems === 0
-    ? "I would buy them in."
+    ? `I would buy ${forCount(enquiry.stemCount, "it", "them")} in.`
     : `The other ${inWholes(enquiry.stemCount - promisedStems)} I would buy in.`;
 }
 
 function nearestAloud({ stemCount, colours }: Enquiry, { day, promisedStems }: OtherDay): string {
-  const all = `All ${inWholes(stemCount)}${colours.length > 0 ? ` ${inColours(colours)}` : ""}`;
-  return promisedStems >= stemCount ? `${all} I can promise for ${aloud(day)}.` : `${all} are likely on ${aloud(day)}.`;
+  const all = `${stemCount > 1 ? "All " : ""}${inWholes(stemCount)}${colours.length > 0 ? ` ${inColours(colours)}` : ""}`;
+  return promisedStems >= stemCount
+    ? `${all} I can promise for ${aloud(day)}.`
+    : `${all} ${forCount(stemCount, "is", "are")} likely on ${aloud(day)}.`;
 }
 
 /** "No blue or silver focal is planted for 2027." for colours of which no variety can take the role; empty where there is none. */
@@ -153,7 +159,7 @@ export const spareWords = ({ needStems, enquiry }: EnquiryAnswer): string =>
 /** Which other day has all of it, the nearest; or that none has. `days` are all there are. */
 export function nearestWords(days: readonly OtherDay[], stemCount: number): string {
   const nearest = nearestThatHas(days, stemCount);
-  const all = stemCount > 1 ? `all ${inWholes(stemCount)}` : "it";
+  const all = stemCount > 1 ? allWords(stemCount) : "it";
   if (!nearest) return `None of them has ${all}.`;
   return nearest.promisedStems >= stemCount
     ? `The nearest that can promise ${all}: ${withWeekday(nearest.day)}.`

@@ -93,6 +93,23 @@ describe("what is read to the caller", () => {
     );
     expect(nearestWords([on(3)], 41)).toBe("None of them has all 41.");
   });
+
+  test("one stem is not all of them: it is promised, likely, bought in or had on another day by itself", () => {
+    const nothingInPoorYears = { ...uneven, curves: [curve({ firstCutSpreadDays: 0, yieldSpread: 2 })] };
+    expect(alone(cream(1), nothingInPoorYears)).toBe(
+      "For Saturday the 12th of June 1 cream stem is likely; I cannot promise it yet.",
+    );
+    expect(verdictWords(asked(cream(1)).answer).head).toBe("Yes: 1");
+    const { answer, offers, buyIn } = asked(cream(1, { colours: ["white"] }));
+    expect(toTheCaller(answer, { offers, buyIn: null, nearest: null })).toMatch(/welcome too, I can promise 1\.$/);
+    const nearest = { day: day("2027-06-19"), promisedStems: 0, likelyStems: 1, colours: [] };
+    expect(toTheCaller(answer, { offers: [], buyIn, nearest })).toBe(
+      "For Saturday the 12th of June I have no white stems. 1 in white is likely on Saturday the 19th of June.",
+    );
+    expect(
+      toTheCaller(answer, { offers: [], buyIn: buyInOffer(provenPlan(snapshot(even), 2027), answer), nearest: null }),
+    ).toMatch(/I would buy it in\.$/);
+  });
 });
 
 test("[E2] the answer in a word: yes, likely, partly, perhaps, none, with its numbers", () => {
