@@ -30,7 +30,7 @@ export type SearchEnd = SearchProgress & {
   readonly proof: Case;
 };
 
-/** Rounds of floors at a branch before it is split; our own selection, by trial. */
+/** Rounds of floors at a branch before it is split; our own choice, by trial. */
 const ROUNDS_A_BRANCH = 5;
 /** A round must lift the bound by this share of what is left to prove, or the branch is split at once; by trial too. */
 const WORTHWHILE_SHARE = 0.02;

@@ -31,7 +31,7 @@ export function frostMoves({ earlyFrostShortStems: stems, seasonYear }: FirstFig
   };
 }
 
-/** "digging, dividing and replanting all 17 beds: 61 hours, $1,220" */
+/** "digging all 17 beds and replanting: 61 hours, $1,224"; the hours to divide are among them. */
 export function wageMoves({ winterBedCount, digHours }: FirstFigures, farm: Farm): FirstFigureWords {
   const cents = Math.round(digHours * farm.winter.wageCentsPerHour);
   return {
@@ -43,7 +43,7 @@ export function wageMoves({ winterBedCount, digHours }: FirstFigures, farm: Farm
   };
 }
 
-/** "1,231 of the 13,540 stems of 2027 are spare" */
+/** "1,231 of the 13,540 stems booked for 2027 are spare" */
 export const spareMoves = ({ stems, spareStems, seasonYear }: FirstFigures): FirstFigureWords => ({
   why: "Added to a new booking for breakage; each booking keeps its own.",
   moves:

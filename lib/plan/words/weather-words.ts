@@ -18,7 +18,7 @@ export const degreesInWords = (celsius: number, units: Units): string =>
 /** "1 Jan 1995" */
 export const dayOfYearInWords = (day: Day): string => `${inShort(day)} ${yearOf(day)}`;
 
-/** What is recorded, in a sentence: "10,958 days are recorded, 1 Jan 1995 to 31 Dec 2024; none is missing." */
+/** What is recorded, in a sentence: "10,958 days are recorded, 1 Jan 1995 to 31 Dec 2024; none between them is missing." */
 export function recordInWords(weather: DailyWeather): string {
   const recordedCount = recordedDays(weather).length;
   const missingCount = weather.highC.length - recordedCount;
