@@ -1,4 +1,5 @@
 import { monthDayInShort } from "#lib/domain/day";
+import { measureIn } from "#lib/domain/measures";
 import { toFahrenheit } from "#lib/domain/weather";
 import type { Units } from "#lib/domain/words";
 import { monthDayAt, NEW_YEAR_INDEX } from "#lib/plan/learning/bloom-season";
@@ -14,12 +15,9 @@ export function lessonInWords(point: KnownPoint, units: Units): string {
   const { baseC, startDay, sumC } = point.clock;
   const degrees = (celsius: number) =>
     units === "us" ? `${inWholes(toFahrenheit(celsius))} °F` : `${inTenths(celsius)} °C`;
-  const sum = units === "us" ? inWholes(sumC * FAHRENHEIT_STEPS) : inWholes(sumC);
+  const sum = inWholes(sumC * measureIn(units, "temperature").shownPerStored);
   const start = monthDayInShort(monthDayAt(NEW_YEAR_INDEX + startDay));
   return `Warmth above ${degrees(baseC)}, counted from ${start} to ${sum} degree days, tells these ${years} within ${daysOff(point.clockErrorDays)}. ${mean}.`;
 }
-
-/** Degrees Fahrenheit in a degree Celsius. */
-const FAHRENHEIT_STEPS = 1.8;
 
 const daysOff = (days: number): string => `${inTenths(days)} ${days === 1 ? "day" : "days"}`;
