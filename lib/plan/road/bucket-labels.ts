@@ -25,7 +25,9 @@ export function bucketLabels(lines: readonly PickLine[]): BucketLabel[] {
   const fillings = new Map<string, PickLine[]>();
   for (const line of lines) {
     const key = `${line.cutDay} ${line.booking.id}`;
-    fillings.set(key, [...(fillings.get(key) ?? []), line]);
+    const known = fillings.get(key);
+    if (known) known.push(line);
+    else fillings.set(key, [line]);
   }
   return [...fillings.values()].flatMap(labelsOf);
 }
