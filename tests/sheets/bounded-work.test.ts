@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { z } from "zod";
 import { MOST_PROBLEMS, problemsOf } from "#lib/domain/problem";
 import { field } from "#lib/domain/records/field";
-import { decimal, listOf, word } from "#lib/domain/records/kinds";
+import { colour, decimal, listOf, word } from "#lib/domain/records/kinds";
 import { MOST_CELL_LETTERS, readCell } from "#lib/sheets/columns";
 import { readPastedRows } from "#lib/sheets/pasted-rows";
 import { readFarmSheets } from "#lib/sheets/read-farm-sheets";
@@ -42,6 +42,21 @@ describe("a cell", () => {
       expect(reading.ok ? "" : reading.message).toMatch(/; and \d+ more like these$/);
       expect(lettersOf(reading)).toBeLessThan(2_000);
     }
+  });
+
+  test("with a colour looks through the farm's own names once, however many cells have one", () => {
+    let askedCount = 0;
+    const antiqueRose = {
+      get name() {
+        askedCount += 1;
+        return "antique rose";
+      },
+      colour: "pink" as const,
+    };
+    const ownColours = [antiqueRose];
+    const cells = ["Antique roses", "blush", "Antique-Rose"].map((text) => colour.read(text, { ownColours }));
+    expect(cells).toEqual(["pink", "blush", "pink"].map((value) => ({ ok: true, value })));
+    expect(askedCount).toBe(1);
   });
 });
 

@@ -126,12 +126,21 @@ const plainColour = choice(COLOURS, COLOUR_WORDS);
 export const colour: Kind<Colour> = {
   ...plainColour,
   read: (text, writing) => {
-    const own = writing?.ownColours?.find(({ name }) => sameWord(name) === sameWord(text));
-    if (own) return right(own.colour);
+    const own = writing?.ownColours?.length ? coloursByWord(writing.ownColours).get(sameWord(text)) : undefined;
+    if (own) return right(own);
     const reading = plainColour.read(text);
     return reading.ok ? reading : wrong(`${reading.message}; or say on the Farm screen which colour it is to you`);
   },
 };
+
+/** The farm's own names as they are compared. Made once for each list of them, since every cell with a colour is looked up in it. */
+function coloursByWord(own: readonly OwnColour[]): ReadonlyMap<string, Colour> {
+  const found = byWord.get(own) ?? new Map(own.map(({ name, colour: ours }) => [sameWord(name), ours]));
+  byWord.set(own, found);
+  return found;
+}
+
+const byWord = new WeakMap<readonly OwnColour[], ReadonlyMap<string, Colour>>();
 
 /** A colour name of the farm's own with ours: "antique rose = pink". */
 export const ownColour: Kind<OwnColour> = {
