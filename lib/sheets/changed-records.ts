@@ -1,11 +1,12 @@
 import type { FarmRecords, RecipeRecord } from "#lib/domain/farm-records";
 import type { Fields, RecordOf } from "#lib/domain/records/field";
 import { SHEETS } from "#lib/domain/records/sheets";
+import { groupsOf } from "./groups-of";
 import type { KnownFarm } from "./known-farm";
 import type { LinkedSheets } from "./link-sheets";
 import { isUnchanged } from "./row-differences";
 import { curveRow, recipeRows } from "./rows-of-records";
-import type { SheetRow, SheetRows } from "./sheet-rows";
+import type { SheetRows } from "./sheet-rows";
 
 /** The records that the clean rows add, and those that they change, each with the id of the one of the farm; lists that are empty are absent. */
 export function changedRecords({ sheets, bookings }: LinkedSheets, known: KnownFarm): FarmRecords {
@@ -40,21 +41,15 @@ const changed = <F extends Fields, T extends object>(
 
 /** One recipe for each name, with the lines of all its rows. */
 function changedRecipes({ rows }: SheetRows<RecipeRecord>, known: KnownFarm): RecipeRecord[] {
-  const byName = new Map<string, (SheetRow<RecipeRecord> & { readonly record: RecipeRecord })[]>();
-  for (const row of rows) {
-    const { record } = row;
-    if (record === null) continue;
-    const others = byName.get(record.name);
-    if (others) others.push({ ...row, record });
-    else byName.set(record.name, [{ ...row, record }]);
-  }
+  const clean = rows.flatMap(({ record, kept }) => (record === null ? [] : [{ record, kept }]));
+  const byName = groupsOf(clean, ({ record }) => record.name);
+  const linesOnFarm = groupsOf(known.rows.recipes, ({ id }) => id);
   return [...byName.values()].flatMap((ofOne) => {
     const [{ record, kept }] = ofOne;
     const recipe = { ...record, lines: ofOne.flatMap((row) => row.record.lines) };
     if (!kept) return [recipe];
-    const lineCount = known.rows.recipes.filter(({ id }) => id === kept.id).length;
     const isSame =
-      lineCount === ofOne.length &&
+      linesOnFarm.get(kept.id)?.length === ofOne.length &&
       ofOne.every((row) => recipeRows(row.record).every((line) => isUnchanged(row.kept, line, SHEETS.recipes)));
     return isSame ? [] : [{ ...recipe, id: kept.id }];
   });

@@ -4,6 +4,7 @@ import type { Farm } from "#lib/domain/records/farm-settings";
 import { PIECE_SHEET } from "#lib/domain/records/piece";
 import { STEM_SHEET } from "#lib/domain/records/stem-line";
 import type { BookingOwners } from "./booking-owners";
+import { groupsOf } from "./groups-of";
 import type { KeptRow, KeptRows } from "./known-farm";
 import type { LinkedBookings } from "./link-bookings";
 import type { NameBook } from "./name-book";
@@ -88,15 +89,7 @@ function merged<Row>(kept: readonly KeptRow<Row>[], rows: readonly SheetRow<Row>
   return [...stayed, ...rows.flatMap((row) => (row.kept || row.record === null ? [] : [row.record]))];
 }
 
-function byId<Row>(kept: readonly KeptRow<Row>[]): Map<number, KeptRow<Row>[]> {
-  const groups = new Map<number, KeptRow<Row>[]>();
-  for (const one of kept) {
-    const group = groups.get(one.id);
-    if (group) group.push(one);
-    else groups.set(one.id, [one]);
-  }
-  return groups;
-}
+const byId = <Row>(kept: readonly KeptRow<Row>[]) => groupsOf(kept, ({ id }) => id);
 
 const bookingOfRow = (row: RowOf<"bookings">, farm: Farm): BookingRecord => ({
   ...row,

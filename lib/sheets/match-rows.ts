@@ -1,6 +1,7 @@
 import type { Fields, RecordOf } from "#lib/domain/records/field";
 import { columnsOf } from "#lib/domain/records/sheets";
 import { cellsOf } from "./columns";
+import { groupsOf } from "./groups-of";
 import { KEY_HEADING, type KeptRow } from "./known-farm";
 import { isKey } from "./row-key";
 import { type Place, placeInWords } from "./sheet-problem";
@@ -52,8 +53,7 @@ type Found<Row> = Map<SheetRow<Row>, KeptRow<Row>>;
 /** Rows that have a key; gives what is wrong with those that have a bad one. A key that the farm does not have says nothing. */
 function matchByKey<Row>(rows: readonly SheetRow<Row>[], { kept, held }: OnFarm<Row>, found: Found<Row>) {
   const wrong = new Map<SheetRow<Row>, string>();
-  const byKey = new Map<string, KeptRow<Row>[]>();
-  for (const one of kept) byKey.set(one.key, [...(byKey.get(one.key) ?? []), one]);
+  const byKey = groupsOf(kept, (one) => one.key);
   const takenBy = new Map<string, Place[]>();
   for (const row of rows) {
     const key = row.textIn(KEY_HEADING).trim().toLowerCase();
@@ -144,16 +144,6 @@ function matchLike<F extends Fields>(
 }
 
 const MOST_KEYS_TOLD = 4;
-
-function groupsOf<T>(things: readonly T[], keyOf: (thing: T) => string): Map<string, T[]> {
-  const groups = new Map<string, T[]>();
-  for (const thing of things) {
-    const group = groups.get(keyOf(thing));
-    if (group) group.push(thing);
-    else groups.set(keyOf(thing), [thing]);
-  }
-  return groups;
-}
 
 /** What the sheet has no column for stays as the farm has it; the origin of a number only while the number stays too. */
 function withAbsent<F extends Fields>(

@@ -1,6 +1,7 @@
 import type { SheetName } from "#lib/domain/records/sheets";
 import { SHEETS } from "#lib/domain/records/sheets";
 import { cellsOf } from "./columns";
+import { groupsOf } from "./groups-of";
 import { type KnownFarm, knownBy } from "./known-farm";
 import { type CellDifference, differencesBetween } from "./row-differences";
 import type { Place } from "./sheet-problem";
@@ -68,14 +69,12 @@ function linesGone(rows: readonly SheetRow<RowOf<"recipes">>[], { rows: { recipe
   const met = new Map<number, { place: Place; count: number; name: string }>();
   for (const { kept, place, record } of rows)
     if (kept && record) met.set(kept.id, { place, name: record.name, count: (met.get(kept.id)?.count ?? 0) + 1 });
+  const linesOnFarm = groupsOf(recipes, ({ id }) => id);
   return [...met].flatMap(([id, { place, count, name }]) =>
-    recipes
-      .filter((one) => one.id === id)
-      .slice(count)
-      .map(({ row }) => ({
-        ...place,
-        called: name,
-        differences: [{ column: "role", before: cellsOf(SHEETS.recipes, row).slice(2, 4).join(" "), after: "" }],
-      })),
+    (linesOnFarm.get(id) ?? []).slice(count).map(({ row }) => ({
+      ...place,
+      called: name,
+      differences: [{ column: "role", before: cellsOf(SHEETS.recipes, row).slice(2, 4).join(" "), after: "" }],
+    })),
   );
 }

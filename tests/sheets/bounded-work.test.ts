@@ -4,11 +4,13 @@ import { MOST_PROBLEMS, problemsOf } from "#lib/domain/problem";
 import { field } from "#lib/domain/records/field";
 import { colour, decimal, listOf, word } from "#lib/domain/records/kinds";
 import { MOST_CELL_LETTERS, readCell } from "#lib/sheets/columns";
+import { farmSheets } from "#lib/sheets/farm-sheets";
+import { knownFarm } from "#lib/sheets/known-farm";
 import { readPastedRows } from "#lib/sheets/pasted-rows";
 import { readFarmSheets } from "#lib/sheets/read-farm-sheets";
 import { MOST_LINES } from "#lib/sheets/split-rows";
 import { MOST_COLUMNS, readTable } from "#lib/sheets/table";
-import { farm } from "../small-farm";
+import { farm, recipe, snapshot } from "../small-farm";
 import { KNOWN } from "./known-farm";
 
 /*
@@ -61,6 +63,27 @@ describe("a cell", () => {
 });
 
 describe("a sheet", () => {
+  test("of recipes looks at each row of the farm a few times, not once for every other recipe", () => {
+    const timesAsked = (recipeCount: number) => {
+      let askedCount = 0;
+      const many = snapshot({
+        recipes: Array.from({ length: recipeCount }, (_, index) => recipe({ id: index + 1, name: `Piece ${index}` })),
+      });
+      const { farm: settings, rows } = knownFarm(many);
+      const counted = rows.recipes.map((row) => ({
+        ...row,
+        get id() {
+          askedCount += 1;
+          return row.id;
+        },
+      }));
+      const reading = readFarmSheets(farmSheets(many), { farm: settings, rows: { ...rows, recipes: counted } });
+      expect([reading.problems, reading.records]).toEqual([[], {}]);
+      return askedCount;
+    };
+    expect(timesAsked(60)).toBeLessThanOrEqual(3 * timesAsked(20));
+  });
+
   test("with more columns than any of a farm is refused whole, in one problem", () => {
     const { rows, problems } = readTable(
       `${Array.from({ length: MOST_COLUMNS + 1 }, (_, index) => `c${index}`).join(",")}\n`,

@@ -1,0 +1,11 @@
+/** Things by what they have in common, each group and all things of it in the order given. */
+export function groupsOf<T, Key>(things: readonly T[], keyOf: (thing: T) => Key): Map<Key, T[]> {
+  const groups = new Map<Key, T[]>();
+  for (const thing of things) {
+    const key = keyOf(thing);
+    const group = groups.get(key);
+    if (group) group.push(thing);
+    else groups.set(key, [thing]);
+  }
+  return groups;
+}
