@@ -12,6 +12,20 @@ const keptName = (kept: KeptRow | null): string | null => {
   return typeof row === "object" && row !== null && "name" in row ? String(row.name) : null;
 };
 
+/** What the farm calls the thing that a row renames by its key; null where it renames nothing. */
+function renamedFrom({ record, kept, textIn }: SheetRow<{ readonly name: string }>): string | null {
+  const before = keptName(kept);
+  return before !== record?.name && textIn(KEY_HEADING).trim() !== "" ? before : null;
+}
+
+/** What is wrong when a row gives a thing of the farm the name of another there; asked before any row of the sheet has renamed one. */
+function anothersName(name: string, kept: KeptRow | null, book: NameBook): string | null {
+  const before = keptName(kept);
+  return before !== null && nameKey(before) !== nameKey(name) && book.isOnFarm(name)
+    ? `another is called "${name}" on the farm already: name this one otherwise`
+    : null;
+}
+
 /**
  * Enters the name of every row into the book, also of the rows that are wrong, and refuses a second row of one name. A row with the key of
  * a thing of the farm renames it, unless another has that name.
@@ -22,21 +36,16 @@ export function enterNames<T extends { readonly name: string }>(
   book: NameBook,
 ): SheetRows<T> {
   for (const { record, textIn, place } of sheet.rows) if (record === null) book.enter(textIn(column), place, false);
-  const namesTaken = new Set(
-    sheet.rows.flatMap(({ record, kept }) => {
-      const before = keptName(kept);
-      const isAnothers = record && before !== null && nameKey(before) !== nameKey(record.name);
-      return isAnothers && book.isOnFarm(record.name) ? [record.name] : [];
-    }),
+  const taken = new Map(
+    sheet.rows.map(({ record, kept, place }) => [place, record && anothersName(record.name, kept, book)]),
   );
   return linkRows(sheet, (record, say, row) => {
-    const before = keptName(row.kept);
-    const isRenamed = before !== null && before !== record.name && row.textIn(KEY_HEADING).trim() !== "";
+    const before = renamedFrom(row);
+    const anothers = taken.get(row.place);
     const twice = book.enter(record.name, row.place, true);
-    if (isRenamed && namesTaken.has(record.name))
-      say(column, `another is called "${record.name}" on the farm already: name this one otherwise`);
+    if (anothers) say(column, anothers);
     else if (twice) say(column, twice);
-    else if (isRenamed) book.rename(before, record.name, row.place);
+    else if (before !== null) book.rename(before, record.name, row.place);
     return inBookSpelling(record, book);
   });
 }
@@ -64,6 +73,8 @@ export function linkRecipes(sheet: SheetRows<RecipeRecord>, recipes: NameBook): 
     if (row.record && row.kept && !firstOfKept.has(row.kept.id)) firstOfKept.set(row.kept.id, row);
   const agreed = linkRows(sheet, (record, say, row) => {
     const first = firstOf.get(keyOf(row));
+    const anothers = anothersName(record.name, row.kept, recipes);
+    if (anothers) say("recipe", anothers);
     const other = row.kept && firstOfKept.get(row.kept.id);
     if (other?.record && keyOf(other) !== keyOf(row))
       say(
@@ -85,16 +96,9 @@ export function linkRecipes(sheet: SheetRows<RecipeRecord>, recipes: NameBook): 
   const wrongRows = new Map<string, SheetRow<RecipeRecord>>();
   for (const row of agreed.rows) if (row.record === null && !wrongRows.has(keyOf(row))) wrongRows.set(keyOf(row), row);
   for (const row of agreed.rows) {
-    const before = keptName(row.kept);
+    const before = renamedFrom(row);
     const isWrong = wrongRows.has(keyOf(row));
-    if (
-      row.record &&
-      !isWrong &&
-      before !== null &&
-      before !== row.record.name &&
-      row.textIn(KEY_HEADING).trim() !== ""
-    )
-      recipes.rename(before, row.record.name, row.place);
+    if (row.record && !isWrong && before !== null) recipes.rename(before, row.record.name, row.place);
     else recipes.enter(row.record?.name ?? row.textIn("recipe"), row.place, !isWrong);
   }
   return linkRows(agreed, (record, say, row) => {
