@@ -58,14 +58,29 @@ test("a number in a cell is the same number whatever decimal mark the farm write
   );
 });
 
-test("a formula without a value, an error and a cell far to the right are problems of their row", () => {
+test("a cell that shows a percentage is that many hundredths, in a column of shares and in one of percent", () => {
+  const styles = `${HEAD}<styleSheet><numFmts><numFmt numFmtId="170" formatCode="0.0\\ %"/><numFmt numFmtId="171" formatCode="0.00&quot;%&quot;"/></numFmts><cellXfs><xf/><xf numFmtId="9"/><xf numFmtId="170"/><xf numFmtId="171"/></cellXfs></styleSheet>`;
+  const cells = `${number("0.07", ' s="1"')}${number("0.12345", ' s="2"')}${number("0.12", ' s="3"')}`;
+  const bytes = workbook(`<row>${cells}</row>`, { "xl/styles.xml": styles });
+  expect(rowsIn(bytes)).toEqual([["7%", "12.3450%", "0.12"]]);
+  for (const heading of ["spare_share", "Spare %"]) {
+    const header = ["client", "event_on", heading].map(text).join("");
+    const row = `${text("Ivy")}${text("2027-06-12")}${number("0.07", ' s="1"')}`;
+    const one = workbook(`<row>${header}</row><row>${row}</row>`, { "xl/styles.xml": styles });
+    const { files } = unzipSheets(zipSync({ "bookings.xlsx": one }));
+    expect(readFarmSheets(files, knownFarm(snapshot({}))).records.bookings).toMatchObject([{ spareShare: 0.07 }]);
+  }
+});
+
+test("a formula without a value, an error, a text that is missing and a cell far to the right are problems of their row", () => {
   const bytes = workbook(
-    `<row r="1">${text("bed")}</row><row r="2"><c><f>1+1</f></c></row><row r="3"><c t="e"><v>#REF!</v></c></row><row r="4"><c r="ZZ4"><v>1</v></c></row>`,
+    `<row r="1">${text("bed")}</row><row r="2"><c><f>1+1</f></c></row><row r="3"><c t="e"><v>#REF!</v></c></row><row r="4"><c r="ZZ4"><v>1</v></c></row><row><c t="s"><v>3</v></c></row>`,
   );
   expect(openWorkbook(bytes, 1_000_000).worksheets[0]?.problems).toEqual([
     { line: 2, message: expect.stringMatching(/^a formula here has no value/) },
     { line: 3, message: "the cell says #REF!: mend its formula, or write the value" },
     { line: 4, message: expect.stringMatching(/^a cell stands beyond column 200/) },
+    { line: 5, message: expect.stringMatching(/^the cell names a text that the workbook does not have/) },
   ]);
 });
 

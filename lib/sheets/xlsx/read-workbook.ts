@@ -1,5 +1,5 @@
 import type { SplitRow } from "../split-rows";
-import { dateStyles } from "./date-styles";
+import { cellStyles } from "./cell-styles";
 import { readWorksheet, type WorksheetProblem } from "./read-worksheet";
 import { type Room, TooMuch } from "./room";
 import type { DateSystem } from "./serial-day";
@@ -39,7 +39,7 @@ export function readWorkbook(partOf: PartOf, room: Room): Worksheet[] {
   };
   const about = {
     texts: sharedTexts(partOfType("/sharedStrings")),
-    isDate: dateStyles(partOfType("/styles")),
+    shownAs: cellStyles(partOfType("/styles")),
     system,
     room,
   };

@@ -1,5 +1,6 @@
 import { MOST_LINES, type SplitRow } from "../split-rows";
 import { MOST_COLUMNS } from "../table";
+import type { Shown } from "./cell-styles";
 import { type Room, TooMuch } from "./room";
 import { type DateSystem, serialDay } from "./serial-day";
 import { walkXml } from "./walk-xml";
@@ -9,7 +10,7 @@ export type WorksheetProblem = { readonly line: number; readonly message: string
 
 type About = {
   readonly texts: readonly string[];
-  readonly isDate: (style: number) => boolean;
+  readonly shownAs: (style: number) => Shown;
   readonly system: DateSystem;
   readonly room: Room;
 };
@@ -52,7 +53,7 @@ export function readWorksheet(xml: string, about: About) {
   walkXml(xml, {
     open: (name, attributes) => {
       if (name === "row") {
-        line = Number(attributes.r ?? line + 1);
+        line = Number(attributes.r) || line + 1;
         cells = [];
         lastColumn = -1;
       } else if (name === "c")
@@ -99,7 +100,7 @@ function columnIn(place: string | undefined): number | null {
 
 function textOf(
   { type, style, value, inline, hasFormula }: Cell,
-  { texts, isDate, system }: About,
+  { texts, shownAs, system }: About,
 ): { readonly text: string; readonly problem?: string } {
   if (type === "inlineStr") return { text: inline };
   if (value === null)
@@ -109,14 +110,24 @@ function textOf(
           problem: "a formula here has no value kept with it: open the workbook, save it, and bring it again",
         }
       : { text: "" };
-  if (type === "s") return { text: texts[Number(value)] ?? "" };
+  if (type === "s") return textNumbered(texts[Number(value)]);
   if (type === "b") return { text: value === "1" ? "yes" : "no" };
   if (type === "e") return { text: "", problem: `the cell says ${value}: mend its formula, or write the value` };
   if (type === "d") return { text: value.replace(/T00:00(:00(\.0+)?)?Z?$/, "") };
   const number = Number(value);
   if (type !== "n" || value.trim() === "" || !Number.isFinite(number)) return { text: value };
-  return { text: (isDate(style) ? serialDay(number, system) : null) ?? numberText(number) };
+  const shown = shownAs(style);
+  if (shown === "percent") return { text: `${numberText(Number((number * 100).toPrecision(TRUE_DIGITS)))}%` };
+  return { text: (shown === "day" ? serialDay(number, system) : null) ?? numberText(number) };
 }
+
+const textNumbered = (text: string | undefined) =>
+  text === undefined
+    ? { text: "", problem: "the cell names a text that the workbook does not have: write it again" }
+    : { text };
+
+/** 0.07 must become 7 % and not 7.000000000000001 %. */
+const TRUE_DIGITS = 12;
 
 /** A number as our reader takes it whatever decimal mark the farm writes: three decimals alone could be thousands, so a nought is put behind. */
 const numberText = (number: number): string => {
