@@ -124,8 +124,13 @@ export function linkVarieties(
       say("crop", crop.message);
       return null;
     }
-    if (kept && varieties.change({ ...record, crop: crop.name }, kept.row as VarietyRecord, place))
+    const before = kept && (kept.row as VarietyRecord);
+    if (before && varieties.change({ ...record, crop: crop.name }, before, place))
       return { ...record, crop: crop.name };
+    if (before && nameKey(before.variety) !== nameKey(record.variety) && varieties.has(crop.name, record.variety)) {
+      say("variety", `another of ${crop.name} is called "${record.variety}" already: name this one otherwise`);
+      return null;
+    }
     const met = varieties.meet(crop.name, record.variety, record.colour);
     if (met.ok) varieties.enter(met.variety, place);
     else say(met.column, met.message);

@@ -53,6 +53,9 @@ export class VarietyBook {
     return true;
   }
 
+  /** Whether a variety of the crop has the name, on the farm or by a row. */
+  has = (crop: string, name: string): boolean => this.#entries.has(keyOf(crop, name));
+
   /** The name of a variety that is known, or the text itself. */
   named(crop: string, name: string): string {
     return this.#entries.get(keyOf(crop, name))?.variety.variety ?? name;
