@@ -1,5 +1,5 @@
 import { daySchema, toDay, toDayNumber, yearOf } from "#lib/domain/day";
-import { FIRST_WEATHER_YEAR, LAST_WEATHER_YEAR } from "#lib/domain/records/weather-day";
+import { FIRST_WEATHER_YEAR, LAST_WEATHER_YEAR, weatherOfDays } from "#lib/domain/records/weather-day";
 import { COLDEST_C, type DailyWeather, HOTTEST_C, type TemperatureUnit, toCelsius } from "#lib/domain/weather";
 import { readTable, type Table, type TableRow } from "./table";
 import { otherUnitRuns } from "./weather-units";
@@ -15,9 +15,6 @@ export type WeatherSheet = {
   readonly missingDayCount: number;
   readonly problems: readonly WeatherProblem[];
 };
-
-/** A century and a half of days: a longer file is no farm's. */
-const MOST_DAYS = 55_000;
 
 /**
  * Reads daily highs and lows: a public daily summary (`DATE`, `TMAX`, `TMIN`, among others) or a plain table (`date`, `high`, `low`).
@@ -54,7 +51,9 @@ export function readWeather(text: string, unit: TemperatureUnit): WeatherSheet {
   }
   problems.push(...impossible(rows));
   problems.sort((a, b) => a.line - b.line);
-  return { ...laidOut([...rows.values()], asRead), problems };
+  const weather = weatherOfDays([...rows.values()]);
+  const missingDayCount = (weather?.highC.length ?? 0) - rows.size;
+  return { weather, unit: asRead, recordedDayCount: rows.size, missingDayCount, problems };
 }
 
 /** More impossible days than this are counted and not named: the whole file is then in another unit. */
@@ -81,27 +80,6 @@ export type WeatherRow = {
   readonly highC: number;
   readonly lowC: number;
 };
-
-function laidOut(rows: readonly WeatherRow[], unit: TemperatureUnit): Omit<WeatherSheet, "problems"> {
-  if (rows.length === 0) return { weather: null, unit, recordedDayCount: 0, missingDayCount: 0 };
-  let firstDay = Number.POSITIVE_INFINITY;
-  let lastDay = Number.NEGATIVE_INFINITY;
-  for (const { day } of rows) {
-    firstDay = Math.min(firstDay, day);
-    lastDay = Math.max(lastDay, day);
-  }
-  const dayCount = Math.min(lastDay - firstDay + 1, MOST_DAYS);
-  const highC = new Float64Array(dayCount).fill(Number.NaN);
-  const lowC = new Float64Array(dayCount).fill(Number.NaN);
-  let recordedDayCount = 0;
-  for (const row of rows) {
-    if (row.day - firstDay >= dayCount) continue;
-    highC[row.day - firstDay] = row.highC;
-    lowC[row.day - firstDay] = row.lowC;
-    recordedDayCount += 1;
-  }
-  return { weather: { firstDay, highC, lowC }, unit, recordedDayCount, missingDayCount: dayCount - recordedDayCount };
-}
 
 type Columns = { readonly date: number; readonly high: number; readonly low: number };
 

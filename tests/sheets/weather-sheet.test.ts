@@ -43,6 +43,17 @@ describe("a file of daily weather", () => {
     expect(recordedDayCount).toBe(1);
   });
 
+  test("[H6] no day is lost behind one with a slip of the pen in its year", () => {
+    const { weather, recordedDayCount, missingDayCount } = readWeather(
+      "date,high,low\n1726-04-01,15,4\n2026-04-01,16,5\n2026-04-02,14,2\n",
+      "c",
+    );
+    expect(recordedDayCount).toBe(3);
+    expect(weather?.highC.at(-1)).toBe(14);
+    // 300 years of 365 days, with a leap day in every fourth but 1800 and 1900.
+    expect(missingDayCount).toBe(300 * 365 + 73 - 1);
+  });
+
   test("[H6] a month written in °F in a file of °C is named from its first line and left out", () => {
     const rows = ["date,high,low"];
     let day = "2020-01-01" as Day;
