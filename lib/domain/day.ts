@@ -150,5 +150,10 @@ export const weekInWords = (monday: Day): string => `Week of ${format(toLocalDat
 /** "18 Oct", for a day of any year. */
 export const monthDayInShort = (monthDay: MonthDay): string => inShort(dayInYear(monthDay, PLAIN_YEAR));
 
+/** The names of the months in full, January first. */
+export const MONTHS: readonly string[] = Array.from({ length: 12 }, (_, index) =>
+  monthInWords(parseDay(`2027-${pad(index + 1, 2)}-01`)),
+);
+
 /** The names of the weekdays, Monday first, as `isoWeekday` counts them (index 0 is Monday). */
 export const WEEKDAYS = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"] as const;

@@ -1,4 +1,4 @@
-import { type Day, daySchema, inFull, isoWeekday, WEEKDAYS } from "./day";
+import { type Day, daySchema, inFull, isoWeekday, MONTHS, WEEKDAYS } from "./day";
 import { inQuotes } from "./in-quotes";
 import type { TextReading } from "./read-number";
 import type { Writing } from "./writing";
@@ -69,24 +69,9 @@ function inWords(text: string): InWords | null {
     reordered(/^(?:([a-z]+)\.? )?([a-z]+)\.? (\d{1,2})(?:st|nd|rd|th)? (\d{4}|\d{2})$/.exec(plain));
   if (!found) return null;
   const [, weekday, day, monthWord, year] = found;
-  const month = MONTHS.findIndex((name) => monthWord.length >= 3 && name.startsWith(monthWord)) + 1;
+  const month = MONTHS.findIndex((name) => monthWord.length >= 3 && name.toLowerCase().startsWith(monthWord)) + 1;
   return month > 0 ? { day: dayOf(year, month, day), weekday } : null;
 }
-
-const MONTHS = [
-  "january",
-  "february",
-  "march",
-  "april",
-  "may",
-  "june",
-  "july",
-  "august",
-  "september",
-  "october",
-  "november",
-  "december",
-];
 
 const reordered = (found: RegExpExecArray | null): readonly string[] | null =>
   found && [found[0], found[1], found[3], found[2], found[4]];

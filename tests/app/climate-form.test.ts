@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { CLIMATE_STATIONS } from "#lib/domain/catalogue/climate-stations";
-import { MONTHS, readClimate } from "../../app/farm/settings/climate-values";
+import { MONTHS } from "#lib/domain/day";
+import { readClimate } from "../../app/farm/settings/climate-values";
 import { FormValues } from "../../app/ui/form-values";
 import { farm } from "../small-farm";
 

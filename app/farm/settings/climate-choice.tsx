@@ -1,4 +1,5 @@
 import { CLIMATE_ORIGIN, CLIMATE_STATIONS } from "#lib/domain/catalogue/climate-stations";
+import { MONTHS } from "#lib/domain/day";
 import { measureIn, shown } from "#lib/domain/measures";
 import { CLIMATE } from "#lib/domain/records/climate";
 import type { Farm } from "#lib/domain/records/farm-settings";
@@ -8,7 +9,6 @@ import { Form } from "../../ui/form.client";
 import { NumberField, SelectField } from "../../ui/form-fields.client";
 import { OriginMark } from "../../ui/origin-mark";
 import { RecordField } from "../../ui/record-field";
-import { MONTHS } from "./climate-values";
 import { removeClimate, saveClimate, takeStationClimate } from "./settings-actions";
 
 const OPTIONS = CLIMATE_STATIONS.map(({ station }) => ({ value: station, label: station }));

@@ -1,23 +1,8 @@
+import { MONTHS } from "#lib/domain/day";
 import { measureIn } from "#lib/domain/measures";
 import { CLIMATE, type Climate, climateSchema } from "#lib/domain/records/climate";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import type { FormValues } from "../../ui/form-values";
-
-/** January to December. */
-export const MONTHS = [
-  "January",
-  "February",
-  "March",
-  "April",
-  "May",
-  "June",
-  "July",
-  "August",
-  "September",
-  "October",
-  "November",
-  "December",
-];
 
 /** The climate that the grower typed, twelve highs and lows in the unit that the farm shows. */
 export function readClimate(values: FormValues, farm: Farm) {
