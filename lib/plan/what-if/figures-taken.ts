@@ -1,8 +1,8 @@
 import { type ChangedCrop, takenFigures, withFigures } from "#lib/domain/built-in-figures";
-import type { Snapshot } from "#lib/domain/snapshot";
 import { type Forecast, forecast, frostDayOf, ORDINARY_YEAR } from "#lib/plan/road/forecast";
 import { stemsShort } from "#lib/plan/road/gaps";
 import { type Plan, plan } from "#lib/plan/road/plan";
+import { meetingSeasons } from "#lib/plan/road/seasons";
 
 /** Stems of a season that go short, and those of one crop that are cut. */
 type FigureOutcome = { readonly shortStems: number; readonly cutStems: number };
@@ -29,7 +29,7 @@ export function figuresTaken(before: Plan, changed: readonly ChangedCrop[]): Fig
     shortBefore,
     shortAfterAll: stemsShort(planWith(before, changed).gaps),
     crops: changed.map((one) => {
-      const after = canMove(before.snapshot, forecasts, one) ? planWith(before, [one]) : before;
+      const after = canMove(before, forecasts, one) ? planWith(before, [one]) : before;
       return {
         changed: one,
         before: { shortStems: shortBefore, cutStems: cutStemsOf(before, one.crop.id) },
@@ -40,12 +40,14 @@ export function figuresTaken(before: Plan, changed: readonly ChangedCrop[]): Fig
 }
 
 /**
- * Whether figures of a crop can move a plan: its price, which others are measured by, or how its stems are held is among them, or some planting is
- * cut otherwise. Forecasting is a fraction of matching, and a clock on a farm without a climate moves nothing.
+ * Whether figures of a crop can move a plan: its price, which others are measured by, or how its stems are held is among them, some planting is
+ * cut otherwise, or other seasons meet the plan's [M8]. Forecasting is a fraction of matching, and a clock on a farm without a climate moves
+ * nothing.
  */
-function canMove(snapshot: Snapshot, forecasts: readonly SeasonForecast[], changed: ChangedCrop): boolean {
+function canMove(before: Plan, forecasts: readonly SeasonForecast[], changed: ChangedCrop): boolean {
   if (changed.figures.some(({ of }) => of === "number")) return true;
-  const taken = withFigures(snapshot, takenFigures([changed]));
+  const taken = withFigures(before.snapshot, takenFigures([changed]));
+  if (meetingSeasons(taken, before.seasonYear).join() !== before.meetingSeasons.join()) return true;
   return forecasts.some(({ season, frostDay, was }) => {
     const { plantings } = forecast(taken, season, frostDay, ORDINARY_YEAR, was);
     return was.plantings.some(
