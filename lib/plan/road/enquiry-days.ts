@@ -1,6 +1,6 @@
 import { addDays, type Day, daysBetween, yearOf } from "#lib/domain/day";
-import type { MatchedSeason } from "./draft";
-import { type EnquiryAnswer, enquiryAnswer, likelyColours, needOf } from "./enquiry";
+import { asMetBy, type MatchedSeason } from "./draft";
+import { type EnquiryAnswer, enquiryAnswer, heldBooking, likelyColours, needOf } from "./enquiry";
 import { blooms } from "./enquiry-offers";
 import type { Match } from "./match";
 import type { ColourStems } from "./week-colours";
@@ -37,11 +37,14 @@ export function* onOtherDays(
 ): Generator<OtherDay> {
   const need = needOf(asked);
   for (const day of days) {
-    const eventDay = need.eventDay + daysBetween(asked.enquiry.eventOn, day);
-    // Where nothing of it is cut at all, nobody need be asked.
-    if (!blooms(plan, { ...need, eventDay })) yield { day, promisedStems: 0, likelyStems: 0, colours: [] };
+    const enquiry = { ...asked.enquiry, eventOn: day };
+    const needThen = { ...need, eventDay: need.eventDay + daysBetween(asked.enquiry.eventOn, day) };
+    // Where nothing of it is cut at all, in the plan's seasons or in those that the day makes meet them [M8], nobody need be asked.
+    const isCut =
+      blooms(plan, needThen) || blooms(asMetBy(plan, heldBooking(enquiry, plan.snapshot.farm), null), needThen);
+    if (!isCut) yield { day, promisedStems: 0, likelyStems: 0, colours: [] };
     else {
-      const answer = enquiryAnswer(plan, poor, { ...asked.enquiry, eventOn: day });
+      const answer = enquiryAnswer(plan, poor, enquiry);
       const { promisedStems, likelyStems } = answer;
       yield { day, promisedStems, likelyStems, colours: likelyColours(answer) };
     }

@@ -28,9 +28,10 @@ export function* colourOffers(
 ): Generator<ColourOffer> {
   let [best, added]: [EnquiryAnswer, readonly Colour[]] = [asked, []];
   const { enquiry } = asked;
+  const stands = { snapshot: plan.snapshot, match: asked.draft.match };
   for (const colour of nearColours(enquiry.colours)) {
     if (best.verdict === "yes" || added.length === MOST_COLOURS) return;
-    if (!blooms(plan, { ...needOf(asked), colours: [colour] })) continue;
+    if (!blooms(stands, { ...needOf(asked), colours: [colour] })) continue;
     const colours = [...enquiry.colours, ...added, colour];
     const answer = enquiryAnswer(plan, poor, { ...enquiry, colours });
     if (answer.likelyStems <= best.likelyStems) continue;
@@ -40,7 +41,7 @@ export function* colourOffers(
 }
 
 /** Whether any stem that a need could take is cut in its hold window, whoever has it. */
-export function blooms({ snapshot, match }: MatchedSeason, need: Need): boolean {
+export function blooms({ snapshot, match }: Pick<MatchedSeason, "snapshot" | "match">, need: Need): boolean {
   return match.supplies.some(({ crop, variety, days }) => {
     if (cropFitCents(need, crop) === null || colourFitCents(need, variety.colour) === null) return false;
     const { earliest, latest } = holdWindow(need.eventDay, snapshot.farm.leadDays, crop.holdDays.count);

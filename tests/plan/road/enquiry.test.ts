@@ -3,7 +3,7 @@ import type { Enquiry } from "#lib/domain/records/enquiry";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { OWN } from "#lib/domain/sourced";
 import { enquiryAnswer } from "#lib/plan/road/enquiry";
-import { nearestThatHas, sameWeekdays } from "#lib/plan/road/enquiry-days";
+import { nearestThatHas, onOtherDays, sameWeekdays } from "#lib/plan/road/enquiry-days";
 import { buyInOffer, colourOffers } from "#lib/plan/road/enquiry-offers";
 import { poorMatches } from "#lib/plan/road/unusual-years";
 import { provenPlan } from "../../proven-plan";
@@ -63,16 +63,30 @@ describe("what can be said to a caller", () => {
     expect(() => answerOn({}, asks(1, { eventOn: day("2028-06-12") }))).toThrow(RangeError);
   });
 
+  const stored = snapshot({
+    crops: [crop({ id: 1, holdDays: { count: 10, ...OWN } })],
+    plantings: [],
+    coolerStock: [{ id: 1, varietyId: 1, cutOn: day("2027-12-30"), stemCount: 30 }],
+  });
+
   test("[E1] [M8] a day in January is answered with the stems of the December before", () => {
-    const stored = snapshot({
-      crops: [crop({ id: 1, holdDays: { count: 10, ...OWN } })],
-      plantings: [],
-      coolerStock: [{ id: 1, varietyId: 1, cutOn: day("2027-12-30"), stemCount: 30 }],
-    });
     const planned = provenPlan(stored, 2028);
     expect(planned.meetingSeasons).toEqual([2028]);
     const answer = enquiryAnswer(planned, poorMatches(planned), asks(40, { eventOn: day("2028-01-02") }));
     expect([answer.promisedStems, answer.likelyNeedStems]).toEqual([27, 30]);
+  });
+
+  test("[E4] [E5] [M8] and so are another day in January and another colour there", () => {
+    const planned = provenPlan(stored, 2028);
+    const poor = poorMatches(planned);
+    const later = enquiryAnswer(planned, poor, asks(40, { eventOn: day("2028-01-16") }));
+    const days = [...onOtherDays(planned, poor, later, [day("2028-01-02"), day("2028-01-23")])];
+    expect(days.map(({ promisedStems, likelyStems }) => [promisedStems, likelyStems])).toEqual([
+      [27, 27],
+      [0, 0],
+    ]);
+    const white = enquiryAnswer(planned, poor, asks(40, { colours: ["white"], eventOn: day("2028-01-02") }));
+    expect([...colourOffers(planned, poor, white)].map(({ added }) => added)).toEqual([["cream"]]);
   });
 });
 
