@@ -43,7 +43,7 @@ export function* sampleSteps(
 }
 
 /** One season matched: its network with the cheapest flow, which `checkFlow` can prove. Good until the next season is matched. */
-export type MatchedSeason = { readonly network: MatchRuns; readonly solution: FlowSolution };
+export type MatchedSample = { readonly network: MatchRuns; readonly solution: FlowSolution };
 
 /**
  * Everything about a farm's season that chance does not touch, made once; then season after season. Seasons that could meet it, first cuts
@@ -86,7 +86,7 @@ export class Simulation {
   }
 
   /** The cheapest match of a season. */
-  matched(season: number): MatchedSeason {
+  matched(season: number): MatchedSample {
     this.#supply.stemsOf(this.season(season), this.#stems);
     const network = this.#network.ofStems(this.#stems);
     return { network, solution: network.solve() };
