@@ -40,13 +40,15 @@ const ADDRESSES = [
   "/farm/history?refused=~",
   "/~",
 ];
-const JSON_DOORS = [
-  "/bookings/coverage",
-  "/enquiry/answer",
-  "/keep-or-dig/try",
-  "/keep-or-dig/stop",
-  "/farm/files/all",
-  "/~",
+const BEDS = '{"seasonYear":2027,"keptBedIds":[1]}';
+/** Each with a question that it takes as it stands. */
+export const JSON_DOORS: readonly (readonly [path: string, question: string])[] = [
+  ["/bookings/coverage", '{"bookingId":1,"form":{}}'],
+  ["/enquiry/answer", '{"form":{"stemCount":"120","colours":"blush, cream","role":"focal","eventOn":"2027-06-19"}}'],
+  ["/keep-or-dig/try", BEDS],
+  ["/keep-or-dig/stop", '{"workId":1}'],
+  ["/farm/files/all", BEDS],
+  ["/~", BEDS],
 ];
 /** As a browser makes one up: it stands nowhere in what is sent. */
 const BOUNDARY = "----OddFormBoundary7MA4YWxkTrZu0gW";
