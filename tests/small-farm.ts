@@ -120,6 +120,12 @@ export const bed = (given: Partial<Bed> & { id: number }): Bed => ({
   ...given,
 });
 
+/** A bed as a sheet says it. */
+export const newBed = (name: string): Omit<Bed, "id"> => {
+  const { id: _, ...draft } = bed({ id: 0, name });
+  return draft;
+};
+
 export const planting = (given: Partial<Planting> & { id: number }): Planting => ({
   bedId: 1,
   varietyId: 1,

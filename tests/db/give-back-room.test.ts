@@ -4,7 +4,7 @@ import { closeFarm, openFarm } from "#db/client";
 import { undoChange } from "#db/journal/journal";
 import { updateBed } from "#db/write/beds";
 import { importRecords } from "#db/write/records";
-import { bed } from "../small-farm";
+import { bed, newBed } from "../small-farm";
 import { bedsIn, makeFile, withFolder } from "./farm-in-file";
 import { changeOf, done } from "./kept-farm";
 
@@ -13,8 +13,7 @@ test("a big import that was undone gives its room back, once it has left the his
     makeFile(file);
     const before = statSync(file).size;
     const database = openFarm(file);
-    const { id: _, ...made } = bed({ id: 0, name: "" });
-    const beds = Array.from({ length: 8000 }, (_, row) => ({ ...made, name: `I${row}`, note: "x".repeat(100) }));
+    const beds = Array.from({ length: 8000 }, (_, row) => ({ ...newBed(`I${row}`), note: "x".repeat(100) }));
     const imported = changeOf(importRecords(database, { beds }));
     expect(undoChange(database, imported).ok).toBe(true);
     for (let count = 0; count < 200; count++) done(updateBed(database, 1, bed({ id: 1, name: `R${count}` })));

@@ -5,14 +5,8 @@ import { farmRecordsOf } from "#lib/sheets/farm-records-of";
 import { farmSheets } from "#lib/sheets/farm-sheets";
 import { knownFarm } from "#lib/sheets/known-farm";
 import { readFarmSheets } from "#lib/sheets/read-farm-sheets";
-import { bed } from "../small-farm";
+import { newBed } from "../small-farm";
 import { changeOf, done, kept, refused, withFarm } from "./kept-farm";
-
-/** A bed as a sheet says it. */
-const newBed = (name: string) => {
-  const { id: _, ...draft } = bed({ id: 0, name });
-  return draft;
-};
 
 test("a record with an id takes the place of that one, and is refused when there is none", () => {
   withFarm((database) => {

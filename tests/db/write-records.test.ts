@@ -5,7 +5,7 @@ import { importRecords } from "#db/write/records";
 import { seededFarm } from "#demo/seeded-farm";
 import type { FarmRecords } from "#lib/domain/farm-records";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
-import { bed, booking, crop, curve, day, farm, planting, recipe } from "../small-farm";
+import { booking, crop, curve, day, farm, newBed, planting, recipe } from "../small-farm";
 import { changeOf, done, kept, refused, withDatabase, withFarm } from "./kept-farm";
 
 /** A farm in names instead of ids. */
@@ -46,12 +46,6 @@ function recordsOf(snapshot: Snapshot): FarmRecords {
     coolerStock: snapshot.coolerStock.map(({ id: _, varietyId, ...row }) => ({ ...row, ...varietyOf(varietyId) })),
   };
 }
-
-/** A bed that is not on the farm yet. */
-const newBed = (name: string) => {
-  const { id: _, ...draft } = bed({ id: 0, name });
-  return draft;
-};
 
 test("a farm of 40 beds and 30 bookings, read in by names, is the same farm", () => {
   withDatabase((database) => {
