@@ -94,6 +94,24 @@ test("brought in again, a day that says something else is shown beside what is k
   await page.close();
 });
 
+test("a file that only changes days is done with once they are taken, and can be chosen again after mending", async () => {
+  const page = await openPage(browser, address, "/farm/weather");
+  await bringIn(
+    page,
+    summary((row, index) => (index === 8 ? `X1,${row.split(",")[1]},310,110` : row)),
+  );
+  const field = page.getByLabel("Weather file");
+  expect(await field.inputValue()).toMatch(/w\.csv$/);
+  const asksForFile = page.waitForEvent("filechooser");
+  await field.click();
+  await asksForFile;
+  expect(await field.inputValue()).toBe("");
+  const take = page.getByRole("button", { name: /^Take all, and change \d days?$/ });
+  await take.click();
+  await take.waitFor({ state: "detached" });
+  await page.close();
+});
+
 test("first cuts that nothing tells better than their mean day are said to be so, and the mean day is taken with one tap", async () => {
   const page = await openPage(browser, address, "/farm/weather/learn");
   await page.getByLabel("Curve").selectOption({ label: "Peony, in the field" });

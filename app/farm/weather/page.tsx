@@ -1,8 +1,9 @@
 import type { Metadata } from "next";
+import { revision } from "#db/journal/journal";
 import { frostRecord } from "#lib/plan/learning/frost-record";
 import { recordedClimate } from "#lib/plan/learning/recorded-climate";
 import { recordInWords } from "#lib/plan/words/weather-words";
-import { loadFarm } from "../../load";
+import { farmDatabase, loadFarm } from "../../load";
 import { BareGround } from "../../look/bare-ground";
 import { Form } from "../../ui/form.client";
 import { FarmTabs } from "../farm-tabs";
@@ -35,7 +36,7 @@ export default function WeatherPage() {
           CSV with DATE, TMAX and TMIN (the public daily summaries of weather stations), or date, high and low. New days
           are added; a day that is kept already changes only when you say so.
         </p>
-        <WeatherFile key={weather?.highC.length ?? 0} units={farm.units} />
+        <WeatherFile key={revision(farmDatabase())} units={farm.units} />
       </section>
       {weather && (
         <section aria-labelledby="learn">

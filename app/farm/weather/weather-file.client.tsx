@@ -1,6 +1,6 @@
 "use client";
 
-import { type ChangeEvent, useId, useState, useTransition } from "react";
+import { type ChangeEvent, type MouseEvent, useId, useState, useTransition } from "react";
 import { recordedDays, weatherRow, weatherYearsWith } from "#lib/domain/records/weather-day";
 import { TEMPERATURE_UNITS, type TemperatureUnit } from "#lib/domain/weather";
 import type { Units } from "#lib/domain/words";
@@ -17,6 +17,11 @@ type Read = {
   readonly years: string;
   /** What they would change; null when the farm did not answer. */
   readonly against: ReadAgainstKept | null;
+};
+
+/** The file of before is let go of, so that after mending it the same one can be chosen again; its name stays until then. */
+const forget = ({ currentTarget }: MouseEvent<HTMLInputElement>) => {
+  currentTarget.value = "";
 };
 
 /** A weather file: read on the page, every problem named by its line, compared with what is kept, and taken only when the grower says so. */
@@ -53,7 +58,7 @@ export function WeatherFile({ units }: { units: Units }) {
       <div className="fields">
         <div className="field">
           <label htmlFor={`${id}-file`}>Weather file</label>
-          <input id={`${id}-file`} type="file" accept=".csv,.tsv,.txt" onChange={choose} />
+          <input id={`${id}-file`} type="file" accept=".csv,.tsv,.txt" onClick={forget} onChange={choose} />
         </div>
         <div className="field">
           <label htmlFor={`${id}-unit`}>Temperatures, unless the file says</label>
