@@ -15,6 +15,7 @@ import { SAVE_KEY, SaveKeys } from "../../ui/sending";
 import type { GridColumn, GridOf } from "./grid-columns";
 import { GridTable } from "./grid-table";
 import { GridTools } from "./grid-tools.client";
+import { keptGrid } from "./kept-grid";
 
 type Props = {
   grid: GridOf;
@@ -38,9 +39,9 @@ export function SheetGrid({ grid, units, writing, season = "", bedMetres }: Prop
   const [isPending, startSending] = useTransition();
   const [keys] = useState(() => new SaveKeys());
   useEffect(() => {
-    const kept = typedBefore(place)?.rows?.[0];
-    if (kept) setRows(JSON.parse(kept));
-  }, [place]);
+    const kept = keptGrid(typedBefore(place)?.rows?.[0] ?? "", columns.length);
+    if (kept) setRows(kept);
+  }, [place, columns.length]);
   const put = (next: GridRows) => {
     setRows(next);
     setAnswer({ kind: "none" });
