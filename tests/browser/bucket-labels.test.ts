@@ -29,6 +29,7 @@ test.each(["/picking/labels?day=2027-06-23", "/picking/labels?day=2027-09-02", "
         };
       }),
     );
+    expect(labels.length).toBeGreaterThan(1);
     const millimetre = 96 / 25.4;
     for (const { width, height, isWhole } of labels) {
       expect(Math.abs(width - 91 * millimetre)).toBeLessThan(1);
