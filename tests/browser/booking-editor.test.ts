@@ -1,21 +1,14 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, inject, test } from "vitest";
-import { breaches, openBrowser, openPage } from "./open-page";
+import type { Page } from "playwright-core";
+import { expect, inject, test } from "vitest";
+import { demoBrowser } from "./demo-browser";
 
 /** The booking editor by hand: the matrix of pieces, colours of the farm's own, what was typed and not saved. */
 
-let browser: Browser;
 let page: Page;
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  expect(breaches).toEqual([]);
-});
+const demo = demoBrowser();
 
 const open = async (path: string) => {
-  page = await openPage(browser, inject("address"), path);
+  page = await demo.open(path);
 };
 const counts = () => page.getByLabel(/^How many, /);
 

@@ -1,20 +1,13 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, inject, test } from "vitest";
-import { breaches, openBrowser, openPage, violations } from "./open-page";
+import { expect, inject, test } from "vitest";
+import { demoBrowser } from "./demo-browser";
+import { violations } from "./open-page";
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  expect(breaches).toEqual([]);
-});
+const { open } = demoBrowser();
 
 test.each(["/picking/labels?day=2027-06-23", "/picking/labels?day=2027-09-02", "/picking/labels?week=2027-W35"])(
   "%s: each label is 91 by 49 mm, nothing on it is cut off, and its stems are those of the pick list",
   async (path) => {
-    const page = await openPage(browser, inject("address"), path);
+    const page = await open(path);
     await page.emulateMedia({ media: "print" });
     const labels = await page.locator(".bucket-label").evaluateAll((all) =>
       all.map((label) => {
@@ -45,7 +38,7 @@ test.each(["/picking/labels?day=2027-06-23", "/picking/labels?day=2027-09-02", "
 );
 
 test("on screen axe finds nothing on the labels", async () => {
-  const page = await openPage(browser, inject("address"), "/picking/labels?booking=3");
+  const page = await open("/picking/labels?booking=3");
   expect(await violations(page)).toEqual([]);
   await page.close();
 });

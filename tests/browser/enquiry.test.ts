@@ -1,20 +1,13 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
-import { breaches, DESK, openBrowser, openPage, PHONE, scrollsSideways, violations } from "./open-page";
+import type { Page } from "playwright-core";
+import { describe, expect, inject, test } from "vitest";
+import { demoBrowser } from "./demo-browser";
+import { PHONE, scrollsSideways, violations } from "./open-page";
 
 /** Somebody is on the phone: a question from any screen, by keyboard alone, to a held booking and back. */
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  expect(breaches).toEqual([]);
-});
+const { browser, open } = demoBrowser();
 
 const BLUSH = "/enquiry?stemCount=120&colours=blush&role=focal&eventOn=2027-06-19";
-const open = (path: string, viewport = DESK) => openPage(browser, inject("address"), path, viewport);
 const answered = (page: Page) => page.locator('.enquiry[data-state="done"]').waitFor();
 
 describe.each(["/", "/beds/1", "/bookings/new"])("from %s", (path) => {
@@ -123,7 +116,7 @@ test("the old address of the question leads to the new one, its day along", asyn
 });
 
 test("without scripts the address answers, and the question can be sent", async () => {
-  const context = await browser.newContext({ javaScriptEnabled: false });
+  const context = await browser().newContext({ javaScriptEnabled: false });
   const page = await context.newPage();
   await page.goto(inject("address") + BLUSH);
   await page.getByLabel("Can you do").fill("20");

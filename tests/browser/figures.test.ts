@@ -1,20 +1,17 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, inject, test } from "vitest";
-import { openBrowser, openPage, PHONE, scrollsSideways, violations } from "./open-page";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { demoBrowser } from "./demo-browser";
+import { PHONE, scrollsSideways, violations } from "./open-page";
 
 /** The farm's figures, each changed where it stands. */
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(() => browser.close());
+const { open } = demoBrowser();
 
 const line = (page: Page, label: string) => page.locator("details.figure", { hasText: label }).first();
 const inFocus = (page: Page) => page.evaluate(() => document.activeElement?.closest("summary")?.textContent ?? "");
 
 test("by keyboard alone a figure is opened, kept, and undone at the head of the page; the line takes the focus back", async () => {
-  const page = await openPage(browser, inject("address"), "/farm");
+  const page = await open("/farm");
   await line(page, "A tuber costs").locator("summary").focus();
   await page.keyboard.press("Enter");
   // An open line gives its field the focus: a hand waits to see it, and so does this.
@@ -30,7 +27,7 @@ test("by keyboard alone a figure is opened, kept, and undone at the head of the 
 });
 
 test("one line is open at a time; left as it was, it forgets what was typed", async () => {
-  const page = await openPage(browser, inject("address"), "/farm", PHONE);
+  const page = await open("/farm", PHONE);
   await line(page, "Storage of a clump").locator("summary").click();
   await line(page, "Digging").locator("summary").click();
   expect(await page.locator("details.figure[open]").count()).toBe(1);
@@ -46,7 +43,7 @@ test("one line is open at a time; left as it was, it forgets what was typed", as
 });
 
 test("a date that breaks the order of frosts is refused at its line, and stays to be mended", async () => {
-  const page = await openPage(browser, inject("address"), "/farm");
+  const page = await open("/farm");
   const frost = line(page, "First frost of autumn, early year");
   await frost.locator("summary").click();
   await frost.getByRole("textbox").fill("12-24");

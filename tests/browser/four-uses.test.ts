@@ -1,22 +1,15 @@
 import Papa from "papaparse";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, inject, test } from "vitest";
-import { breaches, openBrowser, openPage } from "./open-page";
+import type { Page } from "playwright-core";
+import { expect, inject, test } from "vitest";
+import { demoBrowser } from "./demo-browser";
 
 /** The four uses that the tool exists for, each as a grower does it, on the demo farm. */
 
-let browser: Browser;
 let page: Page;
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  expect(breaches).toEqual([]);
-});
+const demo = demoBrowser();
 
 const open = async (path: string) => {
-  page = await openPage(browser, inject("address"), path);
+  page = await demo.open(path);
 };
 /** Stems short in weeks as the ribbon's links are called: "Week of 21 June: 177 needed, 13 covered, 164 short; 42 unclaimed". */
 const shortIn = (weeks: string[]) =>

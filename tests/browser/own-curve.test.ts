@@ -1,15 +1,10 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, inject, test } from "vitest";
-import { openBrowser, openPage } from "./open-page";
+import { expect, test } from "vitest";
+import { demoBrowser } from "./demo-browser";
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(() => browser.close());
+const { open } = demoBrowser();
 
 test("a bloom curve changed on a planting's page is for that planting alone, and undone with one press", async () => {
-  const page = await openPage(browser, inject("address"), "/beds/12");
+  const page = await open("/beds/12");
   const [first, second] = [page.locator("section.card").nth(0), page.locator("section.card").nth(1)];
   await first.getByText("Change the bloom curve").click();
   expect(await first.getByLabel("For", { exact: true }).inputValue()).toBe("planting");

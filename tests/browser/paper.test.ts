@@ -1,15 +1,7 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
-import { breaches, openBrowser, openPage } from "./open-page";
+import { describe, expect, test } from "vitest";
+import { demoBrowser } from "./demo-browser";
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  expect(breaches).toEqual([]);
-});
+const { open } = demoBrowser();
 
 /** Pages of a PDF: every page object names its type. */
 const pageCount = (pdf: Buffer): number => (pdf.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g) ?? []).length;
@@ -22,7 +14,7 @@ describe.each(["Letter", "A4"] as const)("on %s", (format) => {
     { what: "a week of 133 rows", path: "/picking/print?week=2027-W35", most: 4 },
     { what: "the winter worksheet", path: "/keep-or-dig/worksheet", most: 6 },
   ])("$what takes $most pages at the most", async ({ path, most }) => {
-    const page = await openPage(browser, inject("address"), path);
+    const page = await open(path);
     const pages = pageCount(await page.pdf({ format, preferCSSPageSize: false }));
     await page.close();
     expect(pages).toBeGreaterThan(0);

@@ -1,21 +1,14 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, inject, test } from "vitest";
-import { breaches, openBrowser, openPage } from "./open-page";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { demoBrowser } from "./demo-browser";
 
 /** Many plantings at once: pasted, repeated, counted from their spacing, checked and written as one change. */
 
-let browser: Browser;
 let page: Page;
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  expect(breaches).toEqual([]);
-});
+const { open } = demoBrowser();
 
 test("rows are pasted into the grid, repeated and counted, told cell by cell what is wrong, and then written and undone", async () => {
-  page = await openPage(browser, inject("address"), "/beds/grid");
+  page = await open("/beds/grid");
   const section = page.locator(".sheet-grid").first();
   const cell = (label: string, row: number) => section.getByLabel(`${label}, row ${row}`);
   await cell("Bed", 1).focus();

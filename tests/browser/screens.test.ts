@@ -1,6 +1,6 @@
-import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
-import { breaches, DESK, openBrowser, openPage, PHONE, scrollsSideways, violations } from "./open-page";
+import { describe, expect, inject, test } from "vitest";
+import { demoBrowser } from "./demo-browser";
+import { DESK, PHONE, scrollsSideways, violations } from "./open-page";
 
 /** Every screen of the demo farm, as it first opens. */
 const SCREENS = [
@@ -38,19 +38,12 @@ const SCREENS = [
   { path: "/farm/history", heading: /changes|history/i },
 ];
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  expect(breaches).toEqual([]);
-});
+const { browser, open } = demoBrowser();
 
 describe.each(SCREENS)("$path", ({ path, heading }) => {
   test("shows its heading, axe finds nothing, and no page scrolls sideways, on a desk and on a phone", async () => {
     for (const viewport of [DESK, PHONE]) {
-      const page = await openPage(browser, inject("address"), path, viewport);
+      const page = await open(path, viewport);
       expect(await page.locator("h1").first().textContent()).toMatch(heading);
       expect(await violations(page)).toEqual([]);
       expect(await scrollsSideways(page)).toBe(false);
@@ -62,7 +55,7 @@ describe.each(SCREENS)("$path", ({ path, heading }) => {
 test.each(["/", "/weeks/2027-W25", "/keep-or-dig", "/keep-or-dig/worksheet", "/what-if"])(
   "%s takes ten screens of a phone at the most",
   async (path) => {
-    const page = await openPage(browser, inject("address"), path, PHONE);
+    const page = await open(path, PHONE);
     const screens = await page.evaluate(() => document.documentElement.scrollHeight / window.innerHeight);
     expect(screens).toBeLessThanOrEqual(10);
     await page.close();
@@ -78,7 +71,7 @@ test.each([
   "/farm/crops/99999",
   "/nowhere",
 ])("%s leads nowhere, says so, and offers a way on", async (path) => {
-  const page = await browser.newPage();
+  const page = await browser().newPage();
   const answer = await page.goto(inject("address") + path);
   expect(answer?.status()).toBe(404);
   expect(await page.locator("h1").textContent()).toBe("There is nothing at this address");
@@ -88,7 +81,7 @@ test.each([
 
 describe("a pick list on paper", () => {
   test("prints without the screen's furniture, with a box to tick and room to write for every line", async () => {
-    const page = await openPage(browser, inject("address"), "/picking/print?booking=1");
+    const page = await open("/picking/print?booking=1");
     await page.emulateMedia({ media: "print" });
     for (const nav of await page.locator("nav").all()) expect(await nav.isVisible()).toBe(false);
     const lines = await page.locator("tr.pick-line").count();
@@ -99,7 +92,7 @@ describe("a pick list on paper", () => {
   });
 
   test("of a week runs day after day, and no day's heading is parted from its rows", async () => {
-    const page = await openPage(browser, inject("address"), "/picking/print?week=2027-W36");
+    const page = await open("/picking/print?week=2027-W36");
     await page.emulateMedia({ media: "print" });
     expect(await page.locator(".day-paper").count()).toBe(4);
     const kept = await page
