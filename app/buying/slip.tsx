@@ -5,6 +5,7 @@ import { type BuyingSlip, buyingTotals } from "#lib/plan/road/buying-slips";
 import { orderText } from "#lib/plan/words/buying-words";
 import { countOf, inMoney, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
 import { CopyButton } from "../ui/copy-button.client";
+import { StateSign } from "../ui/state-sign";
 
 /** The slip of one day of arrival: for whom, then flower, colours, bunches and price a line, and the sum. `isLate`: the day to order by is over. */
 export function Slip({ slip, isLate = false }: { slip: BuyingSlip; isLate?: boolean }) {
@@ -26,9 +27,7 @@ export function Slip({ slip, isLate = false }: { slip: BuyingSlip; isLate?: bool
         </span>
         {isLate ? (
           <span className="state late">
-            <svg width="16" height="16" aria-hidden="true">
-              <use href="#m-late" />
-            </svg>
+            <StateSign of="late" />
             order by {withWeekday(toDay(orderBy))}
           </span>
         ) : (

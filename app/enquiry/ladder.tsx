@@ -2,6 +2,7 @@ import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { CountedRow } from "../look/counted-row";
 import { ringUnit } from "../season/ring-unit";
 import { ShortState } from "../ui/short-state";
+import { StateSign } from "../ui/state-sign";
 import type { AnswerView } from "./answer/answer-view";
 import type { Rung } from "./answer/rungs";
 import { lotsInWords } from "./lot-words";
@@ -90,9 +91,7 @@ function RungRow({ rung, stemCount, unit, askWith }: RungProps) {
 
 const AllLikely = () => (
   <span className="state risk">
-    <svg width="13" height="13" aria-hidden="true">
-      <use href="#m-risk" />
-    </svg>
+    <StateSign of="risk" size={13} />
     all likely
   </span>
 );

@@ -2,6 +2,7 @@ import { type Day, parseDay, withWeekday } from "#lib/domain/day";
 import { nearestThatHas } from "#lib/plan/road/enquiry-days";
 import { inWholes } from "#lib/plan/words/numbers";
 import { ColourWord } from "../ui/colour-words";
+import { StateSign } from "../ui/state-sign";
 import { type Column, Table } from "../ui/table";
 import type { OtherDayView } from "./answer/answer-lines";
 import { DayColumns } from "./day-columns";
@@ -67,9 +68,7 @@ function DayState({ day: { promisedStems, likelyStems }, stemCount }: { day: Oth
   if (isAll)
     return (
       <span className="state covered">
-        <svg width="14" height="14" aria-hidden="true">
-          <use href="#m-tick" />
-        </svg>
+        <StateSign of="tick" size={14} />
         all {inWholes(stemCount)}
       </span>
     );

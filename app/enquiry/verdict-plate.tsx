@@ -1,5 +1,6 @@
 import { inWholes } from "#lib/plan/words/numbers";
 import { unitFor, weekCells } from "../season/ribbon/cells";
+import { StateSign } from "../ui/state-sign";
 import type { AnswerView, NamedBooking, NamedLot } from "./answer/answer-view";
 
 const MOST_HEADS = 24;
@@ -91,18 +92,14 @@ const Lots = ({ lots }: { lots: readonly NamedLot[] }) => (
 
 const NobodyLoses = () => (
   <p className="state covered">
-    <svg width="16" height="16" aria-hidden="true">
-      <use href="#m-tick" />
-    </svg>
+    <StateSign of="tick" />
     No other booking loses a stem by it.
   </p>
 );
 
 const Losers = ({ losers }: { losers: readonly NamedBooking[] }) => (
   <p className="state risk verdict-losers">
-    <svg width="16" height="16" aria-hidden="true">
-      <use href="#m-risk" />
-    </svg>
+    <StateSign of="risk" />
     <span>
       Held, it would take{" "}
       {losers.map(({ id, client, stems }, index) => (

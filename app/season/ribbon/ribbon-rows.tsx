@@ -1,5 +1,6 @@
 import { type Day, type IsoWeek, monthInWords } from "#lib/domain/day";
 import { COLOURS } from "#lib/domain/words";
+import { StateSign } from "../../ui/state-sign";
 import { placed, type RibbonWeek, stemsPerMark, weekCells } from "./cells";
 import type { RibbonWinter } from "./ribbon";
 import { patternOf } from "./winter-marks";
@@ -69,9 +70,7 @@ function ShortOrTick({ shortStems }: { shortStems: number }) {
     );
   return (
     <b className="good-word">
-      <svg width="12" height="12" aria-hidden="true">
-        <use href="#m-tick" />
-      </svg>
+      <StateSign of="tick" size={12} />
       <span className="visually-hidden">covered</span>
     </b>
   );
