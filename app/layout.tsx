@@ -92,8 +92,9 @@ export default async function Layout({ children }: { children: ReactNode }) {
         <main id="main">{refused ? <FileRefused refused={refused} /> : <Readable>{children}</Readable>}</main>
         <footer className="foot">
           <p>
-            A forecast is a forecast: walk the beds before you promise. Built-in figures carry their source or the words{" "}
-            <em>common practice</em> or <em>from memory</em>; your own numbers overrule them.
+            A forecast is a forecast: walk the beds before you promise. Built-in figures carry their source, or the
+            words <em>our reading</em>, <em>common practice</em> or <em>from memory</em>; your own numbers overrule
+            them.
           </p>
           <ThemeSwitch />
         </footer>

@@ -1,5 +1,5 @@
 import { SOURCES } from "#lib/domain/catalogue/sources";
-import { type Origin, originInWords } from "#lib/domain/sourced";
+import { markInWords, type Origin, originInWords } from "#lib/domain/sourced";
 
 /** How sure we are of a number: its mark, and the source by its title, linked where it has an address. */
 export function OriginMark({ origin }: { origin: Origin }) {
@@ -7,7 +7,8 @@ export function OriginMark({ origin }: { origin: Origin }) {
   if (!source) return <span className="soft small">{originInWords(origin)}</span>;
   return (
     <span className="soft small">
-      {origin.mark}: {source.address ? <a href={source.address}>{source.title}</a> : source.title} ({source.publisher})
+      {markInWords(origin.mark)} {source.address ? <a href={source.address}>{source.title}</a> : source.title} (
+      {source.publisher})
     </span>
   );
 }

@@ -99,12 +99,23 @@ describe("recipes", () => {
 });
 
 describe("sources", () => {
-  test("a published or trade number names a source that is listed; any other mark names none", () => {
+  test("a published or trade number, and our reading of one, names a source that is listed; any other mark names none", () => {
     for (const { mark, source } of origins) {
-      const namesOne = mark === "published" || mark === "published-secondary" || mark === "trade";
+      const namesOne = ["published", "published-secondary", "trade", "our reading"].includes(mark);
       expect(source !== null, `${mark} ${source}`).toBe(namesOne);
       if (source !== null) expect(SOURCES, source).toHaveProperty([source]);
     }
+  });
+
+  test("a curve whose note speaks of our reading or our division of its timing or stems is marked so", () => {
+    for (const { name, curves } of CATALOGUE)
+      for (const { treatment, note, timingOrigin, yieldOrigin, heatOrigin } of curves) {
+        const isMarked = [timingOrigin, yieldOrigin, heatOrigin].some(({ mark }) => mark === "our reading");
+        // What heat ends a bloom is said of in the note alone.
+        const ofNumbers = note.replace(/Heat ends it[^.]*\./, "");
+        if (/\bour (?:reading|division|own fit)\b/i.test(ofNumbers))
+          expect(isMarked, `${name}, ${treatment}`).toBe(true);
+      }
   });
 
   test("no built-in number claims to be the farm's own", () => {

@@ -1,7 +1,7 @@
 import type { CatalogueCrop, CatalogueCurve } from "#lib/domain/catalogue-types";
 import { type MonthDay, monthDaySchema } from "#lib/domain/day";
 import { FROM_MEMORY, type Origin } from "#lib/domain/sourced";
-import { publishedIn } from "./marked";
+import { ourReadingOf } from "./marked";
 
 /** Above what, and up to what, a crop grows faster with warmth; degrees Celsius. `note` says what is published of it. */
 type Range = {
@@ -32,7 +32,7 @@ const DAHLIA = range(
 const RANGES: Readonly<Record<string, Range>> = {
   "Ball dahlia": DAHLIA,
   Dahlia: DAHLIA,
-  Gladiolus: range(5, null, publishedIn("GLAD-2017"), "The base is that from planting to emergence (GLAD-2017)."),
+  Gladiolus: range(5, null, ourReadingOf("GLAD-2017"), "The base is that from planting to emergence (GLAD-2017)."),
   Gomphrena: range(9),
   Peony: range(
     4.4,
@@ -43,7 +43,7 @@ const RANGES: Readonly<Record<string, Range>> = {
   Snapdragon: range(
     4.6,
     28,
-    FROM_MEMORY,
+    ourReadingOf("SNAP-2015"),
     "The base is nobody's figure: 4.6 °C is our own fit to eight published times to flower; no faster above 28 °C (SNAP-2015).",
   ),
   Sunflower: range(6.7),

@@ -2,7 +2,7 @@ import type { CatalogueCrop } from "#lib/domain/catalogue-types";
 import { COMMON_PRACTICE } from "#lib/domain/sourced";
 import { DAISY_FAMILY } from "./cautions";
 import { afterPlanting, curve, onDay } from "./curve";
-import { memory, practice, published, publishedIn } from "./marked";
+import { memory, ourReading, practice, publishedIn } from "./marked";
 
 const REPLANTED_GROUNDS = {
   timingOrigin: publishedIn("ASCFG-2018VT"),
@@ -32,8 +32,8 @@ export const DAHLIAS: readonly CatalogueCrop[] = [
     fieldDays: memory(2),
     bunchStems: practice(5),
     bucketStems: memory(25),
-    // The top of 3 to 5 dollars a stem, grower to florist, for dinnerplate types in 2021.
-    buyInCents: published(500, "ASCFG-2021"),
+    // The top of 3 to 5 dollars a stem, grower to florist, for dinnerplate types in 2021; that others cost as much is our reading.
+    buyInCents: ourReading(500, "ASCFG-2021"),
     cutStage: "Fully open, back petals still firm",
     cautions: [DAISY_FAMILY],
     curves: [

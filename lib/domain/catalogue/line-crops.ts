@@ -2,7 +2,7 @@ import type { CatalogueCrop } from "#lib/domain/catalogue-types";
 import { COMMON_PRACTICE } from "#lib/domain/sourced";
 import { ASTHMA, POISONOUS } from "./cautions";
 import { afterPlanting, curve, onDay } from "./curve";
-import { GENERAL_HOLD_DAYS, memory, practice, publishedIn } from "./marked";
+import { GENERAL_HOLD_DAYS, memory, ourReadingOf, practice, publishedIn } from "./marked";
 
 /** Spikes: height and movement. */
 export const LINE_CROPS: readonly CatalogueCrop[] = [
@@ -37,8 +37,8 @@ export const LINE_CROPS: readonly CatalogueCrop[] = [
       curve("tunnel", onDay("04-27"), [0.6, 1, 1.1, 1, 0.7, 0.5, 0.3, 0.3], {
         firstCutSpreadDays: 7,
         yieldSpread: 0.2,
-        timingOrigin: publishedIn("SNAP-LEWIS"),
-        yieldOrigin: publishedIn("SNAP-LEWIS"),
+        timingOrigin: ourReadingOf("SNAP-LEWIS"),
+        yieldOrigin: ourReadingOf("SNAP-LEWIS"),
         note: "5 to 8 weeks before the field is published; the field's own day is from memory. Published stems per square metre, divided at 9 inches between plants (common practice).",
       }),
     ],

@@ -2,7 +2,7 @@ import type { CatalogueCrop } from "#lib/domain/catalogue-types";
 import { COMMON_PRACTICE } from "#lib/domain/sourced";
 import { IRRITANT_SAP, POISONOUS, SKIN_ALLERGY } from "./cautions";
 import { afterPlanting, curve, onDay } from "./curve";
-import { memory, practice, published, publishedIn, secondHand } from "./marked";
+import { memory, ourReadingOf, practice, published, secondHand } from "./marked";
 
 /** Faces of spring: from bulbs, corms, crowns and roots that are in the ground before the season. */
 export const SPRING_CROPS: readonly CatalogueCrop[] = [
@@ -26,14 +26,15 @@ export const SPRING_CROPS: readonly CatalogueCrop[] = [
       curve("field", onDay("05-12"), [2.2, 2.8, 1.5, 0.5], {
         firstCutSpreadDays: 6,
         yieldSpread: 0.2,
-        yieldOrigin: publishedIn("PEONY-USU"),
+        timingOrigin: ourReadingOf("NCSU-PEONYQA"),
+        yieldOrigin: ourReadingOf("PEONY-USU"),
         note: "Published windows run from late April in the south to early July in the north (NCSU-PEONYQA); 12 May is our reading for zone 7a. Published stems per square metre, divided at 24 inches between plants (common practice); plants of full age.",
       }),
       curve("tunnel", onDay("04-16"), [1.8, 2.6, 1.6, 0.5], {
         firstCutSpreadDays: 7,
         yieldSpread: 0.2,
-        timingOrigin: publishedIn("PEONY-USU"),
-        yieldOrigin: publishedIn("PEONY-USU"),
+        timingOrigin: ourReadingOf("PEONY-USU"),
+        yieldOrigin: ourReadingOf("PEONY-USU"),
         note: "21 to 34 days before the field is published; 26 days, from our reading of the field, is taken. Published stems per square metre, divided at 24 inches between plants (common practice).",
       }),
     ],
@@ -57,8 +58,8 @@ export const SPRING_CROPS: readonly CatalogueCrop[] = [
       curve("field", afterPlanting(85), [0.4, 0.6, 0.6, 0.4], {
         firstCutSpreadDays: 7,
         yieldSpread: 0.35,
-        timingOrigin: publishedIn("USU-RANU"),
-        yieldOrigin: publishedIn("USU-RANU"),
+        timingOrigin: ourReadingOf("USU-RANU"),
+        yieldOrigin: ourReadingOf("USU-RANU"),
         note: "Planted in February: May is published for northern Utah, zone 5, and 85 days are our reading; it stops near 80 F. 1 to 2 marketable stems per plant are published; those cut short or crooked are added from memory.",
       }),
       curve("autumn-planted", onDay("04-20"), [0.4, 0.7, 0.8, 0.7, 0.4], {
@@ -69,8 +70,8 @@ export const SPRING_CROPS: readonly CatalogueCrop[] = [
       curve("tunnel", onDay("04-01"), [0.4, 0.7, 0.7, 0.8, 0.7, 0.5], {
         firstCutSpreadDays: 8,
         yieldSpread: 0.3,
-        timingOrigin: publishedIn("USU-RANU"),
-        yieldOrigin: publishedIn("USU-RANU"),
+        timingOrigin: ourReadingOf("USU-RANU"),
+        yieldOrigin: ourReadingOf("USU-RANU"),
         note: "April in tunnels planted in November is published for northern Utah, zone 5, and the day is our reading. 3 to 7 marketable stems per plant are published; our reading is low among them, to fit the published stems per square metre.",
       }),
     ],
@@ -95,21 +96,22 @@ export const SPRING_CROPS: readonly CatalogueCrop[] = [
       curve("field", afterPlanting(74), [0.4, 0.6, 0.6, 0.5, 0.4], {
         firstCutSpreadDays: 7,
         yieldSpread: 0.3,
-        yieldOrigin: publishedIn("USU-ANEM"),
+        timingOrigin: ourReadingOf("USU-ANEM"),
+        yieldOrigin: ourReadingOf("USU-ANEM"),
         note: "Planted in February: May is published for northern Utah, zone 5 (USU-ANEM); late April is our reading for zone 7a. It stops near 80 F. 1 to 4 marketable stems per plant are published; too short ones are added.",
       }),
       curve("autumn-planted", onDay("04-09"), [0.4, 0.6, 0.7, 0.7, 0.7, 0.5, 0.4], {
         firstCutSpreadDays: 8,
         yieldSpread: 0.3,
-        timingOrigin: publishedIn("ANEM-2023"),
-        yieldOrigin: publishedIn("ANEM-2023"),
+        timingOrigin: ourReadingOf("ANEM-2023"),
+        yieldOrigin: ourReadingOf("ANEM-2023"),
         note: "Insulated over winter: 9 April is the earliest published for the field in northern Utah, zone 5. 3 to 7 stems in all per plant are typical of United States studies; 4 is our reading.",
       }),
       curve("tunnel", onDay("03-02"), [0.2, 0.3, 0.4, 0.5, 0.5, 0.5, 0.5, 0.4, 0.4, 0.4], {
         firstCutSpreadDays: 8,
         yieldSpread: 0.3,
-        timingOrigin: publishedIn("ANEM-2023"),
-        yieldOrigin: publishedIn("ANEM-2023"),
+        timingOrigin: ourReadingOf("ANEM-2023"),
+        yieldOrigin: ourReadingOf("ANEM-2023"),
         note: "2 March is published for tunnels in northern Utah, zone 5. 3 to 7 stems in all per plant are typical of United States studies; about 4 is our reading, to fit the published stems per square metre.",
       }),
     ],
@@ -139,7 +141,7 @@ export const SPRING_CROPS: readonly CatalogueCrop[] = [
       curve("tunnel", onDay("03-18"), [0.3, 0.4, 0.2, 0.1], {
         firstCutSpreadDays: 7,
         yieldSpread: 0.1,
-        timingOrigin: publishedIn("CORNELL-2010"),
+        timingOrigin: ourReadingOf("CORNELL-2010"),
         yieldOrigin: COMMON_PRACTICE,
         note: "About 3 weeks before outdoors is published; the outdoor day is from memory.",
       }),

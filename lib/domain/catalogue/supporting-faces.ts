@@ -1,7 +1,7 @@
 import type { CatalogueCrop } from "#lib/domain/catalogue-types";
 import { DAISY_FAMILY } from "./cautions";
 import { afterPlanting, curve, onDay } from "./curve";
-import { GENERAL_HOLD_DAYS, memory, practice, published, publishedIn, secondHand } from "./marked";
+import { GENERAL_HOLD_DAYS, memory, ourReadingOf, practice, published, publishedIn, secondHand } from "./marked";
 
 /** Smaller faces that support a focal: mostly annuals, sown or set out in successions. */
 export const SUPPORTING_FACES: readonly CatalogueCrop[] = [
@@ -24,14 +24,14 @@ export const SUPPORTING_FACES: readonly CatalogueCrop[] = [
       curve("field", afterPlanting(79), [0.3, 0.6, 0.7, 0.5, 0.3, 0.2, 0.2, 0.2, 0.2, 0.1], {
         firstCutSpreadDays: 7,
         yieldSpread: 0.25,
-        yieldOrigin: publishedIn("WIEN-2016"),
+        yieldOrigin: ourReadingOf("WIEN-2016"),
         note: "Set out in mid April it starts in early July. 3.8 stems per plant is our division of a published mean of tunnel and field; how it parts between the two is from memory.",
       }),
       curve("tunnel", afterPlanting(77), [0.3, 0.7, 0.8, 0.6, 0.4, 0.3, 0.3, 0.3, 0.3, 0.2], {
         firstCutSpreadDays: 7,
         yieldSpread: 0.2,
-        timingOrigin: publishedIn("USU-LISI"),
-        yieldOrigin: publishedIn("WIEN-2016"),
+        timingOrigin: ourReadingOf("USU-LISI"),
+        yieldOrigin: ourReadingOf("WIEN-2016"),
         note: "June to October, tunnel included, is published for northern Utah, zone 5; 77 days from setting out in late March are our reading. 3.8 stems per plant is our division of a published mean of tunnel and field.",
       }),
     ],

@@ -1,7 +1,7 @@
 import type { CatalogueCrop } from "#lib/domain/catalogue-types";
 import { POISONOUS } from "./cautions";
 import { afterPlanting, curve, onDay } from "./curve";
-import { GENERAL_HOLD_DAYS, memory, practice, publishedIn, secondHand } from "./marked";
+import { GENERAL_HOLD_DAYS, memory, ourReadingOf, practice, secondHand } from "./marked";
 
 /** Tall spires of early summer, all of them poisonous if eaten. */
 export const TALL_SPIRES: readonly CatalogueCrop[] = [
@@ -29,8 +29,8 @@ export const TALL_SPIRES: readonly CatalogueCrop[] = [
       curve("tunnel", onDay("05-22"), [0.8, 1.2, 1.1, 0.8, 0.5, 0.4, 0.4, 0.4, 0.4], {
         firstCutSpreadDays: 7,
         yieldSpread: 0.3,
-        timingOrigin: publishedIn("USU-DELTH"),
-        yieldOrigin: publishedIn("USU-DELTH"),
+        timingOrigin: ourReadingOf("USU-DELTH"),
+        yieldOrigin: ourReadingOf("USU-DELTH"),
         note: "Second year: late May is published for northern Utah, zone 5, and the day is our reading. Up to 70 stems per square metre are published, about 6.5 a plant at 12 inches between plants (common practice); 6 is our reading.",
       }),
     ],
