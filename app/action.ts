@@ -7,6 +7,7 @@ import { FarmFileRefused } from "#db/file/farm-file-refused";
 import { SaveRefused, type Saving, saving } from "#db/journal/saving";
 import type { Parsed, Problem } from "#lib/domain/problem";
 import type { Snapshot } from "#lib/domain/snapshot";
+import { sentForm } from "./door/sent-form";
 import { rememberOwnSave } from "./frame/own-save";
 import { farmDatabase, loadFarm } from "./load";
 import { type FormAction, SAVED } from "./ui/form-state";
@@ -66,7 +67,8 @@ function carriedOut<T, R>(values: FormValues, save: Saving, schema: Reader<T>, w
 }
 
 /** How a form was sent: by which key, and of which revision of the farm its page was made. */
-export function saveOf(form: FormData): Saving {
+export function saveOf(sent: unknown): Saving {
+  const form = sentForm(sent);
   const fields = [...form].filter(([name]) => !name.startsWith("$"));
   return {
     key: textOf(form, SAVE_KEY) || null,

@@ -154,3 +154,9 @@ test("a planting that can hardly be is met with a word at its field, and saved o
   const meant = await savePlanting(FRESH, formOf({ ...fields, isMeant: "yes" }));
   expect(told(meant)).toEqual(["saved"]);
 });
+
+test("an action that a script calls with no form at all answers as for an empty one", async () => {
+  const empty = told(await saveBed(FRESH, new FormData()));
+  for (const odd of [null, undefined, "x", 1, [], {}])
+    expect(told(await saveBed(FRESH, odd as unknown as FormData))).toEqual(empty);
+});

@@ -1,8 +1,9 @@
 import { oneOf, type RandomSource, wholeBetween } from "#lib/maths/random";
 import { knock, type Said } from "../app/door/knock";
 import { formsOf, type PageForm } from "./forms-of";
+import { builtActions, oddCall, SCRIPT_CALLS } from "./odd-calls";
 import { mangled, oddText } from "./odd-inputs";
-import { oddUpload, type Sheet, uploadAction } from "./odd-uploads";
+import { oddUpload, type Sheet } from "./odd-uploads";
 import { servedPages } from "./served-pages";
 
 /** Addresses of the tool, the odd value at the "~" of each. */
@@ -68,8 +69,8 @@ type OddKnocks = {
 const FEWEST_FORM_PAGES = 25;
 
 /**
- * Sends odd requests to the server at `port`: raw ones, odd addresses, odd JSON, every form of every page that links lead to, filled oddly, and
- * odd sheets.
+ * Sends odd requests to the server at `port`: raw ones, odd addresses, odd JSON, every form of every page that links lead to, filled oddly,
+ * every action called as scripts do, and odd sheets.
  */
 export async function oddKnocks(port: number, sheets: readonly Sheet[]): Promise<OddKnocks> {
   const own = `Host: 127.0.0.1:${port}\r\nOrigin: http://127.0.0.1:${port}\r\nConnection: close\r\n`;
@@ -86,7 +87,9 @@ export async function oddKnocks(port: number, sheets: readonly Sheet[]): Promise
   const forms = (await servedPages(site)).flatMap(({ path, html }) => formsOf(path, html));
   const formPageCount = new Set(forms.map(({ path }) => path)).size;
   if (formPageCount < FEWEST_FORM_PAGES) throw new Error(`only ${formPageCount} pages with forms were found`);
-  const upload = await uploadAction(site);
+  const actions = builtActions();
+  const scripted = actions.filter(({ name }) => name in SCRIPT_CALLS);
+  const upload = actions.find(({ name }) => name === "bringIn");
 
   const ways: ((random: RandomSource) => Promise<OddKnock>)[] = [
     (random) => send(`GET ${address(random, oneOf(random, ADDRESSES))} HTTP/1.1\r\n${own}\r\n`),
@@ -102,9 +105,14 @@ export async function oddKnocks(port: number, sheets: readonly Sheet[]): Promise
     (random) =>
       post(
         "/farm/files",
-        `multipart/form-data; boundary=${BOUNDARY}\r\nAccept: text/x-component\r\nNext-Action: ${upload}`,
+        `multipart/form-data; boundary=${BOUNDARY}\r\nAccept: text/x-component\r\nNext-Action: ${upload?.id}`,
         oddUpload(random, sheets, BOUNDARY),
       ),
+    (random) => {
+      const { path, name, id } = oneOf(random, random() < 0.7 ? scripted : actions);
+      const { kind, body } = oddCall(random, name, BOUNDARY);
+      return post(path, `${kind}\r\nAccept: text/x-component\r\nNext-Action: ${id}`, body);
+    },
   ];
   return { knock: (random) => oneOf(random, ways)(random), formCount: forms.length, formPageCount };
 }

@@ -1,7 +1,8 @@
-import { existsSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { fuzzReaders } from "./fuzz";
 import { JSON_DOORS } from "./fuzz-server";
+import { SCRIPT_CALLS } from "./odd-calls";
 
 test("no odd input makes a reader throw: it is read, or refused in words", () => {
   expect(fuzzReaders(2_100, 1).faults).toEqual([]);
@@ -14,4 +15,13 @@ test("the JSON doors that a server is tried at are there, and are asked in JSON"
     expect(existsSync(`app${path}/route.ts`), path).toBe(true);
     expect(JSON.parse(question)).toBeTypeOf("object");
   }
+});
+
+test("the calls of scripts that a server is tried with are of actions that are there", () => {
+  const actionFiles = readdirSync("app", { recursive: true, encoding: "utf8" }).filter((name) =>
+    /actions?\.ts$/.test(name),
+  );
+  const code = actionFiles.map((name) => readFileSync(`app/${name}`, "utf8")).join();
+  for (const name of Object.keys(SCRIPT_CALLS))
+    expect(code).toMatch(new RegExp(`export (const|async function) ${name}\\b`));
 });

@@ -6,17 +6,6 @@ import { oddWorkbook } from "./odd-workbook";
 /** A sheet as the tool itself writes it. */
 export type Sheet = { readonly name: string; readonly text: string };
 
-/** The name of the action behind "Bring in CSV files": it stands in the page's scripts, as the framework writes it there. */
-export async function uploadAction(address: string): Promise<string> {
-  const html = await (await fetch(`${address}/farm/files`)).text();
-  for (const [, script] of html.matchAll(/<script[^>]*\ssrc="([^"]+\.js)"/g)) {
-    const code = await (await fetch(address + script)).text();
-    const id = /createServerReference\)?\("([0-9a-f]{20,})"[^;]{0,200}?"bringIn"/.exec(code)?.[1];
-    if (id) return id;
-  }
-  throw new Error("no script of the page of files names the action that takes them");
-}
-
 /** The sheets that a page would send, zipped, some of them mangled, the zip or the form around it sometimes damaged. */
 export function oddUpload(random: RandomSource, sheets: readonly Sheet[], boundary: string): Buffer {
   const chosen = Array.from({ length: wholeBetween(random, 0, 3) }, () => oneOf(random, sheets));
