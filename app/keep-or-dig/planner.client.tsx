@@ -1,6 +1,6 @@
 "use client";
 
-import { useMemo, useState } from "react";
+import { useCallback, useMemo, useState } from "react";
 import { choiceTitle } from "#lib/plan/words/worth-words";
 import type { BedWorth } from "../threads/jobs";
 import { AdoptBeds } from "./board/adopt-beds.client";
@@ -28,10 +28,8 @@ export function Planner({ data }: { data: PlannerData }) {
   const board = useAnswer<BoardInWords>("/keep-or-dig/try", question, data.board, TRY_SETTLE_MS);
   const worths = useAnswer<readonly BedWorth[] | null>("/keep-or-dig/worths", question, null, WORTH_SETTLE_MS);
   const shortMondays = useMemo(() => shortWithAllDug(data.board), [data.board]);
-  const inOrder = (ids: ReadonlySet<number>) => rows.flatMap(({ id }) => (ids.has(id) ? [id] : []));
-  const choose = (ids: readonly number[]) => setKeptBedIds(inOrder(new Set(ids)));
-  const turn = (id: number) =>
-    choose(keptBedIds.includes(id) ? keptBedIds.filter((kept) => kept !== id) : [...keptBedIds, id]);
+  const choose = (ids: readonly number[]) => setKeptBedIds(inOrder(rows, new Set(ids)));
+  const turn = useCallback((id: number) => setKeptBedIds((kept) => inOrder(rows, turned(kept, id))), [rows]);
   return (
     <>
       <header className="keep-head">
@@ -90,6 +88,12 @@ export function Planner({ data }: { data: PlannerData }) {
     </>
   );
 }
+
+const inOrder = (rows: PlannerData["rows"], ids: ReadonlySet<number>): number[] =>
+  rows.flatMap(({ id }) => (ids.has(id) ? [id] : []));
+
+const turned = (kept: readonly number[], id: number): ReadonlySet<number> =>
+  new Set(kept.includes(id) ? kept.filter((other) => other !== id) : [...kept, id]);
 
 const isOpen = ({ forbidden }: { forbidden: readonly string[] }): boolean => forbidden.length === 0;
 

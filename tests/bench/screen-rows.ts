@@ -63,7 +63,7 @@ async function typing(browser: Browser, address: string): Promise<BenchRow> {
   const page = await browser.newPage();
   await page.goto(`${address}/bookings/1`, { waitUntil: "networkidle" });
   const times = await page.evaluate(async () => {
-    const input = document.querySelector<HTMLInputElement>("#count-0");
+    const input = document.querySelector<HTMLInputElement>('input[name="pieces[0].pieceCount"]');
     const panel = document.querySelector("section[data-stale] [aria-live]");
     if (!input || !panel) throw new Error("no booking form on the page");
     const put = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, "value")?.set;

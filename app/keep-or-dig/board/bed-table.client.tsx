@@ -29,14 +29,69 @@ type Props = {
   turn: (id: number) => void;
 };
 
-/** A strip is drawn again only when its own bed turns. */
-const Strip = memo(BedStrip);
-
 /** Every candidate bed: its tick, its bloom over the weeks that are short, what it fills and saves while the others are as ticked. */
 export function BedTable({ rows, units, blooms, shortMondays, keptBedIds, worths, turn }: Props) {
-  const worthOf = new Map((worths.answer ?? []).map((worth) => [worth.bedId, worth]));
+  const { answer, isStale, problem } = worths;
+  const worthOf = useMemo(() => worthsOf(answer ?? []), [answer]);
   const kept = new Set(keptBedIds);
   const folds = useMemo(() => bedFolds(rows), [rows]);
+  return (
+    <>
+      {problem && (
+        <p className="notice bad" role="alert">
+          The worth of the beds could not be worked out: {problem}
+        </p>
+      )}
+      <div className="keep-folds" data-stale={isStale}>
+        {folds.map(({ title, rows: some }, index) => {
+          const keptHere = some.flatMap(({ id }) => (kept.has(id) ? [id] : []));
+          const table = (
+            <FoldTable
+              {...{ title, rows: some, units, blooms, shortMondays, worthOf, turn, keptHere: keptHere.join() }}
+            />
+          );
+          if (title === null) return <Fragment key="all">{table}</Fragment>;
+          return (
+            <details key={title} className="fold prints-open" open={index === 0}>
+              <summary>
+                {title}{" "}
+                <small>
+                  {countOf(some.length, "bed")}, {keptHere.length} kept
+                </small>
+              </summary>
+              {table}
+            </details>
+          );
+        })}
+      </div>
+      <p className="small soft worth-status" role="status">
+        {isStale && !problem && `Working out what each of ${countOf(rows.length, "bed")} is worth…`}
+      </p>
+      <TableKey />
+    </>
+  );
+}
+
+type FoldProps = Pick<Props, "rows" | "units" | "blooms" | "shortMondays" | "turn"> & {
+  title: string | null;
+  worthOf: WorthOf;
+  /** The ids of the beds kept here, with commas between: text, so that a tick draws its own fold again and no other. */
+  keptHere: string;
+};
+
+const Strip = memo(BedStrip);
+
+const FoldTable = memo(function FoldTable({
+  title,
+  rows,
+  units,
+  blooms,
+  shortMondays,
+  worthOf,
+  keptHere,
+  turn,
+}: FoldProps) {
+  const kept = new Set(keptHere.split(",").map(Number));
   const columns: readonly Column<BedRow>[] = [
     { head: "Keep", className: "keep", cell: (row) => <KeepTick row={row} isKept={kept.has(row.id)} turn={turn} /> },
     ...BED_COLUMNS,
@@ -48,53 +103,24 @@ export function BedTable({ rows, units, blooms, shortMondays, keptBedIds, worths
       className: "strip",
       cell: ({ id }) => <Strip blooms={blooms} bedId={id} isKept={kept.has(id)} shortMondays={shortMondays} />,
     },
-    ...worthColumns(worthOf, worths, units),
+    ...worthColumns(worthOf, units),
   ];
   return (
-    <>
-      {worths.problem && (
-        <p className="notice bad" role="alert">
-          The worth of the beds could not be worked out: {worths.problem}
-        </p>
-      )}
-      {folds.map(({ title, rows: some }, index) => {
-        const table = (
-          <Table
-            caption={title === null ? "Candidate beds, kept or dug" : `Beds ${title}, kept or dug`}
-            isCaptionHidden
-            className="keep-beds"
-            columns={columns}
-            rows={some}
-            keyOf={({ id }) => id}
-            rowClass={({ id }) => (kept.has(id) ? "kept-row" : undefined)}
-            insteadOf={({ id, forbidden }) =>
-              forbidden.length > 0
-                ? { from: BED_COLUMNS.length + 2, words: <MustBeDug id={id} why={forbidden} /> }
-                : null
-            }
-            isInLines
-          />
-        );
-        if (title === null) return <Fragment key="all">{table}</Fragment>;
-        return (
-          <details key={title} className="fold prints-open" open={index === 0}>
-            <summary>
-              {title}{" "}
-              <small>
-                {countOf(some.length, "bed")}, {some.filter(({ id }) => kept.has(id)).length} kept
-              </small>
-            </summary>
-            {table}
-          </details>
-        );
-      })}
-      <p className="small soft worth-status" role="status">
-        {worths.isStale && !worths.problem && `Working out what each of ${countOf(rows.length, "bed")} is worth…`}
-      </p>
-      <TableKey />
-    </>
+    <Table
+      caption={title === null ? "Candidate beds, kept or dug" : `Beds ${title}, kept or dug`}
+      isCaptionHidden
+      className="keep-beds"
+      columns={columns}
+      rows={rows}
+      keyOf={({ id }) => id}
+      rowClass={({ id }) => (kept.has(id) ? "kept-row" : undefined)}
+      insteadOf={({ id, forbidden }) =>
+        forbidden.length > 0 ? { from: BED_COLUMNS.length + 2, words: <MustBeDug id={id} why={forbidden} /> } : null
+      }
+      isInLines
+    />
   );
-}
+});
 
 type TickProps = { row: BedRow; isKept: boolean; turn: (id: number) => void };
 
@@ -140,33 +166,38 @@ const BED_COLUMNS: readonly Column<BedRow>[] = [
   },
 ];
 
+/** Beds by id with what each is worth, and the most that any is worth, in cents. */
+type WorthOf = { readonly byBed: ReadonlyMap<number, BedWorth>; readonly mostCents: number };
+
+const worthsOf = (worths: readonly BedWorth[]): WorthOf => ({
+  byBed: new Map(worths.map((worth) => [worth.bedId, worth])),
+  mostCents: Math.max(1, ...worths.map(({ worthCents }) => Math.abs(worthCents))),
+});
+
 /** What a bed is worth, once that is worked out; its place is kept until then. */
-function worthColumns(
-  worthOf: ReadonlyMap<number, BedWorth>,
-  { answer, isStale }: Props["worths"],
-  units: Units,
-): readonly Column<BedRow>[] {
-  const mostCents = Math.max(1, ...(answer ?? []).map(({ worthCents }) => Math.abs(worthCents)));
+function worthColumns({ byBed, mostCents }: WorthOf, units: Units): readonly Column<BedRow>[] {
   const column = (
     head: string,
+    headShown: string,
     className: string,
     words: (worth: BedWorth, row: BedRow) => ReactNode,
   ): Column<BedRow> => ({
     head,
+    headShown: <span aria-hidden="true">{headShown}</span>,
     className,
     cell: (row) => {
-      const worth = worthOf.get(row.id);
-      return worth ? <span data-stale={isStale}>{words(worth, row)}</span> : <span className="soft">…</span>;
+      const worth = byBed.get(row.id);
+      return worth ? words(worth, row) : <span className="soft">…</span>;
     },
   });
   return [
-    column("Short focal stems filled", "fills", ({ focalStems, weeks }) => (
+    column("Short focal stems filled", "Fills, stems", "fills", ({ focalStems, weeks }) => (
       <>
         {stemsInWords(focalStems)}
         <span className="visually-hidden"> {weeks.length > 0 ? weeksInWords(weeks) : "none filled"}</span>
       </>
     )),
-    column("Saves, against the other way", "worth", (worth) => (
+    column("Saves, against the other way", "Saves", "worth", (worth) => (
       <>
         <SavingCell worth={worth} mostCents={mostCents} />
         {worth.wouldBreak.map((limit) => (
@@ -176,6 +207,8 @@ function worthColumns(
         ))}
       </>
     )),
-    column("Keeping pays at a survival", "pays-at", (worth, row) => <SurvivalThatPays worth={worth} row={row} />),
+    column("Keeping pays at a survival", "Keeping pays at", "pays-at", (worth, row) => (
+      <SurvivalThatPays worth={worth} row={row} />
+    )),
   ];
 }

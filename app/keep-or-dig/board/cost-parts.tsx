@@ -1,3 +1,4 @@
+import { memo } from "react";
 import { inRoundMoney, inTenths, inWholes } from "#lib/plan/words/numbers";
 import { type Column, Table } from "../../ui/table";
 import type { BedRow } from "../planner-data";
@@ -22,7 +23,7 @@ const COLUMNS: readonly Column<BedRow>[] = [
 ];
 
 /** What the cost of keeping and of digging each bed is made of. */
-export const CostParts = ({ rows }: { rows: readonly BedRow[] }) => (
+export const CostParts = memo(({ rows }: { rows: readonly BedRow[] }) => (
   <details>
     <summary>What the costs are made of</summary>
     <p className="small">
@@ -40,4 +41,4 @@ export const CostParts = ({ rows }: { rows: readonly BedRow[] }) => (
       />
     </div>
   </details>
-);
+));

@@ -28,7 +28,8 @@ export const TableKey = () => (
       </li>
     </ul>
     <p className="small soft">
-      What a bed saves is what the season would cost more if that bed alone went the other way.{" "}
+      A bed fills short focal stems as it is ticked, and saves what the season would cost more if that bed alone went
+      the other way; keeping pays from a share of clumps alive in spring on.{" "}
       <strong>No published survival in the ground was found; it is your own number</strong>, for the farm on{" "}
       <a href="/farm">Farm</a>, for a planting on its bed’s page.
     </p>
