@@ -141,6 +141,8 @@ function seededBooking(
     status,
     eventOn: dayInYear(monthDay as MonthDay, seasonYear),
     palette: [...oneOf(random, PALETTES)],
+    alternativeColours: [],
+    unacceptableColours: [],
     spareShare: 0.1,
     unacceptableCropIds: random() < 0.2 ? [oneOf(random, crops).id] : [],
     pieces: [piece(0, 1, 1), piece(1, 2, 6), piece(2, 4, 10), piece(4, 4, 14)],

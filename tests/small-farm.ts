@@ -155,6 +155,8 @@ export const booking = (given: Partial<Booking> & { id: number }): Booking => ({
   status: "confirmed",
   eventOn: day("2027-06-12"),
   palette: [],
+  alternativeColours: [],
+  unacceptableColours: [],
   spareShare: 0,
   unacceptableCropIds: [],
   pieces: [],

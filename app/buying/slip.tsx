@@ -1,8 +1,8 @@
 import { toDay, withWeekday } from "#lib/domain/day";
-import { anyOf } from "#lib/domain/listed";
 import type { BuyIn } from "#lib/plan/road/buying";
 import { type BuyingSlip, buyingTotals } from "#lib/plan/road/buying-slips";
 import { orderText } from "#lib/plan/words/buying-words";
+import { coloursInWords } from "#lib/plan/words/colour-words";
 import { countOf, inMoney, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
 import { CopyButton } from "../ui/copy-button.client";
 import { StateSign } from "../ui/state-sign";
@@ -65,7 +65,7 @@ const Line = ({ line, isShared }: { line: BuyIn; isShared: boolean }) => {
       <span className="slip-what">
         <b>{crop.name}</b>
         <small>
-          {anyOf(need.colours) || "any colour"}
+          {coloursInWords(need)}
           {isShared && `, ${need.booking.client}`}
           {need.booking.status !== "confirmed" && `, ${need.booking.status}`}; {inWholes(gap.shortStems)} short
           {leftOverStems > 0 && `, ${inWholes(leftOverStems)} left over`}

@@ -1,9 +1,9 @@
 import { toDay, withWeekday } from "#lib/domain/day";
-import { anyOf } from "#lib/domain/listed";
 import type { Bottleneck } from "#lib/plan/road/bottleneck";
 import type { Gap } from "#lib/plan/road/gaps";
 import type { Plan } from "#lib/plan/road/plan";
 import { stemHolders } from "#lib/plan/road/stem-holders";
+import { coloursInWords } from "#lib/plan/words/colour-words";
 import { reasonInWords } from "#lib/plan/words/gap-words";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { CountedRow } from "../look/counted-row";
@@ -37,7 +37,7 @@ export function GapFold({ gap, plan, chosen, bottleneck, isOpen, stemsPerMark }:
           <strong>{need.role}</strong> <span className="visually-hidden">short</span> for {need.booking.client}
           <small className="gap-of-need">
             {inWholes(coveredStems)} of {inWholes(need.stems)} covered, {named ? `${named.name.toLowerCase()} ` : ""}in{" "}
-            {anyOf(need.colours) || "any colour"}
+            {coloursInWords(need)}
           </small>
         </span>
         <CountedRow covered={[]} shortStems={shortStems} stemsPerMark={stemsPerMark} marksARow={20} />

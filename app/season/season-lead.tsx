@@ -1,9 +1,9 @@
 import type { ReactNode } from "react";
 import { inShort, isoWeekOf, toDay } from "#lib/domain/day";
-import { anyOf } from "#lib/domain/listed";
 import { stemsShort } from "#lib/plan/road/gaps";
 import type { Plan } from "#lib/plan/road/plan";
 import { bookingsOf } from "#lib/plan/road/seasons";
+import { coloursInWords } from "#lib/plan/words/colour-words";
 import { coverInWords } from "#lib/plan/words/gap-words";
 import { countOf, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
 import { rankedGaps } from "#lib/plan/words/season-lead";
@@ -53,7 +53,7 @@ function GapLead({ plan, isWorking, children }: LeadProps) {
         </h1>
         {children}
         <p className="lead">
-          The largest gap is <b>{inWholes(shortStems)}</b> in {anyOf(need.colours) || "any colour"} for{" "}
+          The largest gap is <b>{inWholes(shortStems)}</b> in {coloursInWords(need)} for{" "}
           <a href={`/bookings/${need.booking.id}`}>{need.booking.client}</a> on {inShort(day)}. {firstWay}
         </p>
         <p className="actions">

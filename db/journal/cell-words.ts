@@ -16,7 +16,7 @@ import type { Field, Fields } from "#lib/domain/records/field";
 import { type Manner, valueInWords } from "#lib/domain/records/form";
 import { PIECE } from "#lib/domain/records/piece";
 import { PLANTING } from "#lib/domain/records/planting";
-import { RECIPE, RECIPE_LINE } from "#lib/domain/records/recipe";
+import { OR_NEUTRAL, RECIPE, RECIPE_LINE } from "#lib/domain/records/recipe";
 import { STEM_LINE } from "#lib/domain/records/stem-line";
 import { VARIETY } from "#lib/domain/records/variety";
 import { WINTER_COSTS } from "#lib/domain/records/winter-costs";
@@ -40,7 +40,7 @@ const FIELDS = new Map([
   ["variety", columns(variety, VARIETY)],
   ["bloom_curve", columns(bloomCurve, CURVE)],
   ["recipe", columns(recipe, RECIPE)],
-  ["recipe_line", columns(recipeLine, RECIPE_LINE)],
+  ["recipe_line", columns(recipeLine, { ...RECIPE_LINE, orNeutral: OR_NEUTRAL })],
   ["bed", columns(bed, BED)],
   ["planting", columns(planting, PLANTING)],
   ["booking", columns(booking, BOOKING)],

@@ -12,7 +12,7 @@ import {
 import { crop, variety } from "#db/schema/crops";
 import { bloomCurve } from "#db/schema/curves";
 import { farm } from "#db/schema/farm";
-import { cropOfRow, curveOfRow, farmOfRow } from "#db/schema/nested";
+import { cropOfRow, curveOfRow, farmOfRow, recipeLineOfRow } from "#db/schema/nested";
 import { weatherYear } from "#db/schema/weather";
 import { whatIf } from "#db/schema/what-ifs";
 import type { Parsed } from "#lib/domain/problem";
@@ -84,7 +84,10 @@ function readRecipes(database: FarmDatabase, rows: RowParser): readonly Recipe[]
   const recipes = database.select().from(recipe).orderBy(asc(recipe.id)).all();
   const lines = database.select().from(recipeLine).orderBy(asc(recipeLine.recipeId), asc(recipeLine.position)).all();
   const linesOf = rows.byParent("recipeLines", recipes, lines, (line) => line.recipeId);
-  return rows.all("recipes", recipeSchema, recipes, (row) => ({ ...row, lines: linesOf(row.id) }));
+  return rows.all("recipes", recipeSchema, recipes, (row) => ({
+    ...row,
+    lines: linesOf(row.id).map(recipeLineOfRow),
+  }));
 }
 
 function readBookings(database: FarmDatabase, rows: RowParser): readonly Booking[] {

@@ -26,6 +26,8 @@ export const recipeLine = sqliteTable(
     role: text("role").notNull(),
     stemsPerPiece: real("stems_per_piece").notNull(),
     colours: text("colours").notNull(),
+    /** The neutral colours too, beside the palette. A column of its own: SQLite cannot widen the check of the one before it. */
+    orNeutral: yesNo("or_neutral").notNull().default(false),
   },
   (table) => [
     unique("recipe_line_place").on(table.recipeId, table.position),
@@ -35,6 +37,7 @@ export const recipeLine = sqliteTable(
       oneOf("role", ROLES),
       isAboveZero("stems_per_piece"),
       oneOf("colours", ["palette", "any"]),
+      holds("or_neutral", "or_neutral IN (0, 1) AND (or_neutral = 0 OR colours = 'palette')"),
     ),
   ],
 );
@@ -49,6 +52,8 @@ export const booking = sqliteTable(
     eventOn: text("event_on").notNull(),
     palette: list("palette").notNull(),
     spareShare: real("spare_share").notNull(),
+    alternativeColours: list("alternative_colours").notNull().default([]),
+    unacceptableColours: list("unacceptable_colours").notNull().default([]),
     note: text("note").notNull(),
   },
   (table) => [
@@ -59,6 +64,8 @@ export const booking = sqliteTable(
       oneOf("status", STATUSES),
       isDay("event_on"),
       isList("palette"),
+      isList("alternative_colours"),
+      isList("unacceptable_colours"),
       isShare("spare_share"),
     ),
   ],

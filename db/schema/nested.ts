@@ -2,7 +2,9 @@ import { climateColumns, climateOfColumns } from "#lib/domain/records/climate";
 import type { Crop } from "#lib/domain/records/crop";
 import { anchorColumns, type BloomCurve } from "#lib/domain/records/curve";
 import type { Farm } from "#lib/domain/records/farm-settings";
+import type { RecipeLine } from "#lib/domain/records/recipe";
 import type { Mark, Sourced } from "#lib/domain/sourced";
+import type { recipeLine } from "./bookings";
 import type { crop } from "./crops";
 import type { bloomCurve } from "./curves";
 import type { farm } from "./farm";
@@ -62,6 +64,17 @@ export const curveOfRow = (row: typeof bloomCurve.$inferSelect) => ({
   timingOrigin: { mark: row.timingMark, source: row.timingSource },
   yieldOrigin: { mark: row.yieldMark, source: row.yieldSource },
   heatOrigin: { mark: row.heatMark, source: row.heatSource },
+});
+
+export const recipeLineRow = ({ colours, ...line }: RecipeLine) => ({
+  ...line,
+  colours: colours === "any" ? "any" : "palette",
+  orNeutral: colours === "palette-or-neutral",
+});
+
+export const recipeLineOfRow = ({ colours, orNeutral, ...row }: typeof recipeLine.$inferSelect) => ({
+  ...row,
+  colours: orNeutral && colours === "palette" ? "palette-or-neutral" : colours,
 });
 
 type SourcedColumns<Name extends string> = Record<Name, number> &

@@ -1,6 +1,7 @@
 import { asc, eq } from "drizzle-orm";
 import type { FarmDatabase } from "#db/client";
 import { recipe, recipeLine } from "#db/schema/bookings";
+import { recipeLineRow } from "#db/schema/nested";
 import type { Recipe } from "#lib/domain/records/recipe";
 import { putLines } from "./put-lines";
 import { addRow, changeRow } from "./put-row";
@@ -50,5 +51,5 @@ const putRecipeLines = (
     database,
     recipeLine,
     ids,
-    lines.map((line, position) => ({ ...line, recipeId, position })),
+    lines.map((line, position) => ({ ...recipeLineRow(line), recipeId, position })),
   );

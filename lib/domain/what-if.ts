@@ -15,6 +15,12 @@ const keptPlantingSchema = plantingDraftSchema.extend({
   ageSeasons: plantingDraftSchema.shape.ageSeasons.default(null),
 });
 
+/** A booking as a what-if keeps it. One that was kept before its client could name alternatives and refuse colours names none. */
+const keptBookingSchema = bookingDraftSchema.extend({
+  alternativeColours: bookingDraftSchema.shape.alternativeColours.default([]),
+  unacceptableColours: bookingDraftSchema.shape.unacceptableColours.default([]),
+});
+
 const id = z.int();
 const crop = z.int().nullable();
 
@@ -36,7 +42,7 @@ export const changeSchema = z.discriminatedUnion("kind", [
     factor: z.number("write a number").min(0, "at least 0").max(5, "at most 5 times"),
     cropId: crop,
   }),
-  z.object({ kind: z.literal("booking-added"), booking: bookingDraftSchema }),
+  z.object({ kind: z.literal("booking-added"), booking: keptBookingSchema }),
   z.object({ kind: z.literal("booking-moved"), bookingId: id, eventOn: daySchema }),
   z.object({ kind: z.literal("booking-dropped"), bookingId: id }),
   z.object({ kind: z.literal("status-set"), bookingId: id, status: z.enum(STATUSES) }),

@@ -47,5 +47,22 @@ export const COLOURS = [
 ] as const;
 export type Colour = (typeof COLOURS)[number];
 
+/** Colours that go with every palette, the first to take first: `common practice` for what fills and greens a piece. */
+export const NEUTRALS: readonly Colour[] = ["white", "cream", "green", "silver"];
+
+/**
+ * The colours that a recipe's line may take: the booking's palette alone, the palette and then the {@link NEUTRALS}, or every colour. What the
+ * booking will not have is left out of each.
+ */
+export const LINE_COLOURS = ["palette", "palette-or-neutral", "any"] as const;
+export type LineColours = (typeof LINE_COLOURS)[number];
+
+/** What a line's colours mean, in one plain phrase. */
+export const LINE_COLOURS_WORDS: Record<LineColours, string> = {
+  palette: "the booking’s palette",
+  "palette-or-neutral": "the palette, or white, cream, green, silver",
+  any: "any colour",
+};
+
 export const UNITS = ["us", "metric"] as const;
 export type Units = (typeof UNITS)[number];

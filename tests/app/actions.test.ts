@@ -123,6 +123,8 @@ test("a booking with a piece whose recipe is gone is refused at that piece", asy
     status: "held",
     eventOn: "2027-06-12",
     palette: "",
+    alternativeColours: "",
+    unacceptableColours: "",
     spareShare: "10",
     unacceptableCropIds: [],
     pieces: [{ recipeId: 99, pieceCount: "3", colours: "" }],

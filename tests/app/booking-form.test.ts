@@ -8,6 +8,8 @@ const form = (given: Partial<BookingForm> = {}): BookingForm => ({
   status: "held",
   eventOn: "2027-06-12",
   palette: "blush, cream",
+  alternativeColours: "",
+  unacceptableColours: "",
   spareShare: "10",
   unacceptableCropIds: [],
   pieces: [],

@@ -1,6 +1,7 @@
 import { get as httpGet } from "node:http";
 import { type ServedFarm, type ServedSize, withServedFarm } from "./serve-farm";
 import { type BenchRow, rowOf } from "./timing";
+import { typedBooking, typedEnquiry } from "./typed-forms";
 import { quiet, workedMs } from "./worked";
 
 /**
@@ -96,25 +97,6 @@ async function fiftyReaders(
   const note = `${before === "cold" ? "no page rendered before they come" : "some seconds after the start"}; ${each(pid, worked, times.length)}`;
   return withTail(`50 people reading at once, ${size} farm, ${before}`, times, target, note);
 }
-
-const typedEnquiry = (run: number) => ({
-  form: { stemCount: String(100 + run), colours: "blush", role: "focal", eventOn: "2027-06-19" },
-});
-
-const typedBooking = (run: number) => ({
-  bookingId: null,
-  form: {
-    client: "Somebody",
-    status: "confirmed",
-    eventOn: "2027-09-18",
-    palette: "blush, cream",
-    spareShare: "10",
-    unacceptableCropIds: [],
-    pieces: [],
-    stemLines: [{ role: "focal", cropId: null, cropOnly: false, colours: "", stemCount: String(20 + run) }],
-    note: "",
-  },
-});
 
 const tickedBeds = (run: number) => ({
   seasonYear: 2027,

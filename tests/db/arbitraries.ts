@@ -4,7 +4,7 @@ import { addDays, parseDay, toDay } from "#lib/domain/day";
 import { BED_FLAGS } from "#lib/domain/records/bed";
 import { PLANTING_FLAGS } from "#lib/domain/records/planting";
 import { MARKS } from "#lib/domain/sourced";
-import { COLOURS, ROLES, SHAPES, STATUSES, TREATMENTS } from "#lib/domain/words";
+import { COLOURS, LINE_COLOURS, ROLES, SHAPES, STATUSES, TREATMENTS } from "#lib/domain/words";
 import { farm } from "../small-farm";
 
 /** Whatever the domain allows, the odd ends of it included: any letters, all digits of a number, lists with the same thing twice. */
@@ -76,7 +76,7 @@ export const recipeDraft = fc.record({
       role: fc.constantFrom(...ROLES),
       // Pieces, stems in one and lines stay together below what a booking may ask for.
       stemsPerPiece: above0(100),
-      colours: fc.constantFrom("palette" as const, "any" as const),
+      colours: fc.constantFrom(...LINE_COLOURS),
     }),
     { minLength: 1, maxLength: 5 },
   ),
@@ -119,6 +119,8 @@ export const bookingDraft = fc.record({
   status: fc.constantFrom(...STATUSES),
   eventOn: day,
   palette: colours,
+  alternativeColours: colours,
+  unacceptableColours: colours,
   spareShare: share,
   unacceptableCropIds: fc.array(fc.nat(), { maxLength: 4 }),
   pieces: fc.array(fc.record({ recipeId: fc.nat(), pieceCount: above0(100), colours }), { maxLength: 4 }),

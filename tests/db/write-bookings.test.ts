@@ -11,6 +11,8 @@ const RICH: BookingDraft = {
   status: "enquiry",
   eventOn: day("2028-02-29"),
   palette: ["blush", "cream", "blush"],
+  alternativeColours: ["peach", "apricot"],
+  unacceptableColours: ["white", "silver"],
   spareShare: 0.125,
   unacceptableCropIds: [2, 1, 2],
   pieces: [

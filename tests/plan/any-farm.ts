@@ -133,6 +133,8 @@ const bookings = fc
       eventOn: someDay(9, 22),
       palette,
       spareShare: fc.constantFrom(0, 0.1, 0.25),
+      alternativeColours: palette,
+      unacceptableColours: fc.constantFrom<Colour[]>([], [], ["white"], ["blush", "silver"]),
       unacceptableCropIds: fc.constantFrom<number[]>([], [], [], [2], [1, 3]),
       pieces: fc.array(
         fc.record({ recipeId: fc.constantFrom(1, 2), pieceCount: fc.integer({ min: 1, max: 6 }), colours: palette }),
@@ -179,6 +181,7 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
           lines: [
             { role: "secondary", stemsPerPiece: 2.5, colours: "palette" },
             { role: "filler", stemsPerPiece: 0.4, colours: "any" },
+            { role: "filler", stemsPerPiece: 0.7, colours: "palette-or-neutral" },
           ],
         }),
       ],

@@ -5,13 +5,13 @@ import { BED_FLAGS, type Bed } from "#lib/domain/records/bed";
 import type { Crop } from "#lib/domain/records/crop";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import { PLANTING_FLAGS } from "#lib/domain/records/planting";
-import type { Recipe } from "#lib/domain/records/recipe";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { MARKS } from "#lib/domain/sourced";
 import { COLOURS, ROLES, SHAPES, STATUSES, TREATMENTS } from "#lib/domain/words";
 import { DATE_ORDERS } from "#lib/domain/writing";
 import { day, monthDay, farm as plainFarm } from "../small-farm";
 import { anyAge, anyAnchor, anyCourse } from "./any-heat";
+import { anyRecipe } from "./any-recipe";
 import { anyWeather } from "./any-weather";
 
 /** Farms of every kind that the types allow, with the worst texts a person can type: quotes, slashes, line breaks, formulas. */
@@ -103,19 +103,7 @@ const sprayed = fc.tuple(bed, fc.option(anyDay)).map(([plain, from]): Omit<Bed, 
   return from ? { ...plain, noEntryFrom: from, noEntryUntil: toDay(toDayNumber(from) + 2) } : plain;
 });
 
-const recipe: fc.Arbitrary<Omit<Recipe, "id">> = fc.record({
-  name: name.filter((words) => words.length <= 80),
-  unit: name,
-  lines: fc.array(
-    fc.record({
-      role: fc.constantFrom(...ROLES),
-      stemsPerPiece: between(0.01, 10_000),
-      colours: fc.constantFrom("palette" as const, "any" as const),
-    }),
-    { minLength: 1, maxLength: 4 },
-  ),
-  origin: text,
-});
+const recipe = anyRecipe(name, text);
 
 const numbered = <T>(rows: readonly T[]) => rows.map((row, index) => ({ id: index + 1, ...row }));
 const named = <T extends { name: string }>(rows: fc.Arbitrary<T>, minLength = 1) =>
@@ -170,6 +158,8 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
           status: fc.constantFrom(...STATUSES),
           eventOn: anyDay,
           palette: colours,
+          alternativeColours: colours,
+          unacceptableColours: colours,
           spareShare: share,
           unacceptableCropIds: fc.array(idOf(crops), { maxLength: 2 }),
           pieces: fc.array(fc.record({ recipeId: idOf(recipes), pieceCount: between(0.01, 1000), colours }), {

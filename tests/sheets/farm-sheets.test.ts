@@ -42,6 +42,8 @@ test("columns left out take the defaults that the sheet's text says", () => {
         eventOn: "2027-06-12",
         status: "enquiry",
         palette: [],
+        alternativeColours: [],
+        unacceptableColours: [],
         spareShare: KNOWN.farm.spareShare,
         unacceptableCrops: [],
         pieces: [{ recipe: "Bridal bouquet", pieceCount: 1, colours: [] }],

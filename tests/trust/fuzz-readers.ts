@@ -23,6 +23,8 @@ const BOOKING = {
   status: "held",
   eventOn: "2027-06-12",
   palette: "blush",
+  alternativeColours: "peach",
+  unacceptableColours: "white",
   sparePercent: "10",
   unacceptableCropIds: [1],
   pieces: [{ recipeId: 1, pieceCount: "2", colours: "" }],

@@ -1,6 +1,7 @@
 "use client";
 
 import { useState } from "react";
+import { BOOKING } from "#lib/domain/records/booking";
 import { STATUSES, type Status } from "#lib/domain/words";
 import { CountedMarks } from "../../look/counted-row";
 import { Form } from "../../ui/form.client";
@@ -76,7 +77,19 @@ export function BookingEditor({ bookingId, form: initial, choices }: Props) {
             }
           />
           <details>
-            <summary>Not wanted, and a note</summary>
+            <summary>Alternatives, what is not wanted, and a note</summary>
+            {(["alternativeColours", "unacceptableColours"] as const).map((name) => (
+              <ColourField
+                key={name}
+                name={name}
+                isWide
+                ownColours={choices.ownColours}
+                label={BOOKING[name].label}
+                hint={BOOKING[name].hint}
+                value={form[name]}
+                onChange={(colours) => set({ [name]: colours })}
+              />
+            ))}
             <fieldset>
               <legend>Crops the client will not have</legend>
               <div className="row">

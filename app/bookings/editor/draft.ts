@@ -14,6 +14,8 @@ export type BookingForm = {
   status: Status;
   eventOn: string;
   palette: string;
+  alternativeColours: string;
+  unacceptableColours: string;
   spareShare: string;
   unacceptableCropIds: number[];
   pieces: { recipeId: number; pieceCount: string; colours: string }[];
@@ -58,6 +60,8 @@ export const formOf = (booking: Booking | BookingDraft, mark: DecimalMark): Book
   status: booking.status,
   eventOn: booking.eventOn,
   palette: listed(booking.palette),
+  alternativeColours: listed(booking.alternativeColours),
+  unacceptableColours: listed(booking.unacceptableColours),
   spareShare: shown(PERCENT, booking.spareShare, mark),
   unacceptableCropIds: booking.unacceptableCropIds,
   pieces: booking.pieces.map((piece) => ({

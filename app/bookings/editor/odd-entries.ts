@@ -1,4 +1,5 @@
 import { addDays, type Day, inFull } from "#lib/domain/day";
+import { allOf } from "#lib/domain/listed";
 import type { Problem } from "#lib/domain/problem";
 import type { Booking, BookingDraft } from "#lib/domain/records/booking";
 import type { Recipe } from "#lib/domain/records/recipe";
@@ -8,7 +9,7 @@ import { inTenths } from "#lib/plan/words/numbers";
 const DAYS_BACK = 366;
 const DAYS_AHEAD = 5 * 366;
 
-/** What a booking can say and can hardly mean: half a bouquet, an event years ago, or stems kept for an event that asks for none. A day that stood already may stay. */
+/** What a booking can say and can hardly mean: half a bouquet, an event years ago, stems kept for an event that asks for none, or a colour wanted and not wanted. A day that stood already may stay. */
 export function oddEntries(
   draft: BookingDraft,
   { recipes, before, today }: { recipes: readonly Recipe[]; before: Booking | undefined; today: Day },
@@ -17,6 +18,7 @@ export function oddEntries(
     ...halfPieces(draft, recipes),
     ...(draft.eventOn === before?.eventOn ? [] : oddDay(draft.eventOn, today)),
     ...nothingAsked(draft),
+    ...clashingColours(draft),
   ];
 }
 
@@ -32,6 +34,21 @@ export const halfPieces = ({ pieces }: BookingDraft, recipes: readonly Recipe[])
 function oddDay(eventOn: Day, today: Day): Problem[] {
   const isOdd = eventOn < addDays(today, -DAYS_BACK) || eventOn > addDays(today, DAYS_AHEAD);
   return isOdd ? [{ place: "eventOn", message: `${inFull(eventOn)} is years away from today: check the year` }] : [];
+}
+
+/** A colour that is wanted and not wanted: nobody could tell which is meant. */
+function clashingColours({ unacceptableColours, ...draft }: BookingDraft): Problem[] {
+  const lists = [
+    { place: "palette", colours: draft.palette },
+    { place: "alternativeColours", colours: draft.alternativeColours },
+    ...draft.pieces.map(({ colours }, index) => ({ place: `pieces[${index}].colours`, colours })),
+    ...draft.stemLines.map(({ colours }, index) => ({ place: `stemLines[${index}].colours`, colours })),
+  ];
+  return lists.flatMap(({ place, colours }) => {
+    const clashing = colours.filter((colour) => unacceptableColours.includes(colour));
+    if (clashing.length === 0) return [];
+    return [{ place, message: `${allOf(clashing)} stands here and among the colours not wanted: take it out of one` }];
+  });
 }
 
 function nothingAsked({ status, pieces, stemLines }: BookingDraft): Problem[] {

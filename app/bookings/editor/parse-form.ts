@@ -17,6 +17,8 @@ const formSchema = z.object({
   status: text,
   eventOn: text,
   palette: colours,
+  alternativeColours: colours,
+  unacceptableColours: colours,
   spareShare: text,
   unacceptableCropIds: linesOf(z.int()),
   pieces: linesOf(z.object({ recipeId: z.int(), pieceCount: text, colours })),

@@ -22,6 +22,8 @@ export default async function NewBookingPage({ searchParams }: { searchParams: P
     status: "enquiry",
     eventOn: on ?? "",
     palette: "",
+    alternativeColours: "",
+    unacceptableColours: "",
     spareShare: shown(PERCENT, farm.farm.spareShare, farm.farm.decimalMark),
     unacceptableCropIds: [],
     pieces: [],

@@ -3,7 +3,7 @@
 import { useState } from "react";
 import { type DecimalMark, writeNumber } from "#lib/domain/read-number";
 import type { RecipeLine } from "#lib/domain/records/recipe";
-import { ROLES } from "#lib/domain/words";
+import { LINE_COLOURS, LINE_COLOURS_WORDS, ROLES } from "#lib/domain/words";
 import { FieldProblem } from "../../ui/field-problem";
 import { useField } from "../../ui/form-context.client";
 import { NumberField, SelectField } from "../../ui/form-fields.client";
@@ -11,10 +11,7 @@ import { NumberField, SelectField } from "../../ui/form-fields.client";
 type Line = { readonly key: number; readonly role: string; readonly stems: string; readonly colours: string };
 
 const ROLE_OPTIONS = ROLES.map((role) => ({ value: role, label: role }));
-const COLOUR_OPTIONS = [
-  { value: "palette", label: "the booking’s palette" },
-  { value: "any", label: "any colour" },
-];
+const COLOUR_OPTIONS = LINE_COLOURS.map((colours) => ({ value: colours, label: LINE_COLOURS_WORDS[colours] }));
 
 /** The lines of a recipe: stems of a role in one piece. Fractions are meant: half a stem serves every second piece. */
 export function RecipeLines({ lines: initial, mark }: { lines: readonly RecipeLine[]; mark: DecimalMark }) {

@@ -29,6 +29,8 @@ export function readBookingDraft(values: FormValues, { farm, recipes }: Snapshot
       status: values.text("booking.status"),
       eventOn: values.text("booking.eventOn"),
       palette,
+      alternativeColours: "",
+      unacceptableColours: "",
       spareShare: shown(PERCENT, farm.spareShare, farm.decimalMark),
       unacceptableCropIds: [],
       pieces: pieces.map(({ index, pieceCount }) => ({

@@ -8,7 +8,10 @@ import { BOOKING_NAMES } from "./names";
 import { pieceSchema } from "./piece";
 import { stemLineSchema } from "./stem-line";
 
-/** A booking as its form and its row write it, its lines aside. Colours stand in order of preference. `spareShare` is added for breakage. */
+/**
+ * A booking as its form and its row write it, its lines aside. Colours stand in order of preference; `alternativeColours` follow the palette wherever
+ * it is asked for, and a stem of an unacceptable colour is never used. `spareShare` is added for breakage.
+ */
 export const BOOKING = {
   ...BOOKING_NAMES,
   status: field(choice(STATUSES, STATUS_WORDS), z.enum(STATUSES), { absent: "enquiry", label: "Status" }),
@@ -17,15 +20,29 @@ export const BOOKING = {
     label: "Palette, best colour first",
     hint: "For example: blush, cream, white. Leave it empty if any colour will do.",
   }),
+  alternativeColours: field(listOf(colour), z.array(z.enum(COLOURS)), {
+    absent: [],
+    label: "Alternatives the client named",
+    hint: "Taken where the palette falls short, best first. For example: apricot, peach.",
+    heading: "alternatives",
+  }),
+  unacceptableColours: field(listOf(colour), z.array(z.enum(COLOURS)), {
+    absent: [],
+    label: "Colours not wanted",
+    hint: "For example: white. No filler or foliage of such a colour is used either.",
+    heading: "colours_not_wanted",
+  }),
   spareShare: share({ label: "Spare" }),
   note: field(note, z.string().max(4000, "a note has at most 4,000 letters"), { absent: "", label: "Note" }),
 };
 
-/** A booking a row. Absent or empty: `status` enquiry, no palette, `spare_share` the farm's, nothing unwanted, and no note. */
+/** A booking a row. Absent or empty: `status` enquiry, no palette, no alternatives, `spare_share` the farm's, nothing unwanted, and no note. */
 export const BOOKING_SHEET = {
   ...BOOKING_NAMES,
   status: BOOKING.status,
   palette: BOOKING.palette,
+  alternativeColours: BOOKING.alternativeColours,
+  unacceptableColours: BOOKING.unacceptableColours,
   spareShare: open(BOOKING.spareShare),
   unacceptableCrops: field(listOf(word), z.array(z.string().trim()), {
     absent: [],

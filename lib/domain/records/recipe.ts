@@ -1,18 +1,26 @@
 import { z } from "zod";
+import { allOf } from "../listed";
 import { ROLE_WORDS } from "../trade-words";
-import { ROLES } from "../words";
+import { LINE_COLOURS, LINE_COLOURS_WORDS, NEUTRALS, ROLES } from "../words";
 import { field, number, recordSchema, rowId } from "./field";
-import { choice, prose, word } from "./kinds";
+import { choice, prose, word, yesNo } from "./kinds";
 
 /**
  * One line of a recipe: stems of a role in one piece; fractions are meant (one foliage stem serves several small pieces).
- * `colours` "palette" takes the booking's colours, "any" takes every colour.
+ * `colours` are those of the booking's palette, of the palette and the neutral ones, or any.
  */
 export const RECIPE_LINE = {
   role: field(choice(ROLES, ROLE_WORDS), z.enum(ROLES), { label: "Role" }),
   stemsPerPiece: number({ above: 0, most: 10_000, of: "stems", label: "Stems in one" }),
-  colours: field(choice(["palette", "any"]), z.enum(["palette", "any"]), { absent: "palette", label: "Colours" }),
+  colours: field(choice(LINE_COLOURS), z.enum(LINE_COLOURS), {
+    absent: "palette",
+    label: "Colours",
+    meanings: LINE_COLOURS_WORDS,
+  }),
 };
+
+/** A line's colours are kept in two columns: whether the palette alone or any, and this. */
+export const OR_NEUTRAL = field(yesNo, z.boolean(), { label: `Colours, ${allOf(NEUTRALS)} too` });
 
 /** What a recipe's form asks for beside its lines. */
 export const RECIPE = {

@@ -42,6 +42,8 @@ export const heldBooking = ({ stemCount, colours, role, eventOn }: Enquiry, { sp
   eventOn,
   palette: [...colours],
   spareShare,
+  alternativeColours: [],
+  unacceptableColours: [],
   unacceptableCropIds: [],
   pieces: [],
   stemLines: [{ role, cropId: null, cropOnly: false, colours: [...colours], stemCount }],

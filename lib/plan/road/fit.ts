@@ -18,7 +18,7 @@ export const WORST_FIT_CENTS =
 
 /** What a need asks of a stem, the amount and the day aside. */
 export type Asked = Pick<Need, "role" | "cropId" | "cropOnly" | "colours"> & {
-  readonly booking: Pick<Need["booking"], "unacceptableCropIds">;
+  readonly booking: Pick<Need["booking"], "unacceptableCropIds" | "unacceptableColours">;
 };
 
 /** The crop's part of the fit: it can take the role, is not unacceptable, and is the named one where no other will do. */
@@ -29,8 +29,9 @@ export function cropFitCents({ role, cropId, cropOnly, booking }: Asked, crop: C
   return (isNamed ? 0 : OTHER_CROP_CENTS) + (crop.usualRole === role ? 0 : OTHER_ROLE_CENTS);
 }
 
-/** The colour's part of the fit: by its place among the colours accepted; none named accepts all alike. */
-export function colourFitCents({ colours }: Asked, colour: Colour): number | null {
+/** The colour's part of the fit: by its place among the colours accepted; none named accepts all alike. What the booking refuses never fits. */
+export function colourFitCents({ colours, booking }: Asked, colour: Colour): number | null {
+  if (booking.unacceptableColours.includes(colour)) return null;
   if (colours.length === 0) return 0;
   const rank = colours.indexOf(colour);
   return rank < 0 ? null : rank * NEXT_COLOUR_CENTS;

@@ -39,6 +39,7 @@ export class Fits {
       if (crop !== lastCrop) cropCents = cropFitCents(need, crop);
       lastCrop = crop;
       if (cropCents === null) continue;
+      if (need.booking.unacceptableColours.includes(variety.colour)) continue;
       const colourCents = colourFitCents(need, variety.colour);
       if (colourCents === null) otherColours.push(index);
       else {

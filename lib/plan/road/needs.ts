@@ -3,7 +3,7 @@ import { toDayNumber, yearOf } from "#lib/domain/day";
 import type { Booking, BookingDraft } from "#lib/domain/records/booking";
 import type { Recipe } from "#lib/domain/records/recipe";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
-import { type Colour, ROLES, type Role } from "#lib/domain/words";
+import { type Colour, type LineColours, NEUTRALS, ROLES, type Role } from "#lib/domain/words";
 
 /**
  * What one booking asks for: so many stems of a role in acceptable colours, best colour first; an empty list takes any.
@@ -16,7 +16,7 @@ export type Need = {
   readonly cropId: number | null;
   readonly cropOnly: boolean;
   readonly colours: readonly Colour[];
-  /** Needs of one kind ask for the same stems: role, crop, colours and unacceptable crops are alike. */
+  /** Needs of one kind ask for the same stems: role, crop, colours and what is unacceptable are alike. */
   readonly kind: string;
   readonly stemsWithoutSpare: number;
   readonly stems: number;
@@ -60,7 +60,10 @@ export function needsOf(booking: Booking, recipes: Pick<ById<Recipe>, "get">): N
     else sums.push({ line, stems: line.stems });
   }
   const eventDay = toDayNumber(booking.eventOn);
-  const unacceptable = [...booking.unacceptableCropIds].sort((a, b) => a - b).join();
+  const unacceptable = [
+    ...booking.unacceptableCropIds.toSorted((a, b) => a - b),
+    ...booking.unacceptableColours.toSorted(),
+  ].join();
   return sums
     .sort((a, b) => inOrder(a.line, b.line))
     .map(({ line: { role, cropId, cropOnly, colours }, stems }) => ({
@@ -95,19 +98,39 @@ const areSame = (a: readonly Colour[], b: readonly Colour[]): boolean =>
 
 const ANY_COLOUR: readonly Colour[] = [];
 
+/**
+ * The colours of a recipe's line, best first: the piece's own, or the booking's palette and then the alternatives its client named; for a line that goes with
+ * neutral colours these last, less what the booking will not have. Any, where no palette is told.
+ */
+function coloursOf(line: LineColours, ofPiece: readonly Colour[], booking: BookingDraft): readonly Colour[] {
+  const { palette, alternativeColours, unacceptableColours } = booking;
+  const asked = ofPiece.length ? ofPiece : palette.length ? joined(palette, alternativeColours) : ANY_COLOUR;
+  if (line === "any" || asked.length === 0) return ANY_COLOUR;
+  if (line === "palette") return asked;
+  return joined(
+    asked,
+    NEUTRALS.filter((colour) => !unacceptableColours.includes(colour)),
+  );
+}
+
+/** A list and what another adds to it; the same list when that is nothing. */
+const joined = (first: readonly Colour[], then: readonly Colour[]): readonly Colour[] => {
+  const added = then.filter((colour, index) => !first.includes(colour) && then.indexOf(colour) === index);
+  return added.length ? [...first, ...added] : first;
+};
+
 type AskedLine = Pick<Need, "role" | "cropId" | "cropOnly" | "colours"> & { readonly stems: number };
 
 function askedLines(booking: BookingDraft, recipes: Pick<ById<Recipe>, "get">): AskedLine[] {
-  const fromPieces = booking.pieces.flatMap(({ recipeId, pieceCount, colours }) => {
-    const palette = colours.length ? colours : booking.palette;
-    return recipes.get(recipeId).lines.map((line) => ({
+  const fromPieces = booking.pieces.flatMap(({ recipeId, pieceCount, colours }) =>
+    recipes.get(recipeId).lines.map((line) => ({
       role: line.role,
       cropId: null,
       cropOnly: false,
-      colours: line.colours === "any" ? ANY_COLOUR : palette,
+      colours: coloursOf(line.colours, colours, booking),
       stems: pieceCount * line.stemsPerPiece,
-    }));
-  });
+    })),
+  );
   const direct = booking.stemLines.map(({ role, cropId, cropOnly, colours, stemCount }) => ({
     role,
     cropId,

@@ -1,7 +1,8 @@
 import { toDay, withWeekday } from "#lib/domain/day";
-import { allOf, anyOf } from "#lib/domain/listed";
+import { allOf } from "#lib/domain/listed";
 import type { BuyIn } from "#lib/plan/road/buying";
 import { type BuyingSlip, buyingTotals } from "#lib/plan/road/buying-slips";
+import { coloursInWords } from "./colour-words";
 import { countOf, inRoundMoney, inWholes, inWords } from "./numbers";
 
 /** "11 bunches, about $279" */
@@ -34,6 +35,6 @@ export const orderText = ({ arriveBy, lines }: BuyingSlip): string =>
     `To arrive by ${withWeekday(toDay(arriveBy))}:`,
     ...lines.map(
       ({ gap: { need }, crop, bunchCount }) =>
-        `${countOf(bunchCount, "bunch", "bunches")} of ${inWholes(crop.bunchStems.count)} ${crop.name.toLowerCase()}, ${anyOf(need.colours) || "any colour"}`,
+        `${countOf(bunchCount, "bunch", "bunches")} of ${inWholes(crop.bunchStems.count)} ${crop.name.toLowerCase()}, ${coloursInWords(need)}`,
     ),
   ].join("\n");

@@ -1,26 +1,30 @@
 import { inShort, toDay } from "#lib/domain/day";
-import { anyOf } from "#lib/domain/listed";
 import type { Gap, GapReason } from "#lib/plan/road/gaps";
 import type { Need } from "#lib/plan/road/needs";
+import { coloursInWords } from "./colour-words";
 import { countOf } from "./numbers";
 
 /** "focal in blush or cream", "focal, dahlia only" */
 export function needInWords(
-  need: Pick<Need, "role" | "colours" | "cropOnly" | "cropId">,
+  need: Pick<Need, "role" | "colours" | "cropOnly" | "cropId" | "booking">,
   cropName: (id: number) => string,
 ): string {
   const crop = need.cropId === null ? "" : `, ${cropName(need.cropId)}${need.cropOnly ? " only" : " if it can be"}`;
-  return `${need.role}${crop}${need.colours.length ? ` in ${anyOf(need.colours)}` : ", any colour"}`;
+  return `${need.role}${crop}${need.colours.length ? " in" : ","} ${coloursInWords(need)}`;
 }
 
 /** A reason of a gap as a sentence with its stems. */
-export function reasonInWords(reason: GapReason, stems: number, need: Pick<Need, "role" | "colours">): string {
+export function reasonInWords(
+  reason: GapReason,
+  stems: number,
+  need: Pick<Need, "role" | "colours" | "booking">,
+): string {
   const role = need.role;
   switch (reason) {
     case "promised":
       return `${countOf(stems, "stem")}: in bloom, and going to other bookings`;
     case "colours":
-      return `${countOf(stems, "stem")}: ${role} is in bloom, but not in ${anyOf(need.colours) || "an accepted crop"}`;
+      return `${countOf(stems, "stem")}: ${role} is in bloom, but not in ${coloursInWords(need)}`;
     case "hold window":
       return `${countOf(stems, "stem")}: blooms near the day, but outside the days it can be held`;
     case "not in bloom":

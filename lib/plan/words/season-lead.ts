@@ -1,9 +1,9 @@
 import { toDay } from "#lib/domain/day";
-import { anyOf } from "#lib/domain/listed";
 import { type Gap, stemsShort } from "#lib/plan/road/gaps";
 import type { Plan } from "#lib/plan/road/plan";
 import type { WinterBed } from "#lib/plan/winter/beds";
 import { clumpCount, clumpsLost } from "#lib/plan/winter/costs";
+import { coloursInWords } from "./colour-words";
 import { dayInWords } from "./keep-or-dig-words";
 import { countOf, forCount, inPercent, inWholes } from "./numbers";
 
@@ -24,7 +24,7 @@ export function staysShortInWords(ranked: readonly Gap[]): string {
     .slice(0, NAMED_COUNT)
     .map(
       ({ shortStems, need }) =>
-        `${inWholes(shortStems)} ${anyOf(need.colours) || "of any colour"} for ${need.booking.client}`,
+        `${inWholes(shortStems)} ${need.colours.length ? "" : "of "}${coloursInWords(need)} for ${need.booking.client}`,
     );
   const others = stemsShort(ranked.slice(NAMED_COUNT));
   const rest = others > 0 ? [`${inWholes(others)} in ${countOf(ranked.length - NAMED_COUNT, "smaller gap")}`] : [];

@@ -37,6 +37,17 @@ describe("what a booking can hardly mean is met with a word", () => {
     expect(told({ eventOn }, booking({ id: 1, eventOn }))).toEqual([]);
   });
 
+  test("a colour that is wanted and not wanted, wherever it is wanted", () => {
+    const pieces = [{ recipeId: idOf("Bridal bouquet"), pieceCount: 1, colours: ["cream" as const, "white" as const] }];
+    expect(
+      told({ palette: ["white", "blush"], alternativeColours: ["peach"], unacceptableColours: ["white"], pieces }),
+    ).toEqual([
+      "palette: white stands here and among the colours not wanted: take it out of one",
+      "pieces[0].colours: white stands here and among the colours not wanted: take it out of one",
+    ]);
+    expect(told({ palette: ["blush"], unacceptableColours: ["white"] })).toEqual([]);
+  });
+
   test("a held or confirmed booking that asks for nothing; an enquiry may wait", () => {
     for (const status of ["held", "confirmed"] as const) expect(told({ status, pieces: [] })).toHaveLength(1);
     expect(told({ status: "enquiry", pieces: [] })).toEqual([]);

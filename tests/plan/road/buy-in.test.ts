@@ -5,7 +5,7 @@ import { type BuyInPrices, buyInFinder } from "#lib/plan/road/buy-in";
 import { provenPlan } from "../../proven-plan";
 import { booking, crop, focal, snapshot } from "../../small-farm";
 
-const ANYTHING = { unacceptableCropIds: [] };
+const ANYTHING = { unacceptableCropIds: [], unacceptableColours: [] };
 
 describe("what a need is bought in as", () => {
   const priced = (id: number, cents: number, given: Partial<Crop> = {}) =>
@@ -43,7 +43,7 @@ describe("what a need is bought in as", () => {
       role: "focal" as const,
       cropId: null,
       cropOnly: false,
-      booking: { unacceptableCropIds: refused },
+      booking: { ...ANYTHING, unacceptableCropIds: refused },
     });
     expect([[], [2], [1, 2], [1, 2, 3]].map((refused) => find(asked(refused))?.id ?? null)).toEqual([2, 1, 3, null]);
     expect([[], [2], [1, 2], [1, 2, 3]].map((refused) => centsOf(asked(refused)))).toEqual([300, 300, 300, 300]);
@@ -77,7 +77,7 @@ describe("what a need is bought in as", () => {
 
   test("a crop that a booking names and refuses is not bought: another is, or none where no other will do", () => {
     const crops = [crop({ id: 1 }), crop({ id: 2 })];
-    const asked = { role: "focal" as const, cropId: 1, booking: { unacceptableCropIds: [1] } };
+    const asked = { role: "focal" as const, cropId: 1, booking: { ...ANYTHING, unacceptableCropIds: [1] } };
     const { cropOf } = buyInFinder(crops);
     expect(cropOf({ ...asked, cropOnly: false })?.id).toBe(2);
     expect(cropOf({ ...asked, cropOnly: true })).toBe(null);

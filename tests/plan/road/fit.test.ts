@@ -23,6 +23,15 @@ describe("what a stem may serve", () => {
     expect(fitCents(needOf({ cropId: 1 }, { id: 1, unacceptableCropIds: [1] }), cream, rose)).toBe(null);
   });
 
+  test("[M2] a colour that is unacceptable to the booking never serves it, whether its line takes any colour or names it", () => {
+    const noWhite = { id: 1, unacceptableColours: ["white" as const] };
+    const white = variety({ id: 2, cropId: 1, colour: "white" });
+    expect(fitCents(needOf({}, noWhite), white, rose)).toBe(null);
+    expect(fitCents(needOf({}, noWhite), cream, rose)).toBe(0);
+    expect(fitCents(needOf({ colours: ["white", "cream"] }, noWhite), white, rose)).toBe(null);
+    expect(fitCents(needOf({ colours: ["white", "cream"] }, noWhite), cream, rose)).toBe(NEXT_COLOUR_CENTS);
+  });
+
   test("[M2] another crop than the named one serves unless no other will do", () => {
     expect(fitCents(needOf({ cropId: 2 }), cream, rose)).toBe(OTHER_CROP_CENTS);
     expect(fitCents(needOf({ cropId: 2, cropOnly: true }), cream, rose)).toBe(null);

@@ -105,9 +105,10 @@ function aroundByLots(given: Snapshot, { forecast, match, surplus }: Plan, gap: 
   const { lots } = directMatch(given, forecast.plantings, match.needs);
   const { eventDay, colours } = gap.need;
   const { leadDays } = given.farm;
-  const serves = (lot: { crop: (typeof lots)[0]["crop"] }) =>
+  const serves = (lot: Pick<(typeof lots)[0], "crop" | "variety">) =>
     lot.crop.roles.includes(gap.need.role) &&
     !gap.need.booking.unacceptableCropIds.includes(lot.crop.id) &&
+    !gap.need.booking.unacceptableColours.includes(lot.variety.colour) &&
     (!gap.need.cropOnly || lot.crop.id === gap.need.cropId);
   const isColour = (lot: { variety: (typeof lots)[0]["variety"] }) =>
     colours.length === 0 || colours.includes(lot.variety.colour);

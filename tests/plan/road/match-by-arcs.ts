@@ -68,6 +68,7 @@ function fitOf(need: SpecNeed, { crop, variety }: Lot): number | null {
   const isRefused =
     !crop.roles.includes(need.role) ||
     need.booking.unacceptableCropIds.includes(crop.id) ||
+    need.booking.unacceptableColours.includes(variety.colour) ||
     (need.cropOnly && isOtherCrop) ||
     place === -1;
   return isRefused ? null : (isOtherCrop ? 6 : 0) + (crop.usualRole !== need.role ? 2 : 0) + place;

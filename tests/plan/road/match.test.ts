@@ -63,6 +63,7 @@ describe("the hold window", () => {
           expect(heldDays).toBeLessThanOrEqual(Math.max(crop.holdDays.count, given.farm.leadDays));
           expect(crop.roles).toContain(role);
           expect(booking.unacceptableCropIds).not.toContain(crop.id);
+          expect(booking.unacceptableColours).not.toContain(variety.colour);
           if (cropOnly) expect(crop.id).toBe(cropId);
           if (colours.length > 0) expect(colours).toContain(variety.colour);
         }

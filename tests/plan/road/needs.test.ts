@@ -1,6 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import type { Booking } from "#lib/domain/records/booking";
 import { checkSnapshot, type Snapshot } from "#lib/domain/snapshot";
+import type { Colour } from "#lib/domain/words";
 import { type Need, needs } from "#lib/plan/road/needs";
 import { booking, day, focal, recipe, snapshot } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
@@ -94,6 +96,44 @@ describe("which lines make one need", () => {
       ["focal", "plum", 1],
       ["foliage", "", 3],
     ]);
+  });
+});
+
+describe("which colours a recipe's line takes", () => {
+  const lines = (["palette", "palette-or-neutral", "any"] as const).map((colours) => ({
+    role: "filler" as const,
+    stemsPerPiece: 1,
+    colours,
+  }));
+  const coloursFor = (given: Partial<Booking>, ofPiece: readonly Colour[] = []) =>
+    lines.map(
+      (line) =>
+        asked({
+          recipes: [recipe({ id: 1, lines: [line] })],
+          bookings: [booking({ id: 1, ...given, pieces: [{ ...pieces(1, 1), colours: [...ofPiece] }] })],
+        })[0].colours.join(" ") || "any",
+    );
+
+  test("[N2] a coral wedding: coral alone, coral and the neutral four, or any", () => {
+    expect(coloursFor({ palette: ["coral"] })).toEqual(["coral", "coral white cream green silver", "any"]);
+  });
+
+  test("[N2] what stands in the palette already is not named twice, and keeps its place", () => {
+    expect(coloursFor({ palette: ["cream", "blush"] })[1]).toBe("cream blush white green silver");
+  });
+
+  test("[N2] the client's alternatives follow the palette and go before the neutral colours; a piece with colours of its own has none", () => {
+    const named = { palette: ["coral" as const], alternativeColours: ["peach" as const, "cream" as const] };
+    expect(coloursFor(named)).toEqual(["coral peach cream", "coral peach cream white green silver", "any"]);
+    expect(coloursFor(named, ["plum"])).toEqual(["plum", "plum white cream green silver", "any"]);
+  });
+
+  test("[N2] no white: the neutral colours are cream, green and silver", () => {
+    expect(coloursFor({ palette: ["coral"], unacceptableColours: ["white"] })[1]).toBe("coral cream green silver");
+  });
+
+  test("[N2] a booking without a palette takes any colour on every line", () => {
+    expect(coloursFor({ alternativeColours: ["peach"] })).toEqual(["any", "any", "any"]);
   });
 });
 

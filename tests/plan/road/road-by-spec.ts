@@ -130,7 +130,7 @@ function asked(snapshot: Snapshot, booking: Booking): SpecNeed[] {
     ...booking.pieces.flatMap(({ recipeId, pieceCount, colours }) =>
       theOne(snapshot.recipes, recipeId).lines.map((line) => ({
         ...{ role: line.role, cropId: null, cropOnly: false },
-        colours: line.colours === "any" ? [] : colours.length > 0 ? colours : booking.palette,
+        colours: coloursBySpec(line.colours, colours, booking),
         times: [pieceCount, line.stemsPerPiece] as const,
       })),
     ),
@@ -155,6 +155,18 @@ function asked(snapshot: Snapshot, booking: Booking): SpecNeed[] {
         (a.cropId ?? 0) - (b.cropId ?? 0) ||
         Number(a.cropOnly) - Number(b.cropOnly),
     );
+}
+
+/** What N2 says of a recipe line's colours: the piece's or the booking's, then the named alternatives, then the four neutral ones. */
+function coloursBySpec(line: string, ofPiece: readonly Colour[], booking: Booking): Colour[] {
+  const wanted = ofPiece.length > 0 ? [...ofPiece] : [...booking.palette];
+  if (line === "any" || wanted.length === 0) return [];
+  const more: Colour[] = ofPiece.length > 0 ? [] : [...booking.alternativeColours];
+  if (line === "palette-or-neutral")
+    for (const neutral of ["white", "cream", "green", "silver"] as const)
+      if (!booking.unacceptableColours.includes(neutral)) more.push(neutral);
+  for (const colour of more) if (!wanted.includes(colour)) wanted.push(colour);
+  return wanted;
 }
 
 const compared = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

@@ -1,0 +1,3 @@
+ALTER TABLE `booking` ADD COLUMN `alternative_colours` text DEFAULT '[]' NOT NULL CONSTRAINT "booking_alternative_colours" CHECK(CASE WHEN json_valid(alternative_colours) THEN json_type(alternative_colours) = 'array' ELSE 0 END);--> statement-breakpoint
+ALTER TABLE `booking` ADD COLUMN `unacceptable_colours` text DEFAULT '[]' NOT NULL CONSTRAINT "booking_unacceptable_colours" CHECK(CASE WHEN json_valid(unacceptable_colours) THEN json_type(unacceptable_colours) = 'array' ELSE 0 END);--> statement-breakpoint
+ALTER TABLE `recipe_line` ADD COLUMN `or_neutral` integer DEFAULT 0 NOT NULL CONSTRAINT "recipe_line_or_neutral" CHECK(or_neutral IN (0, 1) AND (or_neutral = 0 OR colours = 'palette'));
