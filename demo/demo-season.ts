@@ -41,6 +41,13 @@ export function movedToSeason(records: FarmRecords, season: number): FarmRecords
     ...(records.bookings && {
       bookings: records.bookings.map((booking) => ({ ...booking, eventOn: sameWeekday(booking.eventOn, yearCount) })),
     }),
+    ...(records.cuts && {
+      cuts: records.cuts.map((cut) => ({
+        ...cut,
+        cutOn: sameWeekday(cut.cutOn, yearCount),
+        eventOn: cut.eventOn && sameWeekday(cut.eventOn, yearCount),
+      })),
+    }),
     ...(records.coolerStock && {
       coolerStock: records.coolerStock.map((stock) => ({ ...stock, cutOn: sameWeekday(stock.cutOn, yearCount) })),
     }),

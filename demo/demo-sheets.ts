@@ -37,5 +37,6 @@ const STARTED: Snapshot = {
   plantings: [],
   bookings: [],
   coolerStock: [],
+  cuts: [],
   weather: null,
 };

@@ -51,7 +51,19 @@ export function seededFarm(seed: number, { bedCount, bookingCount }: FarmSize, s
     seededBooking(random, index + 1, recipes, crops, seasonYear),
   );
   const farm = { ...newFarm(`Invented farm ${seed}`), isInvented: true };
-  return { farm, crops, varieties, curves, recipes, beds, plantings, bookings, coolerStock: [], weather: null };
+  return {
+    farm,
+    crops,
+    varieties,
+    curves,
+    recipes,
+    beds,
+    plantings,
+    bookings,
+    coolerStock: [],
+    cuts: [],
+    weather: null,
+  };
 }
 
 /** Dahlias come in many colours, other crops in a few; foliage is green or silver. */

@@ -181,6 +181,7 @@ export const snapshot = (given: Partial<Snapshot> = {}): Snapshot => ({
   plantings: [planting({ id: 1 })],
   bookings: [],
   coolerStock: [],
+  cuts: [],
   weather: null,
   ...given,
 });

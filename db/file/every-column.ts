@@ -5,12 +5,13 @@ import * as beds from "#db/schema/beds";
 import * as bookings from "#db/schema/bookings";
 import * as crops from "#db/schema/crops";
 import * as curves from "#db/schema/curves";
+import * as cuts from "#db/schema/cuts";
 import * as farm from "#db/schema/farm";
 import * as journal from "#db/schema/journal";
 import * as weather from "#db/schema/weather";
 import * as whatIfs from "#db/schema/what-ifs";
 
-const TABLES = [beds, bookings, crops, curves, farm, journal, weather, whatIfs].flatMap((schema) =>
+const TABLES = [beds, bookings, crops, curves, cuts, farm, journal, weather, whatIfs].flatMap((schema) =>
   Object.values(schema).filter((part) => is(part, SQLiteTable)),
 );
 

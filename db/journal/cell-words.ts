@@ -4,6 +4,7 @@ import { bed, coolerStock, planting } from "#db/schema/beds";
 import { booking, bookingPiece, bookingStemLine, recipe, recipeLine } from "#db/schema/bookings";
 import { crop, variety } from "#db/schema/crops";
 import { bloomCurve } from "#db/schema/curves";
+import { cut } from "#db/schema/cuts";
 import { farm } from "#db/schema/farm";
 import { BED } from "#lib/domain/records/bed";
 import { BOOKING } from "#lib/domain/records/booking";
@@ -11,6 +12,7 @@ import { CLIMATE } from "#lib/domain/records/climate";
 import { COOLER_LOT } from "#lib/domain/records/cooler-lot";
 import { CROP } from "#lib/domain/records/crop";
 import { CURVE } from "#lib/domain/records/curve";
+import { CUT } from "#lib/domain/records/cut";
 import { FARM, FROST, STATUS_WEIGHTS } from "#lib/domain/records/farm-settings";
 import type { Field, Fields } from "#lib/domain/records/field";
 import { type Manner, valueInWords } from "#lib/domain/records/form";
@@ -47,6 +49,7 @@ const FIELDS = new Map([
   ["booking_piece", columns(bookingPiece, PIECE)],
   ["booking_stem_line", columns(bookingStemLine, STEM_LINE)],
   ["cooler_stock", columns(coolerStock, COOLER_LOT)],
+  ["cut", columns(cut, CUT)],
 ]);
 
 /** How the farm shows its numbers. */
@@ -78,8 +81,9 @@ function heldIn({ kind, schema }: Field<unknown>, cell: string | number): unknow
 
 /** What the row is called that a column such as `bed_id` names. */
 function nameOf(sqlite: Database, column: string, id: string | number): string {
+  const table = column.replace(/_id$/, "");
   const name = sqlite
-    .prepare<[string | number], string>(`SELECT name FROM ${column.replace(/_id$/, "")} WHERE id = ?`)
+    .prepare<[string | number], string>(`SELECT ${table === "booking" ? "client" : "name"} FROM ${table} WHERE id = ?`)
     .pluck()
     .get(id);
   return name ?? "one that is gone";

@@ -11,6 +11,7 @@ import {
 } from "#db/schema/bookings";
 import { crop, variety } from "#db/schema/crops";
 import { bloomCurve } from "#db/schema/curves";
+import { cut } from "#db/schema/cuts";
 import { farm } from "#db/schema/farm";
 import { cropOfRow, curveOfRow, farmOfRow, recipeLineOfRow } from "#db/schema/nested";
 import { weatherYear } from "#db/schema/weather";
@@ -21,6 +22,7 @@ import { type Booking, bookingSchema } from "#lib/domain/records/booking";
 import { coolerStockSchema } from "#lib/domain/records/cooler-lot";
 import { cropSchema } from "#lib/domain/records/crop";
 import { bloomCurveSchema } from "#lib/domain/records/curve";
+import { cutSchema } from "#lib/domain/records/cut";
 import { farmSchema } from "#lib/domain/records/farm-settings";
 import { plantingSchema } from "#lib/domain/records/planting";
 import { type Recipe, recipeSchema } from "#lib/domain/records/recipe";
@@ -67,6 +69,7 @@ function readSnapshot(database: FarmDatabase, memory: RowMemory): Parsed<Snapsho
       coolerStockSchema,
       database.select().from(coolerStock).orderBy(asc(coolerStock.id)).all(),
     ),
+    cuts: rows.all("cuts", cutSchema, database.select().from(cut).orderBy(asc(cut.id)).all()),
   };
   const weather = memory.weather(readWeatherYears(database, rows));
   if (!parsedFarm || rows.problems.length) return { ok: false, problems: rows.problems };

@@ -3,7 +3,7 @@ import type { FarmDatabase } from "#db/client";
 import { bed, coolerStock } from "#db/schema/beds";
 import type { Bed } from "#lib/domain/records/bed";
 import type { CoolerStock } from "#lib/domain/records/cooler-lot";
-import { known } from "./known";
+import { known, refuseWhileNamed } from "./known";
 import { insertBed, insertCoolerStock, replaceBed } from "./put-beds";
 import { changeRow } from "./put-row";
 import { type Written, write } from "./write";
@@ -26,10 +26,13 @@ export const updateBed = (database: FarmDatabase, id: number, draft: BedDraft): 
     return { title: `changed bed ${draft.name}`, result: id };
   });
 
-/** Removes a bed with all of its plantings. */
+/** Removes a bed with all of its plantings. Refused while cuts were recorded in it. */
 export const removeBed = (database: FarmDatabase, id: number): Written =>
   write(database, () => {
     const name = known(database, "bed", id);
+    refuseWhileNamed(database, `bed ${name}`, id, [
+      { table: "cut", column: "bed_id", one: "recorded cut", many: "recorded cuts" },
+    ]);
     database.delete(bed).where(eq(bed.id, id)).run();
     return { title: `removed bed ${name}`, result: id };
   });

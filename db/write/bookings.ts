@@ -5,7 +5,7 @@ import { inFull } from "#lib/domain/day";
 import type { Problem } from "#lib/domain/problem";
 import type { BookingDraft } from "#lib/domain/records/booking";
 import type { Status } from "#lib/domain/words";
-import { called, type KnownTable, known, notOnFarm } from "./known";
+import { called, type KnownTable, known, notOnFarm, refuseWhileNamed } from "./known";
 import { insertBooking, replaceBooking } from "./put-bookings";
 import { Refusal, refuseOverfull } from "./refusal";
 import { type Written, write } from "./write";
@@ -37,13 +37,22 @@ export const setBookingStatus = (database: FarmDatabase, id: number, status: Sta
     return { title: `set the booking of ${client} to ${status}`, result: id };
   });
 
-/** Takes a booking out of the records, with all it asks for. */
+/** Takes a booking out of the records, with all it asks for. Refused while cuts were recorded for it. */
 export const removeBooking = (database: FarmDatabase, id: number): Written =>
   write(database, () => {
     const client = known(database, "booking", id);
-    database.delete(booking).where(eq(booking.id, id)).run();
+    deleteBooking(database, id);
     return { title: `removed the booking of ${client}`, result: id };
   });
+
+/** The same inside a change that is open. */
+export function deleteBooking(database: FarmDatabase, id: number): void {
+  const client = known(database, "booking", id);
+  refuseWhileNamed(database, `the booking of ${client}`, id, [
+    { table: "cut", column: "booking_id", one: "recorded cut", many: "recorded cuts" },
+  ]);
+  database.delete(booking).where(eq(booking.id, id)).run();
+}
 
 /** Refuses a booking that names recipes or crops which are not on the farm, each at its own place. */
 export function refuseUnknownChoices(database: FarmDatabase, draft: BookingDraft): void {

@@ -59,13 +59,14 @@ export const updateVariety = (database: FarmDatabase, id: number, draft: Variety
     return { title: `changed the variety ${draft.name}`, result: id };
   });
 
-/** Removes a variety with its own bloom curves. Refused while plantings or stems in the cooler are of it. */
+/** Removes a variety with its own bloom curves. Refused while plantings, stems in the cooler or cuts are of it. */
 export const removeVariety = (database: FarmDatabase, id: number): Written =>
   write(database, () => {
     const name = known(database, "variety", id);
     refuseWhileNamed(database, name, id, [
       { table: "planting", column: "variety_id", one: "planting", many: "plantings" },
       { table: "cooler_stock", column: "variety_id", one: "line in the cooler", many: "lines in the cooler" },
+      { table: "cut", column: "variety_id", one: "recorded cut", many: "recorded cuts" },
     ]);
     database.delete(variety).where(eq(variety.id, id)).run();
     return { title: `removed the variety ${name}`, result: id };

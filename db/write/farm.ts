@@ -4,6 +4,7 @@ import { hasFarm } from "#db/read/read";
 import { bed, coolerStock } from "#db/schema/beds";
 import { booking } from "#db/schema/bookings";
 import { variety } from "#db/schema/crops";
+import { cut } from "#db/schema/cuts";
 import { farm } from "#db/schema/farm";
 import { farmRow } from "#db/schema/nested";
 import { whatIf } from "#db/schema/what-ifs";
@@ -62,13 +63,13 @@ export function putFarm(database: FarmDatabase, settings: Farm): void {
 }
 
 /**
- * Empties the farm for a grower to begin with: beds, plantings, bookings, cooler, varieties with their own curves and what-ifs go. Crops with
+ * Empties the farm for a grower to begin with: beds, plantings, bookings, cuts, cooler, varieties with their own curves and what-ifs go. Crops with
  * their curves, recipes, settings and recorded weather stay; the farm gets the name `name` and is no longer an invented one. Can be undone like any change.
  */
 export const emptyFarm = (database: FarmDatabase, name: string): Written =>
   write(database, () => {
     if (!hasFarm(database)) refuse("farm", "the farm has not been started yet");
-    for (const table of [whatIf, booking, coolerStock, bed, variety]) database.delete(table).run();
+    for (const table of [whatIf, cut, booking, coolerStock, bed, variety]) database.delete(table).run();
     database.update(farm).set({ name, isInvented: false }).where(eq(farm.id, FARM_ID)).run();
     return { title: `emptied the farm, now ${name}`, result: FARM_ID };
   });

@@ -18,6 +18,7 @@ const CALLED = {
   booking: "client",
   planting: `${VARIETY} || ' in bed ' || (SELECT name FROM bed WHERE bed.id = bed_id)`,
   cooler_stock: VARIETY,
+  cut: `${VARIETY} || ' cut in bed ' || (SELECT name FROM bed WHERE bed.id = bed_id) || ' on ' || cut_on`,
   bloom_curve: `coalesce(${VARIETY} || ', ', '') || (SELECT name FROM crop WHERE crop.id = crop_id) || ', ' || treatment || coalesce(${ONE_BED}, '')`,
 } as const;
 

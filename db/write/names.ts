@@ -1,6 +1,7 @@
 import { and, asc, eq } from "drizzle-orm";
 import type { FarmDatabase } from "#db/client";
 import { bed, planting } from "#db/schema/beds";
+import { booking } from "#db/schema/bookings";
 import { variety } from "#db/schema/crops";
 import type { PlantingName, VarietyRecord } from "#lib/domain/farm-records";
 import { insertVariety, replaceVariety } from "./put-crops";
@@ -66,6 +67,25 @@ export class VarietyNames {
     const id = known?.id ?? insertVariety(this.#database, { cropId, name, colour });
     this.#varieties.set(key(cropId, name), { id, colour });
     return id;
+  }
+}
+
+/** Bookings by client and day, as they stand when this is made. */
+export class BookingIds {
+  readonly #ids: Map<string, number>;
+
+  constructor(database: FarmDatabase) {
+    const rows = database
+      .select({ id: booking.id, client: booking.client, eventOn: booking.eventOn })
+      .from(booking)
+      .all();
+    this.#ids = new Map(rows.map(({ id, client, eventOn }) => [`${eventOn} ${client}`, id]));
+  }
+
+  /** The booking of a client and day, null when neither is given; refuses when there is none. */
+  get({ client, eventOn }: { readonly client: string | null; readonly eventOn: string | null }): number | null {
+    if (client === null || eventOn === null) return null;
+    return this.#ids.get(`${eventOn} ${client}`) ?? refuse("client", `there is no booking of ${client} on ${eventOn}`);
   }
 }
 

@@ -2,9 +2,11 @@ import type { FarmDatabase } from "#db/client";
 import { coolerStock } from "#db/schema/beds";
 import type { BookingRecord, CurveRecord, FarmRecords } from "#lib/domain/farm-records";
 import type { BookingDraft } from "#lib/domain/records/booking";
+import { putCut, replaceCut } from "./cuts";
 import { putFarm } from "./farm";
-import { counted, type KnownTable, known } from "./known";
-import { Names, plantingNamed, VarietyNames } from "./names";
+import { importTitle } from "./import-title";
+import { type KnownTable, known } from "./known";
+import { BookingIds, Names, plantingNamed, VarietyNames } from "./names";
 import { insertBed, insertCoolerStock, insertPlanting, replaceBed, replacePlanting } from "./put-beds";
 import { insertBooking, replaceBooking } from "./put-bookings";
 import { insertCrop, putCurveRow, replaceCrop, replaceCurve } from "./put-crops";
@@ -38,10 +40,11 @@ export const importRecords = (database: FarmDatabase, records: FarmRecords): Wri
         replace: (id) => changeRow(database, coolerStock, id, row),
       });
     });
+    putCuts(database, records, varieties, refusals);
     putWeatherDays(database, records.weather ?? []);
     refusals.end();
     refuseOverfull(database);
-    return summary(records);
+    return importTitle(records);
   });
 
 function putCrops(database: FarmDatabase, records: FarmRecords, crops: Names, refusals: Refusals): void {
@@ -130,6 +133,19 @@ function putBookings(database: FarmDatabase, records: FarmRecords, crops: Names,
   });
 }
 
+function putCuts(database: FarmDatabase, records: FarmRecords, varieties: VarietyNames, refusals: Refusals): void {
+  const beds = new Names(database, "bed");
+  const bookingIds = new BookingIds(database);
+  refusals.each("cuts", records.cuts, (record) => {
+    const bedId = beds.get(record.bed, "bed");
+    const row = { ...record, bedId, varietyId: varieties.put(record), bookingId: bookingIds.get(record) };
+    putInPlace(database, "cut", record.id, {
+      add: () => putCut(database, row),
+      replace: (id) => replaceCut(database, id, row),
+    });
+  });
+}
+
 /** Adds a record, or puts it in the place of the one with the id, and gives its id. Refuses when there is none of that id. */
 function putInPlace(
   database: FarmDatabase,
@@ -163,36 +179,4 @@ function bookingByIds(record: BookingRecord, crops: Names, recipes: Names): Book
   };
   refusals.end();
   return draft;
-}
-
-/** "imported 3 beds, 12 plantings, 4 bookings", "changed 2 plantings", or both. */
-function summary({ farm, ...lists }: FarmRecords): { title: string; result: number } {
-  const idsIn = (list: readonly { readonly id?: number }[] = []) => list.filter(({ id }) => id !== undefined).length;
-  const counts = [
-    { list: lists.crops, one: "crop", many: "crops" },
-    { list: lists.curves, one: "bloom curve", many: "bloom curves" },
-    { list: lists.recipes, one: "recipe", many: "recipes" },
-    { list: lists.varieties, one: "variety", many: "varieties" },
-    { list: lists.beds, one: "bed", many: "beds" },
-    { list: lists.plantings, one: "planting", many: "plantings" },
-    { list: lists.bookings, one: "booking", many: "bookings" },
-    { list: lists.coolerStock, one: "line in the cooler", many: "lines in the cooler" },
-  ].map(({ list = [], one, many }) => ({ added: list.length - idsIn(list), changed: idsIn(list), one, many }));
-  const days = lists.weather?.length ?? 0;
-  const told = (which: "added" | "changed") =>
-    counts.flatMap((count) => (count[which] > 0 ? [counted(count[which], count.one, count.many)] : []));
-  const added = [
-    ...(farm ? ["the settings"] : []),
-    ...told("added"),
-    ...(days > 0 ? [counted(days, "day of weather", "days of weather")] : []),
-  ];
-  const changed = told("changed");
-  const parts = [
-    ...(added.length > 0 || changed.length === 0 ? [`imported ${added.join(", ") || "nothing"}`] : []),
-    ...(changed.length > 0 ? [`changed ${changed.join(", ")}`] : []),
-  ];
-  return {
-    title: parts.join("; "),
-    result: counts.reduce((sum, count) => sum + count.added + count.changed, (farm ? 1 : 0) + days),
-  };
 }

@@ -1,7 +1,6 @@
 import { eq } from "drizzle-orm";
 import type { FarmDatabase } from "#db/client";
 import { planting } from "#db/schema/beds";
-import { booking } from "#db/schema/bookings";
 import { bloomCurve } from "#db/schema/curves";
 import { curveRow } from "#db/schema/nested";
 import { whatIf } from "#db/schema/what-ifs";
@@ -11,7 +10,7 @@ import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Planting, PlantingDraft } from "#lib/domain/records/planting";
 import type { RowChanges } from "#lib/domain/row-changes";
 import type { WhatIf } from "#lib/domain/what-if";
-import { refuseUnknownChoices } from "./bookings";
+import { deleteBooking, refuseUnknownChoices } from "./bookings";
 import { putFarm } from "./farm";
 import { known } from "./known";
 import { insertPlantings, refuseUnknownGround } from "./plantings";
@@ -81,11 +80,7 @@ export const adoptWhatIf = (
         refuseUnknownGround(database, row);
         replacePlanting(database, id, row);
       });
-    for (const id of bookings.removedIds)
-      refusals.gather(`bookings[${id}]`, () => {
-        known(database, "booking", id);
-        database.delete(booking).where(eq(booking.id, id)).run();
-      });
+    for (const id of bookings.removedIds) refusals.gather(`bookings[${id}]`, () => deleteBooking(database, id));
     for (const { id, ...row } of bookings.changed)
       refusals.gather(`bookings[${id}]`, () => {
         known(database, "booking", id);

@@ -4,6 +4,7 @@ import type { BookingDraft } from "./records/booking";
 import type { CoolerStock } from "./records/cooler-lot";
 import type { Crop } from "./records/crop";
 import type { BloomCurve } from "./records/curve";
+import type { CutDraft } from "./records/cut";
 import type { Farm } from "./records/farm-settings";
 import type { Piece } from "./records/piece";
 import type { Planting } from "./records/planting";
@@ -66,6 +67,10 @@ export type BookingRecord = Omit<BookingDraft, "unacceptableCropIds" | "pieces" 
 /** Stems in the cooler; the variety may be new. */
 export type CoolerStockRecord = Omit<CoolerStock, "id" | "varietyId"> & VarietyRecord;
 
+/** A cut in a bed of the farm or of the records; the booking it was cut for by client and day, both null when it was cut for nobody yet. */
+export type CutRecord = Omit<CutDraft, "bedId" | "varietyId" | "bookingId"> &
+  VarietyRecord & { readonly bed: string; readonly client: string | null; readonly eventOn: Day | null };
+
 /**
  * Records to add to a farm, every value parsed and every name known to the farm or to the records themselves. What is absent is left
  * as it is. `farm` holds every setting: those that were not given keep the value they had.
@@ -80,6 +85,8 @@ export type FarmRecords = {
   readonly plantings?: readonly PlantingRecord[];
   readonly bookings?: readonly BookingRecord[];
   readonly coolerStock?: readonly CoolerStockRecord[];
+  /** What was cut. A cut of the same day, bed, variety and booking is replaced. */
+  readonly cuts?: readonly CutRecord[];
   /** Recorded days. One that the farm has already is replaced. */
   readonly weather?: readonly WeatherDay[];
 };

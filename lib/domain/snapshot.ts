@@ -5,6 +5,7 @@ import type { Booking } from "./records/booking";
 import type { CoolerStock } from "./records/cooler-lot";
 import type { Crop } from "./records/crop";
 import type { BloomCurve } from "./records/curve";
+import type { Cut } from "./records/cut";
 import type { Farm } from "./records/farm-settings";
 import type { Planting } from "./records/planting";
 import type { Recipe } from "./records/recipe";
@@ -22,6 +23,8 @@ export type Snapshot = {
   readonly plantings: readonly Planting[];
   readonly bookings: readonly Booking[];
   readonly coolerStock: readonly CoolerStock[];
+  /** What was cut, of all seasons. */
+  readonly cuts: readonly Cut[];
   /** The days that were recorded; null while there are none. The same object as long as no day changes. */
   readonly weather: DailyWeather | null;
 };
@@ -76,6 +79,12 @@ export function checkSnapshot(snapshot: Snapshot): Parsed<Snapshot> {
   });
   snapshot.coolerStock.forEach((row) => {
     need(varieties, row.varietyId, `coolerStock[${row.id}].varietyId`, "variety");
+  });
+  const bookings = new ById("booking", snapshot.bookings);
+  snapshot.cuts.forEach((row) => {
+    need(beds, row.bedId, `cuts[${row.id}].bedId`, "bed");
+    need(varieties, row.varietyId, `cuts[${row.id}].varietyId`, "variety");
+    need(bookings, row.bookingId, `cuts[${row.id}].bookingId`, "booking");
   });
   snapshot.bookings.forEach((row) => {
     row.pieces.forEach((piece, index) => {

@@ -1,5 +1,6 @@
 import type { CurveRecord, FarmRecords, PlantingName, VarietyRecord } from "#lib/domain/farm-records";
 import type { Bed } from "#lib/domain/records/bed";
+import type { Booking } from "#lib/domain/records/booking";
 import type { Planting } from "#lib/domain/records/planting";
 import { recordedDays } from "#lib/domain/records/weather-day";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
@@ -13,6 +14,7 @@ export function farmRecordsOf(snapshot: Snapshot): Required<FarmRecords> {
   const beds = new ById("bed", snapshot.beds);
   const plantings = new ById("planting", snapshot.plantings);
   const recipes = new ById("recipe", snapshot.recipes);
+  const bookings = new ById("booking", snapshot.bookings);
   const namesOf = (varietyId: number): VarietyRecord => {
     const { cropId, name, colour } = varieties.get(varietyId);
     return { crop: crops.get(cropId).name, variety: name, colour };
@@ -46,9 +48,19 @@ export function farmRecordsOf(snapshot: Snapshot): Required<FarmRecords> {
       })),
     })),
     coolerStock: snapshot.coolerStock.map(({ id: _id, varietyId, ...stock }) => ({ ...stock, ...namesOf(varietyId) })),
+    cuts: snapshot.cuts.map(({ id: _id, bedId, varietyId, bookingId, ...cut }) => ({
+      ...cut,
+      ...namesOf(varietyId),
+      bed: beds.get(bedId).name,
+      ...(bookingId === null ? FOR_NOBODY : nameOfBooking(bookings.get(bookingId))),
+    })),
     weather: snapshot.weather ? recordedDays(snapshot.weather) : [],
   };
 }
+
+const FOR_NOBODY = { client: null, eventOn: null };
+
+const nameOfBooking = ({ client, eventOn }: Booking) => ({ client, eventOn });
 
 const nameOfPlanting = ({ bedId, seasonYear, plantedOn }: Planting, beds: ById<Bed>): PlantingName => ({
   bed: beds.get(bedId).name,

@@ -40,6 +40,7 @@ const KNOWN_BY = {
   pieces: ["client", "eventOn", "recipe"],
   stems: ["client", "eventOn", "role", "crop"],
   cooler: ["crop", "variety", "cutOn"],
+  cuts: ["cutOn", "bed", "crop", "variety", "client", "eventOn"],
   weather: ["date"],
 } as const satisfies { readonly [Name in RecordSheet]: readonly (keyof RowOf<Name>)[] };
 
@@ -91,6 +92,7 @@ export function knownFarm(snapshot: Snapshot): KnownFarm {
         placed(snapshot.bookings, ({ stemLines }) => stemLines),
       ),
       cooler: kept("cooler", idsOf(snapshot.coolerStock)),
+      cuts: kept("cuts", idsOf(snapshot.cuts)),
       weather: rows.weather.map((row) => ({ id: 0, key: "", row })),
     },
   };

@@ -15,7 +15,7 @@ export const linkBeds = (sheet: SheetRows<BedRecord>, beds: NameBook): SheetRows
 type VarietyDraft = Pick<RowOf<"plantings">, "crop" | "variety" | "colour">;
 
 /** The variety of a row, or null after saying what is wrong. It may be new, if the row gives its colour. */
-function varietyOf(draft: VarietyDraft, crops: NameBook, varieties: VarietyBook, say: Say) {
+export function varietyOf(draft: VarietyDraft, crops: NameBook, varieties: VarietyBook, say: Say) {
   const crop = crops.find(draft.crop);
   if (!crop.ok) {
     say("crop", crop.message);

@@ -2,9 +2,11 @@ import type { BookingRecord } from "#lib/domain/farm-records";
 import type { RecordOf } from "#lib/domain/records/field";
 import { SHEETS } from "#lib/domain/records/sheets";
 import type { Colour } from "#lib/domain/words";
+import { BookingOwners } from "./booking-owners";
 import { identityOf, type KeptRow, type KeptRows, type KnownFarm, type RecordSheet } from "./known-farm";
 import { linkBookings } from "./link-bookings";
 import { linkCrops, linkCurves, linkRecipes, linkVarieties } from "./link-crops";
+import { linkCuts, withBooking } from "./link-cuts";
 import { linkBeds, linkCooler, linkPlantings } from "./link-ground";
 import { linkWeather } from "./link-weather";
 import { matchRows } from "./match-rows";
@@ -73,6 +75,11 @@ export function linkSheets(rowsOf: RowsOf, { farm, rows: kept }: KnownFarm) {
     },
     { crops, recipes, farm, rows: kept },
   );
+  const owners = new BookingOwners(booked.bookings.rows, kept.bookings);
+  const cuts = linkCuts(
+    matched("cuts", "one", (row) => inBed(withBooking(row, owners))),
+    { beds, crops, varieties, owners },
+  );
   return {
     bookings: bookings as readonly BookingRecord[],
     sheets: {
@@ -82,6 +89,7 @@ export function linkSheets(rowsOf: RowsOf, { farm, rows: kept }: KnownFarm) {
       varieties: varietyRows,
       plantings,
       cooler,
+      cuts,
       curves,
       weather: linkWeather(matched("weather", "one")),
       ...booked,

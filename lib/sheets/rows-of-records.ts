@@ -30,6 +30,7 @@ export function rowsOfRecords({ farm, bookings = [], ...records }: FarmRecords):
     pieces: bookings.flatMap((booking) => booking.pieces.map((piece) => lineRow(booking, piece))),
     stems: bookings.flatMap((booking) => booking.stemLines.map((line) => lineRow(booking, line))),
     cooler: records.coolerStock ?? [],
+    cuts: records.cuts ?? [],
     weather: records.weather ?? [],
   };
 }

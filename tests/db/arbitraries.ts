@@ -113,6 +113,19 @@ export const plantingDraft = fc.record({
 
 export const stockDraft = fc.record({ cutOn: day, stemCount: fc.integer({ min: 0, max: 1_000_000 }) });
 
+/** A cut whose ids are places in a list, to be looked up with `among`. */
+export const cutDraft = fc
+  .record({
+    cutOn: day,
+    bedId: fc.nat(),
+    varietyId: fc.nat(),
+    bookingId: fc.option(fc.nat()),
+    stemsCut: fc.integer({ min: 0, max: 1_000_000 }),
+    stemsAsked: fc.option(fc.integer({ min: 0, max: 1_000_000 })),
+    isGraded: fc.boolean(),
+  })
+  .map(({ isGraded, ...cut }) => ({ ...cut, goodStems: isGraded ? Math.floor(cut.stemsCut * 0.9) : null }));
+
 /** A booking whose ids of recipes and crops are places in a list, to be looked up with `among`. */
 export const bookingDraft = fc.record({
   client: name,

@@ -113,6 +113,7 @@ test("the tables hold exactly the words of the domain, and nothing more", () => 
           "bed",
           "planting",
           "cooler_stock",
+          "cut",
           "weather_year",
         ],
         ...["booking", "booking_piece", "booking_stem_line", "booking_unacceptable_crop", "what_if"],

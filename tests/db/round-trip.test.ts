@@ -7,6 +7,7 @@ import { bookingDraftSchema } from "#lib/domain/records/booking";
 import { coolerStockSchema } from "#lib/domain/records/cooler-lot";
 import { cropSchema } from "#lib/domain/records/crop";
 import { bloomCurveSchema } from "#lib/domain/records/curve";
+import { cutDraftSchema } from "#lib/domain/records/cut";
 import { farmSchema } from "#lib/domain/records/farm-settings";
 import { plantingSchema } from "#lib/domain/records/planting";
 import { recipeSchema } from "#lib/domain/records/recipe";
@@ -16,6 +17,7 @@ import {
   bookingDraft,
   cropDraft,
   curveDraft,
+  cutDraft,
   farmSettings,
   name,
   plantingDraft,
@@ -39,11 +41,15 @@ const anyFarm = fc.record({
   plantings: fc.array(plantingDraft, { maxLength: 4 }),
   bookings: several(bookingDraft, ({ client, eventOn }) => `${eventOn} ${client}`),
   stock: fc.array(stockDraft, { maxLength: 3 }),
+  cuts: fc.uniqueArray(cutDraft, { selector: ({ cutOn }) => cutOn, maxLength: 4 }),
 });
+
+/** Every other cut is for the first booking. */
+const whoseCut = (at: number): number | null => (at % 2 === 0 ? 1 : null);
 
 test("everything that the domain allows is kept, and comes back equal", () => {
   fc.assert(
-    fc.property(anyFarm, ({ farm, crops, curves, recipes, variety, beds, plantings, bookings, stock }) =>
+    fc.property(anyFarm, ({ farm, crops, curves, recipes, variety, beds, plantings, bookings, stock, cuts }) =>
       withDatabase((database) => {
         const whose = { crop: crops[0].name, ...variety };
         done(
@@ -72,6 +78,13 @@ test("everything that the domain allows is kept, and comes back equal", () => {
               })),
             })),
             coolerStock: stock.map((line) => ({ ...line, ...whose })),
+            cuts: cuts.map(({ bedId: _bed, varietyId: _variety, bookingId: _booking, ...cut }, at) => ({
+              ...cut,
+              ...whose,
+              bed: beds[0].name,
+              client: whoseCut(at) === null ? null : bookings[0].client,
+              eventOn: whoseCut(at) === null ? null : bookings[0].eventOn,
+            })),
           }),
         );
 
@@ -98,6 +111,7 @@ test("everything that the domain allows is kept, and comes back equal", () => {
           plantings: numbered(plantings.map((planting) => ({ ...planting, bedId: 1, varietyId: 1 }))),
           bookings: drafts,
           coolerStock: numbered(stock.map((line) => ({ ...line, varietyId: 1 }))),
+          cuts: numbered(cuts.map((cut, at) => ({ ...cut, bedId: 1, varietyId: 1, bookingId: whoseCut(at) }))),
           weather: null,
         });
       }),
@@ -121,6 +135,7 @@ test("what the property above draws is what the domain allows", () => {
   isAllowed(recipeSchema, recipeDraft, { id: 1 });
   isAllowed(bedSchema, bedDraft, { id: 1 });
   isAllowed(plantingSchema, plantingDraft, { id: 1, bedId: 1, varietyId: 1 });
+  isAllowed(cutDraftSchema, cutDraft);
   isAllowed(coolerStockSchema, stockDraft, { id: 1, varietyId: 1 });
   isAllowed(bookingDraftSchema, bookingDraft);
 });

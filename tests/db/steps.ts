@@ -12,6 +12,7 @@ import {
   updateCrop,
   updateVariety,
 } from "#db/write/crops";
+import { recordCuts, removeCuts } from "#db/write/cuts";
 import { emptyFarm, updateFarm } from "#db/write/farm";
 import { putFigures } from "#db/write/figures";
 import { addPlanting, carryPlantings, removePlanting, setTreatment, updatePlanting } from "#db/write/plantings";
@@ -30,6 +31,7 @@ import {
   bookingDraft,
   cropDraft,
   curveDraft,
+  cutDraft,
   farmSettings,
   name,
   plantingDraft,
@@ -135,6 +137,18 @@ export const anyStep: fc.Arbitrary<Step> = fc.oneof(
     putCoolerStock(to, { ...stock, varietyId: among(now.varieties, at) }),
   ),
   step("take stems out of the cooler", pick, (to, now, at) => removeCoolerStock(to, among(now.coolerStock, at))),
+  step("record cuts", fc.array(cutDraft, { minLength: 1, maxLength: 3 }), (to, now, cuts) =>
+    recordCuts(
+      to,
+      cuts.map((cut) => ({
+        ...cut,
+        bedId: among(now.beds, cut.bedId),
+        varietyId: among(now.varieties, cut.varietyId),
+        bookingId: cut.bookingId === null ? null : among(now.bookings, cut.bookingId),
+      })),
+    ),
+  ),
+  step("take back cuts", pick, (to, now, at) => removeCuts(to, [among(now.cuts, at)])),
   step("take or remove weather", fc.tuple(fc.nat(800), fc.integer({ min: 1, max: 30 })), (to, now, [at, dayCount]) =>
     now.weather && at % 3 === 0
       ? removeWeather(to)

@@ -61,6 +61,13 @@ const WRITES = [
   ],
   ...["put recipe", "replace recipe", "remove recipe", "add bed", "update bed", "remove bed"],
   ...["add planting", "update planting", "remove planting", "set treatment", "carry plantings"],
-  ...["put stems into the cooler", "take stems out of the cooler", "take or remove weather", "take figures"],
+  ...[
+    "put stems into the cooler",
+    "take stems out of the cooler",
+    "record cuts",
+    "take back cuts",
+    "take or remove weather",
+    "take figures",
+  ],
   ...["add booking", "update booking", "set status", "remove booking", "import", "adopt"],
 ];

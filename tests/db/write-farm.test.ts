@@ -19,7 +19,15 @@ test("a started farm holds its settings and the built-in crops, curves and recip
     expect(settings).toEqual(START.farm);
     expect(crops.map((row) => ({ ...withoutId(row), curves: curvesOf(row.id) }))).toEqual(CATALOGUE);
     expect(recipes.map(withoutId)).toEqual(DEFAULT_RECIPES);
-    expect(rest).toEqual({ varieties: [], beds: [], plantings: [], bookings: [], coolerStock: [], weather: null });
+    expect(rest).toEqual({
+      varieties: [],
+      beds: [],
+      plantings: [],
+      bookings: [],
+      coolerStock: [],
+      cuts: [],
+      weather: null,
+    });
 
     function curvesOf(id: number) {
       return curves
@@ -110,6 +118,7 @@ test("an emptied farm keeps crops, their curves, recipes and settings, under its
       plantings: [],
       bookings: [],
       coolerStock: [],
+      cuts: [],
       weather: null,
     });
   });

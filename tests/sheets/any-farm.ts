@@ -9,7 +9,8 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import { MARKS } from "#lib/domain/sourced";
 import { COLOURS, ROLES, SHAPES, STATUSES, TREATMENTS } from "#lib/domain/words";
 import { DATE_ORDERS } from "#lib/domain/writing";
-import { day, monthDay, farm as plainFarm } from "../small-farm";
+import { monthDay, farm as plainFarm } from "../small-farm";
+import { anyCuts, anyDay, cutsFor } from "./any-cuts";
 import { anyAge, anyAnchor, anyCourse } from "./any-heat";
 import { anyRecipe } from "./any-recipe";
 import { anyWeather } from "./any-weather";
@@ -25,7 +26,6 @@ const key = (words: string) => words.normalize("NFC").replace(/\s+/g, " ").trim(
 
 const share = fc.double({ min: 0, max: 1, noNaN: true }).map((number) => number + 0);
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true }).map((number) => number + 0);
-const anyDay = fc.integer({ min: toDayNumber(day("2020-01-01")), max: toDayNumber(day("2040-12-31")) }).map(toDay);
 const colours = fc.array(fc.constantFrom(...COLOURS), { maxLength: 4 });
 const origin = fc.record({ mark: fc.constantFrom(...MARKS), source: fc.option(text.map((words) => words.trim())) });
 const sourced = (min: number, max: number) =>
@@ -168,11 +168,9 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
           stemLines: fc.array(stemLine, { maxLength: 3 }),
           note: text,
         });
-        return fc.record({
-          farm: fc.constant(farm),
-          crops: fc.constant(crops),
-          beds: fc.constant(beds),
-          recipes: fc.constant(recipes),
+        const rest = fc.record({
+          ...{ farm: fc.constant(farm), crops: fc.constant(crops) },
+          ...{ beds: fc.constant(beds), recipes: fc.constant(recipes) },
           varieties: fc.constant(varieties),
           curves: fc
             .array(curve, { maxLength: 4 })
@@ -194,8 +192,10 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
               maxLength: 3,
             })
             .map(numbered),
+          cuts: anyCuts(idOf(beds), idOf(varieties)),
           weather: anyWeather,
         });
+        return rest.map((all) => ({ ...all, cuts: cutsFor(all.cuts, all.bookings.length) }));
       });
   });
 

@@ -4,6 +4,7 @@ import { BOOKING_SHEET } from "./booking";
 import { COOLER_SHEET } from "./cooler-lot";
 import { CROP_SHEET } from "./crop";
 import { CURVE_SHEET } from "./curve";
+import { CUT_SHEET } from "./cut";
 import { type Field, type Fields, field, headingOf } from "./field";
 import { prose, word } from "./kinds";
 import { PIECE_SHEET } from "./piece";
@@ -35,6 +36,7 @@ export const SHEETS = {
   pieces: PIECE_SHEET,
   stems: STEM_SHEET,
   cooler: COOLER_SHEET,
+  cuts: CUT_SHEET,
   weather: WEATHER_SHEET,
 } satisfies Readonly<Record<string, Fields>>;
 
@@ -53,6 +55,7 @@ export const SHEET_NAMES: readonly SheetName[] = [
   "bookings",
   "pieces",
   "stems",
+  "cuts",
   "weather",
 ];
 

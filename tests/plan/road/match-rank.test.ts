@@ -30,6 +30,7 @@ const withRowsMixed = (farm: Snapshot, random: () => number): Snapshot => ({
   weather: farm.weather,
   plantings: shuffled(farm.plantings, random),
   coolerStock: shuffled(farm.coolerStock, random),
+  cuts: shuffled(farm.cuts, random),
   bookings: shuffled(
     farm.bookings.map((row) => ({
       ...row,

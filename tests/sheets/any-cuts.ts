@@ -1,0 +1,35 @@
+import fc from "fast-check";
+import { toDay, toDayNumber } from "#lib/domain/day";
+import type { Cut } from "#lib/domain/records/cut";
+import { day } from "../small-farm";
+
+export const anyDay = fc
+  .integer({ min: toDayNumber(day("2020-01-01")), max: toDayNumber(day("2040-12-31")) })
+  .map(toDay);
+
+/** Cuts of these beds and varieties, the booking by its place among the farm's. */
+export const anyCuts = (bedId: fc.Arbitrary<number>, varietyId: fc.Arbitrary<number>) =>
+  fc.array(
+    fc
+      .record({
+        bedId,
+        varietyId,
+        bookingId: fc.option(fc.nat(2)),
+        cutOn: anyDay,
+        stemsCut: fc.nat(1_000_000),
+        stemsAsked: fc.option(fc.nat(1_000_000)),
+        isGraded: fc.boolean(),
+      })
+      .map(({ isGraded, ...row }) => ({ ...row, goodStems: isGraded ? Math.floor(row.stemsCut * 0.9) : null })),
+    { maxLength: 4 },
+  );
+
+/** These cuts for so many bookings, at most one for each day, bed, variety and booking. */
+export function cutsFor(cuts: readonly Omit<Cut, "id">[], bookingCount: number): Cut[] {
+  const byKey = new Map<string, Omit<Cut, "id">>();
+  for (const row of cuts) {
+    const bookingId = row.bookingId === null || bookingCount === 0 ? null : 1 + (row.bookingId % bookingCount);
+    byKey.set([row.cutOn, row.bedId, row.varietyId, bookingId].join(), { ...row, bookingId });
+  }
+  return [...byKey.values()].map((row, index) => ({ id: index + 1, ...row }));
+}
