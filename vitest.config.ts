@@ -26,7 +26,8 @@ export default defineConfig({
           globalSetup: ["tests/browser/serve.ts"],
           testTimeout: PATIENCE_MS,
           hookTimeout: PATIENCE_MS,
-          fileParallelism: false,
+          // Files in two lanes, each with a server and a farm of its own (tests/browser/serve.ts).
+          maxWorkers: 2,
         },
       },
     ],

@@ -1,7 +1,8 @@
 import { createServer, type Server } from "node:http";
 import type { AddressInfo } from "node:net";
 import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, beforeEach, expect, inject, test } from "vitest";
+import { afterAll, beforeAll, beforeEach, expect, test } from "vitest";
+import { demoAddress } from "./demo-address";
 import { openBrowser } from "./open-page";
 
 /** A page of another site, open in the grower's own browser, tries what such a page can try. */
@@ -28,7 +29,7 @@ beforeEach(async () => {
   await page.goto(`http://elsewhere.example:${(stranger.address() as AddressInfo).port}/`);
 });
 
-const inPage = (work: (address: string) => Promise<unknown>) => page.evaluate(work, inject("address"));
+const inPage = (work: (address: string) => Promise<unknown>) => page.evaluate(work, demoAddress());
 
 test("it reads no file of the farm: not by fetch, not as a script, not as a picture", async () => {
   const got = await page.evaluate(async (file) => {
@@ -45,7 +46,7 @@ test("it reads no file of the farm: not by fetch, not as a script, not as a pict
         document.body.append(element);
       });
     return [await tried("cors"), await loaded(document.createElement("script")), await loaded(new Image())];
-  }, inject("address") + CSV);
+  }, demoAddress() + CSV);
   expect(got).toEqual(["refused", "refused", "refused"]);
   expect(statuses.filter(([path]) => path === CSV).every(([, status]) => status === 403)).toBe(true);
 });
@@ -94,13 +95,13 @@ test("it asks no question and writes nothing: neither text nor a form that it po
 });
 
 test("a name of its own that it points at this machine is served nothing", async () => {
-  const port = new URL(inject("address")).port;
+  const port = new URL(demoAddress()).port;
   const answer = await page.goto(`http://rebound.example:${port}${CSV}`);
   expect(answer?.status()).toBe(421);
 });
 
 test("the tool's own two names are two sites to each other", async () => {
-  const address = inject("address");
+  const address = demoAddress();
   await page.goto(address.replace("127.0.0.1", "localhost"));
   expect(statuses.at(-1)?.[1]).not.toBe(421);
   const asked = await page.request.fetch(address + CSV, { headers: { "sec-fetch-site": "cross-site" } });

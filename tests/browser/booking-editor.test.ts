@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
-import { expect, inject, test } from "vitest";
+import { expect, test } from "vitest";
+import { demoAddress } from "./demo-address";
 import { demoBrowser } from "./demo-browser";
 
 /** The booking editor by hand: the matrix of pieces, colours of the farm's own, what was typed and not saved. */
@@ -97,8 +98,8 @@ test("what was typed and not saved is offered again after the page was left", as
   await page.getByRole("button", { name: "Add a piece" }).click();
   await counts().fill("7");
   await page.waitForFunction(() => Object.values(localStorage).some((kept) => kept.includes("Left in the rain")));
-  await page.goto(`${inject("address")}/bookings`);
-  await page.goto(`${inject("address")}/bookings/new`);
+  await page.goto(`${demoAddress()}/bookings`);
+  await page.goto(`${demoAddress()}/bookings/new`);
   await page.getByRole("button", { name: "Fill it in again" }).click();
   expect(await page.getByLabel("Client").inputValue()).toBe("Left in the rain");
   expect(await counts().inputValue()).toBe("7");
@@ -107,7 +108,7 @@ test("what was typed and not saved is offered again after the page was left", as
 
 test("the farm's own sheets brought back say that there is nothing to change, and an edit says what it would change", async () => {
   await open("/farm/files");
-  const address = inject("address");
+  const address = demoAddress();
   const zip = await (await page.request.get(`${address}/farm/files/all`)).body();
   const choose = page.getByLabel("Spreadsheets: CSV or XLSX, or a zip of them");
   await choose.setInputFiles({ name: "farm-sheets.zip", mimeType: "application/zip", buffer: zip });

@@ -1,4 +1,5 @@
-import { expect, inject, test } from "vitest";
+import { expect, test } from "vitest";
+import { demoAddress } from "./demo-address";
 import { demoBrowser } from "./demo-browser";
 import { violations } from "./open-page";
 
@@ -29,7 +30,7 @@ test.each(["/picking/labels?day=2027-06-23", "/picking/labels?day=2027-09-02", "
       expect(Math.abs(height - 49 * millimetre)).toBeLessThan(1);
       expect(isWhole).toBe(true);
     }
-    const listed = await page.request.get(inject("address") + path.replace("labels", "print"));
+    const listed = await page.request.get(demoAddress() + path.replace("labels", "print"));
     const [, total = ""] = /([\d,]+) stems/.exec(await listed.text()) ?? [];
     if (path.includes("day="))
       expect(labels.reduce((sum, { stems }) => sum + stems, 0)).toBe(Number(total.replace(",", "")));

@@ -1,5 +1,6 @@
 import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, inject } from "vitest";
+import { afterAll, beforeAll, expect } from "vitest";
+import { demoAddress } from "./demo-address";
 import { breaches, DESK, openBrowser, openPage } from "./open-page";
 
 /** A browser on the demo farm for all tests of a file. After the last of them no page may have broken the content policy or told its console of an error. */
@@ -15,6 +16,6 @@ export function demoBrowser() {
   return {
     /** There once the tests run. */
     browser: () => browser,
-    open: (path: string, viewport = DESK): Promise<Page> => openPage(browser, inject("address"), path, viewport),
+    open: (path: string, viewport = DESK): Promise<Page> => openPage(browser, demoAddress(), path, viewport),
   };
 }

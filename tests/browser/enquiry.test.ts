@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
-import { describe, expect, inject, test } from "vitest";
+import { describe, expect, test } from "vitest";
+import { demoAddress } from "./demo-address";
 import { demoBrowser } from "./demo-browser";
 import { PHONE, scrollsSideways, violations } from "./open-page";
 
@@ -42,7 +43,7 @@ describe.each(["/", "/beds/1", "/bookings/new"])("from %s", (path) => {
     await page.getByRole("button", { name: /^Undo/ }).focus();
     await press("Enter");
     await page.getByText(`Held: The caller from ${path}`).waitFor({ state: "detached" });
-    await page.goto(`${inject("address")}/bookings`, { waitUntil: "networkidle" });
+    await page.goto(`${demoAddress()}/bookings`, { waitUntil: "networkidle" });
     expect(await page.locator(".booking-line", { hasText: "The caller from" }).count()).toBe(0);
     await page.close();
   });
@@ -53,7 +54,7 @@ test("what was typed into another form is still there after a call came in betwe
   await page.getByLabel("Client").fill("Half a booking");
   await page.keyboard.press("Control+k");
   await page.locator("#stemCount:focus").waitFor();
-  await page.goto(`${inject("address")}/bookings/new`, { waitUntil: "networkidle" });
+  await page.goto(`${demoAddress()}/bookings/new`, { waitUntil: "networkidle" });
   await page.getByRole("button", { name: "Fill it in again" }).click();
   expect(await page.getByLabel("Client").inputValue()).toBe("Half a booking");
   await page.close();
@@ -75,7 +76,7 @@ test("the booking that holds a question has its stems, its status, and in its no
   expect(await page.getByLabel("Note").inputValue()).toBe(
     "Held until Wednesday 9 December 2026. Asked on Wednesday 25 November 2026: 120 blush stems.",
   );
-  await page.goto(`${inject("address")}/farm/history`, { waitUntil: "networkidle" });
+  await page.goto(`${demoAddress()}/farm/history`, { waitUntil: "networkidle" });
   await page.getByRole("button", { name: /^Undo/ }).first().click();
   await page.waitForLoadState("networkidle");
   await page.close();
@@ -118,7 +119,7 @@ test("the old address of the question leads to the new one, its day along", asyn
 test("without scripts the address answers, and the question can be sent", async () => {
   const context = await browser().newContext({ javaScriptEnabled: false });
   const page = await context.newPage();
-  await page.goto(inject("address") + BLUSH);
+  await page.goto(demoAddress() + BLUSH);
   await page.getByLabel("Can you do").fill("20");
   await page.getByLabel("Colours").fill("plum");
   await page.getByLabel("on", { exact: true }).fill("2027-09-25");

@@ -1,6 +1,7 @@
 import Papa from "papaparse";
 import type { Page } from "playwright-core";
-import { expect, inject, test } from "vitest";
+import { expect, test } from "vitest";
+import { demoAddress } from "./demo-address";
 import { demoBrowser } from "./demo-browser";
 
 /** The four uses that the tool exists for, each as a grower does it, on the demo farm. */
@@ -121,14 +122,14 @@ test("seeing weekly gaps: the largest first with its rings, and for each why and
 
 test("changing a bed's treatment closes a June gap, and undo opens it again", async () => {
   const juneShort = async () => {
-    await page.goto(`${inject("address")}/`, { waitUntil: "networkidle" });
+    await page.goto(`${demoAddress()}/`, { waitUntil: "networkidle" });
     const weeks = await page.locator("a.week-hit").evaluateAll((links) => links.map((link) => link.ariaLabel ?? ""));
     return shortIn(weeks.filter((week) => /(June|July):/.test(week)));
   };
   await open("/");
   const before = await juneShort();
   expect(before).toBeGreaterThan(0);
-  await page.goto(`${inject("address")}/beds?crop=Dahlia`, { waitUntil: "networkidle" });
+  await page.goto(`${demoAddress()}/beds?crop=Dahlia`, { waitUntil: "networkidle" });
   await page
     .getByRole("link", { name: /Long Field 1\b/ })
     .first()
@@ -154,13 +155,13 @@ test("exporting a pick list: the CSV of a booking and its screen say the same st
   const stems = (await page.locator(".pick-for").allTextContents()).map((words) =>
     wholeNumber(/keep ([\d,]+)/.exec(words)?.[1] ?? null),
   );
-  const csv = await (await page.request.get(`${inject("address")}/picking/csv?booking=3`)).text();
+  const csv = await (await page.request.get(`${demoAddress()}/picking/csv?booking=3`)).text();
   const rows = Papa.parse<Record<string, string>>(csv, { header: true, skipEmptyLines: true }).data;
   const sum = (numbers: number[]) => numbers.reduce((total, number) => total + number, 0);
   expect(rows.length).toBe(stems.length);
   expect(sum(rows.map((row) => Number(row.stems)))).toBe(sum(stems));
   expect(sum(stems)).toBeGreaterThan(100);
-  const calendar = await page.request.get(`${inject("address")}/picking/calendar`);
+  const calendar = await page.request.get(`${demoAddress()}/picking/calendar`);
   expect(calendar.headers()["content-type"]).toContain("text/calendar");
   expect(await calendar.text()).toContain("BEGIN:VEVENT");
   await page.close();

@@ -1,5 +1,6 @@
 import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, inject, test } from "vitest";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { demoAddress } from "./demo-address";
 import { breaches, openBrowser, openPage } from "./open-page";
 
 /** The autumn decision as a grower makes it, from the proven plan to the worksheet, on the demo farm; each test goes on from the one before. */
@@ -8,14 +9,14 @@ let browser: Browser;
 let page: Page;
 beforeAll(async () => {
   browser = await openBrowser();
-  page = await openPage(browser, inject("address"), "/keep-or-dig");
+  page = await openPage(browser, demoAddress(), "/keep-or-dig");
 });
 afterAll(async () => {
   await browser.close();
   expect(breaches).toEqual([]);
 });
 
-const go = (path: string) => page.goto(inject("address") + path, { waitUntil: "networkidle" });
+const go = (path: string) => page.goto(demoAddress() + path, { waitUntil: "networkidle" });
 const wholeNumber = (text: string | null) => Number((text ?? "").replace(/[^\d]/g, ""));
 const focalShort = async () => {
   await page.locator('.net-cost[data-stale="false"]').waitFor();
@@ -106,7 +107,7 @@ test("Season shows the new bloom and Picking cuts in it in June", async () => {
   await go("/");
   const strip = page.getByRole("img", { name: /^Dahlia in / });
   expect(await strip.getAttribute("aria-label")).toMatch(/cut from \d+ Jun .*kept in the ground: .*Long Field 2/);
-  const csv = await (await page.request.get(`${inject("address")}/picking/csv`)).text();
+  const csv = await (await page.request.get(`${demoAddress()}/picking/csv`)).text();
   const juneCuts = csv.split("\r\n").filter((row) => /^2027-06-\d\d,Long Field [27],/.test(row));
   expect(juneCuts.length).toBeGreaterThan(0);
 });

@@ -1,4 +1,5 @@
-import { describe, expect, inject, test } from "vitest";
+import { describe, expect, test } from "vitest";
+import { demoAddress } from "./demo-address";
 import { demoBrowser } from "./demo-browser";
 import { DESK, PHONE, scrollsSideways, violations } from "./open-page";
 
@@ -72,7 +73,7 @@ test.each([
   "/nowhere",
 ])("%s leads nowhere, says so, and offers a way on", async (path) => {
   const page = await browser().newPage();
-  const answer = await page.goto(inject("address") + path);
+  const answer = await page.goto(demoAddress() + path);
   expect(answer?.status()).toBe(404);
   expect(await page.locator("h1").textContent()).toBe("There is nothing at this address");
   expect(await page.locator("main a").count()).toBeGreaterThan(2);

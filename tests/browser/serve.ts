@@ -3,17 +3,22 @@ import { serveDemo } from "./serve-demo";
 
 declare module "vitest" {
   interface ProvidedContext {
-    address: string;
+    addresses: readonly string[];
   }
 }
 
 let endAll = async (): Promise<void> => {};
 
-/** Serves the demo farm and gives the tests its address. */
+/** Serves the demo farm once for each lane of tests, and gives the tests the addresses. */
 export async function setup(project: TestProject): Promise<void> {
-  const { address, end } = await serveDemo();
-  project.provide("address", address);
-  endAll = end;
+  const farms = await Promise.all(Array.from({ length: project.config.maxWorkers }, serveDemo));
+  project.provide(
+    "addresses",
+    farms.map(({ address }) => address),
+  );
+  endAll = async () => {
+    await Promise.all(farms.map(({ end }) => end()));
+  };
 }
 
 /** Ends what was started. */

@@ -1,5 +1,6 @@
 import type { Browser } from "playwright-core";
-import { afterAll, beforeAll, expect, inject, test } from "vitest";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { demoAddress } from "./demo-address";
 import { openBrowser } from "./open-page";
 
 /** Forms on a line so slow that no script has arrived: the browser sends them itself. */
@@ -13,7 +14,7 @@ afterAll(() => browser.close());
 test("before any script arrives a form is refused with its problems and what was typed, then saved, and undone", async () => {
   const context = await browser.newContext({ javaScriptEnabled: false });
   const page = await context.newPage();
-  await page.goto(`${inject("address")}/farm/recipes/new`);
+  await page.goto(`${demoAddress()}/farm/recipes/new`);
   await page.getByLabel("One of it is a").fill("armful");
   await page.getByRole("button", { name: "Add the recipe" }).click();
   await page.getByText("Not saved.").waitFor();
