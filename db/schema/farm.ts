@@ -61,6 +61,11 @@ export const farm = sqliteTable(
     tuberCents: integer("tuber_cents").notNull(),
     tubersWantedShare: real("tubers_wanted_share").notNull(),
     leafDepthMetres: real("leaf_depth_metres").notNull(),
+    leafSettlingShare: real("leaf_settling_share").notNull().default(0),
+    leafEdgeMetres: real("leaf_edge_metres").notNull().default(0),
+    leafHaulHoursPerCubicMetre: real("leaf_haul_hours_per_cubic_metre").notNull().default(0),
+    tarpEdgeMetres: real("tarp_edge_metres").notNull().default(0),
+    replantDeadShare: real("replant_dead_share").notNull().default(0),
     leafCentsPerCubicMetre: integer("leaf_cents_per_cubic_metre").notNull(),
     tarpCentsPerSquareMetre: integer("tarp_cents_per_square_metre").notNull(),
     coverHoursPerSquareMetre: real("cover_hours_per_square_metre").notNull(),
@@ -70,6 +75,8 @@ export const farm = sqliteTable(
     tarpSquareMetresAtHand: real("tarp_square_metres_at_hand"),
     hoursAtHand: real("hours_at_hand"),
     keepShareAtMost: real("keep_share_at_most"),
+    workHoursPerDay: real("work_hours_per_day").notNull().default(6),
+    figuresEdition: integer("figures_edition").notNull().default(1),
   },
   () =>
     checks(
@@ -84,6 +91,7 @@ export const farm = sqliteTable(
       isList("picking_weekdays"),
       ...["lead_days", "order_days_ahead"].map((column) => isWholeFrom(column, 0)),
       isShare("spare_share"),
+      isWholeFrom("figures_edition", 1),
       ...["p10", "p50", "p90"].flatMap((chance) => [
         isMonthDay(`frost_first_autumn_${chance}`),
         isMonthDay(`frost_last_spring_${chance}`),
@@ -116,15 +124,27 @@ export const farm = sqliteTable(
         "tarp_cents_per_square_metre",
         "free_bed_cents_per_square_metre",
       ].map((column) => isWholeFrom(column, 0)),
-      ...["dig_clumps_per_hour", "divide_clumps_per_hour", "replant_tubers_per_hour"].map(isAboveZero),
-      ...["storage_loss_share", "tubers_wanted_share", "winter_survival_share", "keep_share_at_most"].map(isShare),
+      ...["dig_clumps_per_hour", "divide_clumps_per_hour", "replant_tubers_per_hour", "work_hours_per_day"].map(
+        isAboveZero,
+      ),
+      ...[
+        "storage_loss_share",
+        "tubers_wanted_share",
+        "winter_survival_share",
+        "keep_share_at_most",
+        "replant_dead_share",
+      ].map(isShare),
       ...[
         "divisions_per_clump",
         "leaf_depth_metres",
+        "leaf_edge_metres",
+        "leaf_haul_hours_per_cubic_metre",
+        "tarp_edge_metres",
         "cover_hours_per_square_metre",
         "leaf_cubic_metres_at_hand",
         "tarp_square_metres_at_hand",
         "hours_at_hand",
       ].map(isFromZero),
+      holds("leaf_settling_share", "leaf_settling_share BETWEEN 0 AND 0.9"),
     ),
 );

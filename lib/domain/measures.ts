@@ -41,6 +41,7 @@ export type Measures = {
   readonly dollarsPerVolume: Measure;
   readonly dollarsPerArea: Measure;
   readonly hoursPerArea: Measure;
+  readonly hoursPerVolume: Measure;
   readonly temperature: Measure;
 };
 
@@ -62,6 +63,7 @@ export const MEASURES: Record<Units, Measures> = {
     dollarsPerVolume: dollarsPer("cubic yard", METRES_PER_YARD ** 3),
     dollarsPerArea: dollarsPer("100 square feet", HUNDRED_SQUARE_FEET),
     hoursPerArea: { word: "hours per 100 square feet", shownPerStored: HUNDRED_SQUARE_FEET, decimals: 2 },
+    hoursPerVolume: { word: "hours per cubic yard", shownPerStored: METRES_PER_YARD ** 3, decimals: 2 },
     temperature: { word: "°F", shownPerStored: 1.8, shownAtZero: 32, decimals: 1 },
   },
   metric: {
@@ -72,6 +74,7 @@ export const MEASURES: Record<Units, Measures> = {
     dollarsPerVolume: dollarsPer("cubic metre", 1),
     dollarsPerArea: dollarsPer("square metre", 1),
     hoursPerArea: { word: "hours per square metre", shownPerStored: 1, decimals: 3 },
+    hoursPerVolume: { word: "hours per cubic metre", shownPerStored: 1, decimals: 2 },
     temperature: { word: "°C", shownPerStored: 1, decimals: 1 },
   },
 };

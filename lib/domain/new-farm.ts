@@ -1,11 +1,13 @@
 import type { MonthDay } from "./day";
 import type { Farm } from "./records/farm-settings";
+import { WINTER_FIGURES_EDITION } from "./winter-figures";
 
 /**
  * The settings a new farm starts from, each to be overruled on the Farm screen. Frost dates, picking and lead days: common practice for
  * zone 7. Storage loss: 7.5 %, the middle of the published 5 to 10 % (American Dahlia Society, ADS-STORE). Leaf depth: 8 inches
- * (0.2 m), published for straw in North Carolina (ASKEXT-NC). Work rates, tarp and tuber prices, winter survival in the ground:
- * from memory; no published figure for survival was found, so the tool asks for the grower's own.
+ * (0.2 m), published for straw in North Carolina (ASKEXT-NC). Work rates, tarp and tuber prices, edges, settling and hauling of leaves, winter
+ * survival in the ground: from memory; no published figure for survival or settling was found, so the tool asks for the grower's own. That every dead
+ * clump is replanted, and that an early crop brings nothing until she says what: our choice.
  */
 export function newFarm(name: string): Farm {
   const monthDay = (text: string) => text as MonthDay;
@@ -42,14 +44,21 @@ export function newFarm(name: string): Farm {
       tuberCents: 600,
       tubersWantedShare: 0.1,
       leafDepthMetres: 0.2,
+      leafSettlingShare: 0.2,
+      leafEdgeMetres: 0.15,
       leafCentsPerCubicMetre: 0,
+      leafHaulHoursPerCubicMetre: 0.5,
+      tarpEdgeMetres: 0.4,
       tarpCentsPerSquareMetre: 60,
       coverHoursPerSquareMetre: 0.08,
       winterSurvivalShare: 0.75,
-      freeBedCentsPerSquareMetre: 150,
+      replantDeadShare: 1,
+      freeBedCentsPerSquareMetre: 0,
       leafCubicMetresAtHand: null,
       tarpSquareMetresAtHand: null,
       hoursAtHand: null,
+      workHoursPerDay: 6,
+      figuresEdition: WINTER_FIGURES_EDITION,
       keepShareAtMost: null,
     },
   };

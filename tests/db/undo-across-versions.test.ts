@@ -180,6 +180,7 @@ test("a file of before the climate, the clocks and how the farm writes opens wit
         dateOrder: "ask",
         ownColours: [],
         climate: null,
+        winter: { ...settings.winter, figuresEdition: 1 },
       });
       expect(kept(database).curves).toEqual(
         curves.map((curve) => ({

@@ -56,4 +56,13 @@ describe("cautions", () => {
       expect(catalogueCrop(crop).cautions.join(" · ")).toMatch(says);
     },
   );
+
+  test.each([
+    { crop: "Anemone", says: /buttercup family.*gloves.*\(from memory\)/i },
+    { crop: "Lily", says: /cat.*vase water.*\(from memory\)/i },
+    { crop: "Narcissus", says: /shared water.*\(common practice\)/i },
+    { crop: "Garden rose", says: /thorns.*\(common practice\)/i },
+  ])("$crop carries what no source was seen for, and says so in the words", ({ crop, says }) => {
+    expect(catalogueCrop(crop).cautions.join(" · ")).toMatch(says);
+  });
 });

@@ -3,7 +3,8 @@
 import { z } from "zod";
 import { addPlanting, removePlanting, setTreatment, updatePlanting } from "#db/write/plantings";
 import type { Written } from "#db/write/write";
-import { DUG, KEPT, replantedOn } from "#lib/plan/winter/beds";
+import { replantedOn } from "#lib/plan/road/grown";
+import { DUG, KEPT } from "#lib/plan/winter/beds";
 import { action, idIn, readEntry, refusal } from "../../action";
 import { doubtsOf } from "./doubts";
 import { MEANT } from "./meant";

@@ -75,9 +75,14 @@ export const OfKeeping = ({ farm }: Props) => (
     farm={farm}
     names={[
       "winter.leafDepthMetres",
+      "winter.leafSettlingShare",
+      "winter.leafEdgeMetres",
+      "winter.leafHaulHoursPerCubicMetre",
       "winter.leafCentsPerCubicMetre",
+      "winter.tarpEdgeMetres",
       "winter.tarpCentsPerSquareMetre",
       "winter.coverHoursPerSquareMetre",
+      "winter.replantDeadShare",
       "winter.freeBedCentsPerSquareMetre",
       "winter.leafCubicMetresAtHand",
       "winter.tarpSquareMetresAtHand",

@@ -10,6 +10,7 @@ import { FarmTabs } from "../farm-tabs";
 import { ChangedCropFold } from "./changed-crop";
 import { SettleButtons } from "./settle-buttons";
 import "./what-changed.css";
+import { WinterFigures } from "./winter-figures";
 
 export const metadata: Metadata = { title: "What changed" };
 
@@ -21,10 +22,11 @@ export default async function WhatChangedPage() {
     <>
       <h1>Farm: what changed</h1>
       <FarmTabs open="/farm/what-changed" />
+      <WinterFigures snapshot={plan.snapshot} seasonYear={plan.seasonYear} />
       {outcome.crops.length === 0 ? (
         <p className="lead">
-          Every built-in figure that the farm uses stands as the tool has it today. Your own numbers are yours: they
-          never change by themselves.
+          Every built-in figure of a crop that the farm uses stands as the tool has it today. Your own numbers are
+          yours: they never change by themselves.
         </p>
       ) : (
         <Changed outcome={outcome} farm={plan.snapshot.farm} seasonYear={plan.seasonYear} />

@@ -26,3 +26,17 @@ export const ASTHMA = "Has caused asthma in people who work with it: air the roo
 
 /** From memory; no source seen. */
 export const SAP_IN_SUN = "Sap on skin can burn in sunlight: cover arms when cutting (from memory)";
+
+/** Of one family with ranunculus (HOME-POISON names that one). From memory; no source seen for anemone itself. */
+export const BUTTERCUP_FAMILY =
+  "Buttercup family, as ranunculus: take its sap as irritant, gloves, and keep it off cakes and tables with food (from memory)";
+
+/** From memory; no source seen. */
+export const CATS = "Can kill a cat: leaf, flower, pollen and vase water. Not for homes with cats (from memory)";
+
+/** Common practice. */
+export const SHARED_WATER =
+  "Its sap in shared water shortens the life of other stems: stand it alone for a day, then give fresh water and do not cut it again (common practice)";
+
+/** Common practice. */
+export const THORNS = "Thorns: gloves, wash a prick at once, strip what hands will hold (common practice)";

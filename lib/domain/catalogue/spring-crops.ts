@@ -1,6 +1,6 @@
 import type { CatalogueCrop } from "#lib/domain/catalogue-types";
 import { COMMON_PRACTICE } from "#lib/domain/sourced";
-import { IRRITANT_SAP, POISONOUS, SKIN_ALLERGY } from "./cautions";
+import { BUTTERCUP_FAMILY, IRRITANT_SAP, POISONOUS, SHARED_WATER, SKIN_ALLERGY } from "./cautions";
 import { afterPlanting, curve, onDay } from "./curve";
 import { memory, ourReadingOf, practice, published, secondHand } from "./marked";
 
@@ -91,7 +91,7 @@ export const SPRING_CROPS: readonly CatalogueCrop[] = [
     // The top of 1 to 2 dollars a stem, Boston terminal market, 2021.
     buyInCents: published(200, "ANEM-2023"),
     cutStage: "Fully coloured, a quarter to half open, before pollen sheds",
-    cautions: [],
+    cautions: [BUTTERCUP_FAMILY],
     curves: [
       curve("field", afterPlanting(74), [0.4, 0.6, 0.6, 0.5, 0.4], {
         firstCutSpreadDays: 7,
@@ -161,7 +161,7 @@ export const SPRING_CROPS: readonly CatalogueCrop[] = [
     bucketStems: memory(100),
     buyInCents: memory(90),
     cutStage: "Bud bent over and coloured, not yet open",
-    cautions: [POISONOUS, IRRITANT_SAP],
+    cautions: [POISONOUS, IRRITANT_SAP, SHARED_WATER],
     curves: [
       curve("field", onDay("03-18"), [0.2, 0.4, 0.4, 0.3, 0.1], {
         firstCutSpreadDays: 8,

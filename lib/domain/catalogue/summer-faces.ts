@@ -1,5 +1,5 @@
 import type { CatalogueCrop } from "#lib/domain/catalogue-types";
-import { DAISY_FAMILY, HIVES, POISONOUS } from "./cautions";
+import { CATS, DAISY_FAMILY, HIVES, POISONOUS, THORNS } from "./cautions";
 import { afterPlanting, curve, onDay } from "./curve";
 import { GENERAL_HOLD_DAYS, memory, practice, published, publishedIn, secondHand } from "./marked";
 
@@ -20,7 +20,7 @@ export const SUMMER_FACES: readonly CatalogueCrop[] = [
     bucketStems: memory(40),
     buyInCents: memory(450),
     cutStage: "Outer petals starting to lift",
-    cautions: [],
+    cautions: [THORNS],
     curves: [
       curve(
         "field",
@@ -44,7 +44,7 @@ export const SUMMER_FACES: readonly CatalogueCrop[] = [
     bucketStems: memory(30),
     buyInCents: memory(250),
     cutStage: "First bud coloured and about to open",
-    cautions: [HIVES],
+    cautions: [HIVES, CATS],
     curves: [
       curve("field", onDay("06-08"), [0.2, 0.3, 0.2, 0.1, 0.1, 0.1], {
         firstCutSpreadDays: 7,

@@ -1,4 +1,4 @@
-import { cents, number, open, recordSchema, share } from "./field";
+import { cents, count, number, open, recordSchema, share } from "./field";
 
 const perHour = (label: string, unit: string) => number({ above: 0, unit, label });
 const atHand = (label: string, about: { measure?: "volume" | "area"; unit?: string }) =>
@@ -25,24 +25,71 @@ export const WINTER_COSTS = {
     most: 1,
     of: "metres",
     measure: "depth",
-    label: "Depth of leaves",
+    label: "Depth of leaves that must stay",
     hint: "8 inches (20 cm) to start from: published for straw in North Carolina.",
   }),
+  leafSettlingShare: number({
+    absent: 0,
+    least: 0,
+    most: 0.9,
+    measure: "percent",
+    label: "Leaves settle by",
+    hint: "More is laid than must stay: at 20 %, 10 inches for 8. No published figure was found.",
+  }),
+  leafEdgeMetres: number({
+    absent: 0,
+    least: 0,
+    most: 3,
+    of: "metres",
+    measure: "depth",
+    label: "Leaves past every edge of the bed",
+  }),
   leafCentsPerCubicMetre: cents({ measure: "dollarsPerVolume", label: "Leaves cost" }),
+  leafHaulHoursPerCubicMetre: number({
+    absent: 0,
+    least: 0,
+    most: 100,
+    measure: "hoursPerVolume",
+    label: "Hauling leaves",
+    hint: "Loading, driving and tipping: hours of the winter like any other.",
+  }),
+  tarpEdgeMetres: number({
+    absent: 0,
+    least: 0,
+    most: 3,
+    of: "metres",
+    measure: "depth",
+    label: "Tarp past every edge of the bed",
+    hint: "About 16 inches (40 cm) a side to hold it down and lead water off.",
+  }),
   tarpCentsPerSquareMetre: cents({ measure: "dollarsPerArea", label: "Tarp for a winter costs" }),
   coverHoursPerSquareMetre: number({ least: 0, most: 10, measure: "hoursPerArea", label: "Covering and uncovering" }),
   winterSurvivalShare: share({
     label: "Of a hundred clumps kept, alive in spring",
     hint: "No published figure was found. What do you expect of your ground and your winters? The answer moves with this number more than with any other; Keep or dig shows how.",
   }),
+  replantDeadShare: share({
+    absent: 0,
+    label: "Of a hundred clumps dead in spring, replanted",
+    hint: "A tuber and its planting are then paid for, and it blooms as late as a replanted one. A place left empty costs nothing and gives nothing.",
+  }),
   freeBedCentsPerSquareMetre: cents({
     measure: "dollarsPerArea",
     label: "An early crop in a free bed brings",
-    hint: "Lost when the bed stays full until the dahlias bloom.",
+    hint: "What you would really sell from it before the dahlias go in. Lost when the bed stays full.",
   }),
   leafCubicMetresAtHand: atHand("Leaves at hand", { measure: "volume" }),
   tarpSquareMetresAtHand: atHand("Tarp at hand", { measure: "area" }),
   hoursAtHand: atHand("Hours at hand", { unit: "hours" }),
+  workHoursPerDay: number({
+    absent: 6,
+    above: 0,
+    most: 24,
+    unit: "hours a day",
+    label: "Winter work in the field",
+    hint: "The worksheet spreads the work over days of so many hours, of all hands together.",
+  }),
+  figuresEdition: count({ absent: 1, least: 1, most: 1000, label: "Edition of the built-in winter figures settled" }),
   keepShareAtMost: open(
     share({
       unit: "% of the beds that could stay",

@@ -8,9 +8,9 @@ import { normalQuantile } from "#lib/maths/normal";
 import { sharesAt } from "#lib/maths/philox";
 import { type OfScore, scoreTable } from "#lib/maths/score-table";
 import { twoPieceNormal } from "#lib/maths/two-piece-normal";
-import { grown } from "#lib/plan/road/grown";
 import { firstCutChances } from "./first-cut-chance";
 import { type Spreads, together } from "./sample-spreads";
+import { sampledRows } from "./sampled-rows";
 
 /**
  * A planting as a season may turn it out: its first cut so many days late (early, when negative), and `plants` standing that yield what the
@@ -18,11 +18,10 @@ import { type Spreads, together } from "./sample-spreads";
  */
 type SampledPlanting = { readonly shiftDays: number; readonly plants: number };
 
-/** A season as it may turn out: its first frost, as a day number, and its plantings in the order of `grown`. */
+/** A season as it may turn out: its first frost, as a day number, and its plantings in the order of `sampledRows`. */
 export type SampledSeason = { readonly frostDay: number; readonly plantings: readonly SampledPlanting[] };
 
 const OF_THE_SEASON = 0;
-const OF_THE_STORE = 1;
 const OF_A_PLANTING = 2;
 
 /**
@@ -30,8 +29,9 @@ const OF_A_PLANTING = 2;
  * treatments, so that two plans meet the same seasons [R1].
  *
  * First cuts move by whole days (as in recorded years, or normal with the curve's spread: {@link firstCutChances}), yields are gamma with mean 1 and the curve's coefficient of variation, and
- * plants alive in the ground, or clumps sound after storage against those reckoned with, are beta-binomial. A part of each is the year's
- * and the rest the planting's own (`Spreads`). Frost does not lean on the rest: an assumption.
+ * plants alive in the ground are beta-binomial; those that died are replanted as far as the farm replants. A part of each is the year's
+ * and the rest the planting's own (`Spreads`). Frost does not lean on the rest: an assumption. What the store loses thins no bed: each clump's place is
+ * planted again from the divisions that are left, and what they fall short is bought, which the winter's cost has in it already.
  * @param yearsOn  how many years after the season that was asked for this one is: each year has weather of its own
  */
 export function seasonSampler(
@@ -43,12 +43,14 @@ export function seasonSampler(
   yearsOn = 0,
 ): (season: number) => SampledSeason {
   const { farm } = snapshot;
-  const rows = grown(snapshot, seasonYear).map((row) => ({ ...row, firstCutChance: chanceOf(row) }));
+  const rows = sampledRows(snapshot, seasonYear).map(({ row, isReplanted }) => ({
+    ...row,
+    isReplanted,
+    firstCutChance: chanceOf(row),
+  }));
   const frostDates = frostDatesOf(farm, seasonYear);
-  const soundShare = 1 - farm.winter.storageLossShare;
   const yieldAt = known((spread: number) => gammaOfMeanOne(spread));
   const aliveAt = known((share: number) => betaOf(share, spreads.winterLikeness));
-  const soundAt = known((share: number) => betaOf(share, spreads.storeLikeness));
   const key = [seed | 0, 0] as const;
 
   return (season) => {
@@ -56,21 +58,18 @@ export function seasonSampler(
     const timing = { share: year.a, score: normalQuantile(year.a) };
     const vigour = normalQuantile(year.b);
     const winter = normalQuantile(year.c);
-    const store = normalQuantile(sharesAt(key, [season, 0, OF_THE_STORE, yearsOn]).a);
-    const plantings = rows.map(({ planting, bed, crop, curve, firstCutChance }) => {
+    const plantings = rows.map(({ planting, bed, curve, firstCutChance, isReplanted }) => {
       if (!curve) return { shiftDays: 0, plants: 0 };
       const own = sharesAt(key, [season, planting.id, OF_A_PLANTING, 0]);
       const yieldFactor = yieldAt(curve.yieldSpread)(together(vigour, normalQuantile(own.b), spreads.sharedShare));
       const { plantCount, aliveShare, treatment, winterSurvivalShare } = planting;
       let alive = plantCount * (aliveShare * yieldFactor);
-      if (treatment === "kept-in-ground" && plantCount > 0) {
+      if ((treatment === "kept-in-ground" || isReplanted) && plantCount > 0) {
         const shared = bed.flags.includes("wet soil") ? spreads.wetSharedShare : spreads.sharedShare;
         const share = aliveAt(winterSurvivalShare ?? farm.winter.winterSurvivalShare);
         const survival = share(together(winter, normalQuantile(own.c), shared));
-        alive *= binomialQuantile(own.d, plantCount, survival) / plantCount;
-      } else if (treatment === "spring-planted" && crop.overwinters && plantCount > 0 && soundShare > 0) {
-        const sound = soundAt(soundShare)(together(store, normalQuantile(own.c), spreads.sharedShare));
-        alive *= binomialQuantile(own.d, plantCount, sound) / plantCount / soundShare;
+        const livingShare = binomialQuantile(own.d, plantCount, survival) / plantCount;
+        alive *= isReplanted ? (1 - livingShare) * farm.winter.replantDeadShare : livingShare;
       }
       return { shiftDays: firstCutChance.daysLate(timing, normalQuantile(own.a)), plants: alive };
     });

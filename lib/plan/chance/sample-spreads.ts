@@ -9,19 +9,15 @@ export type Spreads = {
   readonly wetSharedShare: number;
   /** How alike the plants of one bed fare in winter: 0 each for itself, towards 1 all or none (the intraclass correlation). */
   readonly winterLikeness: number;
-  /** The same for clumps in store. */
-  readonly storeLikeness: number;
 };
 
 /**
  * The built-in spreads. The shared halves, the wet beds' share and the likeness in winter are our own guesses: no published figure was found.
- * The likeness in store reads the published 5 to 10 % lost (American Dahlia Society, ADS-STORE) as one standard deviation either side of 7.5 %.
  */
 export const DEFAULT_SPREADS: Spreads = {
   sharedShare: 0.5,
   wetSharedShare: 0.9,
   winterLikeness: 0.2,
-  storeLikeness: 0.009,
 };
 
 /** First cuts further from the expected day than so many spreads are held there: one season in 16,000. */

@@ -2,12 +2,13 @@ import { type BloomCurve, shareAtAge } from "#lib/domain/records/curve";
 import { ById, inOrderOfId, type Snapshot } from "#lib/domain/snapshot";
 import { apportion, evenPart } from "#lib/maths/apportion";
 import { weeksOfBloom } from "#lib/plan/road/bloom-end";
-import { type Grown, grown, wholeStems } from "#lib/plan/road/grown";
+import { type Grown, wholeStems } from "#lib/plan/road/grown";
 import { pickingDays } from "#lib/plan/road/picking-days";
 import { supplyOf, type VarietySupply } from "#lib/plan/road/supply";
 import { firstDayOf } from "#lib/plan/road/usual-year";
 import type { FirstCutChance } from "./first-cut-chance";
 import type { SampledSeason } from "./sample-season";
+import { sampledRows } from "./sampled-rows";
 
 const LOST = -1;
 
@@ -95,7 +96,7 @@ function cutTables(
   chanceOf: (row: Grown) => FirstCutChance,
 ): (CutTable | null)[] {
   const nextPickingDay = pickingDays(snapshot.farm.pickingWeekdays);
-  return grown(snapshot, seasonYear).map((row) => {
+  return sampledRows(snapshot, seasonYear).map(({ row }) => {
     const { bed, crop, curve, firstCut } = row;
     if (!curve || firstCut === null) return null;
     const mostShiftDays = chanceOf(row).mostDays;

@@ -4,7 +4,8 @@ import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { apportion, evenPart } from "#lib/maths/apportion";
 import { weeksOfBloom } from "./bloom-end";
-import { alivePlants, type Grown, grown, wholeStems } from "./grown";
+import { alivePlants, type Grown, grown, replantedPlants, wholeStems } from "./grown";
+import { withLateStems } from "./late-stems";
 import { type NextPickingDay, pickingDays } from "./picking-days";
 import { firstDayOf } from "./usual-year";
 
@@ -74,16 +75,15 @@ const restsOnTheSame = (a: Grown, b: Grown): boolean =>
   a.crop === b.crop &&
   a.curve === b.curve &&
   a.firstCut === b.firstCut &&
-  a.heatEnd === b.heatEnd;
+  a.heatEnd === b.heatEnd &&
+  (a.replanted === b.replanted ||
+    (a.replanted !== null && b.replanted !== null && restsOnTheSame(a.replanted, b.replanted)));
 
 /** The first frost that a plan reckons with: the median date of the farm, as a day number. */
 export const frostDayOf = (farm: Farm, seasonYear: number): number =>
   toDayNumber(dayInYear(farm.frost.firstAutumnP50, seasonYear));
 
-/**
- * What one planting gives. The season's saleable stems are rounded once, shared over the weeks by the curve and over the days of a week evenly, so
- * that days sum to weeks and weeks to the season exactly [F3]. Evenly within a week is our assumption.
- */
+/** What one planting gives: the plants that stand, and later those that take the places of clumps dead in the ground [F2]. */
 export function forecastPlanting(
   row: Grown,
   farm: Farm,
@@ -91,8 +91,25 @@ export function forecastPlanting(
   nextPickingDay: NextPickingDay = pickingDays(farm.pickingWeekdays),
   year = ORDINARY_YEAR,
 ): PlantingForecast {
-  const { planting, bed, variety, crop, curve, firstCut, heatEnd } = row;
-  const alivePlantCount = alivePlants(planting, farm);
+  const { planting, replanted } = row;
+  const own = forecastOf(row, alivePlants(planting, farm), frostDay, nextPickingDay, year);
+  const latePlants = replanted === null || row.firstCut === null ? 0 : replantedPlants(planting, farm);
+  if (replanted === null || latePlants === 0) return own;
+  return withLateStems(own, forecastOf(replanted, latePlants, frostDay, nextPickingDay, year));
+}
+
+/**
+ * What so many plants of one row give. The season's saleable stems are rounded once, shared over the weeks by the curve and over the days of a week evenly, so
+ * that days sum to weeks and weeks to the season exactly [F3]. Evenly within a week is our assumption.
+ */
+function forecastOf(
+  row: Grown,
+  alivePlantCount: number,
+  frostDay: number,
+  nextPickingDay: NextPickingDay,
+  year: YearKind,
+): PlantingForecast {
+  const { planting, bed, variety, crop, curve, firstCut, heatEnd, replanted } = row;
   if (!curve || firstCut === null) return nothingFrom(row, alivePlantCount);
   const opensFrom = firstCut + (year.daysLateOf?.(row) ?? Math.round(year.lateness * curve.firstCutSpreadDays));
   const heaviness = Math.max(0, 1 + year.heaviness * curve.yieldSpread);
@@ -117,6 +134,7 @@ export function forecastPlanting(
     curve,
     firstCut,
     heatEnd,
+    replanted,
     alivePlantCount,
     opensFrom,
     openingStems,

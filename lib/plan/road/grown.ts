@@ -1,3 +1,4 @@
+import { type Day, sameDayIn, yearOf } from "#lib/domain/day";
 import type { Bed } from "#lib/domain/records/bed";
 import type { Crop } from "#lib/domain/records/crop";
 import type { BloomCurve } from "#lib/domain/records/curve";
@@ -21,6 +22,8 @@ export type Grown = {
   readonly firstCut: number | null;
   /** The day number from which heat lets nothing open any more; null where it does not end the bloom. On or before what would be the first cut, there is none. */
   readonly heatEnd: number | null;
+  /** The tubers that take the places of clumps dead in the ground, as they grow from spring on; null where nothing is kept in the ground or there is no curve for them. */
+  readonly replanted: Grown | null;
 };
 
 /** The plantings of a season, each with its bed, variety, crop and bloom curve, in order of id. */
@@ -45,11 +48,40 @@ export function grownBy(
   curveFor: CurveFinder,
   warmth: SeasonWarmth,
 ): Grown {
+  const replanted =
+    planting.treatment === "kept-in-ground"
+      ? grownBy({ planting: asReplanted(planting), bed, variety, crop }, curveFor, warmth)
+      : null;
   const curve = curveFor(variety, planting);
   const cut = curve && firstCutDay(curve, planting, warmth);
   const heatEnd = curve && cut !== null ? heatEndDay(curve, cut, warmth) : null;
-  return { planting, bed, variety, crop, curve, firstCut: heatEnd === cut ? null : cut, heatEnd };
+  return {
+    planting,
+    bed,
+    variety,
+    crop,
+    curve,
+    firstCut: heatEnd === cut ? null : cut,
+    heatEnd,
+    replanted: replanted?.curve ? replanted : null,
+  };
 }
+
+/** What is set in spring in the places of a kept planting's dead clumps: planted anew, on the day on which the planting would go back in. */
+const asReplanted = (planting: Planting): Planting => ({
+  ...planting,
+  treatment: "spring-planted",
+  plantedOn: replantedOn(planting),
+  ageSeasons: planting.ageSeasons === null ? null : 1,
+});
+
+/** The rows, each followed by what takes the places of its dead clumps. */
+export const withReplanted = (rows: readonly Grown[]): Grown[] =>
+  rows.flatMap((row) => (row.replanted ? [row, row.replanted] : [row]));
+
+/** The day a lifted planting goes back in: the day it was planted on, in the season's year if it has stood since an earlier one. */
+export const replantedOn = ({ plantedOn, seasonYear }: Pick<Planting, "plantedOn" | "seasonYear">): Day =>
+  yearOf(plantedOn) === seasonYear ? plantedOn : sameDayIn(plantedOn, seasonYear);
 
 type CurveFinder = (variety: Variety, planting: Pick<Planting, "id" | "treatment">) => BloomCurve | null;
 
@@ -72,13 +104,15 @@ const curveKey = (cropId: number, varietyId: number | null, plantingId: number |
   `${cropId}/${varietyId}/${plantingId}/${treatment}`;
 
 /** Plants expected to stand at the first cut: set out or left in, less those lost, less those the winter took in the ground [F2]. */
-export function alivePlants(
-  { plantCount, aliveShare, treatment, winterSurvivalShare }: Omit<Planting, "id">,
-  farm: Farm,
-): number {
-  const survival = treatment === "kept-in-ground" ? (winterSurvivalShare ?? farm.winter.winterSurvivalShare) : 1;
-  return plantCount * aliveShare * survival;
-}
+export const alivePlants = (planting: Omit<Planting, "id">, farm: Farm): number =>
+  planting.plantCount * planting.aliveShare * survivalOf(planting, farm);
+
+/** Plants expected to stand in the places of clumps that the winter took: the share of them that is replanted [F2]. */
+export const replantedPlants = (planting: Omit<Planting, "id">, farm: Farm): number =>
+  planting.plantCount * planting.aliveShare * (1 - survivalOf(planting, farm)) * farm.winter.replantDeadShare;
+
+const survivalOf = ({ treatment, winterSurvivalShare }: Omit<Planting, "id">, { winter }: Farm): number =>
+  treatment === "kept-in-ground" ? (winterSurvivalShare ?? winter.winterSurvivalShare) : 1;
 
 /**
  * A season's stems as whole stems: rounded once, a half up [F3]. What is short of a half by a million-millionth part of the stems is what floating point

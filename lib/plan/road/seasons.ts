@@ -4,7 +4,7 @@ import type { Crop } from "#lib/domain/records/crop";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 import { weeksOfBloom } from "./bloom-end";
 import { warmthOf } from "./first-cut";
-import { curveFinder, type Grown, grownBy } from "./grown";
+import { curveFinder, type Grown, grownBy, withReplanted } from "./grown";
 import { lastEventDay } from "./hold-window";
 import type { Stand } from "./supply";
 import { firstDayOf } from "./usual-year";
@@ -83,20 +83,24 @@ function* stretches(snapshot: Snapshot, strayDays: (row: Grown) => number): Gene
     const variety = varieties.get(planting.varietyId);
     const crop = crops.get(variety.cropId);
     const row = grownBy({ planting, bed: beds.get(planting.bedId), variety, crop }, curveFor, warmth);
-    const { curve, firstCut } = row;
-    if (!curve || firstCut === null) continue;
-    const stray = strayDays(row);
-    const bounds = {
-      opensFrom: firstCut,
-      frostDay: Number.POSITIVE_INFINITY,
-      yearEnd: firstDayOf(planting.seasonYear + 1),
-    };
-    const bloomDays = weeksOfBloom(curve, crop, bounds).length * 7;
-    const lastCut = firstCut + bloomDays - 1 + Math.floor(crop.fieldDays.count);
-    yield { season: planting.seasonYear, crop, firstCut: firstCut - stray, lastCut: lastCut + stray };
+    for (const one of withReplanted([row])) yield* stretchOf(one, strayDays);
   }
   for (const { varietyId, cutOn } of snapshot.coolerStock) {
     const day = toDayNumber(cutOn);
     yield { season: yearOf(cutOn), crop: crops.get(varieties.get(varietyId).cropId), firstCut: day, lastCut: day };
   }
+}
+
+function* stretchOf(row: Grown, strayDays: (row: Grown) => number): Generator<Stretch> {
+  const { planting, crop, curve, firstCut } = row;
+  if (!curve || firstCut === null) return;
+  const stray = strayDays(row);
+  const bounds = {
+    opensFrom: firstCut,
+    frostDay: Number.POSITIVE_INFINITY,
+    yearEnd: firstDayOf(planting.seasonYear + 1),
+  };
+  const bloomDays = weeksOfBloom(curve, crop, bounds).length * 7;
+  const lastCut = firstCut + bloomDays - 1 + Math.floor(crop.fieldDays.count);
+  yield { season: planting.seasonYear, crop, firstCut: firstCut - stray, lastCut: lastCut + stray };
 }

@@ -1,6 +1,7 @@
 import type { Planting } from "#lib/domain/records/planting";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
-import { DUG, KEPT, replantedOn } from "#lib/plan/winter/beds";
+import { replantedOn } from "#lib/plan/road/grown";
+import { DUG, KEPT } from "#lib/plan/winter/beds";
 import { type Applied, unchanged, unchangedSinceGone } from "./applied";
 
 /** The farm with all that can overwinter in the bed, in this season, kept in the ground. */

@@ -1,10 +1,10 @@
-import { type Day, sameDayIn, yearOf } from "#lib/domain/day";
+import type { Day } from "#lib/domain/day";
 import type { Bed, BedFlag } from "#lib/domain/records/bed";
 import type { Planting, PlantingFlag } from "#lib/domain/records/planting";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Treatment } from "#lib/domain/words";
 import { warmthOf } from "#lib/plan/road/first-cut";
-import { curveFinder, type Grown, grown, grownBy } from "#lib/plan/road/grown";
+import { curveFinder, type Grown, grown, grownBy, replantedOn } from "#lib/plan/road/grown";
 import { digCost, keepCost, type WinterCost } from "./costs";
 
 /** The two futures of a bed of tender perennials: each a treatment with its own bloom curve. */
@@ -85,10 +85,6 @@ const grownAs = (planting: Planting, treatment: Treatment, plantedOn: Day): Plan
   planting.treatment === treatment && planting.plantedOn === plantedOn
     ? planting
     : { ...planting, treatment, plantedOn };
-
-/** The day a lifted planting goes back in: the day it was planted on, in the season's year if it has stood since an earlier one. */
-export const replantedOn = ({ plantedOn, seasonYear }: Pick<Planting, "plantedOn" | "seasonYear">): Day =>
-  yearOf(plantedOn) === seasonYear ? plantedOn : sameDayIn(plantedOn, seasonYear);
 
 /** The farm with these beds kept in the ground and every other candidate dug: what a plan of the choice is made from. */
 export function withKeptBeds(snapshot: Snapshot, seasonYear: number, keptBedIds: readonly number[]): Snapshot {

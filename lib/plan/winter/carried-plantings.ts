@@ -2,7 +2,7 @@ import { CATALOGUE } from "#lib/domain/catalogue/crops";
 import { sameDayIn, yearOf } from "#lib/domain/day";
 import type { PlantingDraft, PlantingFlag } from "#lib/domain/records/planting";
 import type { Snapshot } from "#lib/domain/snapshot";
-import { alivePlants, type Grown, grown } from "#lib/plan/road/grown";
+import { alivePlants, type Grown, grown, replantedPlants } from "#lib/plan/road/grown";
 
 /** The latest season before a year that has plantings; null when there is none. */
 export function seasonBefore({ plantings }: Snapshot, seasonYear: number): number | null {
@@ -31,11 +31,11 @@ export function carriedPlantings(snapshot: Snapshot, fromSeason: number, toSeaso
           ageSeasons: draft.ageSeasons === null ? null : 1,
           plantedOn: sameDayIn(draft.plantedOn, yearOf(draft.plantedOn) + toSeason - fromSeason),
         };
-      // What stayed goes on with the plants that came through, not with those once set out.
+      // What stayed goes on with the plants that came through and those set in the places of the dead, not with those once set out.
       return {
         ...draft,
         seasonYear: toSeason,
-        plantCount: Math.round(alivePlants(draft, snapshot.farm)),
+        plantCount: Math.round(alivePlants(draft, snapshot.farm) + replantedPlants(draft, snapshot.farm)),
         aliveShare: 1,
         ageSeasons: draft.ageSeasons === null ? null : draft.ageSeasons + toSeason - fromSeason,
         flags: crowdedBy(draft, toSeason - fromSeason) ? [...draft.flags, CROWDED] : draft.flags,

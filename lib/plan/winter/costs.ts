@@ -19,8 +19,8 @@ export const diggingHours = (clumps: number, { winter }: Rates): number => clump
 /** Hours to wash, divide, label and pack so many clumps. */
 export const dividingHours = (clumps: number, { winter }: Rates): number => clumps / winter.divideClumpsPerHour;
 
-/** Hours to set a tuber for each of so many clumps in spring. */
-export const replantingHours = (clumps: number, { winter }: Rates): number => clumps / winter.replantTubersPerHour;
+/** Hours to set so many tubers in spring. */
+export const replantingHours = (tubers: number, { winter }: Rates): number => tubers / winter.replantTubersPerHour;
 
 /** Cents for crates, packing and a cool room over the winter. */
 export const storageCents = (clumps: number, { winter }: Rates): number => clumps * winter.storageCentsPerClump;
@@ -42,19 +42,32 @@ export function tubersGainedCents(clumps: number, farm: Rates): number {
   return gained * farm.winter.tuberCents * (gained > 0 ? farm.winter.tubersWantedShare : 1);
 }
 
-/** Cubic metres of leaves to cover a bed, before they settle. */
-export const leafCubicMetres = (bed: Bed, { winter }: Rates): number => areaSquareMetres(bed) * winter.leafDepthMetres;
+/** Square metres of a bed and so much past each of its edges. */
+const withEdges = ({ lengthMetres, widthMetres }: Bed, edgeMetres: number): number =>
+  (lengthMetres + 2 * edgeMetres) * (widthMetres + 2 * edgeMetres);
+
+/** Metres of leaves to lay, so that what must stay is left once they have settled. */
+export const leafDepthLaidMetres = ({ winter }: Rates): number =>
+  winter.leafDepthMetres / (1 - winter.leafSettlingShare);
+
+/** Cubic metres of leaves to cover a bed and past its edges, as they are laid, before they settle. */
+export const leafCubicMetres = (bed: Bed, farm: Rates): number =>
+  withEdges(bed, farm.winter.leafEdgeMetres) * leafDepthLaidMetres(farm);
 
 /** Cents for the leaves of a bed. */
 export const leafCents = (bed: Bed, farm: Rates): number =>
   leafCubicMetres(bed, farm) * farm.winter.leafCentsPerCubicMetre;
 
-/** Square metres of tarp over a bed: its area, no overlap reckoned. */
-export const tarpSquareMetres = (bed: Bed): number => areaSquareMetres(bed);
+/** Hours to load, drive and tip the leaves of a bed. */
+export const haulingHours = (bed: Bed, farm: Rates): number =>
+  leafCubicMetres(bed, farm) * farm.winter.leafHaulHoursPerCubicMetre;
+
+/** Square metres of tarp over a bed and past its edges. */
+export const tarpSquareMetres = (bed: Bed, { winter }: Rates): number => withEdges(bed, winter.tarpEdgeMetres);
 
 /** Cents for the tarp of a bed, for one winter. */
-export const tarpCents = (bed: Bed, { winter }: Rates): number =>
-  tarpSquareMetres(bed) * winter.tarpCentsPerSquareMetre;
+export const tarpCents = (bed: Bed, farm: Rates): number =>
+  tarpSquareMetres(bed, farm) * farm.winter.tarpCentsPerSquareMetre;
 
 /** Hours to cover a bed in autumn and uncover it in spring, both together. */
 export const coveringHours = (bed: Bed, { winter }: Rates): number =>
@@ -68,9 +81,13 @@ export const winterSurvival = ({ winterSurvivalShare }: Planting, { winter }: Ra
 export const clumpsLost = (plantings: readonly Planting[], farm: Rates): number =>
   plantings.reduce((sum, planting) => sum + planting.plantCount * (1 - winterSurvival(planting, farm)), 0);
 
-/** Cents to buy a tuber for each clump expected to die in the ground. */
+/** Tubers set in spring for clumps expected to have died in the ground: those, and no others, bloom late and are paid for. */
+export const tubersReplanted = (plantings: readonly Planting[], farm: Rates): number =>
+  clumpsLost(plantings, farm) * farm.winter.replantDeadShare;
+
+/** Cents to buy the tubers that take the places of dead clumps. */
 export const replacementCents = (plantings: readonly Planting[], farm: Rates): number =>
-  clumpsLost(plantings, farm) * farm.winter.tuberCents;
+  tubersReplanted(plantings, farm) * farm.winter.tuberCents;
 
 /** Cents that an early-spring crop in the bed would bring: lost when the bed is kept, since it is not free until planting. */
 export const freeBedCents = (bed: Bed, { winter }: Rates): number =>
@@ -86,7 +103,7 @@ export type WinterCost = {
   readonly labourCents: number;
   /** Storage when dug; leaves and tarp when kept. */
   readonly materialCents: number;
-  /** Kept: clumps expected to die, bought again. Dug: less the worth of tubers gained. */
+  /** Kept: tubers for the places of clumps expected to die. Dug: less the worth of tubers gained. */
   readonly replacementCents: number;
   /** Kept: the early-spring crop that has no bed. */
   readonly freeBedCents: number;
@@ -108,16 +125,16 @@ export function digCost(plantings: readonly Planting[], farm: Farm): WinterCost 
   });
 }
 
-/** Left in, under leaves and a tarp. */
+/** Left in, under leaves and a tarp, and its dead replanted in spring. */
 export function keepCost(bed: Bed, plantings: readonly Planting[], farm: Farm): WinterCost {
   return inWholeCents({
-    hours: coveringHours(bed, farm),
+    hours: haulingHours(bed, farm) + coveringHours(bed, farm) + replantingHours(tubersReplanted(plantings, farm), farm),
     wageCentsPerHour: farm.winter.wageCentsPerHour,
     materialCents: leafCents(bed, farm) + tarpCents(bed, farm),
     replacementCents: replacementCents(plantings, farm),
     freeBedCents: freeBedCents(bed, farm),
     leafCubicMetres: leafCubicMetres(bed, farm),
-    tarpSquareMetres: tarpSquareMetres(bed),
+    tarpSquareMetres: tarpSquareMetres(bed, farm),
   });
 }
 

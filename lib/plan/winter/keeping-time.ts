@@ -1,6 +1,7 @@
 import { addDays, type Day, dayInYear } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
-import { replantedOn, type WinterBed } from "./beds";
+import { replantedOn } from "#lib/plan/road/grown";
+import type { WinterBed } from "./beds";
 
 /**
  * Where a day stands to the winter before a season [K11]. `ahead`: the season before still has weeks to go. `open`: which beds to keep is the question of

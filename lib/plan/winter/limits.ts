@@ -13,7 +13,7 @@ import {
 } from "#lib/maths/fraction";
 import { keepsTo, type SwitchLimit } from "#lib/maths/switch-flow/problem";
 import type { WinterBed } from "./beds";
-import { clumpCount } from "./costs";
+import { clumpCount, winterSurvival } from "./costs";
 
 /** What may run short in the winter. */
 export type WinterResource = "leaves" | "tarp" | "hours" | "beds";
@@ -33,23 +33,12 @@ export type LimitMet = Pick<WinterLimit, "resource" | "atHand"> & { readonly tak
  */
 export function winterLimits({ winter }: Pick<Farm, "winter">, beds: readonly WinterBed[]): WinterLimit[] {
   const { leafCubicMetresAtHand, tarpSquareMetresAtHand, hoursAtHand, keepShareAtMost } = winter;
-  const [leafDepth, coverHours, ...clumpRates] = [
-    winter.leafDepthMetres,
-    winter.coverHoursPerSquareMetre,
-    winter.digClumpsPerHour,
-    winter.divideClumpsPerHour,
-    winter.replantTubersPerHour,
-  ].map(asMeant);
-  const none = whole(0);
-  const diggingHours = ({ plantings }: WinterBed) => {
-    const clumps = whole(clumpCount(plantings.map(({ dug }) => dug.planting)));
-    return clumpRates.map((rate) => quotient(clumps, rate)).reduce(sum);
-  };
+  const { leaves, tarp, keptHours, dugHours } = exactly(winter);
   const limit = (
     resource: WinterResource,
     atHand: number | null,
     keptTakes: (bed: WinterBed) => Fraction,
-    dugTakes: (bed: WinterBed) => Fraction = () => none,
+    dugTakes: (bed: WinterBed) => Fraction = () => whole(0),
   ): WinterLimit[] => {
     if (atHand === null) return [];
     const more = beds.map((bed) => difference(keptTakes(bed), dugTakes(bed)));
@@ -58,9 +47,9 @@ export function winterLimits({ winter }: Pick<Farm, "winter">, beds: readonly Wi
     return [{ resource, weights, atMost, atHand }];
   };
   return [
-    ...limit("leaves", leafCubicMetresAtHand, ({ bed }) => product(area(bed), leafDepth)),
-    ...limit("tarp", tarpSquareMetresAtHand, ({ bed }) => area(bed)),
-    ...limit("hours", hoursAtHand, ({ bed }) => product(area(bed), coverHours), diggingHours),
+    ...limit("leaves", leafCubicMetresAtHand, leaves),
+    ...limit("tarp", tarpSquareMetresAtHand, tarp),
+    ...limit("hours", hoursAtHand, keptHours, dugHours),
     ...(keepShareAtMost === null ? [] : [bedLimit(mostBedsKept(keepShareAtMost, beds.length), beds.length)]),
   ];
 }
@@ -95,4 +84,40 @@ const bedLimit = (mostBeds: number, bedCount: number): WinterLimit => ({
   atHand: mostBeds,
 });
 
-const area = ({ lengthMetres, widthMetres }: Bed): Fraction => product(asMeant(lengthMetres), asMeant(widthMetres));
+/** What a bed takes, as `costs.ts` reckons it, in fractions. */
+function exactly(winter: Farm["winter"]) {
+  const laidDepth = quotient(asMeant(winter.leafDepthMetres), difference(whole(1), asMeant(winter.leafSettlingShare)));
+  const [leafEdge, tarpEdge, haulHours, coverHours, replantShare] = [
+    winter.leafEdgeMetres,
+    winter.tarpEdgeMetres,
+    winter.leafHaulHoursPerCubicMetre,
+    winter.coverHoursPerSquareMetre,
+    winter.replantDeadShare,
+  ].map(asMeant);
+  const clumpRates = [winter.digClumpsPerHour, winter.divideClumpsPerHour, winter.replantTubersPerHour].map(asMeant);
+  const leaves = ({ bed }: WinterBed) => product(area(bed, leafEdge), laidDepth);
+  const deadClumps = ({ plantings }: WinterBed) =>
+    plantings
+      .map(({ kept: { planting } }) =>
+        product(whole(planting.plantCount), difference(whole(1), asMeant(winterSurvival(planting, { winter })))),
+      )
+      .reduce(sum);
+  return {
+    leaves,
+    tarp: ({ bed }: WinterBed) => area(bed, tarpEdge),
+    keptHours: (bed: WinterBed) =>
+      [
+        product(leaves(bed), haulHours),
+        product(area(bed.bed), coverHours),
+        quotient(product(deadClumps(bed), replantShare), clumpRates[2]),
+      ].reduce(sum),
+    dugHours: ({ plantings }: WinterBed) => {
+      const clumps = whole(clumpCount(plantings.map(({ dug }) => dug.planting)));
+      return clumpRates.map((rate) => quotient(clumps, rate)).reduce(sum);
+    },
+  };
+}
+
+/** A bed's square metres, with so much past every edge. */
+const area = ({ lengthMetres, widthMetres }: Bed, edge: Fraction = whole(0)): Fraction =>
+  product(sum(asMeant(lengthMetres), sum(edge, edge)), sum(asMeant(widthMetres), sum(edge, edge)));

@@ -2,7 +2,8 @@ import { addDays, type Day, dayInYear, daysBetween } from "#lib/domain/day";
 import type { Variety } from "#lib/domain/records/variety";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { COMMON_PRACTICE, type Origin } from "#lib/domain/sourced";
-import { replantedOn, type WinterBed, winterBeds } from "./beds";
+import { replantedOn } from "#lib/plan/road/grown";
+import { type WinterBed, winterBeds } from "./beds";
 import { clumpCount, coveringHours, diggingHours, dividingHours, replantingHours } from "./costs";
 
 /** What is done: to a kept bed from `cut tops` to `uncover`, to the clumps of a dug one from `dig` to `replant`. */

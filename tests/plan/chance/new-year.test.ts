@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { yearOf } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
+import { sampledRows } from "#lib/plan/chance/sampled-rows";
 import { Simulation } from "#lib/plan/chance/simulation";
-import { grown } from "#lib/plan/road/grown";
 import { provenPlan } from "../../proven-plan";
 import { booking, curve, day, focal, monthDay, planting, snapshot } from "../../small-farm";
 import { aroundNewYear } from "../road/new-year-farm";
@@ -23,7 +23,7 @@ test("[R2] [M8] seed 55: seasons that meet at New Year are sampled together, eac
     for (let season = 0; season < 10; season++) expectNetworkOfPlan(farm, [2027, 2028], simulation, season);
     const years = simulation.season(3);
     expect(years.map(({ plantings }) => plantings.length)).toEqual(
-      [2027, 2028].map((year) => grown(farm, year).length),
+      [2027, 2028].map((year) => sampledRows(farm, year).length),
     );
     expect(years[0].frostDay).toBeLessThan(years[1].frostDay - 300);
   }

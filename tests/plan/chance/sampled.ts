@@ -3,11 +3,12 @@ import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { checkFlow } from "#lib/maths/check-flow";
 import type { SampledSeason } from "#lib/plan/chance/sample-season";
+import { sampledRows } from "#lib/plan/chance/sampled-rows";
 import { type Simulation, sampleSteps } from "#lib/plan/chance/simulation";
 import type { SeasonSamples } from "#lib/plan/chance/simulation-samples";
 import { buyInFinder } from "#lib/plan/road/buy-in";
-import { forecastPlanting } from "#lib/plan/road/forecast";
-import { grown } from "#lib/plan/road/grown";
+import { forecastPlanting, type PlantingForecast } from "#lib/plan/road/forecast";
+import { withLateStems } from "#lib/plan/road/late-stems";
 import { matchNetwork } from "#lib/plan/road/match-network";
 import { needs } from "#lib/plan/road/needs";
 import { supplyOf } from "#lib/plan/road/supply";
@@ -17,13 +18,13 @@ import { finished } from "#lib/plan/winter/choose-beds";
 export const sampleSeasons = (...asked: Parameters<typeof sampleSteps>): SeasonSamples =>
   finished(sampleSteps(...asked));
 
-/** The farm with every spread at nothing: no first cut moved, one yield, certain winters and stores, frost on one day. */
+/** The farm with every spread at nothing: no first cut moved, one yield, certain winters, frost on one day. */
 export function certain(farm: Snapshot): Snapshot {
   const { frost } = farm.farm;
   const surely = { ...frost, firstAutumnP10: frost.firstAutumnP50, firstAutumnP90: frost.firstAutumnP50 };
   return {
     ...farm,
-    farm: { ...farm.farm, frost: surely, winter: { ...farm.farm.winter, winterSurvivalShare: 1, storageLossShare: 0 } },
+    farm: { ...farm.farm, frost: surely, winter: { ...farm.farm.winter, winterSurvivalShare: 1 } },
     curves: farm.curves.map((curve): BloomCurve => ({ ...curve, firstCutSpreadDays: 0, yieldSpread: 0 })),
   };
 }
@@ -55,13 +56,19 @@ export function expectNetworkOfPlan(farm: Snapshot, years: readonly number[], si
 
 /** The plantings of a sampled season through the plan's own forecast. */
 export function asPlans(farm: Snapshot, year: number, { frostDay, plantings }: SampledSeason) {
-  return grown(farm, year).map((row, index) => {
+  const forecasts: PlantingForecast[] = [];
+  sampledRows(farm, year).forEach(({ row, isReplanted }, index) => {
     const sampled = plantings[index];
-    if (row.firstCut === null) return forecastPlanting(row, farm.farm, frostDay);
     const standing = { ...row.planting, plantCount: sampled.plants, aliveShare: 1, winterSurvivalShare: 1 };
-    const firstCut = row.firstCut + sampled.shiftDays;
-    return forecastPlanting({ ...row, planting: standing, firstCut }, farm.farm, frostDay);
+    const firstCut = row.firstCut === null ? null : row.firstCut + sampled.shiftDays;
+    const given =
+      firstCut === null
+        ? forecastPlanting(row, farm.farm, frostDay)
+        : forecastPlanting({ ...row, planting: standing, firstCut }, farm.farm, frostDay);
+    const before = isReplanted ? forecasts.pop() : undefined;
+    forecasts.push(before ? withLateStems(before, given) : given);
   });
+  return forecasts;
 }
 
 /** One season's row of samples. */

@@ -92,16 +92,21 @@ describe("over 20,000 seasons", () => {
     expect(dry).toBeLessThan(0.5);
   });
 
-  test("[R5] seed 65: clumps sound after storage keep the plants that the record has, on average; a store that loses all gives none to chance", () => {
+  test("[R5] seed 65: what the store loses thins no bed, whatever it is, since each clump's place is planted again", () => {
     const dug = dahlias({ treatment: "spring-planted" });
-    const plants = of(sampled(dug, 65).map(({ plantings }) => plantings[0].plants));
-    const loss = dug.farm.winter.storageLossShare;
-    const variance = (50 * loss * (1 - loss) * (1 + 49 * DEFAULT_SPREADS.storeLikeness)) / (1 - loss) ** 2;
-    expect(Math.abs(plants.mean - 50)).toBeLessThan(4 * Math.sqrt(variance / SEASONS));
-    expect(plants.variance()).toBeGreaterThan(variance * 0.9);
-    expect(plants.variance()).toBeLessThan(variance * 1.1);
-    const allLost = { ...dug, farm: { ...dug.farm, winter: { ...dug.farm.winter, storageLossShare: 1 } } };
-    expect(seasonSampler(allLost, 2027, 65, DEFAULT_SPREADS)(0).plantings[0].plants).toBe(50);
+    for (const storageLossShare of [0, 0.075, 0.5, 1]) {
+      const farm = { ...dug, farm: { ...dug.farm, winter: { ...dug.farm.winter, storageLossShare } } };
+      expect(new Set(sampled(farm, 65).map(({ plantings }) => plantings[0].plants))).toEqual(new Set([50]));
+    }
+  });
+
+  test("[R5] seed 67: who dies in the ground is replanted as far as the farm replants: the living and all the dead are the clumps that were left in", () => {
+    const kept = dahlias({ treatment: "kept-in-ground", winterSurvivalShare: 0.8 });
+    for (const replantDeadShare of [0.5, 1]) {
+      const farm = { ...kept, farm: { ...kept.farm, winter: { ...kept.farm.winter, replantDeadShare } } };
+      for (const { plantings } of sampled(farm, 67).slice(0, 500))
+        expect(plantings[0].plants + plantings[1].plants / replantDeadShare).toBeCloseTo(50, 9);
+    }
   });
 
   test("[R3] seed 66: a tenth of first frosts has come by the early date, half by the median, nine tenths by the late one", () => {

@@ -41,6 +41,36 @@ describe("plants alive", () => {
     expect(grownIn({ plantings: [{ ...kept, winterSurvivalShare: 0.5 }] }).alivePlantCount).toBeCloseTo(36, 9);
   });
 
+  test("[F2] of 100 clumps kept at 0.7 the 30 that die are replanted in half their places and bloom by the replanted curve, day by day as 70 and 15 plants in beds of their own", () => {
+    const curves = [
+      curve({ id: 1, treatment: "kept-in-ground", stemsPerPlantByWeek: [1, 2, 1] }),
+      curve({
+        id: 2,
+        ...{ treatment: "spring-planted", anchor: { kind: "days-after-planting", days: 20 } },
+        stemsPerPlantByWeek: [1, 1.4],
+      }),
+    ];
+    const kept = planting({
+      id: 1,
+      ...{ plantCount: 100, treatment: "kept-in-ground", winterSurvivalShare: 0.7, plantedOn: day("2025-05-20") },
+    });
+    const replanting = (replantDeadShare: number) => farm({ winter: { ...farm().winter, replantDeadShare } });
+    const both = grownIn({ curves, plantings: [kept], farm: replanting(0.5) });
+    const living = grownIn({ curves, plantings: [{ ...kept, plantCount: 70, winterSurvivalShare: 1 }] });
+    const late = grownIn({
+      curves,
+      plantings: [planting({ id: 1, plantCount: 15, treatment: "spring-planted", plantedOn: day("2027-05-20") })],
+    });
+    const cutOn = (row: typeof both, cutDay: number) => row.cutStems[row.cutDays.indexOf(cutDay)] ?? 0;
+    const days = new Set([...living.cutDays, ...late.cutDays]);
+    expect(both.cutDays).toEqual([...days].sort((a, b) => a - b));
+    for (const cutDay of days) expect(cutOn(both, cutDay)).toBe(cutOn(living, cutDay) + cutOn(late, cutDay));
+    expect(both.openedStems).toBe(living.openedStems + 36);
+    expect(sum(both.openingStems)).toBe(both.openedStems);
+    expect(both.alivePlantCount).toBeCloseTo(70, 9);
+    expect(grownIn({ curves, plantings: [kept], farm: replanting(0) }).cutStems).toEqual(living.cutStems);
+  });
+
   test("[F2] what was dug and replanted in spring has no winter to survive", () => {
     const dug = planting({ id: 1, plantCount: 80, treatment: "spring-planted", winterSurvivalShare: 0.5 });
     expect(grownIn({ plantings: [dug] }).alivePlantCount).toBe(80);

@@ -29,11 +29,36 @@ export const bloomBySpec = (snapshot: Snapshot): SpecPlanting[] =>
 function bloomOf(snapshot: Snapshot, planting: Planting): SpecPlanting {
   const variety = theOne(snapshot.varieties, planting.varietyId);
   const crop = theOne(snapshot.crops, variety.cropId);
-  const bed = theOne(snapshot.beds, planting.bedId);
   const given: SpecPlanting = {
     ...{ planting, variety, crop, cutDays: [], cutStems: [] },
     ...{ lostInFieldStems: 0, lostToFrostStems: 0 },
   };
+  const { winter } = snapshot.farm;
+  const isKept = planting.treatment === "kept-in-ground";
+  const survival = isKept ? (planting.winterSurvivalShare ?? winter.winterSurvivalShare) : 1;
+  const set = planting.plantCount * planting.aliveShare;
+  const blooms = addBloom(given, snapshot, planting, set * survival);
+  if (!isKept || !blooms || survival === 1 || winter.replantDeadShare === 0) return given;
+  // The dead are replanted on the planting's own day, in the season's year.
+  const plantedOn = `${planting.seasonYear}${planting.plantedOn.slice(4)}`;
+  const replanted = {
+    ...planting,
+    treatment: "spring-planted" as const,
+    plantedOn: plantedOn as Planting["plantedOn"],
+  };
+  addBloom(given, snapshot, replanted, set * (1 - survival) * winter.replantDeadShare);
+  const inOrder = given.cutDays.map((day, index) => [day, given.cutStems[index]]).sort(([a], [b]) => a - b);
+  inOrder.forEach(([day, stems], index) => {
+    given.cutDays[index] = day;
+    given.cutStems[index] = stems;
+  });
+  return given;
+}
+
+/** Adds what so many plants give by the curve of their treatment; false where there is none, or where it blooms far from its season. */
+function addBloom(given: SpecPlanting, snapshot: Snapshot, planting: Planting, alive: number): boolean {
+  const { variety, crop } = given;
+  const bed = theOne(snapshot.beds, planting.bedId);
   const forTreatment = snapshot.curves.filter(
     ({ cropId, treatment }) => cropId === crop.id && treatment === planting.treatment,
   );
@@ -41,15 +66,12 @@ function bloomOf(snapshot: Snapshot, planting: Planting): SpecPlanting {
     forTreatment.find(({ varietyId, plantingId }) => plantingId === planting.id && varietyId === variety.id) ??
     forTreatment.find(({ varietyId, plantingId }) => plantingId === null && varietyId === variety.id) ??
     forTreatment.find(({ varietyId }) => varietyId === null);
-  if (!curve) return given;
+  if (!curve) return false;
   const first =
     curve.anchor.kind === "day-of-year"
       ? toDayNumber(dayInYear(curve.anchor.firstCut, planting.seasonYear))
       : toDayNumber(planting.plantedOn) + curve.anchor.days;
-  if (Math.abs(Number(toDay(first).slice(0, 4)) - planting.seasonYear) > 1) return given;
-  const isKept = planting.treatment === "kept-in-ground";
-  const survival = isKept ? (planting.winterSurvivalShare ?? snapshot.farm.winter.winterSurvivalShare) : 1;
-  const alive = planting.plantCount * planting.aliveShare * survival;
+  if (Math.abs(Number(toDay(first).slice(0, 4)) - planting.seasonYear) > 1) return false;
   const weeks = [...curve.stemsPerPlantByWeek];
   const firstFrost = toDayNumber(dayInYear(snapshot.farm.frost.firstAutumnP50, planting.seasonYear));
   const last = weeks.at(-1) ?? 0;
@@ -64,7 +86,7 @@ function bloomOf(snapshot: Snapshot, planting: Planting): SpecPlanting {
       if (stems > 0) pick(given, snapshot, bed, first + week * 7 + weekday, stems, frost);
     }
   });
-  return given;
+  return true;
 }
 
 /** Where the stems that open on a day go [F4] [F5] [F6]. */

@@ -7,9 +7,11 @@ import {
   diggingHours,
   dividingHours,
   freeBedCents,
+  haulingHours,
   keepCost,
   leafCents,
   leafCubicMetres,
+  leafDepthLaidMetres,
   replacementCents,
   replantingHours,
   storageCents,
@@ -18,6 +20,7 @@ import {
   tarpSquareMetres,
   tubersGained,
   tubersGainedCents,
+  tubersReplanted,
   winterSurvival,
 } from "#lib/plan/winter/costs";
 import { bed, farm, planting } from "../../small-farm";
@@ -67,29 +70,58 @@ describe("keeping", () => {
     expect(leafCubicMetres(wide, plain)).toBeCloseTo(4.8, 9);
     expect(leafCents(wide, rates({ leafCentsPerCubicMetre: 500 }))).toBeCloseTo(2400, 6);
   });
+  test("[K1] of 10 inches laid a fifth settles and 8 stay: for 0.2 m that must stay 0.25 m are laid", () => {
+    expect(leafDepthLaidMetres(rates({ leafSettlingShare: 0.2 }))).toBeCloseTo(0.25, 12);
+    expect(leafDepthLaidMetres(rates({ leafDepthMetres: 8 * 0.0254, leafSettlingShare: 0.2 })) / 0.0254).toBeCloseTo(
+      10,
+      9,
+    );
+  });
+  test("[K1] leaves half a metre past every edge of 20 by 1.2 m cover 21 by 2.2 m: 46.2 square metres 0.2 m deep, 9.24 cubic metres", () => {
+    expect(leafCubicMetres(wide, rates({ leafEdgeMetres: 0.5 }))).toBeCloseTo(9.24, 9);
+  });
+  test("[K1] hauling 4.8 cubic metres of leaves at half an hour each takes 2.4 hours", () => {
+    expect(haulingHours(wide, rates({ leafHaulHoursPerCubicMetre: 0.5 }))).toBeCloseTo(2.4, 9);
+  });
   test("[K1] tarp: 24 square metres at 50 cents cost 1,200", () => {
-    expect(tarpSquareMetres(wide)).toBe(24);
+    expect(tarpSquareMetres(wide, plain)).toBe(24);
     expect(tarpCents(wide, plain)).toBe(1200);
+  });
+  test("[K1] tarp 0.4 m past every edge of 20 by 1.2 m covers 20.8 by 2 m, 41.6 square metres, at 50 cents 2,080", () => {
+    const edged = rates({ tarpEdgeMetres: 0.4 });
+    expect(tarpSquareMetres(wide, edged)).toBeCloseTo(41.6, 9);
+    expect(tarpCents(wide, edged)).toBeCloseTo(2080, 6);
   });
   test("[K1] covering and uncovering at 0.1 hours a square metre take 2.4 hours", () => {
     expect(coveringHours(wide, rates({ coverHoursPerSquareMetre: 0.1 }))).toBeCloseTo(2.4, 9);
   });
-  test("[K1] winter loss: a fifth of 60 clumps and half of 30 die, 27, at 600 cents 16,200", () => {
+  test("[K1] winter loss: a fifth of 60 clumps and half of 30 die, 27, all replanted at 600 cents 16,200, a third of them 5,400, none nothing", () => {
     expect(winterSurvival(rows[0], plain)).toBe(0.8);
     expect(winterSurvival(rows[1], plain)).toBe(0.5);
     expect(clumpsLost(rows, plain)).toBeCloseTo(27, 9);
-    expect(replacementCents(rows, plain)).toBeCloseTo(16_200, 6);
+    expect(tubersReplanted(rows, rates({ replantDeadShare: 1 }))).toBeCloseTo(27, 9);
+    expect(replacementCents(rows, rates({ replantDeadShare: 1 }))).toBeCloseTo(16_200, 6);
+    expect(replacementCents(rows, rates({ replantDeadShare: 1 / 3 }))).toBeCloseTo(5400, 6);
+    expect(replacementCents(rows, plain)).toBe(0);
   });
   test("[K1] a bed that would be free in spring, 24 square metres at 150 cents, is 3,600 cents against keeping it", () => {
     expect(freeBedCents(wide, rates({ freeBedCentsPerSquareMetre: 150 }))).toBe(3600);
   });
-  test("[K1] a kept bed adds up: 2.4 hours at 2,000, tarp 1,200, 27 clumps at 600, the spring crop 3,600", () => {
-    const cost = keepCost(wide, rows, rates({ coverHoursPerSquareMetre: 0.1, freeBedCentsPerSquareMetre: 150 }));
-    expect(cost.labourCents).toBe(4800);
+  test("[K1] a kept bed adds up: 2.4 hours of covering, 2.4 of hauling and 0.3 of replanting at 2,000, tarp 1,200, 27 clumps at 600, the spring crop 3,600", () => {
+    const cost = keepCost(
+      wide,
+      rows,
+      rates({
+        ...{ coverHoursPerSquareMetre: 0.1, leafHaulHoursPerCubicMetre: 0.5, replantDeadShare: 1 },
+        freeBedCentsPerSquareMetre: 150,
+      }),
+    );
+    expect(cost.hours).toBeCloseTo(5.1, 9);
+    expect(cost.labourCents).toBe(10_200);
     expect(cost.materialCents).toBe(1200);
     expect(cost.replacementCents).toBe(16_200);
     expect(cost.freeBedCents).toBe(3600);
-    expect(cost.cents).toBe(25_800);
+    expect(cost.cents).toBe(31_200);
     expect(cost.leafCubicMetres).toBeCloseTo(4.8, 9);
     expect(cost.tarpSquareMetres).toBe(24);
   });

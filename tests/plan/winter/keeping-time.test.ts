@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { demoSnapshot } from "#demo/demo-snapshot";
 import { addDays } from "#lib/domain/day";
-import { replantedOn, winterBeds } from "#lib/plan/winter/beds";
+import { replantedOn } from "#lib/plan/road/grown";
+import { winterBeds } from "#lib/plan/winter/beds";
 import { keepingTime } from "#lib/plan/winter/keeping-time";
 import { day } from "../../small-farm";
 import { SEASON, winterFarm } from "./farm";

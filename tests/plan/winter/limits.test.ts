@@ -17,6 +17,12 @@ beforeAll(async () => {
 /** 1 ft = 0.3048 m exactly (international foot, 1959). */
 const METRES_PER_FOOT = 0.3048;
 
+/** Covers as wide as the bed, laid as deep as they stay and hauled for nothing; the dead left dead. */
+const NO_EDGES = {
+  ...{ leafSettlingShare: 0, leafEdgeMetres: 0, leafHaulHoursPerCubicMetre: 0, tarpEdgeMetres: 0 },
+  replantDeadShare: 0,
+};
+
 const sized = (
   snapshot: Snapshot,
   lengthMetres: number,
@@ -25,7 +31,7 @@ const sized = (
 ) => ({
   ...snapshot,
   beds: snapshot.beds.map((bed) => ({ ...bed, lengthMetres, widthMetres })),
-  farm: { ...snapshot.farm, winter: { ...snapshot.farm.winter, ...at } },
+  farm: { ...snapshot.farm, winter: { ...snapshot.farm.winter, ...NO_EDGES, ...at } },
 });
 
 /** What is short when the first so many candidate beds are kept. */
@@ -38,12 +44,12 @@ const shortWith = (snapshot: Snapshot, keptCount: number) => {
 };
 
 describe("limits that are met exactly", () => {
-  test("[K3] of beds 50 by 4 feet, 200 square feet each, 600 square feet of tarp cover three: the demo farm keeps three, for 482,456 cents", () => {
+  test("[K3] of beds 50 by 4 feet, 200 square feet each, 600 square feet of tarp cover three: the demo farm keeps three, for 436,895 cents", () => {
     const farm = sized(demoSnapshot(), 50 * METRES_PER_FOOT, 4 * METRES_PER_FOOT, {
       tarpSquareMetresAtHand: 600 * METRES_PER_FOOT ** 2,
     });
     const choice = chosen(farm, solver);
-    expect(choice).toMatchObject({ status: "optimal", totalCents: 482_456 });
+    expect(choice).toMatchObject({ status: "optimal", totalCents: 436_895 });
     expect(choice.status === "optimal" && choice.keptBedIds).toHaveLength(3);
     expect(shortWith(farm, 3)).toEqual([]);
     expect(shortWith(farm, 4)).toEqual(["tarp"]);
@@ -98,6 +104,21 @@ describe("limits that are met exactly", () => {
     const exactly = (1001 + dugClumps * 311) / 1001;
     expect(shortWith(hours(exactly), 2)).toEqual([]);
     expect(shortWith(hours(exactly - 1 / 3600 / 1000), 2)).toEqual(["hours"]);
+  });
+
+  test("[K3] past every edge too: three tarps of 20.8 by 2 m are 124.8 square metres, leaves 0.25 m deep of 20.3 by 1.5 m fit to the litre, and dead clumps take hours", () => {
+    const farm = demoSnapshot();
+    const edges = { tarpEdgeMetres: 0.4, leafEdgeMetres: 0.15, leafSettlingShare: 0.2, leafDepthMetres: 0.2 };
+    const at = (more: Partial<Snapshot["farm"]["winter"]>) => sized(farm, 20, 1.2, { ...edges, ...more });
+    expect(shortWith(at({ tarpSquareMetresAtHand: 124.8 }), 3)).toEqual([]);
+    expect(shortWith(at({ tarpSquareMetresAtHand: 124.79 }), 3)).toEqual(["tarp"]);
+    expect(shortWith(at({ leafCubicMetresAtHand: 3 * 7.6125 }), 3)).toEqual([]);
+    expect(shortWith(at({ leafCubicMetresAtHand: 3 * 7.6125 - 0.001 }), 3)).toEqual(["leaves"]);
+    const rates = { leafHaulHoursPerCubicMetre: 0.5, replantDeadShare: 1, winterSurvivalShare: 0.7 };
+    const beds = winterBeds(at(rates), SEASON);
+    const hours = beds.reduce((sum, { keep, dig }, bed) => sum + (bed < 3 ? keep : dig).hours, 0);
+    expect(shortWith(at({ ...rates, hoursAtHand: Math.ceil(hours * 1000) / 1000 }), 3)).toEqual([]);
+    expect(shortWith(at({ ...rates, hoursAtHand: Math.floor(hours * 1000) / 1000 }), 3)).toEqual(["hours"]);
   });
 
   test("[K3] a share of the beds is rounded down to whole beds, and a share that comes to whole beds is all of them", () => {
