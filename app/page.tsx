@@ -4,6 +4,7 @@ import { ROLES } from "#lib/domain/words";
 import type { Plan } from "#lib/plan/road/plan";
 import { bookingsOf } from "#lib/plan/road/seasons";
 import { barrenInWords } from "#lib/plan/words/barren-words";
+import { today } from "./clock";
 import { SeasonLine } from "./frame/season-head";
 import { seasonYear } from "./frame/season-year";
 import { loadBand, loadPlan } from "./load";
@@ -15,6 +16,7 @@ import { SeasonRibbon, type Winter } from "./season/ribbon/season-ribbon";
 import { RoleTabs } from "./season/role-tabs";
 import { AlsoShort, SeasonSoFar } from "./season/season-figures";
 import { SeasonLead } from "./season/season-lead";
+import { SeasonLessonPlate } from "./season/season-lesson";
 import { SeasonStart } from "./season/season-start";
 import { WeekTable } from "./season/week-table";
 import { ProblemList } from "./ui/problem-list";
@@ -55,6 +57,7 @@ export default async function SeasonPage({ searchParams }: { searchParams: Promi
           <GapCards plan={plan} role={role} chosen={decision.kind === "choice" ? decision.winters.tried : null} />
         </>
       )}
+      <SeasonLessonPlate snapshot={plan.snapshot} seasonYear={year} today={today()} />
       {plan.weeks.length > 0 && (
         <div className="season-lower">
           <BloomRows plan={plan} role={role} />

@@ -69,7 +69,8 @@ export function forecast(
   };
 }
 
-const restsOnTheSame = (a: Grown, b: Grown): boolean =>
+/** Whether a planting's forecast rests on the same rows, the farm's settings apart. */
+export const restsOnTheSame = (a: Grown, b: Grown): boolean =>
   a.bed === b.bed &&
   a.variety === b.variety &&
   a.crop === b.crop &&

@@ -1,0 +1,61 @@
+import { type Day, inShort, toDay, toDayNumber, yearOf } from "#lib/domain/day";
+import type { Snapshot } from "#lib/domain/snapshot";
+import type { Role } from "#lib/domain/words";
+import { seasonLesson, weeksAhead } from "#lib/plan/learning/season/season-lesson";
+import type { Outlook } from "#lib/plan/learning/season/season-outlook";
+import { inWholes } from "#lib/plan/words/numbers";
+import { cropLessonInWords, seenInWords } from "#lib/plan/words/season-lesson-words";
+import { Table } from "../ui/table";
+
+type AheadOfRole = readonly [Role, readonly Outlook[]];
+
+/**
+ * What the recorded cuts of the season tell: how late each crop is and how heavy, and what the next four weeks bring, in eight seasons of ten. Nothing while nothing
+ * was recorded, or before and after the season.
+ */
+export function SeasonLessonPlate({
+  snapshot,
+  seasonYear,
+  today,
+}: {
+  readonly snapshot: Snapshot;
+  readonly seasonYear: number;
+  readonly today: Day;
+}) {
+  if (yearOf(today) !== seasonYear) return null;
+  const lesson = seasonLesson(snapshot, seasonYear);
+  if (!lesson) return null;
+  const from = toDayNumber(today);
+  const ahead = [...weeksAhead(lesson, snapshot, from)].filter(([, weeks]) =>
+    weeks.some(({ meanStems }) => meanStems >= 1),
+  );
+  return (
+    <section aria-labelledby="shown">
+      <h2 id="shown">What the cuts have shown</h2>
+      <ul className="plain">
+        {lesson.crops.map((one) => (
+          <li key={one.crop.id}>
+            <b>{one.crop.name}</b>: {cropLessonInWords(one)} <small>{seenInWords(one)}</small>
+          </li>
+        ))}
+      </ul>
+      {ahead.length > 0 && (
+        <Table
+          caption="Stems ready in the next four weeks, in eight seasons of ten"
+          isNarrow
+          columns={[
+            { head: "role", kind: "name", cell: ([role]) => role },
+            ...[0, 1, 2, 3].map((week) => ({
+              head: inShort(toDay(from + 7 * week)),
+              kind: "number" as const,
+              cell: ([, weeks]: AheadOfRole) =>
+                `${inWholes(Math.round(weeks[week].lowStems))} to ${inWholes(Math.round(weeks[week].highStems))}`,
+            })),
+          ]}
+          rows={ahead}
+          keyOf={([role]) => role}
+        />
+      )}
+    </section>
+  );
+}

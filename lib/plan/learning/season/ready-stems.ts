@@ -1,0 +1,54 @@
+import { shareAtAge } from "#lib/domain/records/curve";
+import type { Farm } from "#lib/domain/records/farm-settings";
+import { weeksOfBloom } from "#lib/plan/road/bloom-end";
+import { alivePlants, type Grown } from "#lib/plan/road/grown";
+import { pickingDays } from "#lib/plan/road/picking-days";
+import { firstDayOf } from "#lib/plan/road/usual-year";
+
+/** Days before the expected first cut from which a bloom that waits for the frost is laid out: so early no first cut is. */
+const EARLIEST_DAYS = 200;
+
+/**
+ * The stems that a picking day finds ready in a planting that is so many days late, as the forecast has them but not rounded to whole stems [F3, F4]: what opened
+ * since the picking day before, and is within its field days; nothing on a day that is no picking day, from the frost on in a tender crop [F5], or
+ * of what would open after the heat has ended it [F11]. Days late may be a fraction.
+ */
+export function readyStems(row: Grown, farm: Farm, frostDay: number): (day: number, daysLate: number) => number {
+  const { planting, bed, crop, curve, firstCut, heatEnd } = row;
+  if (!curve || firstCut === null) return () => 0;
+  const yearEnd = firstDayOf(planting.seasonYear + 1);
+  const bounds = { opensFrom: firstCut - EARLIEST_DAYS, frostDay: yearEnd, yearEnd };
+  const plants = alivePlants(planting, farm) * (1 - planting.gradeOutShare) * shareAtAge(curve, planting.ageSeasons);
+  const opened = openedUntil(weeksOfBloom(curve, crop, bounds), plants);
+  const nextPickingDay = pickingDays(farm.pickingWeekdays);
+  const lastDay = crop.tender ? frostDay : Number.POSITIVE_INFINITY;
+  const ends = Math.min(lastDay, heatEnd ?? Number.POSITIVE_INFINITY);
+  const waitsFrom = new Map<number, number>();
+  const from = (day: number): number => {
+    const found = waitsFrom.get(day);
+    if (found !== undefined) return found;
+    let first = day + 1;
+    while (day - (first - 1) <= crop.fieldDays.count && nextPickingDay(first - 1, bed) === day) first--;
+    waitsFrom.set(day, first);
+    return first;
+  };
+  return (day, daysLate) => {
+    if (day >= lastDay) return 0;
+    const first = from(day);
+    const start = firstCut + daysLate;
+    return Math.max(0, opened(Math.min(day + 1, ends) - start) - opened(Math.min(first, ends) - start));
+  };
+}
+
+/** Stems opened so many days after the first cut, evenly within each week. */
+function openedUntil(weeks: readonly number[], plants: number): (days: number) => number {
+  const sums = new Float64Array(weeks.length + 1);
+  for (let week = 0; week < weeks.length; week++) sums[week + 1] = sums[week] + weeks[week] * plants;
+  return (days) => {
+    const place = days / 7;
+    if (place <= 0) return 0;
+    if (place >= weeks.length) return sums[weeks.length];
+    const week = Math.floor(place);
+    return sums[week] + (place - week) * (sums[week + 1] - sums[week]);
+  };
+}
