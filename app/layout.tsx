@@ -19,6 +19,7 @@ import "./season/ribbon/ribbon-rows.css";
 import "./season/bloom-rows.css";
 import "./beds/beds.css";
 import "./beds/bed-list.css";
+import "./beds/bed-map.css";
 import "./what-if/suppose/suppose.css";
 import "./what-if/what-if.css";
 import "./enquiry/enquiry.css";

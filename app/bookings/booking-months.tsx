@@ -1,23 +1,29 @@
-import { monthInWords } from "#lib/domain/day";
+import { toDayNumber } from "#lib/domain/day";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
+import { byMonth } from "../ui/by-month";
 import { type BookingLine, BookingLineRow } from "./booking-line";
+
+/** Lines that stand open under each other; more of them are folded by month. */
+const OPEN_LINES = 60;
 
 type Props = {
   readonly lines: readonly BookingLine[];
-  /** What they have in common when they are folded: "done", "cancelled". Without it they stand open. */
+  /** What they have in common when they are folded: "done", "cancelled". Without it they stand open, or by month where they are many. */
   readonly title?: string;
 };
 
 /** Bookings under their months, each with its sums; folded, with their sum, when they are over or cancelled. */
 export function BookingMonths({ lines, title }: Props) {
   if (lines.length === 0) return null;
-  const months = new Map<string, BookingLine[]>();
-  for (const line of lines) {
-    const month = monthInWords(line.booking.eventOn);
-    months.set(month, [...(months.get(month) ?? []), line]);
-  }
-  const sections = [...months].map(([month, ofMonth]) => (
-    <Month key={month} title={month} id={`${title ?? "month"}-${month}`} lines={ofMonth} />
+  const isLong = lines.length > OPEN_LINES;
+  const sections = byMonth(lines, ({ booking }) => toDayNumber(booking.eventOn)).map(({ month, rows }, index) => (
+    <Month
+      key={month}
+      month={month}
+      id={`${title ?? "month"}-${index}`}
+      lines={rows}
+      isFolded={isLong ? index > 0 : null}
+    />
   ));
   if (!title) return sections;
   return (
@@ -31,21 +37,45 @@ export function BookingMonths({ lines, title }: Props) {
   );
 }
 
-function Month({ title, id, lines }: { title: string; id: string; lines: readonly BookingLine[] }) {
+type MonthProps = {
+  month: string;
+  id: string;
+  lines: readonly BookingLine[];
+  /** Null where it cannot be folded. */
+  isFolded: boolean | null;
+};
+
+function Month({ month, id, lines, isFolded }: MonthProps) {
   const shortStems = sumOf(lines, "shortStems");
+  const [name] = month.split(" ");
+  const head = (
+    <>
+      <h2 id={id}>{name}</h2>
+      <small>{countOf(lines.length, "event")}</small>
+      <small className="line-stems">{inWholes(sumOf(lines, "needStems"))}</small>
+      <small className="line-short">{shortStems > 0 ? `${inWholes(shortStems)} short` : "nothing short"}</small>
+    </>
+  );
+  const list = (
+    <ul>
+      {lines.map((line) => (
+        <BookingLineRow key={line.booking.id} line={line} />
+      ))}
+    </ul>
+  );
   return (
     <section className="booking-month" aria-labelledby={id}>
-      <div className="month-head">
-        <h2 id={id}>{title}</h2>
-        <small>{countOf(lines.length, "event")}</small>
-        <small className="line-stems">{inWholes(sumOf(lines, "needStems"))}</small>
-        <small className="line-short">{shortStems > 0 ? `${inWholes(shortStems)} short` : "nothing short"}</small>
-      </div>
-      <ul>
-        {lines.map((line) => (
-          <BookingLineRow key={line.booking.id} line={line} />
-        ))}
-      </ul>
+      {isFolded === null ? (
+        <>
+          <div className="month-head">{head}</div>
+          {list}
+        </>
+      ) : (
+        <details className="prints-open" open={!isFolded}>
+          <summary className="month-head">{head}</summary>
+          {list}
+        </details>
+      )}
     </section>
   );
 }

@@ -20,10 +20,12 @@ type Props = {
   /** Stems were asked for: days that have all of them are marked. */
   isAsked: boolean;
   asked: Day | null;
+  /** Few days, drawn large; elsewhere all of them are. */
+  isForPhone?: boolean;
 };
 
 /** Each day's likely stems counted up to the string, in their own colours, a tick over those that can promise all. A picture: the table has the numbers. */
-export function DayColumns({ all, known, top, isAsked, asked }: Props) {
+export function DayColumns({ all, known, top, isAsked, asked, isForPhone = false }: Props) {
   const mostRows = isAsked ? MOST_ROWS.isAsked : MOST_ROWS.isOpen;
   const unit = unitFor(top, mostRows * MARKS_A_ROW);
   const rows = Math.max(1, Math.ceil(Math.round(top / unit) / MARKS_A_ROW));
@@ -32,7 +34,7 @@ export function DayColumns({ all, known, top, isAsked, asked }: Props) {
   const ofDay = new Map(known.map((day) => [day.day, day]));
   const full = known.filter(({ promisedStems }) => isAsked && promisedStems >= top).map(({ day }) => withWeekday(day));
   return (
-    <figure className="day-columns">
+    <figure className={isForPhone ? "day-columns for-phone" : "day-columns"}>
       <svg
         viewBox={`0 0 ${width} ${soil + BELOW}`}
         role="img"

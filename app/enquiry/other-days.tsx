@@ -32,6 +32,9 @@ export function OtherDays({ title, weekdays, days, stemCount, asked, answer, isS
       <h2 id="other-days">{title}</h2>
       <p className="lead days-answer">{answer}</p>
       <DayColumns all={all} known={known} top={top} isAsked={stemCount > 0} asked={asked?.day ?? null} />
+      {asked && (
+        <DayColumns all={daysBeside(all, asked.day)} known={known} top={top} isAsked asked={asked.day} isForPhone />
+      )}
       <ul className="near-days">
         {nearDays(days, stemCount).map((day) => (
           <li key={day.day}>
@@ -49,6 +52,15 @@ export function OtherDays({ title, weekdays, days, stemCount, asked, answer, isS
       </details>
     </section>
   );
+}
+
+/** Days drawn before and after the one that is asked, where there is room for no more. */
+const BESIDE_COUNT = 4;
+
+/** As many days round the one asked, more of them after it where few are before. */
+function daysBeside(all: readonly Day[], asked: Day): readonly Day[] {
+  const first = Math.max(0, Math.min(all.indexOf(asked) - BESIDE_COUNT, all.length - 2 * BESIDE_COUNT - 1));
+  return all.slice(first, first + 2 * BESIDE_COUNT + 1);
 }
 
 /** Days shown as buttons. */

@@ -34,7 +34,9 @@ function Heads({ view: { role, colours, needStems, likelyStems, stemCount } }: {
     unit,
   );
   const marks = runs.flatMap(({ colour, count }) => Array.from({ length: count }, () => colour));
-  const [columns, rows] = [Math.min(cellCount, HEADS_A_ROW), Math.ceil(cellCount / HEADS_A_ROW)];
+  const rows = Math.max(1, Math.ceil(cellCount / HEADS_A_ROW));
+  // Rows of one length, so that none is left with a single head.
+  const columns = Math.ceil(cellCount / rows);
   return (
     <figure className="verdict-heads">
       <svg
@@ -50,8 +52,8 @@ function Heads({ view: { role, colours, needStems, likelyStems, stemCount } }: {
             key={mark}
             href={colour === "ring" ? "#ring" : `#r-${role}`}
             className={colour === "ring" ? undefined : `f-${colour}`}
-            x={(mark % HEADS_A_ROW) * PITCH + 1}
-            y={Math.floor(mark / HEADS_A_ROW) * PITCH + 1}
+            x={(mark % columns) * PITCH + 1}
+            y={Math.floor(mark / columns) * PITCH + 1}
             width={PITCH - 2}
             height={PITCH - 2}
           />

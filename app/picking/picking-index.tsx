@@ -1,4 +1,5 @@
-import { isoWeekOf, toDay, withWeekday } from "#lib/domain/day";
+import { isoWeekOf, toDay, toDayNumber, withWeekday } from "#lib/domain/day";
+import type { Booking } from "#lib/domain/records/booking";
 import { type PickLine, placeOf } from "#lib/plan/road/pick-list";
 import { byPickingDay, type PickDay, pickTotals } from "#lib/plan/road/pick-sheets";
 import type { Plan } from "#lib/plan/road/plan";
@@ -88,41 +89,54 @@ const Days = ({ title, days, isOpen }: DaysProps) => (
   </details>
 );
 
+/** The bookings that are over in one fold, those ahead by month, the next month open. */
 function Bookings({ plan, today }: { plan: Plan; today: number }) {
   const bookings = bookingsOf(plan.match, plan.seasonYear);
   const stemsFor = new Map<number, number>();
   for (const { booking, stems } of plan.pickList) stemsFor.set(booking.id, (stemsFor.get(booking.id) ?? 0) + stems);
-  const isDone = (eventOn: string) => eventOn < toDay(today);
-  const groups = [
-    { title: "Done", ofGroup: bookings.filter(({ eventOn }) => isDone(eventOn)), isOpen: false },
-    { title: "Ahead", ofGroup: bookings.filter(({ eventOn }) => !isDone(eventOn)), isOpen: true },
-  ].filter(({ ofGroup }) => ofGroup.length > 0);
+  const done = bookings.filter(({ eventOn }) => toDayNumber(eventOn) < today);
+  const ahead = bookings.filter(({ eventOn }) => toDayNumber(eventOn) >= today);
   return (
     <section aria-labelledby="by-booking">
       <h2 id="by-booking">By booking</h2>
-      {groups.map(({ title, ofGroup, isOpen }) => (
-        <details key={title} className="fold" open={isOpen}>
-          <summary>
-            {title}: {countOf(ofGroup.length, "booking")}{" "}
-            <small>
-              {countOf(
-                ofGroup.reduce((sum, { id }) => sum + (stemsFor.get(id) ?? 0), 0),
-                "stem",
-              )}
-            </small>
-          </summary>
-          <ul className="index-lines">
-            {ofGroup.map(({ id, client, eventOn }) => (
-              <li key={id}>
-                <a href={`/picking?booking=${id}`}>{client}</a>
-                <small>{withWeekday(eventOn)}</small>
-                <b>{inWholes(stemsFor.get(id) ?? 0)}</b>
-              </li>
-            ))}
-          </ul>
-        </details>
+      {done.length > 0 && <BookingFold title="Done" bookings={done} stemsFor={stemsFor} />}
+      {byMonth(ahead, ({ eventOn }) => toDayNumber(eventOn)).map(({ month, rows }, index) => (
+        <BookingFold key={month} title={month} bookings={rows} stemsFor={stemsFor} isOpen={index === 0} />
       ))}
     </section>
+  );
+}
+
+type BookingFoldProps = {
+  title: string;
+  bookings: readonly Booking[];
+  stemsFor: ReadonlyMap<number, number>;
+  isOpen?: boolean;
+};
+
+function BookingFold({ title, bookings, stemsFor, isOpen }: BookingFoldProps) {
+  const stemsOfOne = (id: number) => stemsFor.get(id) ?? 0;
+  return (
+    <details className="fold" open={isOpen}>
+      <summary>
+        {title}: {countOf(bookings.length, "booking")}{" "}
+        <small>
+          {countOf(
+            bookings.reduce((sum, { id }) => sum + stemsOfOne(id), 0),
+            "stem",
+          )}
+        </small>
+      </summary>
+      <ul className="index-lines">
+        {bookings.map(({ id, client, eventOn }) => (
+          <li key={id}>
+            <a href={`/picking?booking=${id}`}>{client}</a>
+            <small>{withWeekday(eventOn)}</small>
+            <b>{inWholes(stemsOfOne(id))}</b>
+          </li>
+        ))}
+      </ul>
+    </details>
   );
 }
 

@@ -1,4 +1,5 @@
 import { SOURCES } from "#lib/domain/catalogue/sources";
+import type { Source } from "#lib/domain/catalogue-types";
 import { markInWords, type Origin, originInWords } from "#lib/domain/sourced";
 
 /** How sure we are of a number: its mark, and the source by its title, linked where it has an address. */
@@ -7,8 +8,11 @@ export function OriginMark({ origin }: { origin: Origin }) {
   if (!source) return <span className="soft small">{originInWords(origin)}</span>;
   return (
     <span className="soft small">
-      {markInWords(origin.mark)} {source.address ? <a href={source.address}>{source.title}</a> : source.title} (
-      {source.publisher})
+      {markInWords(origin.mark)} <SourceLink source={source} /> ({source.publisher})
     </span>
   );
 }
+
+/** A source by its title, linked where it has an address. */
+export const SourceLink = ({ source: { title, address } }: { source: Source }) =>
+  address ? <a href={address}>{title}</a> : title;

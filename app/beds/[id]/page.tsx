@@ -4,6 +4,7 @@ import { today } from "../../clock";
 import { SeasonHead } from "../../frame/season-head";
 import { seasonYear } from "../../frame/season-year";
 import { loadFarm, loadPlan } from "../../load";
+import { Patterns } from "../../look/patterns";
 import { Form } from "../../ui/form.client";
 import { deleteBed } from "../actions";
 import { BedForm } from "../bed-form";
@@ -36,6 +37,7 @@ export default async function BedPage(props: Props) {
   const spray = sprayInWords(bed, today());
   return (
     <>
+      <Patterns />
       <p className="crumb">
         <a href="/beds">Beds</a>
       </p>

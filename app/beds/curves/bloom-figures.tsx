@@ -6,7 +6,7 @@ import { weeklyStems } from "#lib/plan/road/weekly-stems";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { replayInWords } from "#lib/plan/words/replay-words";
 import { type Column, Table } from "../../ui/table";
-import { CurveChart } from "./curve-chart.client";
+import { BloomBars } from "./bloom-bars";
 import { CurveGrounds } from "./curve-grounds";
 
 const COLUMNS: readonly Column<ReturnType<typeof weeklyStems>[number]>[] = [
@@ -16,32 +16,35 @@ const COLUMNS: readonly Column<ReturnType<typeof weeklyStems>[number]>[] = [
   { head: "High", unit: "stems", kind: "number", cell: ({ high }) => inWholes(high) },
 ];
 
-/** How a planting blooms: the picture, the same numbers as a table, and where they come from. Nothing without a curve. */
+/** How a planting blooms: the picture with the poor and the rich season in words, the same numbers as a table, and where they come from. Nothing without a curve. */
 export function BloomFigures({ row, plan: { frostDay, snapshot, seasonYear } }: { row: PlantingForecast; plan: Plan }) {
   const { curve, crop, variety } = row;
   if (!curve) return null;
   const weeks = weeklyStems(row, frostDay);
   const open = weeks.filter(({ likely }) => likely > 0);
-  const total = open.reduce((sum, { likely }) => sum + likely, 0);
+  const sumOf = (what: "low" | "likely" | "high") => open.reduce((sum, week) => sum + week[what], 0);
   return (
     <div className="bloom-figures">
-      <CurveChart
-        words={`Stems that open each week, ${crop.name} ${variety.name}: ${countOf(total, "stem")} in ${countOf(open.length, "week")}; the same numbers stand in the table`}
-        weeks={open.map(({ from, low, likely, high }) => ({
-          from: inShort(from),
-          likely,
-          spread: [likely - low, high - likely],
-        }))}
-      />
+      <figure>
+        <figcaption className="note">Stems that open each week{crop.tender && ", up to the first frost"}</figcaption>
+        <BloomBars
+          words={`Stems that open each week, ${crop.name} ${variety.name}: ${countOf(sumOf("likely"), "stem")} in ${countOf(open.length, "week")}; the same numbers stand in the table`}
+          weeks={open}
+          colour={variety.colour}
+        />
+      </figure>
       <div>
-        <p className="small">
-          Columns are the likely stems, whiskers reach from low to high: one season in ten gives less than low, one more
-          than high, by the spread of yield alone.{" "}
+        <p>
+          {curve.yieldSpread > 0 && (
+            <>
+              A poor season opens {inWholes(sumOf("low"))}, a rich one {inWholes(sumOf("high"))}: one in ten gives less,
+              one in ten more.{" "}
+            </>
+          )}
           {replayInWords(row, replay(snapshot, seasonYear)) ??
             `In two seasons of three the first cut is at most ${countOf(curve.firstCutSpreadDays, "day")} early or late.`}
-          {crop.tender && " Drawn up to the first frost reckoned with."}
         </p>
-        <p>{whoseInWords(row)}.</p>
+        <p className="soft">{whoseInWords(row)}.</p>
         <CurveGrounds curve={curve} units={snapshot.farm.units} />
         <details>
           <summary>The same numbers as a table</summary>

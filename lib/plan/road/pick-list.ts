@@ -95,8 +95,14 @@ function sortKeys({ needs, servings }: Match) {
   };
 }
 
-/** The bed's name, or "Cooler". */
-export const placeOf = (stand: Stand): string => (stand.kind === "cooler" ? "Cooler" : stand.planting.bed.name);
+const COOLER = "Cooler";
+
+/** The bed's name, or "Cooler". A bed that is called so is "Bed Cooler": nobody shall look for its stems in the cooler. */
+export function placeOf(stand: Stand): string {
+  if (stand.kind === "cooler") return COOLER;
+  const { name } = stand.planting.bed;
+  return name.toLowerCase() === COOLER.toLowerCase() ? `Bed ${name}` : name;
+}
 
 /** The place of each stand in the order of names, the cooler first, "D2" before "D10". */
 function standRanks(servings: Match["servings"]): Map<Stand, number> {

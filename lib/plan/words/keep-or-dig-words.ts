@@ -41,6 +41,8 @@ export function focalCovered(allDug: Match, chosen: Match, seasonYear: number): 
   };
 }
 
+/** As many beds as the sentence names; of more it says how many, and the table has their ticks. */
+const NAMED_BEDS = 12;
 /** How many weeks and colours the sentence names before it says how many more there are. */
 const NAMED_COUNT = 3;
 
@@ -50,7 +52,7 @@ const NAMED_COUNT = 3;
  */
 export function choiceInWords(bedNames: readonly string[], covered: FocalCovered): string {
   const { shortStems, leftStems, first, last } = covered;
-  const keep = bedNames.length === 0 ? "Keep no bed" : `Keep ${forCount(bedNames.length, "bed")} ${allOf(bedNames)}`;
+  const keep = keepInWords(bedNames);
   const left = leftInWords(covered);
   if (!first || !last) return `${keep}: with every bed dug no focal stems are short${left}.`;
   const span = first === last ? `of ${dayInWords(first)}` : `of ${dayInWords(first)} to ${dayInWords(last)}`;
@@ -60,6 +62,12 @@ export function choiceInWords(bedNames: readonly string[], covered: FocalCovered
   if (fewer < 0)
     return `${keep}: ${countOf(-fewer, "more focal stem")} ${forCount(-fewer, "goes", "go")} short beside the ${short}${left}.`;
   return `${keep}: ${inWholes(fewer)} of ${short} ${forCount(fewer, "is", "are")} covered${left}.`;
+}
+
+function keepInWords(bedNames: readonly string[]): string {
+  if (bedNames.length === 0) return "Keep no bed";
+  if (bedNames.length > NAMED_BEDS) return `Keep ${countOf(bedNames.length, "bed")}`;
+  return `Keep ${forCount(bedNames.length, "bed")} ${allOf(bedNames)}`;
 }
 
 function leftInWords({ leftStems, left }: FocalCovered): string {

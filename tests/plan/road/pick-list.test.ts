@@ -42,6 +42,15 @@ describe("what to cut, for whom", () => {
     expect(lines.map((line) => [placeOf(line.stand), line.stems, line.stemsToCut])).toEqual([["Cooler", 10, 10]]);
   });
 
+  test("a bed that is called Cooler is told from the cooler, whose stems stand ready", () => {
+    const lines = linesOf({
+      beds: [bed({ id: 1, name: "Cooler" })],
+      coolerStock: [{ id: 1, varietyId: 1, cutOn: day("2027-06-09"), stemCount: 10 }],
+      bookings: [booking({ id: 1, stemLines: focal(20) })],
+    });
+    expect(new Set(lines.map(({ stand }) => placeOf(stand)))).toEqual(new Set(["Cooler", "Bed Cooler"]));
+  });
+
   test("[P1] two roles of one booking from one bed on one day are one line with both roles", () => {
     const lines = linesOf({
       crops: [crop({ id: 1, roles: ["focal", "accent"] })],

@@ -39,6 +39,12 @@ describe("the choice in words", () => {
     expect(choiceInWords(["D1"], covered({ shortStems: 60 }))).toContain("10 more focal stems go short beside the 60");
   });
 
+  test("[K10] up to twelve beds are named, of more it is said how many", () => {
+    const beds = Array.from({ length: 13 }, (_, index) => `S${index + 1}`);
+    expect(choiceInWords(beds.slice(1), covered())).toMatch(/^Keep beds S2, S3, .+ and S13: 340 of 410/);
+    expect(choiceInWords(beds, covered())).toMatch(/^Keep 13 beds: 340 of 410/);
+  });
+
   test("[K10] of one stem the verb is single: 1 more goes short, 1 stays, 1 is covered, 1 remains", () => {
     const one = (shortStems: number, leftStems: number) =>
       choiceInWords(["D1"], covered({ shortStems, leftStems, left: [] }));
