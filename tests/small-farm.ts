@@ -112,6 +112,7 @@ export const curve = (given: Partial<BloomCurve> = {}): BloomCurve => ({
   ...BY_WEEKS,
   sowingDays: null,
   shareByAge: [],
+  lateLossShare: null,
   heatOrigin: FROM_MEMORY,
   ...given,
 });

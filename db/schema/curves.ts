@@ -3,7 +3,7 @@ import { foreignKey, integer, real, sqliteTable, text, uniqueIndex } from "drizz
 import { MARKS } from "#lib/domain/sourced";
 import { TREATMENTS } from "#lib/domain/words";
 import { planting } from "./beds";
-import { checks, holds, isFromZero, isList, isMonthDay, isWholeFrom, oneOf } from "./checks";
+import { checks, holds, isFromZero, isList, isMonthDay, isShare, isWholeFrom, oneOf } from "./checks";
 import { idOf, list, rowId } from "./columns";
 import { crop, variety } from "./crops";
 
@@ -28,6 +28,7 @@ export const bloomCurve = sqliteTable(
     note: text("note").notNull(),
     heatBaseC: real("heat_base_c"),
     heatCeilingC: real("heat_ceiling_c"),
+    heatLimitC: real("heat_limit_c"),
     heatFrom: text("heat_from"),
     heatPlace: text("heat_place"),
     heatMark: text("heat_mark").notNull().default("own"),
@@ -35,6 +36,7 @@ export const bloomCurve = sqliteTable(
     ends: text("ends").notNull().default("weeks"),
     endHighC: real("end_high_c"),
     sowingDays: integer("sowing_days"),
+    lateLossShare: real("late_loss_share"),
     shareByAge: list("share_by_age").notNull().default([]),
     plantingId: integer("planting_id").references(() => planting.id, { onDelete: "cascade" }),
   },
@@ -68,6 +70,8 @@ export const bloomCurve = sqliteTable(
       holds("ends", "ends IN ('weeks', 'frost', 'heat') AND (ends = 'heat') = (end_high_c IS NOT NULL)"),
       isList("share_by_age"),
       isWholeFrom("sowing_days", 0),
+      isShare("late_loss_share"),
+      holds("heat_limit_c", "heat_limit_c IS NULL OR (heat_ceiling_c IS NOT NULL AND heat_limit_c > heat_ceiling_c)"),
       isMonthDay("heat_from"),
       oneOf("heat_mark", MARKS),
       holds(

@@ -62,11 +62,14 @@ const isOwnTiming = ({ timingOrigin, heatBaseC, heatOrigin }: BloomCurve): boole
   timingOrigin.mark === OWN.mark || (heatBaseC !== null && heatOrigin.mark === OWN.mark);
 
 /** The numbers that a yield is made of. */
-const yieldOf = ({ stemsPerPlantByWeek, yieldSpread, shareByAge }: CatalogueCurve) => ({
+const yieldOf = ({ stemsPerPlantByWeek, yieldSpread, shareByAge, lateLossShare }: YieldNumbers) => ({
   stemsPerPlantByWeek,
   yieldSpread,
   shareByAge,
+  lateLossShare,
 });
+
+type YieldNumbers = Pick<CatalogueCurve, "stemsPerPlantByWeek" | "yieldSpread" | "shareByAge" | "lateLossShare">;
 
 /** All other numbers of a curve: when it blooms. What a later version adds to a curve is among them by itself. */
 function timingOf(curve: CatalogueCurve & Partial<BloomCurve>): object {
@@ -79,8 +82,8 @@ function timingOf(curve: CatalogueCurve & Partial<BloomCurve>): object {
     note: _note,
     ...numbers
   } = curve;
-  const { stemsPerPlantByWeek: _weeks, yieldSpread: _spread, shareByAge: _ages, ...rest } = numbers;
-  return Object.fromEntries(Object.entries(rest).filter(([name]) => !name.endsWith("Origin")));
+  const ofYield = new Set(Object.keys(yieldOf(curve)));
+  return Object.fromEntries(Object.entries(numbers).filter(([name]) => !name.endsWith("Origin") && !ofYield.has(name)));
 }
 
 /** Plain data that says the same, in whatever order its fields stand. */
@@ -96,11 +99,10 @@ export const takenFigures = (changed: readonly ChangedCrop[]): FigureRows =>
     number: (figure) => figure.is,
     curve: (row, figure) => {
       if (figure.of === "yield") {
-        const { stemsPerPlantByWeek, yieldSpread, shareByAge, yieldOrigin, note } = figure.is;
-        return { ...row, stemsPerPlantByWeek, yieldSpread, shareByAge, yieldOrigin, note };
+        const { yieldOrigin, note } = figure.is;
+        return { ...row, ...yieldOf(figure.is), yieldOrigin, note };
       }
-      const { stemsPerPlantByWeek, yieldSpread, shareByAge, yieldOrigin } = row;
-      return { ...row, ...figure.is, stemsPerPlantByWeek, yieldSpread, shareByAge, yieldOrigin };
+      return { ...row, ...figure.is, ...yieldOf(row), yieldOrigin: row.yieldOrigin };
     },
   });
 

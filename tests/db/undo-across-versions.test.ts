@@ -188,6 +188,7 @@ test("a file of before the climate, the clocks and how the farm writes opens wit
           ...BY_CALENDAR,
           ...BY_WEEKS,
           shareByAge: [],
+          lateLossShare: null,
           sowingDays: null,
           heatOrigin: OWN,
         })),

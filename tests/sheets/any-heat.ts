@@ -12,7 +12,8 @@ const anyHeat = fc.oneof(
   fc.constant(BY_CALENDAR),
   fc.record({
     heatBaseC: degrees(-10, 20),
-    heatCeilingC: fc.option(degrees(20.5, 40)),
+    heatCeilingC: degrees(20.5, 40),
+    heatLimitC: fc.option(degrees(40.5, 60)),
     heatFrom: fc.constantFrom("01-01", "05-25").map(monthDay),
     heatPlace: fc.option(fc.constantFrom(...CLIMATE_STATIONS.map(({ station }) => station))),
   }),
@@ -31,10 +32,16 @@ export const anyAnchor: fc.Arbitrary<Anchor> = fc.oneof(
   fc.record({ kind: fc.constant("days-after-planting" as const), days: fc.nat(1000) }),
 );
 
-/** A curve's clock, what ends it, and its stems by age. */
+/** A curve's clock, what ends it, and what its stems depend on. */
 export const anyCourse = fc
-  .tuple(anyHeat, anyEnd, fc.array(degrees(0, 2), { maxLength: 4 }), fc.option(fc.nat(200)))
-  .map(([heat, end, shareByAge, sowingDays]) => ({ ...heat, ...end, shareByAge, sowingDays }));
+  .tuple(anyHeat, anyEnd, fc.array(degrees(0, 2), { maxLength: 4 }), fc.option(fc.nat(200)), fc.option(degrees(0, 1)))
+  .map(([heat, end, shareByAge, sowingDays, lateLossShare]) => ({
+    ...heat,
+    ...end,
+    shareByAge,
+    sowingDays,
+    lateLossShare,
+  }));
 
 /** How a planting began, and how old it is. */
 export const anyAge = { sown: fc.boolean(), ageSeasons: fc.option(fc.integer({ min: 1, max: 100 })) };

@@ -3,12 +3,12 @@ import { CLIMATE_STATIONS } from "#lib/domain/catalogue/climate-stations";
 import { CATALOGUE } from "#lib/domain/catalogue/crops";
 import { addDays, type Day, daysBetween, parseDay, toDayNumber, yearOf } from "#lib/domain/day";
 import type { Treatment } from "#lib/domain/words";
-import { forecast } from "#lib/plan/road/forecast";
+import { heatRange } from "#lib/plan/road/first-cut";
 import { heatBetween } from "#lib/plan/road/heat-sums";
 import { usualWarmth } from "#lib/plan/road/warmth";
 import { firstCutOn } from "../first-cut-on";
-import { crop, curve, farm, planting, snapshot } from "../small-farm";
-import { catalogueCrop, catalogueCurve } from "./catalogue-curve";
+import { curve, planting } from "../small-farm";
+import { catalogueCurve } from "./catalogue-curve";
 
 /** The built-in clocks of warmth against what is published or common practice of planting days, places and tunnels. */
 
@@ -20,7 +20,7 @@ const place = (name: string) => {
 /** Zone 7a, median first frost in the middle of October: where the built-in first cuts are known. */
 const ASHEVILLE = place("Asheville");
 
-const cutOn = (crop: string, treatment: Treatment, plantedOn: Day, at = ASHEVILLE): Day =>
+const cutAt = (crop: string, treatment: Treatment, plantedOn: Day, at = ASHEVILLE): Day =>
   firstCutOn(
     curve(catalogueCurve(crop, treatment)),
     planting({ id: 1, treatment, plantedOn, seasonYear: yearOf(plantedOn) }),
@@ -38,8 +38,18 @@ test("at home every built-in first cut stands where the calendar has it, from it
     }
 });
 
-/** Common practice, zone 7; 13 weeks from planting to first harvest are published for Blacksburg, Virginia (ASCFG-2018VT). */
-describe.each(["Dahlia", "Ball dahlia"])("%s in zone 7", (crop) => {
+/**
+ * Common practice, zone 7: on a mountain's cool summer (7a) as in a hot one (7a to 7b). 13 weeks from planting to first harvest are published for Blacksburg,
+ * Virginia (ASCFG-2018VT).
+ */
+describe.each([
+  ["Dahlia", "Asheville"],
+  ["Ball dahlia", "Asheville"],
+  ["Dahlia", "Richmond"],
+  ["Ball dahlia", "Richmond"],
+])("%s in zone 7, at %s", (crop, at) => {
+  const cutOn = (name: string, treatment: Treatment, plantedOn: Day) => cutAt(name, treatment, plantedOn, place(at));
+
   test.each(["05-15", "05-20", "05-25", "06-01"])(
     "replanted on %s it starts in late August or early September",
     (set) => {
@@ -56,10 +66,21 @@ describe.each(["Dahlia", "Ball dahlia"])("%s in zone 7", (crop) => {
     expect(cutOn(crop, "spring-planted", in2027("06-20")) <= addDays(in2027("10-18"), -21)).toBe(true);
   });
 
-  test("kept in the ground it starts in early June", () => {
+  // How far early June may be off where summer comes early is our reading: late June is published for mulched beds of north-west Arkansas (ATTRA-DAHLIA).
+  test("kept in the ground it starts in early June, in a hot place no more than a week before", () => {
     const cut = cutOn(crop, "kept-in-ground", in2027("01-01"));
-    expect(cut >= in2027("06-01") && cut <= in2027("06-10"), cut).toBe(true);
+    expect(cut >= in2027(at === "Richmond" ? "05-25" : "06-01") && cut <= in2027("06-10"), cut).toBe(true);
   });
+});
+
+/** http://studyres.com/doc/7771884/production-of-dahlias-as-cut-flowers (Virginia State University): tubers planted in early May bloom from August. */
+test("dahlias planted in early May start in August in Virginia, and none of any place before the middle of July", () => {
+  for (const set of ["05-01", "05-05", "05-10"]) {
+    const cut = cutAt("Dahlia", "spring-planted", in2027(set), place("Richmond"));
+    expect(cut >= in2027("08-01") && cut <= in2027("08-31"), cut).toBe(true);
+    for (const at of CLIMATE_STATIONS)
+      expect(cutAt("Dahlia", "spring-planted", in2027(set), at) >= in2027("07-15"), at.station ?? "").toBe(true);
+  }
 });
 
 describe("sowings two weeks apart", () => {
@@ -69,8 +90,8 @@ describe("sowings two weeks apart", () => {
       for (const at of CLIMATE_STATIONS)
         for (const set of ["04-20", "05-04", "05-18"]) {
           const apart = daysBetween(
-            cutOn(crop, "field", in2027(set), at),
-            cutOn(crop, "field", addDays(in2027(set), 14), at),
+            cutAt(crop, "field", in2027(set), at),
+            cutAt(crop, "field", addDays(in2027(set), 14), at),
           );
           expect(apart, `${at.station}, ${set}`).toBeGreaterThan(0);
           expect(apart, `${at.station}, ${set}`).toBeLessThan(14);
@@ -81,10 +102,10 @@ describe("sowings two weeks apart", () => {
 
 test("zinnias set out on 13 July bloom in 30 to 36 days in Raleigh; 30 to 35 are published for Crystal Springs, Mississippi, as warm in summer (ZIN-MS2000)", () => {
   const set = in2027("07-13");
-  const days = daysBetween(set, cutOn("Zinnia", "field", set, place("Raleigh")));
+  const days = daysBetween(set, cutAt("Zinnia", "field", set, place("Raleigh")));
   expect(days).toBeGreaterThanOrEqual(30);
   expect(days).toBeLessThanOrEqual(36);
-  expect(daysBetween(set, cutOn("Zinnia", "field", set, place("Burlington")))).toBeGreaterThan(days + 7);
+  expect(daysBetween(set, cutAt("Zinnia", "field", set, place("Burlington")))).toBeGreaterThan(days + 7);
 });
 
 /** "60 to 70 days", sown after the last frost: university guide, Hamilton, Ontario (ZIN-MCM). Albany is the nearest place of ours. */
@@ -98,16 +119,18 @@ test("zinnias sown in place on 20 May in Albany bloom 60 to 75 days later; 60 to
 /** https://docslib.org/doc/268955/peony-questions-and-answers: "early June in New York and New England"; a week either side is our reading. */
 test("peonies start in early June in New York and New England (NCSU-PEONYQA)", () => {
   for (const at of [place("Albany"), place("Burlington")]) {
-    const cut = cutOn("Peony", "field", in2027("01-01"), at);
+    const cut = cutAt("Peony", "field", in2027("01-01"), at);
     expect(cut >= in2027("05-28") && cut <= in2027("06-14"), `${at.station} ${cut}`).toBe(true);
   }
 });
 
 test("the known point of field snapdragons has the 681 degree days that constant temperatures gave, to 15 % (SNAP-2015)", () => {
-  const { heatFrom, anchor, heatBaseC, heatCeilingC } = catalogueCurve("Snapdragon", "field");
+  const snapdragon = catalogueCurve("Snapdragon", "field");
+  const { heatFrom, anchor } = snapdragon;
+  const range = heatRange(curve(snapdragon));
   const from = toDayNumber(in2027(heatFrom ?? "?"));
   const days = anchor.kind === "days-after-planting" ? anchor.days : Number.NaN;
-  const sums = usualWarmth(ASHEVILLE).sums(2027, { baseC: heatBaseC ?? Number.NaN, ceilingC: heatCeilingC });
+  const sums = usualWarmth(ASHEVILLE).sums(2027, range ?? { baseC: Number.NaN, ceilingC: null, limitC: null });
   const sum = heatBetween(sums, from, from + days) ?? Number.NaN;
   expect(Math.abs(sum - 681) / 681).toBeLessThan(0.15);
 });
@@ -125,10 +148,26 @@ describe("tunnels and autumn", () => {
     "%s under a tunnel come before %s by %i to %i days at home, and by half of that or more anywhere",
     (crop, other, least, most) => {
       const ahead = (at = ASHEVILLE) =>
-        daysBetween(cutOn(crop, "tunnel", in2027("01-01"), at), cutOn(crop, other, in2027("01-01"), at));
+        daysBetween(cutAt(crop, "tunnel", in2027("01-01"), at), cutAt(crop, other, in2027("01-01"), at));
       expect(ahead()).toBeGreaterThanOrEqual(least);
       expect(ahead()).toBeLessThanOrEqual(most);
       for (const at of CLIMATE_STATIONS) expect(ahead(at), at.station).toBeGreaterThanOrEqual(ahead() / 2);
+    },
+  );
+
+  /** Published for North Logan, Utah, zone 5 (PEONY-USU) and for Ithaca, New York, zone 5b to 6a (CORNELL-2010, "about three weeks"). */
+  test.each(["Albany", "Burlington", "Madison"])(
+    "in a cold place too, at %s, peonies under a tunnel lead by 21 to 34 days, and tulips by about three weeks",
+    (name) => {
+      const ahead = (crop: string) =>
+        daysBetween(
+          cutAt(crop, "tunnel", in2027("01-01"), place(name)),
+          cutAt(crop, "field", in2027("01-01"), place(name)),
+        );
+      expect(ahead("Peony")).toBeGreaterThanOrEqual(21);
+      expect(ahead("Peony")).toBeLessThanOrEqual(34);
+      expect(ahead("Tulip")).toBeGreaterThanOrEqual(18);
+      expect(ahead("Tulip")).toBeLessThanOrEqual(24);
     },
   );
 
@@ -137,33 +176,12 @@ describe("tunnels and autumn", () => {
     "%s sown in autumn comes two to six weeks before a spring sowing of zone 7",
     (crop) => {
       const { heatFrom } = catalogueCurve(crop, "field");
-      const spring = cutOn(crop, "field", in2027(heatFrom ?? "?"));
-      const days = daysBetween(cutOn(crop, "autumn-planted", in2027("01-01")), spring);
+      const spring = cutAt(crop, "field", in2027(heatFrom ?? "?"));
+      const days = daysBetween(cutAt(crop, "autumn-planted", in2027("01-01")), spring);
       expect(days).toBeGreaterThanOrEqual(14);
       expect(days).toBeLessThanOrEqual(42);
     },
   );
-});
-
-/**
- * Zinnia stems a plant by planting month, Verona, Mississippi: 21.6 in May, 10.8 in June, 14.5 in July (ZIN-MS2008), so 0.67 of May in July. That June lay
- * below July is of that field; what we hold to is that late plantings give less, because the frost cuts their weeks short.
- */
-test("zinnias planted in mid July give half to four fifths of the stems of those planted in mid May (0.67 in ZIN-MS2008)", () => {
-  const { curves: _, ...facts } = catalogueCrop("Zinnia");
-  const stemsOf = (plantedOn: Day) => {
-    const farmNow = snapshot({
-      farm: farm({ climate: ASHEVILLE, pickingWeekdays: [1, 2, 3, 4, 5, 6, 7] }),
-      crops: [crop({ id: 1, ...facts })],
-      curves: [curve(catalogueCurve("Zinnia", "field"))],
-      plantings: [planting({ id: 1, plantedOn, plantCount: 100 })],
-    });
-    return forecast(farmNow, 2027).plantings[0].cutStems.reduce((sum, stems) => sum + stems, 0);
-  };
-  const [may, june, july] = ["05-15", "06-15", "07-15"].map((set) => stemsOf(in2027(set)));
-  expect(june).toBeLessThanOrEqual(may);
-  expect(july / may).toBeGreaterThan(0.5);
-  expect(july / may).toBeLessThan(0.8);
 });
 
 describe("what was plainly wrong", () => {

@@ -90,6 +90,7 @@ describe.each(DAHLIAS)("%s", (name) => {
           firstCut: toDayNumber(firstCutOn(curve(catalogueCurve(name, treatment)), set)),
           heatEnd: null,
           replanted: null,
+          saleableShare: 1,
         },
         farm(),
         toDayNumber(parseDay("2027-10-18")),

@@ -35,7 +35,11 @@ function fitted(points: readonly Point[]): { baseC: number; sum: number } {
 
 /** Days until the forecast's own clock has the sum, every day at one temperature. */
 const daysAt = (meanC: number, { baseC, sum }: { baseC: number; sum: number }): number | null =>
-  momentOfHeat(heatSums(0, new Float64Array(200).fill(heatOf(meanC, { baseC, ceilingC: CEILING_C }))), 0, sum);
+  momentOfHeat(
+    heatSums(0, new Float64Array(200).fill(heatOf(meanC, { baseC, ceilingC: CEILING_C, limitC: null }))),
+    0,
+    sum,
+  );
 
 describe("snapdragons at constant temperatures (SNAP-2015)", () => {
   test("each of the eight points is told from the other seven within 4 days, 2.2 by the root mean square", () => {

@@ -68,6 +68,7 @@ export function CurveForm({ crop, variety, plantingId, treatment, curve, manner 
           <RecordField {...fields.firstCutSpreadDays} />
           <RecordField {...fields.yieldSpread} />
           <RecordField {...fields.shareByAge} />
+          <RecordField {...fields.lateLossShare} />
           <RecordField {...fields.ends} />
           <RecordField {...fields.endHighC} />
           <CurveWeeks key={weeks.join("/")} weeks={weeks} mark={manner.decimalMark} />
@@ -81,6 +82,7 @@ export function CurveForm({ crop, variety, plantingId, treatment, curve, manner 
           <div className="fields">
             <RecordField {...fields.heatBaseC} />
             <RecordField {...fields.heatCeilingC} />
+            <RecordField {...fields.heatLimitC} />
             <RecordField {...fields.heatFrom} />
             <RecordField {...fields.heatPlace} choices={[OWN_PLACE, ...fields.heatPlace.options]} />
           </div>

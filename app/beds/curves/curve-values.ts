@@ -20,12 +20,16 @@ const NONE_BEFORE = { timingOrigin: OWN, yieldOrigin: OWN, heatOrigin: OWN, note
  * figures goes with the last of them.
  */
 export function readCurve(values: FormValues, manner: Manner, before: BloomCurve | undefined): Parsed<CurveDraft> {
-  const { firstCutSpreadDays, yieldSpread, shareByAge } = CURVE;
-  const { heatBaseC, heatCeilingC, heatFrom, heatPlace, ends, endHighC, sowingDays } = CURVE;
-  const spreads = values.record({ firstCutSpreadDays, yieldSpread, shareByAge }, manner, { before });
-  const course = values.record({ heatBaseC, heatCeilingC, heatFrom, heatPlace, ends, endHighC, sowingDays }, manner, {
-    before,
-  });
+  const { firstCutSpreadDays, yieldSpread, shareByAge, lateLossShare } = CURVE;
+  const { heatBaseC, heatCeilingC, heatLimitC, heatFrom, heatPlace, ends, endHighC, sowingDays } = CURVE;
+  const spreads = values.record({ firstCutSpreadDays, yieldSpread, shareByAge, lateLossShare }, manner, { before });
+  const course = values.record(
+    { heatBaseC, heatCeilingC, heatLimitC, heatFrom, heatPlace, ends, endHighC, sowingDays },
+    manner,
+    {
+      before,
+    },
+  );
   const anchor = readAnchor(values, manner);
   const isFor = values.text("isFor");
   const stemsPerPlantByWeek = values.numbers("stemsPerPlantByWeek");
@@ -76,8 +80,10 @@ function marked(curve: CurveDraft, before: BloomCurve): CurveDraft {
   ])
     ? before.timingOrigin
     : OWN;
-  const yieldOrigin = isSame((c) => [c.stemsPerPlantByWeek, c.yieldSpread, c.shareByAge]) ? before.yieldOrigin : OWN;
-  const heatOrigin = isSame((c) => [c.heatBaseC, c.heatCeilingC]) ? before.heatOrigin : OWN;
+  const yieldOrigin = isSame((c) => [c.stemsPerPlantByWeek, c.yieldSpread, c.shareByAge, c.lateLossShare])
+    ? before.yieldOrigin
+    : OWN;
+  const heatOrigin = isSame((c) => [c.heatBaseC, c.heatCeilingC, c.heatLimitC]) ? before.heatOrigin : OWN;
   const isOwn = timingOrigin.mark === "own" && yieldOrigin.mark === "own";
   return { ...curve, timingOrigin, yieldOrigin, heatOrigin, note: isOwn ? "" : curve.note };
 }

@@ -5,8 +5,9 @@ import type { PlantingForecast } from "#lib/plan/road/forecast";
 import { alivePlants } from "#lib/plan/road/grown";
 import { heatReached } from "#lib/plan/road/heat-reached";
 import type { Plan } from "#lib/plan/road/plan";
+import { shareOfLate } from "#lib/plan/road/saleable-share";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
-import { whyInWords } from "#lib/plan/words/why-words";
+import { lateInWords, whyInWords } from "#lib/plan/words/why-words";
 import { today } from "../../clock";
 import { ColourWord } from "../../ui/colour-words";
 import { Form } from "../../ui/form.client";
@@ -83,11 +84,15 @@ const Outcome = ({ row: { cutDays, cutStems, lostInFieldStems, lostToFrostStems 
 /** Why it blooms when it does, and what is not known of it. */
 function Why({ row, plan: { snapshot } }: { row: PlantingForecast; plan: Plan }) {
   const { farm, weather } = snapshot;
-  const reached = heatReached(row, warmthOf(farm, weather), toDayNumber(today()));
+  const season = warmthOf(farm, weather);
+  const reached = heatReached(row, season, toDayNumber(today()));
+  const late = row.curve && lateInWords(shareOfLate(row.curve, row.planting, season));
   const isAgeAsked = row.curve !== null && row.curve.shareByAge.length > 1 && row.planting.ageSeasons === null;
   return (
     <>
-      <p>{whyInWords(row, reached, farm.units)}</p>
+      <p>
+        {whyInWords(row, reached, farm.units)} {late}
+      </p>
       {isAgeAsked && (
         <p className="hint">
           Its age is not told, so it is taken as grown. Young plants give less: say the season of its life under “Change

@@ -43,5 +43,6 @@ export const curve = (
   ...BY_WEEKS,
   sowingDays: null,
   shareByAge: [],
+  lateLossShare: null,
   heatOrigin: FROM_MEMORY,
 });

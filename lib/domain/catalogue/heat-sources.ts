@@ -24,6 +24,11 @@ export const HEAT_SOURCES = {
     address:
       "https://discovery.researcher.life/article/the-effect-of-forcing-temperature-on-peony-shoot-and-flower-development/6025fe2855fb3bfe9bef813688403aaa",
   },
+  "ZIN-MS2008": {
+    title: "Evaluation of zinnia cultivars for field grown cut flower production",
+    publisher: "Journal of Applied Horticulture 10(1), 2008, abstract",
+    address: "https://doi.org/10.37855/jah.2008.v10i01.13",
+  },
   "GLAD-2017": {
     title: "Cardinal temperatures for planting-emergence phase in gladiolus",
     publisher: "Ciência Rural 47 (SciELO), 2017, abstract",

@@ -75,6 +75,15 @@ const curve = {
       hint: "Shares of a grown plant, the first season first, as 0 / 0.1 / 0.5 / 1. Left empty: the same at any age.",
     },
   ),
+  lateLossShare: open(
+    number({
+      least: 0,
+      most: 1,
+      measure: "percent",
+      label: "Fewer stems for each week late",
+      hint: "Of a planting later than the day that its warmth is known for. Left empty: as many stems whenever planted.",
+    }),
+  ),
   firstCutSpreadDays: number({
     of: "days",
     unit: "days",

@@ -28,6 +28,10 @@ export const HEAT = {
     "The base temperature: the mean of a day adds what lies above it. Left empty: the crop blooms by the calendar.",
   ),
   heatCeilingC: degreesC("No faster above", "Left empty where no such limit is known."),
+  heatLimitC: degreesC(
+    "Stands still at",
+    "From where it grows no faster, a warmer day adds less, and one of this mean nothing. Left empty: it adds as much.",
+  ),
   heatFrom: open(
     field(monthDay, monthDaySchema, {
       label: "Warmth counts from",
@@ -42,20 +46,31 @@ export const HEAT = {
   heatOrigin: originField({ label: "Origin of the base temperature" }),
 };
 
-type Heat = Pick<RecordOf<typeof HEAT>, "heatBaseC" | "heatCeilingC" | "heatFrom">;
+type Heat = Pick<RecordOf<typeof HEAT>, "heatBaseC" | "heatCeilingC" | "heatLimitC" | "heatFrom">;
 
-/** A clock has a base temperature and a day to count from, or neither; a ceiling lies above the base. */
-export function checkHeat({ heatBaseC, heatCeilingC, heatFrom }: Heat, context: z.core.$RefinementCtx): void {
+/** A clock has a base temperature and a day to count from, or neither; a ceiling lies above the base, a limit above the ceiling. */
+export function checkHeat(
+  { heatBaseC, heatCeilingC, heatLimitC, heatFrom }: Heat,
+  context: z.core.$RefinementCtx,
+): void {
   const say = (path: string, message: string) => context.addIssue({ code: "custom", path: [path], message });
   if (heatBaseC !== null && heatFrom === null) say("heatFrom", "write the day from which warmth counts, such as 01-01");
   if (heatBaseC === null && heatFrom !== null)
     say("heatBaseC", "write the base temperature, or take out the day from which warmth counts");
   if (heatCeilingC !== null && heatCeilingC <= (heatBaseC ?? Number.POSITIVE_INFINITY))
     say("heatCeilingC", "must lie above a base temperature: write a higher one, or none");
+  if (heatLimitC !== null && heatLimitC <= (heatCeilingC ?? Number.POSITIVE_INFINITY))
+    say("heatLimitC", "must lie above where it grows no faster: write a higher one, or none");
 }
 
 /** The clock of a curve by itself. */
 export const heatSchema = recordSchema(HEAT).superRefine(checkHeat);
 
 /** A curve that goes by the calendar. */
-export const BY_CALENDAR = { heatBaseC: null, heatCeilingC: null, heatFrom: null, heatPlace: null } as const;
+export const BY_CALENDAR = {
+  heatBaseC: null,
+  heatCeilingC: null,
+  heatLimitC: null,
+  heatFrom: null,
+  heatPlace: null,
+} as const;

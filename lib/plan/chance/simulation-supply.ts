@@ -1,4 +1,4 @@
-import { type BloomCurve, shareAtAge } from "#lib/domain/records/curve";
+import type { BloomCurve } from "#lib/domain/records/curve";
 import { ById, inOrderOfId, type Snapshot } from "#lib/domain/snapshot";
 import { apportion, evenPart } from "#lib/maths/apportion";
 import { weeksOfBloom } from "#lib/plan/road/bloom-end";
@@ -63,8 +63,7 @@ export class SimulationSupply {
       const { plants, shiftDays } = plantings[index];
       const weeks = weeksOfBloom(curve, row.crop, { opensFrom: opensFrom + shiftDays, frostDay, yearEnd });
       const perPlant = weeks.reduce((sum, stems) => sum + stems, 0);
-      const grownPlants = plants * (1 - row.planting.gradeOutShare) * shareAtAge(curve, row.planting.ageSeasons);
-      const weekStems = apportion(wholeStems(grownPlants * perPlant), weeks);
+      const weekStems = apportion(wholeStems(plants * row.saleableShare * perPlant), weeks);
       const openPlaces = row.heatEnd === null ? cutOn.length : row.heatEnd - opensFrom + mostShiftDays;
       const lastDay = row.crop.tender ? frostDay : Number.MAX_SAFE_INTEGER;
       let place = mostShiftDays + shiftDays;

@@ -29,7 +29,7 @@ export function curveOfClock(
 ): BloomCurve | null {
   if (clock === null || clockErrorDays === null) return null;
   const start = firstDayOf(PLAIN_YEAR) + clock.startDay;
-  const sums = usualWarmth(climate).sums(PLAIN_YEAR, { baseC: clock.baseC, ceilingC: null });
+  const sums = usualWarmth(climate).sums(PLAIN_YEAR, { baseC: clock.baseC, ceilingC: null, limitC: null });
   const moment = momentOfHeat(sums, start, clock.sumC);
   if (moment === null || yearOf(toDay(Math.round(moment))) !== PLAIN_YEAR) return null;
   return {

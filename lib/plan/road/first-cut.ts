@@ -5,6 +5,7 @@ import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Planting } from "#lib/domain/records/planting";
 import type { DailyWeather } from "#lib/domain/weather";
 import { heatBetween, momentOfHeat } from "./heat-sums";
+import type { HeatRange } from "./usual-heat";
 import { firstDayOf } from "./usual-year";
 import { recordedWarmth, usualWarmth, type Warmth } from "./warmth";
 
@@ -49,16 +50,16 @@ export const calendarDay = (curve: BloomCurve, { plantedOn, seasonYear, sown }: 
     : toDayNumber(plantedOn) + curve.anchor.days + moreDays(curve, sown);
 
 /** The days that one sown in place takes more. */
-const moreDays = ({ sowingDays }: BloomCurve, sown: boolean): number => (sown ? (sowingDays ?? 0) : 0);
+export const moreDays = ({ sowingDays }: BloomCurve, sown: boolean): number => (sown ? (sowingDays ?? 0) : 0);
 
 /**
  * How warmth tells a first cut: degree days are counted from the morning of `fromDay`, and the first stem is cut at `sum` of them. Null where the
  * calendar tells it: the farm has no climate, the curve no clock, or the known point no warmth.
  */
 export function heatCourse(curve: BloomCurve, { plantedOn, seasonYear, sown }: Planted, season: SeasonWarmth) {
-  const { anchor, heatBaseC, heatCeilingC, heatFrom } = curve;
-  if (season === null || heatBaseC === null || heatFrom === null) return null;
-  const range = { baseC: heatBaseC, ceilingC: heatCeilingC };
+  const { anchor, heatFrom } = curve;
+  const range = heatRange(curve);
+  if (season === null || range === null || heatFrom === null) return null;
   const sum = knownHeat(curve, season.climate, moreDays(curve, sown));
   if (sum === null) return null;
   const startYear = anchor.kind === "day-of-year" && heatFrom >= anchor.firstCut ? seasonYear - 1 : seasonYear;
@@ -66,16 +67,23 @@ export function heatCourse(curve: BloomCurve, { plantedOn, seasonYear, sown }: P
   return { fromDay, sum, sums: season.warmth.sums(seasonYear, range) };
 }
 
+/** The temperatures between which a curve's warmth counts; null where it has no clock. */
+export const heatRange = ({ heatBaseC, heatCeilingC, heatLimitC }: Clock): HeatRange | null =>
+  heatBaseC === null ? null : { baseC: heatBaseC, ceilingC: heatCeilingC, limitC: heatLimitC };
+
+type Clock = Pick<BloomCurve, "heatBaseC" | "heatCeilingC" | "heatLimitC">;
+
 /**
  * The degree days of the curve's known point: from its known start, or so many days before it, to its known first cut, in a usual year at its known
  * place. Null where there are none.
  */
 function knownHeat(curve: BloomCurve, own: Climate, daysBefore: number): number | null {
-  const { anchor, heatBaseC, heatCeilingC, heatFrom, heatPlace } = curve;
-  if (heatBaseC === null || heatFrom === null) return null;
+  const { anchor, heatFrom, heatPlace } = curve;
+  const range = heatRange(curve);
+  if (range === null || heatFrom === null) return null;
   const place = heatPlace === null ? own : CLIMATE_STATIONS.find(({ station }) => station === heatPlace);
   if (!place) return null;
-  const sums = usualWarmth(place).sums(PLAIN_YEAR, { baseC: heatBaseC, ceilingC: heatCeilingC });
+  const sums = usualWarmth(place).sums(PLAIN_YEAR, range);
   const isOfOneYear = anchor.kind === "day-of-year" ? heatFrom < anchor.firstCut : anchor.days <= 365;
   const start = toDayNumber(dayInYear(heatFrom, isOfOneYear ? PLAIN_YEAR : PLAIN_YEAR - 1));
   const cut = anchor.kind === "day-of-year" ? toDayNumber(dayInYear(anchor.firstCut, PLAIN_YEAR)) : start + anchor.days;

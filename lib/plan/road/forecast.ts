@@ -1,5 +1,4 @@
 import { dayInYear, toDayNumber } from "#lib/domain/day";
-import { shareAtAge } from "#lib/domain/records/curve";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { apportion, evenPart } from "#lib/maths/apportion";
@@ -76,6 +75,7 @@ export const restsOnTheSame = (a: Grown, b: Grown): boolean =>
   a.crop === b.crop &&
   a.curve === b.curve &&
   a.firstCut === b.firstCut &&
+  a.saleableShare === b.saleableShare &&
   a.heatEnd === b.heatEnd &&
   (a.replanted === b.replanted ||
     (a.replanted !== null && b.replanted !== null && restsOnTheSame(a.replanted, b.replanted)));
@@ -110,13 +110,12 @@ function forecastOf(
   nextPickingDay: NextPickingDay,
   year: YearKind,
 ): PlantingForecast {
-  const { planting, bed, variety, crop, curve, firstCut, heatEnd, replanted } = row;
+  const { planting, bed, variety, crop, curve, firstCut, heatEnd, saleableShare, replanted } = row;
   if (!curve || firstCut === null) return nothingFrom(row, alivePlantCount);
   const opensFrom = firstCut + (year.daysLateOf?.(row) ?? Math.round(year.lateness * curve.firstCutSpreadDays));
   const heaviness = Math.max(0, 1 + year.heaviness * curve.yieldSpread);
   const bounds = { opensFrom, frostDay, yearEnd: firstDayOf(planting.seasonYear + 1) };
-  const grownShare = shareAtAge(curve, planting.ageSeasons);
-  const plantCount = alivePlantCount * (1 - planting.gradeOutShare) * grownShare * heaviness;
+  const plantCount = alivePlantCount * saleableShare * heaviness;
   const openingStems = opening(weeksOfBloom(curve, crop, bounds), plantCount, opensFrom, heatEnd);
   const lastDay = crop.tender ? frostDay : Number.POSITIVE_INFINITY;
   const { openedStems, cutDays, cutStems, lostInFieldStems, lostToFrostStems } = harvest(
@@ -135,6 +134,7 @@ function forecastOf(
     curve,
     firstCut,
     heatEnd,
+    saleableShare,
     replanted,
     alivePlantCount,
     opensFrom,

@@ -8,6 +8,7 @@ import type { Variety } from "#lib/domain/records/variety";
 import { ById, inOrderOfId, type Snapshot } from "#lib/domain/snapshot";
 import { heatEndDay } from "./bloom-end";
 import { firstCutDay, type SeasonWarmth, warmthOf } from "./first-cut";
+import { saleableShare } from "./saleable-share";
 
 /**
  * A planting with all that its forecast rests on. `curve` is null when the crop has none for this treatment; `firstCut` is the day number of its
@@ -22,6 +23,8 @@ export type Grown = {
   readonly firstCut: number | null;
   /** The day number from which heat lets nothing open any more; null where it does not end the bloom. On or before what would be the first cut, there is none. */
   readonly heatEnd: number | null;
+  /** Of a grown plant's stems by the curve, those that a plant gives to sell. */
+  readonly saleableShare: number;
   /** The tubers that take the places of clumps dead in the ground, as they grow from spring on; null where nothing is kept in the ground or there is no curve for them. */
   readonly replanted: Grown | null;
 };
@@ -55,6 +58,7 @@ export function grownBy(
   const curve = curveFor(variety, planting);
   const cut = curve && firstCutDay(curve, planting, warmth);
   const heatEnd = curve && cut !== null ? heatEndDay(curve, cut, warmth) : null;
+  const share = curve ? saleableShare(curve, planting, warmth) : 0;
   return {
     planting,
     bed,
@@ -63,6 +67,7 @@ export function grownBy(
     curve,
     firstCut: heatEnd === cut ? null : cut,
     heatEnd,
+    saleableShare: share,
     replanted: replanted?.curve ? replanted : null,
   };
 }

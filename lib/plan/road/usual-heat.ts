@@ -1,21 +1,30 @@
 import { normalExcess } from "#lib/maths/normal-excess";
 
-/** How warmth is added up: degrees of a day's mean above the base, none of them above the ceiling (null: there is no ceiling). Celsius. */
-export type HeatRange = { readonly baseC: number; readonly ceilingC: number | null };
+/**
+ * How warmth is added up: degrees of a day's mean above the base, none of them above the ceiling (null: there is no ceiling). From the ceiling to the limit
+ * a day adds less in a straight line, and from there on nothing (null: as much as at the ceiling). Celsius.
+ */
+export type HeatRange = { readonly baseC: number; readonly ceilingC: number | null; readonly limitC: number | null };
 
 /** Degree days that a day of this mean adds. */
-export const heatOf = (meanC: number, { baseC, ceilingC }: HeatRange): number =>
-  Math.max(0, Math.min(meanC, ceilingC ?? meanC) - baseC);
+export function heatOf(meanC: number, { baseC, ceilingC, limitC }: HeatRange): number {
+  if (ceilingC === null || meanC <= ceilingC) return Math.max(0, meanC - baseC);
+  return limitC === null ? ceilingC - baseC : (ceilingC - baseC) * Math.max(0, (limitC - meanC) / (limitC - ceilingC));
+}
 
 /**
  * Degree days that a day adds on average over the years, its mean being usually `usualC`: a cool week of spring has warm days that grow the crop
  * and cold ones that grow nothing, so that it adds more than a day at the usual mean would. Days lie about the usual one as a normal distribution [F9].
  * @param yearShare  the day's place in the year, 0 at its first and 1 at its last moment
  */
-export function usualHeat(usualC: number, yearShare: number, { baseC, ceilingC }: HeatRange): number {
+export function usualHeat(usualC: number, yearShare: number, { baseC, ceilingC, limitC }: HeatRange): number {
   const spreadC = daySpreadC(yearShare);
-  const all = spreadC * normalExcess((usualC - baseC) / spreadC);
-  return ceilingC === null ? all : all - spreadC * normalExcess((usualC - ceilingC) / spreadC);
+  const above = (degreesC: number) => spreadC * normalExcess((usualC - degreesC) / spreadC);
+  if (ceilingC === null) return above(baseC);
+  if (limitC === null) return above(baseC) - above(ceilingC);
+  // Three straight lines: up from the base, down from the ceiling, level from the limit.
+  const fall = (ceilingC - baseC) / (limitC - ceilingC);
+  return above(baseC) - (1 + fall) * above(ceilingC) + fall * above(limitC);
 }
 
 /**

@@ -21,7 +21,7 @@ export class Warmth {
 
   /** Heat from 1 January of the year before a season to 31 December of the year after it. */
   sums(seasonYear: number, range: HeatRange): HeatSums {
-    const key = `${seasonYear}/${range.baseC}/${range.ceilingC}`;
+    const key = `${seasonYear}/${range.baseC}/${range.ceilingC}/${range.limitC}`;
     const known = this.#sums.get(key) ?? this.#added(seasonYear, range);
     this.#sums.set(key, known);
     return known;
@@ -50,7 +50,7 @@ const usualYears = new WeakMap<Climate, Map<string, Float64Array>>();
 /** The usual heat of each day of a year, made once for each climate, range and length of year. */
 function usualHeats(climate: Climate, year: number, range: HeatRange): Float64Array {
   const usual = usualYear(climate, year).meanC;
-  const key = `${usual.length}/${range.baseC}/${range.ceilingC}`;
+  const key = `${usual.length}/${range.baseC}/${range.ceilingC}/${range.limitC}`;
   const known = usualYears.get(climate) ?? new Map<string, Float64Array>();
   usualYears.set(climate, known);
   const heats = known.get(key) ?? usual.map((mean, index) => usualHeat(mean, (index + 0.5) / usual.length, range));

@@ -5,23 +5,24 @@ import type { Units } from "#lib/domain/words";
 import type { UnusableFirstCut } from "#lib/plan/learning/recorded-seasons";
 import { countOf } from "./numbers";
 
-type Clock = Pick<BloomCurve, "anchor" | "heatBaseC" | "heatCeilingC" | "heatFrom" | "heatPlace">;
+type Clock = Pick<BloomCurve, "anchor" | "heatBaseC" | "heatCeilingC" | "heatLimitC" | "heatFrom" | "heatPlace">;
 
 /** What the clock of a curve goes by, in a sentence; null where it goes by the calendar alone. */
 export function clockInWords(
-  { anchor, heatBaseC, heatCeilingC, heatFrom, heatPlace }: Clock,
+  { anchor, heatBaseC, heatCeilingC, heatLimitC, heatFrom, heatPlace }: Clock,
   units: Units,
 ): string | null {
   if (heatBaseC === null || heatFrom === null) return null;
   const measure = measureIn(units, "temperature");
   const degrees = (celsius: number) => `${shown(measure, celsius)} ${measure.word}`;
   const ceiling = heatCeilingC === null ? "" : `, no faster above ${degrees(heatCeilingC)}`;
+  const limit = heatLimitC === null ? "" : ` and not at all at ${degrees(heatLimitC)}`;
   const place = heatPlace ?? "your own climate";
   const known =
     anchor.kind === "day-of-year"
       ? `counted from ${monthDayInShort(heatFrom)}; the day is known in ${place}`
       : `counted from the planting day; the days are known for planting on ${monthDayInShort(heatFrom)} in ${place}`;
-  return `Where the farm has a climate, it follows warmth above ${degrees(heatBaseC)}${ceiling}, ${known}.`;
+  return `Where the farm has a climate, it follows warmth above ${degrees(heatBaseC)}${ceiling}${limit}, ${known}.`;
 }
 
 /** Why a first cut says nothing of warmth: "40 days before the first cut have no weather". */

@@ -71,16 +71,24 @@ function endInWords({ ends, endHighC }: CatalogueCurve, units: Units): string {
   return `It ends with ${what}${heat}.`;
 }
 
-/** The stems of a grown plant by week, and what its age makes of them where that differs from the other. */
+/** The stems of a grown plant by week, and what its age and a late planting make of them where that differs from the other. */
 function stems(curve: CatalogueCurve, other: CatalogueCurve): string {
   const { stemsPerPlantByWeek, yieldSpread } = curve;
   const total = stemsPerPlantByWeek.reduce((sum, ofWeek) => sum + ofWeek, 0);
   const weeks = stemsPerPlantByWeek.map(inTenths).join(", ");
   const grown = `${inTenths(total)} a plant in ${countOf(stemsPerPlantByWeek.length, "week")} (${weeks}), give or take ${inPercent(yieldSpread)}.`;
-  return ageInWords(curve) === ageInWords(other) ? grown : `${grown} ${ageInWords(curve)}`;
+  return [
+    grown,
+    ...[ageInWords, lateInWords].filter((says) => says(curve) !== says(other)).map((says) => says(curve)),
+  ].join(" ");
 }
 
 const ageInWords = ({ shareByAge }: CatalogueCurve): string =>
   shareByAge.length === 0
     ? "The same at any age."
     : `Of that in each season of its life: ${shareByAge.map(inPercent).join(", ")}, and so on.`;
+
+const lateInWords = ({ lateLossShare }: CatalogueCurve): string =>
+  lateLossShare === null
+    ? "As many whenever planted."
+    : `${inPercent(lateLossShare)} fewer for each week planted late.`;

@@ -3,7 +3,11 @@ import { measureIn, shown } from "#lib/domain/measures";
 import type { Units } from "#lib/domain/words";
 import type { Grown } from "#lib/plan/road/grown";
 import type { HeatReached } from "#lib/plan/road/heat-reached";
-import { inWholes } from "./numbers";
+import { inPercent, inWholes } from "./numbers";
+
+/** What planting late costs it, in a sentence; null where it costs nothing. `share` is what is left of its stems [F13]. */
+export const lateInWords = (share: number): string | null =>
+  share === 1 ? null : `Planted late, it gives ${inPercent(share)} of the stems of a planting on its known day.`;
 
 /**
  * Why a planting blooms when it does, in a sentence or two: "621 of 690 degree days above 50 °F by 14 Jul". `reached` is null where the calendar tells its

@@ -9,7 +9,6 @@ import { forecast } from "#lib/plan/road/forecast";
 import { heatSums, momentOfHeat } from "#lib/plan/road/heat-sums";
 import { usualHeat } from "#lib/plan/road/usual-heat";
 import { usualYear } from "#lib/plan/road/usual-year";
-import { Warmth } from "#lib/plan/road/warmth";
 import { barrenInWords } from "#lib/plan/words/barren-words";
 import { firstCutOn } from "../../first-cut-on";
 import { curve, day, farm, monthDay, planting, snapshot } from "../../small-farm";
@@ -57,46 +56,6 @@ describe("adding up heat", () => {
   });
 });
 
-describe("the heat of a usual day", () => {
-  test("[F9] far above the base it is the degrees above it, far below it nothing", () => {
-    expect(usualHeat(25, 0.5, { baseC: 10, ceilingC: null })).toBeCloseTo(15, 9);
-    expect(usualHeat(-20, 0.5, { baseC: 10, ceilingC: null })).toBe(0);
-    expect(usualHeat(40, 0.5, { baseC: 10, ceilingC: 25 })).toBeCloseTo(15, 9);
-  });
-
-  test("[F9] it is the mean over the days that are spread about the usual one, added up in small steps", () => {
-    const random = seededRandom(11);
-    for (let run = 0; run < 40; run++) {
-      const [usual, share, base] = [random() * 40 - 10, random(), random() * 12];
-      const ceiling = run % 2 ? null : base + 5 + random() * 15;
-      const spread = 4 + 1.5 * Math.cos(2 * Math.PI * (share - 15 / 365));
-      let mean = 0;
-      const step = 0.005;
-      for (let z = -8; z < 8; z += step) {
-        const celsius = usual + spread * (z + step / 2);
-        const heat = Math.max(0, Math.min(celsius, ceiling ?? celsius) - base);
-        mean += (heat * step * Math.exp(-((z + step / 2) ** 2) / 2)) / Math.sqrt(2 * Math.PI);
-      }
-      expect(usualHeat(usual, share, { baseC: base, ceilingC: ceiling })).toBeCloseTo(mean, 3);
-    }
-  });
-
-  test("[F9] recorded days count as they were: ten days at 20 °C in January give ten each above a base of 10", () => {
-    const tenDays = {
-      firstDay: toDayNumber(day("2027-01-05")),
-      highC: new Float64Array(10).fill(25),
-      lowC: new Float64Array(10).fill(15),
-    };
-    const range = { baseC: 10, ceilingC: null };
-    const { firstDay, addedUp } = new Warmth(RICHMOND, tenDays).sums(2027, range);
-    const usual = new Warmth(RICHMOND).sums(2027, range);
-    const from = tenDays.firstDay - firstDay;
-    expect(addedUp[from + 10] - addedUp[from]).toBeCloseTo(100, 9);
-    expect(addedUp[from]).toBe(usual.addedUp[from]);
-    expect(addedUp[from + 40] - addedUp[from + 10]).toBeCloseTo(usual.addedUp[from + 40] - usual.addedUp[from + 10], 9);
-  });
-});
-
 /** The slow second method: day after day is added until the sum is there, from the climate alone. */
 function byAddition(of: BloomCurve, set: ReturnType<typeof plantedOn>, climate: Climate): string | null {
   const heatOn = (dayNumber: number, at: Climate) => {
@@ -106,6 +65,7 @@ function byAddition(of: BloomCurve, set: ReturnType<typeof plantedOn>, climate: 
     return usualHeat(meanC[dayNumber - first], (dayNumber - first + 0.5) / meanC.length, {
       baseC: of.heatBaseC ?? 0,
       ceilingC: of.heatCeilingC,
+      limitC: of.heatLimitC,
     });
   };
   const from = of.heatFrom ?? monthDay("01-01");
@@ -139,7 +99,9 @@ describe("a first cut by warmth", () => {
     let neverCount = 0;
     for (let run = 0; run < 400; run++) {
       const base = Math.round(random() * 120) / 10;
-      const clock = { heatBaseC: base, heatCeilingC: random() < 0.3 ? base + 8 + random() * 15 : null };
+      const heatCeilingC = random() < 0.3 ? base + 8 + random() * 15 : null;
+      const heatLimitC = heatCeilingC !== null && random() < 0.5 ? heatCeilingC + 3 + random() * 10 : null;
+      const clock = { heatBaseC: base, heatCeilingC, heatLimitC };
       const heatPlace = random() < 0.8 ? anyOf(CLIMATE_STATIONS).station : null;
       const of =
         random() < 0.5

@@ -63,7 +63,7 @@ function byAddition(of: BloomCurve, plantedOn: Day, weather: DailyWeather, years
   const usual = (at: Day) => {
     const { meanC } = usualYear(CLIMATE, yearOf(at));
     const place = toDayNumber(at) - firstDayOf(yearOf(at));
-    return usualHeat(meanC[place], (place + 0.5) / meanC.length, { baseC: base, ceilingC: null });
+    return usualHeat(meanC[place], (place + 0.5) / meanC.length, { baseC: base, ceilingC: null, limitC: null });
   };
   const recorded = (at: Day): number => {
     const index = toDayNumber(at) - weather.firstDay;

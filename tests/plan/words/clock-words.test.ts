@@ -12,6 +12,9 @@ test("a clock says what it counts, from when, and where its known point lies; th
   ).toBe(
     "Where the farm has a climate, it follows warmth above 10 °C, counted from 1 Jan; the day is known in your own climate.",
   );
+  expect(clockInWords(curve({ ...heat, heatLimitC: 30 }), "metric")).toContain(
+    "above 10 °C, no faster above 28 °C and not at all at 30 °C, counted",
+  );
   expect(clockInWords(curve(), "us")).toBeNull();
 });
 

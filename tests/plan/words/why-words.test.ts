@@ -5,7 +5,7 @@ import type { BloomCurve } from "#lib/domain/records/curve";
 import { warmthOf } from "#lib/plan/road/first-cut";
 import { grown } from "#lib/plan/road/grown";
 import { heatReached } from "#lib/plan/road/heat-reached";
-import { whyInWords } from "#lib/plan/words/why-words";
+import { lateInWords, whyInWords } from "#lib/plan/words/why-words";
 import { curve, day, farm, monthDay, planting, snapshot } from "../../small-farm";
 
 const [ALBANY] = CLIMATE_STATIONS;
@@ -28,6 +28,11 @@ function why(today: string, units: "us" | "metric", of: BloomCurve = annual, cli
   const reached = heatReached(row, warmthOf(given.farm), toDayNumber(day(today)));
   return { words: whyInWords(row, reached, units), reached };
 }
+
+test("a planting that is late says what is left of its stems, one in time says nothing", () => {
+  expect(lateInWords(0.76)).toBe("Planted late, it gives 76 % of the stems of a planting on its known day.");
+  expect(lateInWords(1)).toBeNull();
+});
 
 describe("why it blooms when it does", () => {
   test("half way it says how many degree days it has had, in the farm's own degrees", () => {
