@@ -168,6 +168,7 @@ function seededBooking(
         stemCount: wholeBetween(random, 5, 30),
       },
     ],
+    promises: [],
     note: "",
   };
 }

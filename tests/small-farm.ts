@@ -29,6 +29,7 @@ export const farm = (given: Partial<Farm> = {}): Farm => ({
   leadDays: 2,
   orderDaysAhead: 21,
   spareShare: 0.1,
+  promiseLossCents: null,
   frost: {
     firstAutumnP10: monthDay("10-04"),
     firstAutumnP50: monthDay("10-18"),
@@ -169,6 +170,7 @@ export const booking = (given: Partial<Booking> & { id: number }): Booking => ({
   unacceptableCropIds: [],
   pieces: [],
   stemLines: [],
+  promises: [],
   note: "",
   ...given,
 });

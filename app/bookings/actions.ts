@@ -2,13 +2,16 @@
 
 import { z } from "zod";
 import { addBooking, removeBooking, setBookingStatus, updateBooking } from "#db/write/bookings";
-import { STATUSES } from "#lib/domain/words";
+import { yearOf } from "#lib/domain/day";
+import { promisedDraft } from "#lib/plan/road/promised-draft";
 import { action, idIn, readEntry } from "../action";
 import { today } from "../clock";
+import { loadPlan } from "../load";
 import { oddEntries } from "./editor/odd-entries";
 import { parseBookingForm } from "./editor/parse-form";
+import { unknownChoices } from "./editor/unknown-choices";
 
-/** Writes a booking, new or changed, and opens it. */
+/** Writes a booking, new or changed, and opens it. A confirmed one is promised what the plan covers of it. */
 export const saveBooking = action(
   (values, { farm, bookings, recipes }) =>
     readEntry(values, "bookingId", bookings, (before) => {
@@ -16,13 +19,18 @@ export const saveBooking = action(
       const problems = read.ok ? oddEntries(read.parsed, { recipes, before, today: today() }) : [];
       return problems.length > 0 ? { ok: false, problems } : read;
     }),
-  (database, { id, draft }) => (id === null ? addBooking(database, draft) : updateBooking(database, id, draft)),
+  (database, { id, draft }) => {
+    // What cannot be planned is refused by the write.
+    const isPlannable = unknownChoices(draft).length === 0;
+    const promised = isPlannable ? promisedDraft(loadPlan(yearOf(draft.eventOn)), draft, id) : draft;
+    return id === null ? addBooking(database, promised) : updateBooking(database, id, promised);
+  },
   (bookingId) => `/bookings/${bookingId}`,
 );
 
-/** Sets where a booking stands: to cancel it is to set it to cancelled, and can be undone. */
+/** Cancels a booking, or takes it back as an enquiry; what it was promised lapses, and an undo brings that back too. It is confirmed on its own page, by its form. */
 export const changeStatus = action(
-  z.object({ bookingId: z.coerce.number().int(), status: z.enum(STATUSES) }),
+  z.object({ bookingId: z.coerce.number().int(), status: z.enum(["cancelled", "enquiry"]) }),
   (database, { bookingId, status }) => setBookingStatus(database, bookingId, status),
 );
 

@@ -3,6 +3,7 @@ import { z } from "zod";
 import { yearOf } from "#lib/domain/day";
 import { bookingColours } from "#lib/plan/road/booking-colours";
 import { coverageByBooking } from "#lib/plan/road/coverage";
+import type { Plan } from "#lib/plan/road/plan";
 import { today } from "../clock";
 import { SeasonHead } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
@@ -14,6 +15,7 @@ import type { BookingLine } from "./booking-line";
 import { BookingMonths } from "./booking-months";
 import { BookingSide } from "./booking-side";
 import { NextEvent } from "./next-event";
+import { PromiseNews } from "./promises/promise-news";
 import { ofShow, SHOWS, ShowFilter } from "./show-filter";
 
 export const metadata: Metadata = { title: "Bookings" };
@@ -25,7 +27,8 @@ export default async function BookingsPage({ searchParams }: { searchParams: Pro
   const { show } = query.parse(await searchParams);
   const year = await seasonYear();
   const now = today();
-  const lines = linesOf(year);
+  const plan = loadPlan(year);
+  const lines = linesOf(plan);
   const live = lines.filter(({ booking }) => booking.status !== "cancelled");
   const toCome = live.filter(({ booking }) => booking.eventOn >= now);
   return (
@@ -51,6 +54,7 @@ export default async function BookingsPage({ searchParams }: { searchParams: Pro
             <NextEvent lines={toCome} today={now} />
             <BookingSide lines={live} />
           </div>
+          <PromiseNews plan={plan} />
           <ShowFilter show={show} lines={toCome} />
           <p className="note">
             One bloom is twenty stems, one ring twenty short; then the stems asked and what is short.
@@ -65,12 +69,11 @@ export default async function BookingsPage({ searchParams }: { searchParams: Pro
 }
 
 /** The season's bookings with what they ask and get, in order of the event. */
-function linesOf(year: number): BookingLine[] {
-  const plan = loadPlan(year);
+function linesOf(plan: Plan): BookingLine[] {
   const coverage = coverageByBooking(plan.match, plan.gaps);
   const colours = bookingColours(plan.match);
   return plan.snapshot.bookings
-    .filter(({ eventOn }) => yearOf(eventOn) === year)
+    .filter(({ eventOn }) => yearOf(eventOn) === plan.seasonYear)
     .sort((a, b) => (a.eventOn < b.eventOn ? -1 : 1))
     .map((booking) => ({
       booking,

@@ -1,7 +1,7 @@
 import type { Database } from "better-sqlite3";
 import { getTableColumns } from "drizzle-orm";
 import { bed, coolerStock, planting } from "#db/schema/beds";
-import { booking, bookingPiece, bookingStemLine, recipe, recipeLine } from "#db/schema/bookings";
+import { booking, bookingPiece, bookingPromise, bookingStemLine, recipe, recipeLine } from "#db/schema/bookings";
 import { crop, variety } from "#db/schema/crops";
 import { bloomCurve } from "#db/schema/curves";
 import { cut } from "#db/schema/cuts";
@@ -18,6 +18,7 @@ import type { Field, Fields } from "#lib/domain/records/field";
 import { type Manner, valueInWords } from "#lib/domain/records/form";
 import { PIECE } from "#lib/domain/records/piece";
 import { PLANTING } from "#lib/domain/records/planting";
+import { PROMISED_STEMS } from "#lib/domain/records/promised-stems";
 import { OR_NEUTRAL, RECIPE, RECIPE_LINE } from "#lib/domain/records/recipe";
 import { STEM_LINE } from "#lib/domain/records/stem-line";
 import { VARIETY } from "#lib/domain/records/variety";
@@ -48,6 +49,7 @@ const FIELDS = new Map([
   ["booking", columns(booking, BOOKING)],
   ["booking_piece", columns(bookingPiece, PIECE)],
   ["booking_stem_line", columns(bookingStemLine, STEM_LINE)],
+  ["booking_promise", columns(bookingPromise, PROMISED_STEMS)],
   ["cooler_stock", columns(coolerStock, COOLER_LOT)],
   ["cut", columns(cut, CUT)],
 ]);

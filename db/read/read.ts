@@ -4,6 +4,7 @@ import { bed, coolerStock, planting } from "#db/schema/beds";
 import {
   booking,
   bookingPiece,
+  bookingPromise,
   bookingStemLine,
   bookingUnacceptableCrop,
   recipe,
@@ -105,6 +106,11 @@ function readBookings(database: FarmDatabase, rows: RowParser): readonly Booking
     .from(bookingStemLine)
     .orderBy(asc(bookingStemLine.bookingId), asc(bookingStemLine.position))
     .all();
+  const promises = database
+    .select()
+    .from(bookingPromise)
+    .orderBy(asc(bookingPromise.bookingId), asc(bookingPromise.position))
+    .all();
   const crops = database
     .select()
     .from(bookingUnacceptableCrop)
@@ -112,11 +118,13 @@ function readBookings(database: FarmDatabase, rows: RowParser): readonly Booking
     .all();
   const piecesOf = rows.byParent("bookingPieces", bookings, pieces, (line) => line.bookingId);
   const stemLinesOf = rows.byParent("bookingStemLines", bookings, stemLines, (line) => line.bookingId);
+  const promisesOf = rows.byParent("bookingPromises", bookings, promises, (line) => line.bookingId);
   const cropsOf = rows.byParent("bookingUnacceptableCrops", bookings, crops, (line) => line.bookingId);
   return rows.all("bookings", bookingSchema, bookings, (row) => ({
     ...row,
     pieces: piecesOf(row.id),
     stemLines: stemLinesOf(row.id),
+    promises: promisesOf(row.id),
     unacceptableCropIds: cropsOf(row.id).map(({ cropId }) => cropId),
   }));
 }

@@ -117,6 +117,33 @@ export const bookingStemLine = sqliteTable(
   ],
 );
 
+/** Stems promised to a booking, `position` counting from 0. */
+export const bookingPromise = sqliteTable(
+  "booking_promise",
+  {
+    id: rowId(),
+    bookingId: idOf("booking_id", () => booking.id, "cascade"),
+    position: integer("position").notNull(),
+    role: text("role").notNull(),
+    cropId: integer("crop_id").references(() => crop.id, { onDelete: "restrict" }),
+    cropOnly: yesNo("crop_only").notNull(),
+    colours: list("colours").notNull(),
+    stemCount: integer("stem_count").notNull(),
+  },
+  (table) => [
+    unique("booking_promise_place").on(table.bookingId, table.position),
+    index("booking_promise_crop").on(table.cropId),
+    ...checks(
+      "booking_promise",
+      isWholeFrom("position", 0),
+      oneOf("role", ROLES),
+      isYesNo("crop_only"),
+      isList("colours"),
+      isWholeFrom("stem_count", 1),
+    ),
+  ],
+);
+
 /** Crops a client does not want, `position` counting from 0; a crop that leaves the farm leaves these lists too. */
 export const bookingUnacceptableCrop = sqliteTable(
   "booking_unacceptable_crop",

@@ -34,6 +34,7 @@ export const farm = sqliteTable(
     leadDays: integer("lead_days").notNull(),
     orderDaysAhead: integer("order_days_ahead").notNull(),
     spareShare: real("spare_share").notNull(),
+    promiseLossCents: integer("promise_loss_cents"),
 
     firstAutumnP10: text("frost_first_autumn_p10").notNull(),
     firstAutumnP50: text("frost_first_autumn_p50").notNull(),
@@ -117,6 +118,7 @@ export const farm = sqliteTable(
         "0 < weight_enquiry AND weight_enquiry < weight_held AND weight_held < weight_confirmed AND weight_confirmed <= 1",
       ),
       ...[
+        "promise_loss_cents",
         "wage_cents_per_hour",
         "storage_cents_per_clump",
         "tuber_cents",

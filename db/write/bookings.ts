@@ -4,9 +4,10 @@ import { booking } from "#db/schema/bookings";
 import { inFull } from "#lib/domain/day";
 import type { Problem } from "#lib/domain/problem";
 import type { BookingDraft } from "#lib/domain/records/booking";
+import type { PromisedStems } from "#lib/domain/records/promised-stems";
 import type { Status } from "#lib/domain/words";
 import { called, type KnownTable, known, notOnFarm, refuseWhileNamed } from "./known";
-import { insertBooking, replaceBooking } from "./put-bookings";
+import { insertBooking, replaceBooking, replacePromises } from "./put-bookings";
 import { Refusal, refuseOverfull } from "./refusal";
 import { type Written, write } from "./write";
 
@@ -29,12 +30,31 @@ export const updateBooking = (database: FarmDatabase, id: number, draft: Booking
     return { title: `changed the booking of ${draft.client}, ${inFull(draft.eventOn)}`, result: id };
   });
 
-/** Sets where a booking stands. */
-export const setBookingStatus = (database: FarmDatabase, id: number, status: Status): Written =>
+/** Sets where a booking stands, and what it is promised as such: by itself nothing. */
+export const setBookingStatus = (
+  database: FarmDatabase,
+  id: number,
+  status: Status,
+  promises: readonly PromisedStems[] = [],
+): Written =>
   write(database, () => {
     const client = known(database, "booking", id);
     database.update(booking).set({ status }).where(eq(booking.id, id)).run();
+    replacePromises(database, id, promises);
     return { title: `set the booking of ${client} to ${status}`, result: id };
+  });
+
+/** What each of some bookings is promised. */
+export type PromisesMade = readonly { readonly bookingId: number; readonly promises: readonly PromisedStems[] }[];
+
+/** Writes down what bookings are promised, in place of what they were, under the title given; gives how many they are. */
+export const putPromises = (database: FarmDatabase, title: string, made: PromisesMade): Written =>
+  write(database, () => {
+    for (const { bookingId, promises } of made) {
+      known(database, "booking", bookingId);
+      replacePromises(database, bookingId, promises);
+    }
+    return { title, result: made.length };
   });
 
 /** Takes a booking out of the records, with all it asks for. Refused while cuts were recorded for it. */
@@ -61,6 +81,7 @@ export function refuseUnknownChoices(database: FarmDatabase, draft: BookingDraft
   const problems = [
     ...draft.pieces.flatMap(({ recipeId }, index) => choice("recipe", recipeId, `pieces[${index}].recipeId`)),
     ...draft.stemLines.flatMap(({ cropId }, index) => choice("crop", cropId, `stemLines[${index}].cropId`)),
+    ...draft.promises.flatMap(({ cropId }, index) => choice("crop", cropId, `promises[${index}].cropId`)),
     ...draft.unacceptableCropIds.flatMap((cropId, index) => choice("crop", cropId, `unacceptableCropIds[${index}]`)),
   ];
   if (problems.length) throw new Refusal(problems);

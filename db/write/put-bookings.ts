@@ -1,8 +1,9 @@
 import { asc, eq } from "drizzle-orm";
 import type { FarmDatabase } from "#db/client";
-import { booking, bookingPiece, bookingStemLine, bookingUnacceptableCrop } from "#db/schema/bookings";
+import { booking, bookingPiece, bookingPromise, bookingStemLine, bookingUnacceptableCrop } from "#db/schema/bookings";
 import { inFull } from "#lib/domain/day";
 import type { BookingDraft } from "#lib/domain/records/booking";
+import type { PromisedStems } from "#lib/domain/records/promised-stems";
 import { putLines } from "./put-lines";
 import { addRow, changeRow } from "./put-row";
 import { refuseTwice } from "./refusal";
@@ -22,10 +23,19 @@ export function replaceBooking(database: FarmDatabase, id: number, draft: Bookin
   putBookingLines(database, id, draft, (table) => idsOf(database, table, id));
 }
 
+/** Makes what the booking with this id is promised these lines. */
+export const replacePromises = (database: FarmDatabase, bookingId: number, promises: readonly PromisedStems[]): void =>
+  putLines(
+    database,
+    bookingPromise,
+    idsOf(database, bookingPromise, bookingId),
+    promises.map((line, position) => ({ ...line, bookingId, position })),
+  );
+
 const twice = ({ client, eventOn }: BookingDraft): string =>
   `a booking of ${client} for ${inFull(eventOn)} is there already: change that one, or write another name`;
 
-type LineTable = typeof bookingPiece | typeof bookingStemLine | typeof bookingUnacceptableCrop;
+type LineTable = typeof bookingPiece | typeof bookingStemLine | typeof bookingPromise | typeof bookingUnacceptableCrop;
 
 const idsOf = (database: FarmDatabase, table: LineTable, bookingId: number): number[] =>
   database
@@ -39,12 +49,13 @@ const idsOf = (database: FarmDatabase, table: LineTable, bookingId: number): num
 function putBookingLines(
   database: FarmDatabase,
   bookingId: number,
-  { pieces, stemLines, unacceptableCropIds }: BookingDraft,
+  { pieces, stemLines, promises, unacceptableCropIds }: BookingDraft,
   idsIn: (table: LineTable) => number[],
 ): void {
   const placed = <Line extends object>(line: Line, position: number) => ({ ...line, bookingId, position });
   putLines(database, bookingPiece, idsIn(bookingPiece), pieces.map(placed));
   putLines(database, bookingStemLine, idsIn(bookingStemLine), stemLines.map(placed));
+  putLines(database, bookingPromise, idsIn(bookingPromise), promises.map(placed));
   const crops = unacceptableCropIds.map((cropId, position) => placed({ cropId }, position));
   putLines(database, bookingUnacceptableCrop, idsIn(bookingUnacceptableCrop), crops);
 }

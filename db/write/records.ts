@@ -176,6 +176,10 @@ function bookingByIds(record: BookingRecord, crops: Names, recipes: Names): Book
       ...line,
       cropId: crop === null ? null : cropId(crop, `stemLines[${index}]`),
     })),
+    promises: record.promises.map(({ crop, ...line }, index) => ({
+      ...line,
+      cropId: crop === null ? null : cropId(crop, `promises[${index}]`),
+    })),
   };
   refusals.end();
   return draft;

@@ -8,6 +8,7 @@ import type { CutDraft } from "./records/cut";
 import type { Farm } from "./records/farm-settings";
 import type { Piece } from "./records/piece";
 import type { Planting } from "./records/planting";
+import type { PromisedStems } from "./records/promised-stems";
 import type { Recipe } from "./records/recipe";
 import type { StemLine } from "./records/stem-line";
 import type { WeatherDay } from "./records/weather-day";
@@ -56,12 +57,16 @@ export type PieceRecord = Omit<Piece, "recipeId"> & { readonly recipe: string };
 /** Stems asked for directly, the crop by name; null when any crop of the role will do. */
 export type StemLineRecord = Omit<StemLine, "cropId"> & { readonly crop: string | null };
 
-/** A booking with all it asks for. */
-export type BookingRecord = Omit<BookingDraft, "unacceptableCropIds" | "pieces" | "stemLines"> &
+/** Stems promised to a booking, the crop by name. */
+export type PromiseRecord = Omit<PromisedStems, "cropId"> & { readonly crop: string | null };
+
+/** A booking with all it asks for and all that is promised to it. */
+export type BookingRecord = Omit<BookingDraft, "unacceptableCropIds" | "pieces" | "stemLines" | "promises"> &
   InPlaceOf & {
     readonly unacceptableCrops: readonly string[];
     readonly pieces: readonly PieceRecord[];
     readonly stemLines: readonly StemLineRecord[];
+    readonly promises: readonly PromiseRecord[];
   };
 
 /** Stems in the cooler; the variety may be new. */

@@ -23,6 +23,7 @@ export function newFarm(name: string): Farm {
     leadDays: 2,
     orderDaysAhead: 21,
     spareShare: 0.1,
+    promiseLossCents: null,
     frost: {
       firstAutumnP10: monthDay("10-04"),
       firstAutumnP50: monthDay("10-18"),

@@ -93,6 +93,9 @@ export function checkSnapshot(snapshot: Snapshot): Parsed<Snapshot> {
     row.stemLines.forEach((line, index) => {
       need(crops, line.cropId, `bookings[${row.id}].stemLines[${index}].cropId`, "crop");
     });
+    row.promises.forEach((line, index) => {
+      need(crops, line.cropId, `bookings[${row.id}].promises[${index}].cropId`, "crop");
+    });
     row.unacceptableCropIds.forEach((id, index) => {
       need(crops, id, `bookings[${row.id}].unacceptableCropIds[${index}]`, "crop");
     });

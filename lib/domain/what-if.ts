@@ -15,10 +15,11 @@ const keptPlantingSchema = plantingDraftSchema.extend({
   ageSeasons: plantingDraftSchema.shape.ageSeasons.default(null),
 });
 
-/** A booking as a what-if keeps it. One that was kept before its client could name alternatives and refuse colours names none. */
+/** A booking as a what-if keeps it. One that was kept before its client could name alternatives and refuse colours, and before promises were written down, has none. */
 const keptBookingSchema = bookingDraftSchema.extend({
   alternativeColours: bookingDraftSchema.shape.alternativeColours.default([]),
   unacceptableColours: bookingDraftSchema.shape.unacceptableColours.default([]),
+  promises: bookingDraftSchema.shape.promises.default([]),
 });
 
 const id = z.int();

@@ -19,6 +19,10 @@ export function farmRecordsOf(snapshot: Snapshot): Required<FarmRecords> {
     const { cropId, name, colour } = varieties.get(varietyId);
     return { crop: crops.get(cropId).name, variety: name, colour };
   };
+  const namingCrop = <Line extends { cropId: number | null }>({ cropId, ...line }: Line) => ({
+    ...line,
+    crop: cropId === null ? null : crops.get(cropId).name,
+  });
   return {
     farm: snapshot.farm,
     crops: snapshot.crops.map(withoutId),
@@ -38,14 +42,12 @@ export function farmRecordsOf(snapshot: Snapshot): Required<FarmRecords> {
       ...namesOf(varietyId),
       bed: beds.get(bedId).name,
     })),
-    bookings: snapshot.bookings.map(({ id: _id, unacceptableCropIds, pieces, stemLines, ...booking }) => ({
+    bookings: snapshot.bookings.map(({ id: _id, unacceptableCropIds, pieces, stemLines, promises, ...booking }) => ({
       ...booking,
       unacceptableCrops: unacceptableCropIds.map((id) => crops.get(id).name),
       pieces: pieces.map(({ recipeId, ...piece }) => ({ ...piece, recipe: recipes.get(recipeId).name })),
-      stemLines: stemLines.map(({ cropId, ...line }) => ({
-        ...line,
-        crop: cropId === null ? null : crops.get(cropId).name,
-      })),
+      stemLines: stemLines.map(namingCrop),
+      promises: promises.map(namingCrop),
     })),
     coolerStock: snapshot.coolerStock.map(({ id: _id, varietyId, ...stock }) => ({ ...stock, ...namesOf(varietyId) })),
     cuts: snapshot.cuts.map(({ id: _id, bedId, varietyId, bookingId, ...cut }) => ({

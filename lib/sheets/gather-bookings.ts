@@ -1,7 +1,8 @@
-import type { BookingRecord, PieceRecord, StemLineRecord } from "#lib/domain/farm-records";
+import type { BookingRecord, PieceRecord, PromiseRecord, StemLineRecord } from "#lib/domain/farm-records";
 import { BOOKING_SHEET } from "#lib/domain/records/booking";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import { PIECE_SHEET } from "#lib/domain/records/piece";
+import { PROMISE_SHEET } from "#lib/domain/records/promised-stems";
 import { STEM_SHEET } from "#lib/domain/records/stem-line";
 import type { BookingOwners } from "./booking-owners";
 import { groupsOf } from "./groups-of";
@@ -21,6 +22,7 @@ type Touched = {
   booking: SheetRow<BookingRecord> | null;
   readonly pieces: SheetRow<RowOf<"pieces">>[];
   readonly stems: SheetRow<RowOf<"stems">>[];
+  readonly promises: SheetRow<RowOf<"promises">>[];
 };
 
 /**
@@ -36,7 +38,9 @@ export function gatherBookings(
   const keptOf = byId(rows.bookings);
   const piecesOf = byId(rows.pieces);
   const stemsOf = byId(rows.stems);
-  return [...touched.values()].flatMap(({ farmId, booking, pieces, stems }): BookingRecord[] => {
+  const promisesOf = byId(rows.promises);
+  const cropNamed = (crop: string | null) => (crop === null ? null : crops.named(crop));
+  return [...touched.values()].flatMap(({ farmId, booking, pieces, stems, promises }): BookingRecord[] => {
     const [kept] = (farmId !== null && keptOf.get(farmId)) || [];
     const base = booking?.record ?? (kept && bookingOfRow(kept.row, farm));
     if (!base) return [];
@@ -47,7 +51,16 @@ export function gatherBookings(
       stemLines: merged((farmId !== null && stemsOf.get(farmId)) || [], stems).map(
         ({ role, crop, cropOnly, colours, stemCount }): StemLineRecord => ({
           role,
-          crop: crop === null ? null : crops.named(crop),
+          crop: cropNamed(crop),
+          cropOnly,
+          colours,
+          stemCount,
+        }),
+      ),
+      promises: merged((farmId !== null && promisesOf.get(farmId)) || [], promises).map(
+        ({ role, crop, cropOnly, colours, stemCount }): PromiseRecord => ({
+          role,
+          crop: cropNamed(crop),
           cropOnly,
           colours,
           stemCount,
@@ -58,12 +71,16 @@ export function gatherBookings(
     const isSame =
       (!booking?.record || isUnchanged(booking.kept, bookingRow(booking.record), BOOKING_SHEET)) &&
       pieces.every((row) => row.record && isUnchanged(row.kept, row.record, PIECE_SHEET)) &&
-      stems.every((row) => row.record && isUnchanged(row.kept, row.record, STEM_SHEET));
+      stems.every((row) => row.record && isUnchanged(row.kept, row.record, STEM_SHEET)) &&
+      promises.every((row) => row.record && isUnchanged(row.kept, row.record, PROMISE_SHEET));
     return isSame ? [] : [{ ...base, ...lines, id: farmId }];
   });
 }
 
-function touchedBookings({ bookings, pieces, stems }: Omit<LinkedBookings, "records">, owners: BookingOwners) {
+function touchedBookings(
+  { bookings, pieces, stems, promises }: Omit<LinkedBookings, "records">,
+  owners: BookingOwners,
+) {
   const touched = new Map<string, Touched>();
   const of = (named: { client: string; eventOn: string }): Touched => {
     const id = owners.idOf(named);
@@ -72,6 +89,7 @@ function touchedBookings({ bookings, pieces, stems }: Omit<LinkedBookings, "reco
       booking: null,
       pieces: [],
       stems: [],
+      promises: [],
     };
     touched.set(id, one);
     return one;
@@ -79,6 +97,7 @@ function touchedBookings({ bookings, pieces, stems }: Omit<LinkedBookings, "reco
   for (const row of bookings.rows) if (row.record) of(row.record).booking = row;
   for (const row of pieces.rows) if (row.record) of(row.record).pieces.push(row);
   for (const row of stems.rows) if (row.record) of(row.record).stems.push(row);
+  for (const row of promises.rows) if (row.record) of(row.record).promises.push(row);
   return touched;
 }
 
@@ -96,4 +115,5 @@ const bookingOfRow = (row: RowOf<"bookings">, farm: Farm): BookingRecord => ({
   spareShare: row.spareShare ?? farm.spareShare,
   pieces: [],
   stemLines: [],
+  promises: [],
 });

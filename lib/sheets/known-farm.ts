@@ -39,6 +39,7 @@ const KNOWN_BY = {
   bookings: ["client", "eventOn"],
   pieces: ["client", "eventOn", "recipe"],
   stems: ["client", "eventOn", "role", "crop"],
+  promises: ["client", "eventOn", "role", "crop"],
   cooler: ["crop", "variety", "cutOn"],
   cuts: ["cutOn", "bed", "crop", "variety", "client", "eventOn"],
   weather: ["date"],
@@ -90,6 +91,10 @@ export function knownFarm(snapshot: Snapshot): KnownFarm {
       stems: kept(
         "stems",
         placed(snapshot.bookings, ({ stemLines }) => stemLines),
+      ),
+      promises: kept(
+        "promises",
+        placed(snapshot.bookings, ({ promises }) => promises),
       ),
       cooler: kept("cooler", idsOf(snapshot.coolerStock)),
       cuts: kept("cuts", idsOf(snapshot.cuts)),

@@ -1,8 +1,9 @@
-import type { BookingRecord, PieceRecord, StemLineRecord } from "#lib/domain/farm-records";
+import type { BookingRecord, PieceRecord, PromiseRecord, StemLineRecord } from "#lib/domain/farm-records";
 import { nameKey } from "#lib/domain/nearest-name";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Fields, RecordOf } from "#lib/domain/records/field";
 import { PIECE_SHEET } from "#lib/domain/records/piece";
+import { PROMISE_SHEET } from "#lib/domain/records/promised-stems";
 import { STEM_SHEET } from "#lib/domain/records/stem-line";
 import { BookingOwners } from "./booking-owners";
 import { gatherBookings } from "./gather-bookings";
@@ -17,6 +18,7 @@ export type BookingSheets = {
   readonly bookings: SheetRows<RowOf<"bookings">>;
   readonly pieces: SheetRows<RowOf<"pieces">>;
   readonly stems: SheetRows<RowOf<"stems">>;
+  readonly promises: SheetRows<RowOf<"promises">>;
 };
 
 /**
@@ -28,6 +30,7 @@ export type LinkedBookings = {
   readonly bookings: SheetRows<BookingRecord>;
   readonly pieces: SheetRows<LineOf<PieceRecord>>;
   readonly stems: SheetRows<LineOf<StemLineRecord>>;
+  readonly promises: SheetRows<LineOf<PromiseRecord>>;
 };
 
 /** A line under the client and day of its booking. */
@@ -36,7 +39,7 @@ type LineOf<Line> = Line & Pick<BookingRecord, "client" | "eventOn">;
 type Names = { readonly crops: NameBook; readonly recipes: NameBook; readonly farm: Farm; readonly rows: KeptRows };
 
 /**
- * Bookings with the pieces and stems of the same upload, and lines for bookings of the farm. A booking is known by client and day, and stands
+ * Bookings with the pieces, stems and promises of the same upload, and lines for bookings of the farm. A booking is known by client and day, and stands
  * once. Lines that the upload lacks stay. One with a wrong line is left out whole, since half a promise is worse than none; its rows say so.
  */
 export function linkBookings(sheets: BookingSheets, names: Names): LinkedBookings {
@@ -62,13 +65,14 @@ export function linkBookings(sheets: BookingSheets, names: Names): LinkedBooking
     (row) => owners.renamed({ ...row, recipe: recipes.named(row.recipe) }),
     ({ recipe }) => nameKey(recipe),
   );
-  const stemRows = matched(
-    STEM_SHEET,
-    sheets.stems,
-    kept.stems,
-    (row) => owners.renamed({ ...row, crop: row.crop === null ? null : crops.named(row.crop) }),
-    ({ role, crop }) => [role, crop === null ? null : nameKey(crop)],
-  );
+  const ofCrop = <Row extends LineOf<{ readonly crop: string | null }>>(row: Row): Row =>
+    owners.renamed({ ...row, crop: row.crop === null ? null : crops.named(row.crop) });
+  const roleAndCrop = ({ role, crop }: { readonly role: string; readonly crop: string | null }) => [
+    role,
+    crop === null ? null : nameKey(crop),
+  ];
+  const stemRows = matched(STEM_SHEET, sheets.stems, kept.stems, ofCrop, roleAndCrop);
+  const promiseRows = matched(PROMISE_SHEET, sheets.promises, kept.promises, ofCrop, roleAndCrop);
   const checkOwner = (line: LineOf<object>, lineKept: KeptRow | null, say: Say) => {
     owners.check(line, say);
     const owner = owners.find(line);
@@ -84,11 +88,17 @@ export function linkBookings(sheets: BookingSheets, names: Names): LinkedBooking
     if (!recipe.ok) say("recipe", recipe.message);
     return recipe.ok ? { ...line, recipe: recipe.name } : null;
   });
-  const stems = linkRows(stemRows, (line, say, row) => {
+  const ofCropLine = <Line extends LineOf<{ readonly crop: string | null }>>(
+    line: Line,
+    say: Say,
+    row: { readonly kept: KeptRow | null },
+  ): Line => {
     checkOwner(line, row.kept, say);
     return { ...line, crop: line.crop === null ? null : cropName(line.crop, "crop", crops, say) };
-  });
-  const whole = withoutHalves({ bookings, pieces, stems }, owners);
+  };
+  const stems = linkRows(stemRows, ofCropLine);
+  const promises = linkRows(promiseRows, ofCropLine);
+  const whole = withoutHalves({ bookings, pieces, stems, promises }, owners);
   return { ...whole, records: gatherBookings(whole, owners, names) };
 }
 
@@ -116,7 +126,8 @@ function linkBookingRows(
       );
     else seen.set(key, row.place);
     const unacceptableCrops = draft.unacceptableCrops.map((name) => cropName(name, "not_wanted", crops, say) ?? name);
-    return { ...draft, spareShare: draft.spareShare ?? farm.spareShare, unacceptableCrops, pieces: [], stemLines: [] };
+    const lines = { pieces: [], stemLines: [], promises: [] };
+    return { ...draft, spareShare: draft.spareShare ?? farm.spareShare, unacceptableCrops, ...lines };
   });
 }
 
@@ -131,9 +142,9 @@ function cropName(name: string, column: string, crops: NameBook, say: Say): stri
 type Linked = Omit<LinkedBookings, "records">;
 
 /** Leaves out every booking with a wrong line, and the other lines of it, each with a word why. */
-function withoutHalves({ bookings, pieces, stems }: Linked, owners: BookingOwners): Linked {
+function withoutHalves({ bookings, pieces, stems, promises }: Linked, owners: BookingOwners): Linked {
   const wrongLines = new Map<string, Place>();
-  for (const { record, place, textIn, kept } of [...pieces.rows, ...stems.rows])
+  for (const { record, place, textIn, kept } of [...pieces.rows, ...stems.rows, ...promises.rows])
     if (record === null) {
       const named = { client: textIn("client"), eventOn: textIn("event_on") };
       const id = kept ? `farm ${kept.id}` : owners.idOf(named);
@@ -149,5 +160,5 @@ function withoutHalves({ bookings, pieces, stems }: Linked, owners: BookingOwner
         );
       return record;
     });
-  return { bookings: whole(bookings), pieces: whole(pieces), stems: whole(stems) };
+  return { bookings: whole(bookings), pieces: whole(pieces), stems: whole(stems), promises: whole(promises) };
 }

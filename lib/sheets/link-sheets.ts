@@ -17,7 +17,7 @@ import { VarietyBook } from "./variety-book";
 
 type RowsOf = <Name extends RecordSheet>(sheet: Name) => SheetRows<RowOf<Name>>;
 
-/** The rows of every sheet as the records that they make, and the bookings gathered from three of them. */
+/** The rows of every sheet as the records that they make, and the bookings gathered from four of them. */
 export type LinkedSheets = ReturnType<typeof linkSheets>;
 
 /**
@@ -64,21 +64,19 @@ export function linkSheets(rowsOf: RowsOf, { farm, rows: kept }: KnownFarm) {
     crops,
     varieties,
   );
+  const named = matched("bookings", "one", (row) => ({
+    ...row,
+    unacceptableCrops: row.unacceptableCrops.map(crops.named),
+  }));
   const { records: bookings, ...booked } = linkBookings(
-    {
-      bookings: matched("bookings", "one", (row) => ({
-        ...row,
-        unacceptableCrops: row.unacceptableCrops.map(crops.named),
-      })),
-      pieces: rowsOf("pieces"),
-      stems: linkRows(rowsOf("stems"), toStemLine),
-    },
+    { bookings: named, ...bookingLines(rowsOf) },
     { crops, recipes, farm, rows: kept },
   );
   const owners = new BookingOwners(booked.bookings.rows, kept.bookings);
+  const ofCuts = { beds, crops, varieties, owners };
   const cuts = linkCuts(
     matched("cuts", "one", (row) => inBed(withBooking(row, owners))),
-    { beds, crops, varieties, owners },
+    ofCuts,
   );
   return {
     bookings: bookings as readonly BookingRecord[],
@@ -96,6 +94,12 @@ export function linkSheets(rowsOf: RowsOf, { farm, rows: kept }: KnownFarm) {
     },
   };
 }
+
+const bookingLines = (rowsOf: RowsOf) => ({
+  pieces: rowsOf("pieces"),
+  stems: linkRows(rowsOf("stems"), toStemLine),
+  promises: rowsOf("promises"),
+});
 
 /** Rows of a sheet, under the names that things have after the upload, each with the row of the farm that it stands for. */
 const matcher =

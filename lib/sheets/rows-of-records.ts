@@ -3,6 +3,7 @@ import type {
   CurveRecord,
   FarmRecords,
   PieceRecord,
+  PromiseRecord,
   RecipeRecord,
   StemLineRecord,
 } from "#lib/domain/farm-records";
@@ -29,6 +30,7 @@ export function rowsOfRecords({ farm, bookings = [], ...records }: FarmRecords):
     bookings: bookings.map(bookingRow),
     pieces: bookings.flatMap((booking) => booking.pieces.map((piece) => lineRow(booking, piece))),
     stems: bookings.flatMap((booking) => booking.stemLines.map((line) => lineRow(booking, line))),
+    promises: bookings.flatMap((booking) => booking.promises.map((line) => lineRow(booking, line))),
     cooler: records.coolerStock ?? [],
     cuts: records.cuts ?? [],
     weather: records.weather ?? [],
@@ -61,7 +63,7 @@ export const bookingRow = ({ unacceptableCrops, ...booking }: BookingRecord): Ro
 });
 
 /** A line of a booking, which its sheet names by client and day. */
-const lineRow = <Line extends PieceRecord | StemLineRecord>(
+const lineRow = <Line extends PieceRecord | StemLineRecord | PromiseRecord>(
   { client, eventOn }: Pick<BookingRecord, "client" | "eventOn">,
   line: Line,
 ) => ({ client, eventOn, ...line });

@@ -4,15 +4,17 @@ import { join } from "node:path";
 import { afterAll, beforeAll, expect, test, vi } from "vitest";
 import { closeFarm, openFarm } from "#db/client";
 import { revision } from "#db/journal/journal";
-import { removeBooking } from "#db/write/bookings";
+import { putPromises, removeBooking } from "#db/write/bookings";
 import { putWhatIf, removeWhatIf } from "#db/write/what-ifs";
 import { saveBed } from "../../app/beds/actions";
 import { keepOrDig, savePlanting } from "../../app/beds/plantings/planting-actions";
 import { changeStatus, deleteBooking, saveBooking } from "../../app/bookings/actions";
+import { promiseCovered } from "../../app/bookings/promises/promise-actions";
 import { farmDatabase } from "../../app/load";
 import { type FormState, FRESH } from "../../app/ui/form-state";
 import { takeChangeOut, toggleBed } from "../../app/what-if/suppose/change-actions";
-import { fill } from "../db/kept-farm";
+import { done, fill, kept } from "../db/kept-farm";
+import { focal } from "../small-farm";
 
 /** The server's own actions on a real farm; only the framework’s cache and cookies, which live inside its server, are stood in for. */
 vi.mock("next/cache", () => ({ revalidatePath: () => {} }));
@@ -133,6 +135,25 @@ test("a booking with a piece whose recipe is gone is refused at that piece", asy
   };
   const answer = await saveBooking(FRESH, formOf({ bookingId: "", booking: JSON.stringify(booking) }));
   expect(answer.problems).toEqual([{ place: "pieces[0].recipeId", message: "this recipe is not on the farm" }]);
+});
+
+test("a confirmed booking is promised what the plan covers of it as it is saved, and what that is no longer so is lowered by its own button", async () => {
+  const lines = [{ role: "focal", cropId: null, cropOnly: false, colours: "", stemCount: "4" }];
+  const asked = { client: "Signed", status: "confirmed", eventOn: "2027-06-12", palette: "", spareShare: "0" };
+  const booking = { ...asked, unacceptableCropIds: [], pieces: [], stemLines: lines, note: "" };
+  const promisedOf = (client: string) => kept(farmDatabase()).bookings.find((row) => row.client === client)?.promises;
+  const saved = saveBooking(FRESH, formOf({ bookingId: "", booking: JSON.stringify(booking) }));
+  await expect(saved).rejects.toThrow("NEXT_REDIRECT");
+  expect(promisedOf("Signed")).toEqual(focal(4));
+  const id = String(kept(farmDatabase()).bookings.find((row) => row.client === "Signed")?.id);
+  done(putPromises(farmDatabase(), "promised more than there is", [{ bookingId: Number(id), promises: focal(9) }]));
+  expect((await promiseCovered(FRESH, formOf({ bookingId: id }))).outcome).toBe("saved");
+  expect(promisedOf("Signed")).toEqual(focal(4));
+  expect((await changeStatus(FRESH, formOf({ bookingId: id, status: "cancelled" }))).outcome).toBe("saved");
+  expect(promisedOf("Signed")).toEqual([]);
+  expect((await promiseCovered(FRESH, formOf({ bookingId: id }))).problems[0].message).toContain(
+    "only a confirmed booking",
+  );
 });
 
 test("a planting that can hardly be is met with a word at its field, and saved once she says that it is meant", async () => {

@@ -151,6 +151,16 @@ export const bookingDraft = fc.record({
       .map((line) => ({ ...line, cropOnly: line.cropOnly && line.cropId !== null })),
     { maxLength: 4 },
   ),
+  promises: fc.array(
+    fc.record({
+      role: fc.constantFrom(...ROLES),
+      cropId: fc.option(fc.nat()),
+      cropOnly: fc.boolean(),
+      colours,
+      stemCount: fc.integer({ min: 1, max: 1_000_000 }),
+    }),
+    { maxLength: 3 },
+  ),
   note: text,
 });
 

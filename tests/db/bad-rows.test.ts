@@ -75,6 +75,7 @@ test("rows that lost what they name are named", () => {
     plant(database, "DELETE FROM recipe_line WHERE recipe_id = 1");
     expect(placesOf(database).sort()).toEqual([
       "bookings[1].pieces[0].recipeId",
+      "bookings[1].promises[0].cropId",
       "bookings[1].stemLines[0].cropId",
       "bookings[1].unacceptableCropIds[1]",
       "plantings[2].varietyId",
@@ -87,6 +88,7 @@ test("lines that lost their booking are named, never dropped", () => {
     plant(database, "DELETE FROM booking WHERE id = 1");
     expect(placesOf(database).sort()).toEqual([
       "bookingPieces[1]",
+      "bookingPromises[1]",
       "bookingStemLines[1]",
       "bookingUnacceptableCrops[1]",
       "bookingUnacceptableCrops[2]",

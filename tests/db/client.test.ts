@@ -116,7 +116,7 @@ test("the tables hold exactly the words of the domain, and nothing more", () => 
           "cut",
           "weather_year",
         ],
-        ...["booking", "booking_piece", "booking_stem_line", "booking_unacceptable_crop", "what_if"],
+        ...["booking", "booking_piece", "booking_stem_line", "booking_promise", "booking_unacceptable_crop", "what_if"],
         ...["change", "change_row", "save_key"],
       ].sort(),
     );

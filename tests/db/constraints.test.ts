@@ -45,6 +45,7 @@ const WRONG: readonly (readonly [string, string, string])[] = [
   ["plants below zero", "UPDATE planting SET plant_count = -1", "planting_plant_count"],
   ["no pieces", "UPDATE booking_piece SET piece_count = 0", "booking_piece_piece_count"],
   ["no stems", "UPDATE booking_stem_line SET stem_count = 0", "booking_stem_line_stem_count"],
+  ["half a stem promised", "UPDATE booking_promise SET stem_count = 1.5", "booking_promise_stem_count"],
   ["a list that is not JSON", "UPDATE booking SET palette = 'blush'", "booking_palette"],
   ["JSON that is not a list", `UPDATE bed SET flags = '{"wet":true}'`, "bed_flags"],
   ["no name", "UPDATE crop SET name = '' WHERE id = 1", "crop_name"],
@@ -93,6 +94,7 @@ const WRONG: readonly (readonly [string, string, string])[] = [
   ["a variety leaving while it is planted", "DELETE FROM variety WHERE id = 1", "FOREIGN KEY constraint failed"],
   ["a recipe leaving while a booking asks for it", "DELETE FROM recipe WHERE id = 1", "FOREIGN KEY constraint failed"],
   ["a crop leaving while it has varieties", "DELETE FROM crop WHERE id = 1", "FOREIGN KEY constraint failed"],
+  ["a promise of no crop", "UPDATE booking_promise SET crop_id = 99", "FOREIGN KEY constraint failed"],
   ["a crop leaving while stems of it are asked for", "DELETE FROM crop WHERE id = 2", "FOREIGN KEY constraint failed"],
 ];
 
@@ -113,14 +115,19 @@ test("children leave with their parent, and only those", () => {
     );
     const rows = (table: string) => database.$client.prepare(`SELECT count(*) FROM ${table}`).pluck().get();
     expect(
-      ["planting", "booking_piece", "booking_stem_line", "booking_unacceptable_crop", "recipe_line"].map((table) => [
-        table,
-        rows(table),
-      ]),
+      [
+        "planting",
+        "booking_piece",
+        "booking_stem_line",
+        "booking_promise",
+        "booking_unacceptable_crop",
+        "recipe_line",
+      ].map((table) => [table, rows(table)]),
     ).toEqual([
       ["planting", 1],
       ["booking_piece", 0],
       ["booking_stem_line", 1],
+      ["booking_promise", 0],
       ["booking_unacceptable_crop", 0],
       ["recipe_line", 1],
     ]);
@@ -129,7 +136,7 @@ test("children leave with their parent, and only those", () => {
 
 test("a crop leaves with its curves, and from the lists of what clients do not want", () => {
   withFarm((database) => {
-    database.$client.exec("DELETE FROM booking_stem_line; DELETE FROM crop WHERE id = 2");
+    database.$client.exec("DELETE FROM booking_stem_line; DELETE FROM booking_promise; DELETE FROM crop WHERE id = 2");
     expect(kept(database).bookings[0].unacceptableCropIds).toEqual([1]);
     database.$client.exec("DELETE FROM planting; DELETE FROM variety; DELETE FROM crop WHERE id = 1");
     expect(kept(database).curves).toEqual([]);

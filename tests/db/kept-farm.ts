@@ -41,7 +41,8 @@ export function fill(database: FarmDatabase): void {
   done(addPlanting(database, planting({ id: 1 })));
   done(addPlanting(database, planting({ id: 2, bedId: 2, varietyId: 2 })));
   const asks = { pieces: [{ recipeId: 1, pieceCount: 3, colours: [] }], stemLines: focal(20, { cropId: 2 }) };
-  done(addBooking(database, booking({ id: 1, ...asks, unacceptableCropIds: [1, 2] })));
+  const promises = focal(15, { cropId: 2 });
+  done(addBooking(database, booking({ id: 1, ...asks, promises, unacceptableCropIds: [1, 2] })));
   done(addBooking(database, booking({ id: 2, status: "held", stemLines: focal(5) })));
 }
 

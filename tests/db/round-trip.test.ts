@@ -52,6 +52,10 @@ test("everything that the domain allows is kept, and comes back equal", () => {
     fc.property(anyFarm, ({ farm, crops, curves, recipes, variety, beds, plantings, bookings, stock, cuts }) =>
       withDatabase((database) => {
         const whose = { crop: crops[0].name, ...variety };
+        const namingCrop = <Line extends { cropId: number | null }>(line: Line) => ({
+          ...line,
+          crop: line.cropId === null ? null : crops[line.cropId % crops.length].name,
+        });
         done(
           startFarm(database, {
             farm,
@@ -72,10 +76,8 @@ test("everything that the domain allows is kept, and comes back equal", () => {
                 ...piece,
                 recipe: recipes[piece.recipeId % recipes.length].name,
               })),
-              stemLines: booking.stemLines.map((line) => ({
-                ...line,
-                crop: line.cropId === null ? null : crops[line.cropId % crops.length].name,
-              })),
+              stemLines: booking.stemLines.map(namingCrop),
+              promises: booking.promises.map(namingCrop),
             })),
             coolerStock: stock.map((line) => ({ ...line, ...whose })),
             cuts: cuts.map(({ bedId: _bed, varietyId: _variety, bookingId: _booking, ...cut }, at) => ({
@@ -89,15 +91,17 @@ test("everything that the domain allows is kept, and comes back equal", () => {
         );
 
         const cropIds = crops.map((_, index) => index + 1);
+        const ofCropOnFarm = <Line extends { cropId: number | null }>(line: Line) => ({
+          ...line,
+          cropId: line.cropId === null ? null : cropIds[line.cropId % cropIds.length],
+        });
         const drafts = bookings.map((booking, index) => ({
           ...booking,
           id: index + 1,
           unacceptableCropIds: booking.unacceptableCropIds.map((at) => cropIds[at % cropIds.length]),
           pieces: booking.pieces.map((piece) => ({ ...piece, recipeId: 1 + (piece.recipeId % recipes.length) })),
-          stemLines: booking.stemLines.map((line) => ({
-            ...line,
-            cropId: line.cropId === null ? null : cropIds[line.cropId % cropIds.length],
-          })),
+          stemLines: booking.stemLines.map(ofCropOnFarm),
+          promises: booking.promises.map(ofCropOnFarm),
         }));
         const ofCrop = curves.map((curve) => ({ ...curve, cropId: 1, varietyId: null, plantingId: null }));
         const ofVariety = curves.map((curve) => ({ ...curve, cropId: 1, varietyId: 1, plantingId: null }));

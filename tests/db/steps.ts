@@ -55,10 +55,13 @@ const booked = (now: Snapshot, draft: BookingDraft): BookingDraft => ({
   ...draft,
   unacceptableCropIds: draft.unacceptableCropIds.map((choice) => among(now.crops, choice)),
   pieces: draft.pieces.map((piece) => ({ ...piece, recipeId: among(now.recipes, piece.recipeId) })),
-  stemLines: draft.stemLines.map((line) => ({
-    ...line,
-    cropId: line.cropId === null ? null : among(now.crops, line.cropId),
-  })),
+  stemLines: draft.stemLines.map((line) => ofCropOnFarm(now, line)),
+  promises: draft.promises.map((line) => ofCropOnFarm(now, line)),
+});
+
+const ofCropOnFarm = <Line extends { cropId: number | null }>(now: Snapshot, line: Line): Line => ({
+  ...line,
+  cropId: line.cropId === null ? null : among(now.crops, line.cropId),
 });
 
 export const anyStep: fc.Arbitrary<Step> = fc.oneof(

@@ -24,6 +24,10 @@ const RICH: BookingDraft = {
     { role: "line", cropId: null, cropOnly: false, colours: [], stemCount: 7.25 },
     { role: "focal", cropId: 1, cropOnly: true, colours: ["red", "coral"], stemCount: 40 },
   ],
+  promises: [
+    { role: "focal", cropId: 1, cropOnly: true, colours: ["red", "coral"], stemCount: 38 },
+    { role: "line", cropId: null, cropOnly: false, colours: [], stemCount: 9 },
+  ],
   note: "Two lines\nof a note; DROP TABLE booking",
 };
 
@@ -92,11 +96,11 @@ test("a booking keeps its other lines when a crop its client does not want leave
   });
 });
 
-test("a status is set, and a booking removed, with nothing else touched", () => {
+test("a status is set, which ends what was promised, and a booking removed, with nothing else touched", () => {
   withFarm((database) => {
     const [first, second] = kept(database).bookings;
     done(setBookingStatus(database, 1, "cancelled"));
-    expect(kept(database).bookings).toEqual([{ ...first, status: "cancelled" }, second]);
+    expect(kept(database).bookings).toEqual([{ ...first, status: "cancelled", promises: [] }, second]);
     done(removeBooking(database, 1));
     expect(kept(database).bookings).toEqual([second]);
   });

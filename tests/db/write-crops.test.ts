@@ -56,7 +56,7 @@ test("a crop's name is its own, and it stays while anything names it", () => {
       "id: Crop 1 is named by 2 varieties: remove or change those first",
     ]);
     expect(refused(removeCrop(database, 2))).toEqual([
-      "id: Crop 2 is named by 1 line of stems in a booking: remove or change those first",
+      "id: Crop 2 is named by 1 line of stems in a booking and 1 promise to a client: remove or change those first",
     ]);
     expect(kept(database)).toEqual(before);
     done(removeBooking(database, 1));

@@ -70,6 +70,7 @@ test("every setting of the farm can be changed", () => {
       leadDays: 3,
       orderDaysAhead: 10,
       spareShare: 0.15,
+      promiseLossCents: 2500,
       frost: {
         firstAutumnP10: monthDay("09-20"),
         firstAutumnP50: monthDay("10-01"),

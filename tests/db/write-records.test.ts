@@ -18,6 +18,10 @@ function recordsOf(snapshot: Snapshot): FarmRecords {
     const { cropId, name, colour } = varieties.get(id);
     return { crop: crops.get(cropId).name, variety: name, colour };
   };
+  const namingCrop = <Line extends { cropId: number | null }>({ cropId, ...line }: Line) => ({
+    ...line,
+    crop: cropId === null ? null : crops.get(cropId).name,
+  });
   return {
     farm: snapshot.farm,
     crops: snapshot.crops.map(({ id: _, ...row }) => row),
@@ -34,14 +38,12 @@ function recordsOf(snapshot: Snapshot): FarmRecords {
       ...varietyOf(varietyId),
       bed: beds.get(bedId).name,
     })),
-    bookings: snapshot.bookings.map(({ id: _, unacceptableCropIds, pieces, stemLines, ...row }) => ({
+    bookings: snapshot.bookings.map(({ id: _, unacceptableCropIds, pieces, stemLines, promises, ...row }) => ({
       ...row,
       unacceptableCrops: unacceptableCropIds.map((id) => crops.get(id).name),
       pieces: pieces.map(({ recipeId, ...piece }) => ({ ...piece, recipe: recipes.get(recipeId).name })),
-      stemLines: stemLines.map(({ cropId, ...line }) => ({
-        ...line,
-        crop: cropId === null ? null : crops.get(cropId).name,
-      })),
+      stemLines: stemLines.map(namingCrop),
+      promises: promises.map(namingCrop),
     })),
     coolerStock: snapshot.coolerStock.map(({ id: _, varietyId, ...row }) => ({ ...row, ...varietyOf(varietyId) })),
   };
@@ -49,7 +51,13 @@ function recordsOf(snapshot: Snapshot): FarmRecords {
 
 test("a farm of 40 beds and 30 bookings, read in by names, is the same farm", () => {
   withDatabase((database) => {
-    const snapshot = seededFarm(11, { bedCount: 40, bookingCount: 30 });
+    const seeded = seededFarm(11, { bedCount: 40, bookingCount: 30 });
+    const promised = { role: "focal" as const, cropOnly: false, colours: ["blush" as const], stemCount: 12 };
+    const promises = [null, seeded.crops[0].id].map((cropId) => ({ ...promised, cropId }));
+    const snapshot = {
+      ...seeded,
+      bookings: seeded.bookings.map((row) => (row.id % 2 === 0 ? { ...row, promises } : row)),
+    };
     const coolerStock = [{ id: 1, varietyId: 3, cutOn: day("2027-06-09"), stemCount: 30 }];
     done(startFarm(database, { farm: farm(), crops: [], recipes: [] }));
     const written = done(importRecords(database, recordsOf({ ...snapshot, coolerStock })));
@@ -149,8 +157,9 @@ test("every unknown name, every bed, booking and colour that clashes is told at 
             unacceptableCrops: ["Crop 1", "Crop 8"],
             pieces: [{ recipe: "Tower", pieceCount: 1, colours: [] }],
             stemLines: [{ role: "focal", crop: "Crop 9", cropOnly: false, colours: [], stemCount: 1 }],
+            promises: [{ role: "focal", crop: "Crop 9", cropOnly: false, colours: [], stemCount: 1 }],
           },
-          { ...plainBooking, client: "Client 2", unacceptableCrops: [], pieces: [], stemLines: [] },
+          { ...plainBooking, client: "Client 2", unacceptableCrops: [], pieces: [], stemLines: [], promises: [] },
         ],
         coolerStock: [{ crop: "Crop 8", variety: "New", colour: "pink", cutOn: day("2027-06-09"), stemCount: 3 }],
       }),
@@ -168,6 +177,7 @@ test("every unknown name, every bed, booking and colour that clashes is told at 
       "bookings[0].unacceptableCrops[1].crop: there is no crop called Crop 8",
       "bookings[0].pieces[0].recipe: there is no recipe called Tower",
       "bookings[0].stemLines[0].crop: there is no crop called Crop 9",
+      "bookings[0].promises[0].crop: there is no crop called Crop 9",
       "bookings[1].client: a booking of Client 2 for Saturday 12 June 2027 is there already: change that one, or write another name",
       "coolerStock[0].crop: there is no crop called Crop 8",
     ]);

@@ -7,9 +7,10 @@ import type { Farm } from "#lib/domain/records/farm-settings";
 import { PLANTING_FLAGS } from "#lib/domain/records/planting";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { MARKS } from "#lib/domain/sourced";
-import { COLOURS, ROLES, SHAPES, STATUSES, TREATMENTS } from "#lib/domain/words";
+import { COLOURS, ROLES, SHAPES, TREATMENTS } from "#lib/domain/words";
 import { DATE_ORDERS } from "#lib/domain/writing";
 import { monthDay, farm as plainFarm } from "../small-farm";
+import { anyBooking, between, share } from "./any-booking";
 import { anyCuts, anyDay, cutsFor } from "./any-cuts";
 import { anyAge, anyAnchor, anyCourse } from "./any-heat";
 import { anyRecipe } from "./any-recipe";
@@ -24,9 +25,6 @@ const name = text.map((words) => words.trim()).filter((words) => words !== "");
 /** As names are compared: spelled out again here, so that a slip in the reader shows. */
 const key = (words: string) => words.normalize("NFC").replace(/\s+/g, " ").trim().toLowerCase();
 
-const share = fc.double({ min: 0, max: 1, noNaN: true }).map((number) => number + 0);
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true }).map((number) => number + 0);
-const colours = fc.array(fc.constantFrom(...COLOURS), { maxLength: 4 });
 const origin = fc.record({ mark: fc.constantFrom(...MARKS), source: fc.option(text.map((words) => words.trim())) });
 const sourced = (min: number, max: number) =>
   fc.tuple(between(min, max), origin).map(([count, from]) => ({ count, ...from }));
@@ -148,26 +146,7 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
           winterSurvivalShare: fc.option(share),
           flags: fc.array(fc.constantFrom(...PLANTING_FLAGS), { maxLength: 2 }),
         });
-        const stemLine = fc
-          .record({ role: fc.constantFrom(...ROLES), cropId: fc.option(idOf(crops)), only: fc.boolean(), colours })
-          .chain(({ only, ...line }) =>
-            between(0.01, 10_000).map((stemCount) => ({ ...line, cropOnly: only && line.cropId !== null, stemCount })),
-          );
-        const booking = fc.record({
-          client: name,
-          status: fc.constantFrom(...STATUSES),
-          eventOn: anyDay,
-          palette: colours,
-          alternativeColours: colours,
-          unacceptableColours: colours,
-          spareShare: share,
-          unacceptableCropIds: fc.array(idOf(crops), { maxLength: 2 }),
-          pieces: fc.array(fc.record({ recipeId: idOf(recipes), pieceCount: between(0.01, 1000), colours }), {
-            maxLength: 3,
-          }),
-          stemLines: fc.array(stemLine, { maxLength: 3 }),
-          note: text,
-        });
+        const booking = anyBooking({ cropId: idOf(crops), recipeId: idOf(recipes), client: name, note: text });
         const rest = fc.record({
           ...{ farm: fc.constant(farm), crops: fc.constant(crops) },
           ...{ beds: fc.constant(beds), recipes: fc.constant(recipes) },

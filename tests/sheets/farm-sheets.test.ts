@@ -10,6 +10,7 @@ test("columns left out take the defaults that the sheet's text says", () => {
     "plantings.csv": `${PLANTINGS}D9,Dahlia,Maple Row,,2027,field,2027-05-20,70\n`,
     "bookings.csv": "client,event_on\nIvy & Sol,2027-06-12\n",
     "stems.csv": "client,event_on,role,stems\nIvy & Sol,2027-06-12,focal,40\n",
+    "promises.csv": "client,event_on,role,promised_stems\nIvy & Sol,2027-06-12,focal,38\n",
     "pieces.csv": "client,event_on,recipe,count\nIvy & Sol,2027-06-12,bridal bouquet,1\n",
     "cooler.csv": "crop,variety,cut_on,stems\nDahlia,Maple Row,2027-06-01,12\n",
   });
@@ -48,6 +49,7 @@ test("columns left out take the defaults that the sheet's text says", () => {
         unacceptableCrops: [],
         pieces: [{ recipe: "Bridal bouquet", pieceCount: 1, colours: [] }],
         stemLines: [{ role: "focal", crop: null, cropOnly: false, colours: [], stemCount: 40 }],
+        promises: [{ role: "focal", crop: null, cropOnly: false, colours: [], stemCount: 38 }],
         note: "",
       },
     ],
@@ -60,6 +62,7 @@ test("columns left out take the defaults that the sheet's text says", () => {
     ["bookings", 1, 1],
     ["pieces", 1, 1],
     ["stems", 1, 1],
+    ["promises", 1, 1],
   ]);
 });
 

@@ -93,7 +93,9 @@ test("the farm sheet has a row for every setting of the farm, each name once", (
   expect(rows.map((row) => row.split(",")[0])).toEqual(FARM_SETTINGS.map(({ heading }) => heading));
   expect(new Set(FARM_SETTINGS.map(({ heading }) => heading)).size).toBe(FARM_SETTINGS.length);
   const settingCount = Object.values({ ...KNOWN.farm, climate: climateColumns(null) })
-    .map((field) => (typeof field === "object" && !Array.isArray(field) ? Object.keys(field).length : 1))
+    .map((field) =>
+      field !== null && typeof field === "object" && !Array.isArray(field) ? Object.keys(field).length : 1,
+    )
     .reduce((sum, count) => sum + count, 0);
   expect(FARM_SETTINGS).toHaveLength(settingCount);
 });

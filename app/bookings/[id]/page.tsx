@@ -12,6 +12,7 @@ import { changeStatus, deleteBooking } from "../actions";
 import { BookingEditor } from "../editor/booking-editor.client";
 import { choicesOf, formOf } from "../editor/draft";
 import { Posy } from "../posy";
+import { PromiseCard } from "../promises/promise-card";
 
 type Props = { params: Promise<{ id: string }> };
 
@@ -82,6 +83,7 @@ export default async function BookingPage(props: Props) {
           />
         )}
       </div>
+      {booking.status === "confirmed" && <PromiseCard plan={plan} booking={booking} />}
       <BookingEditor
         key={JSON.stringify(formOf(booking, decimalMark))}
         bookingId={booking.id}

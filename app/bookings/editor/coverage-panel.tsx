@@ -3,6 +3,7 @@ import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { CountedRow } from "../../look/counted-row";
 import { ColourWords } from "../../ui/colour-words";
 import { ShortState } from "../../ui/short-state";
+import { StateSign } from "../../ui/state-sign";
 import type { DraftCoverage } from "./draft-coverage";
 import type { CoverageAnswer } from "./use-coverage.client";
 
@@ -33,7 +34,7 @@ export function CoveragePanel({ answer, children }: { answer: CoverageAnswer; ch
   );
 }
 
-function Covered({ coverage: { lines, stems, shortStems, shortElsewhereStems } }: { coverage: DraftCoverage }) {
+function Covered({ coverage: { lines, stems, shortStems, losers } }: { coverage: DraftCoverage }) {
   const worst = lines.reduce((most, line) => (line.shortStems > most.shortStems ? line : most));
   return (
     <>
@@ -54,8 +55,20 @@ function Covered({ coverage: { lines, stems, shortStems, shortElsewhereStems } }
           </>
         )}
       </p>
-      {shortElsewhereStems > 0 && (
-        <p className="short-word">It takes {countOf(shortElsewhereStems, "stem")} from other bookings.</p>
+      {losers.length > 0 && (
+        <div className="state risk coverage-losers">
+          <StateSign of="risk" />
+          <div>
+            <p>Saved so, it takes stems from other bookings:</p>
+            <ul>
+              {losers.map(({ id, client, day, words }) => (
+                <li key={id}>
+                  <a href={`/bookings/${id}`}>{client}</a>, {day}, would lose {words}.
+                </li>
+              ))}
+            </ul>
+          </div>
+        </div>
       )}
       <p className="note">One bloom is five stems, one ring five short.</p>
       <ul className="coverage-lines">
@@ -81,10 +94,16 @@ function Covered({ coverage: { lines, stems, shortStems, shortElsewhereStems } }
             </p>
             {line.reasons.length > 0 && (
               <details open={line === worst}>
-                <summary className="small">Why</summary>
+                <summary className="small">Why{line.holders.length > 0 && ", and whose they are"}</summary>
                 <ul className="reasons small">
                   {line.reasons.map((reason) => (
                     <li key={reason}>{reason}</li>
+                  ))}
+                  {line.holders.map(({ id, client, day, stems, words, isPromised }) => (
+                    <li key={id}>
+                      <a href={`/bookings/${id}`}>{client}</a>, {day}, {isPromised ? "was promised" : "has"}{" "}
+                      {countOf(stems, "stem")} that would do: {words}
+                    </li>
                   ))}
                 </ul>
               </details>

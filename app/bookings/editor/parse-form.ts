@@ -29,7 +29,7 @@ const formSchema = z.object({
 });
 
 /**
- * Parses what the booking form holds. Every problem at once; its place is the path of the field in the form
+ * Parses what the booking form holds; what was promised does not stand in it. Every problem at once; its place is the path of the field in the form
  * ("pieces[2].pieceCount", "spareShare"), so that it can stand beside it.
  */
 export function parseBookingForm(unknownForm: unknown, manner: Manner): Parsed<BookingDraft> {
@@ -48,7 +48,7 @@ export function parseBookingForm(unknownForm: unknown, manner: Manner): Parsed<B
   if (!booking.ok || problems.length) return { ok: false, problems };
   return {
     ok: true,
-    parsed: { ...booking.parsed, unacceptableCropIds, pieces: read(pieces), stemLines: read(stemLines) },
+    parsed: { ...booking.parsed, unacceptableCropIds, pieces: read(pieces), stemLines: read(stemLines), promises: [] },
   };
 }
 

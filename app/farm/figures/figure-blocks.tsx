@@ -45,8 +45,8 @@ export const OfClaims = ({ farm }: Props) => (
     id="claims"
     title="Whose claim is better"
     farm={farm}
-    note="Of a hundred such bookings, how many come true. When stems are scarce the better claim has them. The figures to start from are our own guess."
-    names={["statusWeights.confirmed", "statusWeights.held", "statusWeights.enquiry"]}
+    note="Of a hundred such bookings, how many come true. When stems are scarce the better claim has them. The figures to start from are our own guess. What was promised goes before all claims."
+    names={["statusWeights.confirmed", "statusWeights.held", "statusWeights.enquiry", "promiseLossCents"]}
   />
 );
 

@@ -6,6 +6,7 @@ import { field, open, recordSchema, rowId, share } from "./field";
 import { choice, colour, listOf, note, word } from "./kinds";
 import { BOOKING_NAMES } from "./names";
 import { pieceSchema } from "./piece";
+import { promisedStemsSchema } from "./promised-stems";
 import { stemLineSchema } from "./stem-line";
 
 /**
@@ -56,6 +57,8 @@ const lines = {
   unacceptableCropIds: z.array(z.int()),
   pieces: z.array(pieceSchema),
   stemLines: z.array(stemLineSchema),
+  /** Binding while the booking is confirmed. */
+  promises: z.array(promisedStemsSchema),
 };
 
 /** What a form or a sheet may bring. */

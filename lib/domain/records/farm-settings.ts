@@ -5,7 +5,7 @@ import { sameWord } from "../same-word";
 import { COLOURS, UNITS } from "../words";
 import { DATE_ORDERS } from "../writing";
 import { climateSchema, OPEN_CLIMATE } from "./climate";
-import { count, type Field, field, headingOf, recordSchema, share } from "./field";
+import { cents, count, type Field, field, headingOf, open, recordSchema, share } from "./field";
 import { choice, decimal, linesOf, listOf, monthDay, ownColour, weekday, word, yesNo } from "./kinds";
 import { WINTER_COSTS, winterCostsSchema } from "./winter-costs";
 
@@ -72,6 +72,12 @@ export const FARM = {
   }),
   orderDaysAhead: count({ of: "days", unit: "days", least: 0, most: 365, label: "Order what is bought, ahead" }),
   spareShare: share({ label: "Spare of a new booking", hint: "Added for breakage." }),
+  promiseLossCents: open(
+    cents({
+      label: "A promised stem that is not there loses you",
+      hint: "Beside the price of buying it in. Left empty it is ours: a hundred dollars or more, above any price and any chain of worse fits, so that no later booking takes what was promised.",
+    }),
+  ),
 };
 
 const frostDay = (heading: string, label: string) => field(monthDay, monthDaySchema, { heading, label });

@@ -9,6 +9,7 @@ import { type Field, type Fields, field, headingOf } from "./field";
 import { prose, word } from "./kinds";
 import { PIECE_SHEET } from "./piece";
 import { PLANTING_SHEET } from "./planting";
+import { PROMISE_SHEET } from "./promised-stems";
 import { RECIPE_SHEET } from "./recipe";
 import { STEM_SHEET } from "./stem-line";
 import { VARIETY_SHEET } from "./variety";
@@ -35,6 +36,7 @@ export const SHEETS = {
   bookings: BOOKING_SHEET,
   pieces: PIECE_SHEET,
   stems: STEM_SHEET,
+  promises: PROMISE_SHEET,
   cooler: COOLER_SHEET,
   cuts: CUT_SHEET,
   weather: WEATHER_SHEET,
@@ -55,6 +57,7 @@ export const SHEET_NAMES: readonly SheetName[] = [
   "bookings",
   "pieces",
   "stems",
+  "promises",
   "cuts",
   "weather",
 ];

@@ -96,8 +96,7 @@ export class Simulation {
   walk(season: number, index: number, samples: SeasonSamples): void {
     const { network, solution } = this.matched(season);
     for (let need = 0; need < this.#needs.length; need++) {
-      const short = network.unmetOf(need, solution);
-      if (short > 0) samples.claimCents[index] += short * this.#network.shortCentsOf(need);
+      samples.claimCents[index] += network.shortCentsOf(need, solution);
     }
     const row = index * this.#own.length;
     this.#own.forEach((need, place) => {

@@ -20,15 +20,20 @@ export function bottleneckFinder(match: Match): (needIndex: number) => Bottlenec
   const { arcCount, nodeCount, from, to, supply } = network.flow;
   const into = buckets(nodeCount, 0, arcCount, (arc) => to[arc]);
   const outOf = buckets(nodeCount, 0, arcCount, (arc) => from[arc]);
+  // A part of a need that is not reached gets nothing, so that counting the need whole adds up as well.
+  const nodesOf = (needIndex: number): number[] => {
+    const first = network.nodeOfNeed(needIndex);
+    return Array.from({ length: network.nodeOfNeed(needIndex + 1) - first }, (_, place) => first + place);
+  };
   return (needIndex) => {
     const reached = new Uint8Array(nodeCount);
-    const queue = [network.nodeOfNeed(needIndex)];
-    reached[queue[0]] = 1;
+    const queue: number[] = [];
     const reach = (node: number) => {
       if (reached[node]) return;
       reached[node] = 1;
       queue.push(node);
     };
+    for (const node of nodesOf(needIndex)) reach(node);
     for (let node = queue.pop(); node !== undefined; node = queue.pop()) {
       for (let place = into.start[node]; place < into.start[node + 1]; place++) reach(from[into.members[place]]);
       for (let place = outOf.start[node]; place < outOf.start[node + 1]; place++)
@@ -43,7 +48,7 @@ export function bottleneckFinder(match: Match): (needIndex: number) => Bottlenec
         bottleneck.freeStems -= solution.flow[outOf.members[place]];
     }
     for (let index = 0; index < needs.length; index++) {
-      if (!reached[network.nodeOfNeed(index)]) continue;
+      if (!nodesOf(index).some((node) => reached[node])) continue;
       bottleneck.needIndexes.push(index);
       bottleneck.needStems += needs[index].stems;
       bottleneck.shortStems += shortStems[index];

@@ -6,6 +6,7 @@ import { apportion } from "#lib/maths/apportion";
 import { coloursBy } from "./booking-colours";
 import { buyInFinder } from "./buy-in";
 import { asMetBy, type DraftPlan, type MatchedSeason, matchedWith } from "./draft";
+import { type Loser, losers } from "./losers";
 import { type Match, match } from "./match";
 import { type Need, stemsWithoutSpare } from "./needs";
 import { poorMatches } from "./unusual-years";
@@ -32,9 +33,6 @@ export type EnquiryAnswer = {
   readonly losers: readonly Loser[];
 };
 
-/** A booking that would be short of so many stems more. */
-type Loser = { readonly booking: Need["booking"]; readonly stems: number };
-
 /** An enquiry as the booking that holds it: one line of stems, with the farm's spare [E1]. */
 export const heldBooking = ({ stemCount, colours, role, eventOn }: Enquiry, { spareShare }: Farm): BookingDraft => ({
   client: "",
@@ -47,6 +45,7 @@ export const heldBooking = ({ stemCount, colours, role, eventOn }: Enquiry, { sp
   unacceptableCropIds: [],
   pieces: [],
   stemLines: [{ role, cropId: null, cropOnly: false, colours: [...colours], stemCount }],
+  promises: [],
   note: "",
 });
 
@@ -103,19 +102,7 @@ export function likelyColours({ draft, likelyNeedStems }: EnquiryAnswer): Colour
 
 /** What a need gets that was not there before, less what all others have less than before; and who those are. */
 function gained(before: Match, after: Match, needIndex: number): { stems: number; losers: Loser[] } {
-  const shortBefore = new Map(before.needs.map((need, index) => [need, before.shortStems[index]]));
-  const lost = new Map<Need["booking"], number>();
-  let lostStems = 0;
-  after.needs.forEach((need, index) => {
-    if (index === needIndex) return;
-    const stems = after.shortStems[index] - (shortBefore.get(need) ?? 0);
-    if (stems <= 0) return;
-    lost.set(need.booking, (lost.get(need.booking) ?? 0) + stems);
-    lostStems += stems;
-  });
+  const lose = losers(before, after);
   const got = after.needs[needIndex].stems - after.shortStems[needIndex];
-  return {
-    stems: Math.max(0, got - lostStems),
-    losers: [...lost].map(([booking, stems]) => ({ booking, stems })).sort((a, b) => b.stems - a.stems),
-  };
+  return { stems: Math.max(0, got - lose.reduce((sum, { stems }) => sum + stems, 0)), losers: lose };
 }

@@ -4,7 +4,9 @@ import { ageCents, WORST_FIT_CENTS } from "./fit";
 import { Fits } from "./fits";
 import { holdWindow } from "./hold-window";
 import { MatchRuns } from "./match-runs";
+import { NeedParts } from "./need-parts";
 import type { Need } from "./needs";
+import { promiseLossCents } from "./promises";
 import type { VarietySupply } from "./supply";
 
 /**
@@ -19,7 +21,7 @@ export class MatchNetwork extends MatchRuns {
   readonly varietyOfPassage: Int32Array;
 
   constructor(runs: MatchRuns, firstSupply: Int32Array, varietyOfSupply: Int32Array, varietyOfPassage: Int32Array) {
-    super(runs.flow, runs.firstPassage, runs.firstNeed, runs.firstServingArc);
+    super(runs.flow, runs.firstPassage, runs.firstNeed, runs.firstServingArc, runs.parts);
     this.firstSupply = firstSupply;
     this.varietyOfSupply = varietyOfSupply;
     this.varietyOfPassage = varietyOfPassage;
@@ -45,17 +47,20 @@ export function matchNetwork(
   });
   const supplyCount = firstSupply[varieties.length];
   const passages = new Passages(farm, varieties, firstSupply, needs);
+  const parts = new NeedParts(needs);
   const serving = new ArcList(needs.length * 6);
   needs.forEach((need, needIndex) => {
     const fitting = fits.of(need);
     for (let index = 0; index < fitting.varieties.length; index++) {
       const passage = passages.of(fitting.varieties[index], need.eventDay);
-      if (passage !== NONE) serving.push(passage, needIndex, fitting.cents[index]);
+      if (passage === NONE) continue;
+      for (let part = parts.firstPart[needIndex]; part < parts.firstPart[needIndex + 1]; part++)
+        serving.push(passage, part, fitting.cents[index]);
     }
   });
   const firstPassage = supplyCount;
   const firstNeed = firstPassage + passages.count;
-  const nodeCount = firstNeed + needs.length;
+  const nodeCount = firstNeed + parts.count;
   const arcCount = passages.arcs.count + serving.count;
   const from = new Int32Array(arcCount);
   const to = new Int32Array(arcCount);
@@ -73,12 +78,15 @@ export function matchNetwork(
       varietyOfSupply[node] = variety;
     }
   });
-  needs.forEach((need, index) => {
-    supply[firstNeed + index] = -need.stems;
-    unmetCost[firstNeed + index] = shortCents(need, farm, buyInCents(need));
-  });
+  const short = needs.map((need) => shortCents(need, farm, buyInCents(need)));
+  const dearest = short.reduce((most, cents) => Math.max(most, cents), 0);
+  const lossCents = promiseLossCents(farm.promiseLossCents, dearest, needs.length, WORST_FIT_CENTS);
+  for (let part = 0; part < parts.count; part++) {
+    supply[firstNeed + part] = -parts.stems[part];
+    unmetCost[firstNeed + part] = short[parts.needOfPart[part]] + (parts.isPromised[part] ? lossCents : 0);
+  }
   const flow = { nodeCount, supply, unmetCost, arcCount, from, to, cost };
-  const runs = new MatchRuns(flow, firstPassage, firstNeed, passages.arcs.count);
+  const runs = new MatchRuns(flow, firstPassage, firstNeed, passages.arcs.count, parts);
   return new MatchNetwork(runs, firstSupply, varietyOfSupply, passages.varietyOfPassage());
 }
 

@@ -10,7 +10,7 @@ import type { VarietySupply } from "./supply";
  */
 export class MatchOfStems {
   readonly #full: MatchNetwork;
-  readonly #needCount: number;
+  readonly #partCount: number;
   readonly #newSupply: Int32Array;
   readonly #newPassage: Int32Array;
   readonly #supply: Int32Array;
@@ -28,7 +28,7 @@ export class MatchOfStems {
   ) {
     this.#full = matchNetwork(farm, possible, needs, buyInCents);
     const { firstPassage, firstNeed, flow } = this.#full;
-    this.#needCount = needs.length;
+    this.#partCount = this.#full.parts.count;
     this.#newSupply = new Int32Array(firstPassage);
     this.#newPassage = new Int32Array(firstNeed - firstPassage);
     this.#supply = new Int32Array(flow.nodeCount);
@@ -76,12 +76,12 @@ export class MatchOfStems {
       this.#to[arcs] = firstNeed + to[arc] - full.firstNeed;
       this.#cost[arcs++] = cost[arc];
     }
-    for (let need = 0; need < this.#needCount; need++) {
-      this.#supply[firstNeed + need] = full.flow.supply[full.firstNeed + need];
-      this.#unmetCost[firstNeed + need] = full.shortCentsOf(need);
+    for (let part = 0; part < this.#partCount; part++) {
+      this.#supply[firstNeed + part] = full.flow.supply[full.firstNeed + part];
+      this.#unmetCost[firstNeed + part] = full.flow.unmetCost[full.firstNeed + part];
     }
     const flow = {
-      nodeCount: firstNeed + this.#needCount,
+      nodeCount: firstNeed + this.#partCount,
       supply: this.#supply,
       unmetCost: this.#unmetCost,
       arcCount: arcs,
@@ -89,9 +89,6 @@ export class MatchOfStems {
       to: this.#to,
       cost: this.#cost,
     };
-    return new MatchRuns(flow, supplyCount, firstNeed, firstServingArc);
+    return new MatchRuns(flow, supplyCount, firstNeed, firstServingArc, full.parts);
   }
-
-  /** What a stem short costs a need, in cents [M4]. */
-  shortCentsOf = (needIndex: number): number => this.#full.shortCentsOf(needIndex);
 }

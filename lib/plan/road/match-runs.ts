@@ -1,10 +1,11 @@
 import type { FlowNetwork, FlowSolution } from "#lib/maths/flow-network";
 import { flowSolver, minCostFlow } from "#lib/maths/min-cost-flow";
 import { inCents, ranked } from "./match-rank";
+import type { NeedParts } from "./need-parts";
 
 /**
  * How a match lies in a flow network: nodes stand in three runs, supplies (a variety on a picking day) from 0, passages (a variety for an event
- * day) from `firstPassage`, needs from `firstNeed`; arcs in two, from supplies to passages and, from `firstServingArc`, on to needs.
+ * day) from `firstPassage`, needs, by their parts, from `firstNeed`; arcs in two, from supplies to passages and, from `firstServingArc`, on to needs.
  * Only the files `match*.ts` know these runs; everyone else asks by need and by supply.
  */
 export class MatchRuns {
@@ -12,12 +13,14 @@ export class MatchRuns {
   readonly firstPassage: number;
   readonly firstNeed: number;
   readonly firstServingArc: number;
+  readonly parts: NeedParts;
 
-  constructor(flow: FlowNetwork, firstPassage: number, firstNeed: number, firstServingArc: number) {
+  constructor(flow: FlowNetwork, firstPassage: number, firstNeed: number, firstServingArc: number, parts: NeedParts) {
     this.flow = flow;
     this.firstPassage = firstPassage;
     this.firstNeed = firstNeed;
     this.firstServingArc = firstServingArc;
+    this.parts = parts;
   }
 
   /** The first so many nodes of the flow are those that give: the supplies. */
@@ -38,24 +41,33 @@ export class MatchRuns {
     return (supply) => inCents(solve(supply), this.flow, scale);
   }
 
-  /** The flow's node of a need. */
+  /** The flow's first node of a need; its last one comes before the first of the next need. */
   nodeOfNeed(needIndex: number): number {
-    return this.firstNeed + needIndex;
-  }
-
-  /** What one stem short costs a need, in cents [M4]. */
-  shortCentsOf(needIndex: number): number {
-    return this.flow.unmetCost[this.firstNeed + needIndex];
+    return this.firstNeed + this.parts.firstPart[needIndex];
   }
 
   /** Stems that a flow leaves a need short. */
   unmetOf(needIndex: number, { unmet }: Pick<FlowSolution, "unmet">): number {
-    return unmet[this.firstNeed + needIndex];
+    let stems = 0;
+    for (let node = this.nodeOfNeed(needIndex); node < this.nodeOfNeed(needIndex + 1); node++) stems += unmet[node];
+    return stems;
   }
 
-  /** Stems short of every need, in their order: a view into the solution. */
+  /** What the stems cost in cents that a flow leaves a need short [M4], what is lost by broken promises with them [M9]. */
+  shortCentsOf(needIndex: number, { unmet }: Pick<FlowSolution, "unmet">): number {
+    let cents = 0;
+    for (let node = this.nodeOfNeed(needIndex); node < this.nodeOfNeed(needIndex + 1); node++)
+      cents += unmet[node] * this.flow.unmetCost[node];
+    return cents;
+  }
+
+  /** Stems short of every need, in their order. */
   unmetOfAll({ unmet }: Pick<FlowSolution, "unmet">): Int32Array {
-    return unmet.subarray(this.firstNeed, this.flow.nodeCount);
+    const { needCount, count, needOfPart } = this.parts;
+    if (needCount === count) return unmet.subarray(this.firstNeed, this.flow.nodeCount);
+    const stems = new Int32Array(needCount);
+    for (let part = 0; part < count; part++) stems[needOfPart[part]] += unmet[this.firstNeed + part];
+    return stems;
   }
 
   /** Stems that each supply node gives to somebody. */
@@ -69,7 +81,8 @@ export class MatchRuns {
   pricedBy(shortCents: (needIndex: number) => number): FlowNetwork {
     const { flow, firstNeed } = this;
     const unmetCost = new Int32Array(flow.nodeCount);
-    for (let node = firstNeed; node < flow.nodeCount; node++) unmetCost[node] = shortCents(node - firstNeed);
+    for (let node = firstNeed; node < flow.nodeCount; node++)
+      unmetCost[node] = shortCents(this.parts.needOfPart[node - firstNeed]);
     return { ...flow, cost: new Int32Array(flow.arcCount), unmetCost };
   }
 }

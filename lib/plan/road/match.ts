@@ -90,18 +90,26 @@ export function checkMatch(match: Match): string[] {
 
 /** Where servings say something else than the flow: each runs along one arc to a passage and one from it to a need. */
 function strayServings({ supplies, network, solution, servings }: Match): string[] {
-  const { flow, firstServingArc, firstPassage, firstNeed, firstSupply, varietyOfPassage } = network;
+  const { flow, firstServingArc, firstPassage, firstNeed, firstSupply, varietyOfPassage, parts } = network;
   const arcs = new Map<string, number>();
-  for (let arc = 0; arc < flow.arcCount; arc++) {
-    const from = arc < firstServingArc ? flow.from[arc] : `variety ${varietyOfPassage[flow.from[arc] - firstPassage]}`;
-    arcs.set(`${from} to ${flow.to[arc]}`, arc);
-  }
+  // The parts of a need are served alike: what its later arcs carry is counted with the first.
   const unsaid = solution.flow.slice();
+  for (let arc = 0; arc < flow.arcCount; arc++) {
+    const isServing = arc >= firstServingArc;
+    const from = isServing ? `variety ${varietyOfPassage[flow.from[arc] - firstPassage]}` : flow.from[arc];
+    const way = `${from} to ${isServing ? `need ${parts.needOfPart[flow.to[arc] - firstNeed]}` : flow.to[arc]}`;
+    const first = arcs.get(way);
+    if (first === undefined) arcs.set(way, arc);
+    else {
+      unsaid[first] += unsaid[arc];
+      unsaid[arc] = 0;
+    }
+  }
   const faults: string[] = [];
   for (const { needIndex, supplyIndex, stand, cutDay, stems } of servings) {
     const place = supplies[supplyIndex].days.indexOf(cutDay);
     const isThere = place >= 0 && supplies[supplyIndex].lots[place].some((lot) => lot.stand === stand);
-    const serves = arcs.get(`variety ${supplyIndex} to ${firstNeed + needIndex}`) ?? -1;
+    const serves = arcs.get(`variety ${supplyIndex} to need ${needIndex}`) ?? -1;
     const feeds = arcs.get(`${firstSupply[supplyIndex] + place} to ${flow.from[serves]}`) ?? -1;
     if (isThere && serves >= 0 && feeds >= 0) {
       unsaid[serves] -= stems;
@@ -123,7 +131,9 @@ function servings(supplies: readonly VarietySupply[], network: MatchNetwork, { f
     firstNeed,
     firstSupply,
     varietyOfSupply,
+    parts,
   } = network;
+  const needOf = (arc: number) => parts.needOfPart[to[arc] - firstNeed];
   const passageCount = firstNeed - firstPassage;
   const servingArcs = buckets(passageCount, firstServingArc, arcCount, (arc) =>
     flow[arc] > 0 ? from[arc] - firstPassage : -1,
@@ -136,13 +146,17 @@ function servings(supplies: readonly VarietySupply[], network: MatchNetwork, { f
     while (feeding < firstServingArc && to[feeding] === firstPassage + passage) feeding++;
     let arc = feeding - 1;
     let left = arc >= firstFeeding ? flow[arc] : 0;
-    for (let index = servingArcs.start[passage]; index < servingArcs.start[passage + 1]; index++) {
-      const serves = servingArcs.members[index];
-      let wanted = flow[serves];
+    const end = servingArcs.start[passage + 1];
+    for (let index = servingArcs.start[passage]; index < end; index++) {
+      const needIndex = needOf(servingArcs.members[index]);
+      let wanted = flow[servingArcs.members[index]];
+      // The parts of a need stand side by side, and are served as one.
+      for (; index + 1 < end && needOf(servingArcs.members[index + 1]) === needIndex; index++)
+        wanted += flow[servingArcs.members[index + 1]];
       while (wanted > 0) {
         while (left === 0) left = flow[--arc];
         const stems = Math.min(wanted, left);
-        lotReader.take(from[arc], to[serves] - firstNeed, stems, out);
+        lotReader.take(from[arc], needIndex, stems, out);
         wanted -= stems;
         left -= stems;
       }

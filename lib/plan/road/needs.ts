@@ -4,6 +4,7 @@ import type { Booking, BookingDraft } from "#lib/domain/records/booking";
 import type { Recipe } from "#lib/domain/records/recipe";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 import { type Colour, type LineColours, NEUTRALS, ROLES, type Role } from "#lib/domain/words";
+import { promisedStems } from "./promises";
 
 /**
  * What one booking asks for: so many stems of a role in acceptable colours, best colour first; an empty list takes any.
@@ -20,6 +21,8 @@ export type Need = {
   readonly kind: string;
   readonly stemsWithoutSpare: number;
   readonly stems: number;
+  /** Of these, the stems that were promised [M9]; a promise is of no more than the need asks for. */
+  readonly promisedStems: number;
 };
 
 /**
@@ -64,7 +67,7 @@ export function needsOf(booking: Booking, recipes: Pick<ById<Recipe>, "get">): N
     ...booking.unacceptableCropIds.toSorted((a, b) => a - b),
     ...booking.unacceptableColours.toSorted(),
   ].join();
-  return sums
+  const asked = sums
     .sort((a, b) => inOrder(a.line, b.line))
     .map(({ line: { role, cropId, cropOnly, colours }, stems }) => ({
       booking,
@@ -77,6 +80,8 @@ export function needsOf(booking: Booking, recipes: Pick<ById<Recipe>, "get">): N
       stemsWithoutSpare: stems,
       stems: wholeStems(stems * (1 + booking.spareShare)),
     }));
+  const promised = promisedStems(booking, asked);
+  return asked.map((need, index) => ({ ...need, promisedStems: promised[index] }));
 }
 
 /** Roles in their order, then colours by name, then named crops, so that the order of the lines changes nothing. */

@@ -100,10 +100,7 @@ export function chosenBeds(season: WinterSeason, selection: Selection): ChosenBe
   const sum = (of: (cost: (typeof costs)[number]) => number) => costs.reduce((total, cost) => total + of(cost), 0);
   const flow = season.flowOf(isKept);
   const { needs, network } = futures;
-  const buyInCents = needs.reduce(
-    (cents, _, index) => cents + network.unmetOf(index, flow) * network.shortCentsOf(index),
-    0,
-  );
+  const buyInCents = needs.reduce((cents, _, index) => cents + network.shortCentsOf(index, flow), 0);
   const winterCents = sum(({ cents }) => cents);
   return {
     keptBedIds: keptIds(season, selection),

@@ -57,7 +57,7 @@ describe("what a need is bought in as", () => {
         booking({ id: 2, stemLines: focal(70) }),
       ];
       const { match } = provenPlan(snapshot({ crops, bookings }), 2027);
-      expect([0, 1].map((need) => match.network.shortCentsOf(need))).toEqual([300, 300]);
+      expect([0, 1].map((need) => match.network.flow.unmetCost[match.network.nodeOfNeed(need)])).toEqual([300, 300]);
     }
   });
 

@@ -55,6 +55,22 @@ export function directMatch(snapshot: Snapshot, plantings: readonly Cut[], needs
   return { lots, needStems: needs.map(({ stems }) => stems), shortCents, arcs };
 }
 
+/** The same match where of each need so many stems, the first ones, were promised, and cost so many cents more when they are short [M9]. */
+export function withPromised(direct: DirectMatch, promised: readonly number[], lossCents: number): DirectMatch {
+  const parts = direct.needStems.flatMap((stems, need) => [
+    { need, stems: promised[need], cents: direct.shortCents[need] + lossCents },
+    { need, stems: stems - promised[need], cents: direct.shortCents[need] },
+  ]);
+  return {
+    lots: direct.lots,
+    needStems: parts.map(({ stems }) => stems),
+    shortCents: parts.map(({ cents }) => cents),
+    arcs: direct.arcs.flatMap(({ lot, need, cents }) =>
+      [2 * need, 2 * need + 1].map((part) => ({ lot, need: part, cents })),
+    ),
+  };
+}
+
 function stored({ varieties, crops }: Snapshot, { varietyId, cutOn, stemCount }: CoolerStock): Lot {
   const variety = varieties.filter(({ id }) => id === varietyId)[0];
   const crop = crops.filter(({ id }) => id === variety.cropId)[0];

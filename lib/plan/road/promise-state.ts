@@ -1,0 +1,37 @@
+import type { Match } from "./match";
+import type { Need } from "./needs";
+import { brokenOf } from "./promises";
+
+/** A need of a booking: what was promised of it, what the plan covers, and the promised stems that it does not. */
+type PromisedNeed = { readonly need: Need; readonly coveredStems: number; readonly brokenStems: number };
+
+/** How a booking's promise stands beside the plan; stems are sums over its needs. */
+export type PromiseState = {
+  readonly needs: readonly PromisedNeed[];
+  readonly needStems: number;
+  readonly promisedStems: number;
+  readonly coveredStems: number;
+  readonly brokenStems: number;
+  /** Stems that the plan covers beyond the promise, need by need. */
+  readonly moreStems: number;
+};
+
+/** How the promise of a booking stands beside what a match covers of it. */
+export function promiseState({ needs, shortStems }: Match, bookingId: number): PromiseState {
+  const own = [...needs.keys()]
+    .filter((index) => needs[index].booking.id === bookingId)
+    .map((index) => ({
+      need: needs[index],
+      coveredStems: needs[index].stems - shortStems[index],
+      brokenStems: brokenOf(needs[index], shortStems[index]),
+    }));
+  const sum = (of: (row: PromisedNeed) => number) => own.reduce((total, row) => total + of(row), 0);
+  return {
+    needs: own,
+    needStems: sum(({ need }) => need.stems),
+    promisedStems: sum(({ need }) => need.promisedStems),
+    coveredStems: sum(({ coveredStems }) => coveredStems),
+    brokenStems: sum(({ brokenStems }) => brokenStems),
+    moreStems: sum(({ need, coveredStems }) => Math.max(0, coveredStems - need.promisedStems)),
+  };
+}
