@@ -1,9 +1,6 @@
 import type { Metadata } from "next";
 import { latestChanges } from "#db/journal/journal";
-import { changedFigures } from "#lib/domain/built-in-figures";
-import { CATALOGUE } from "#lib/domain/catalogue/crops";
 import { firstFigures } from "#lib/plan/what-if/first-figures";
-import { countOf } from "#lib/plan/words/numbers";
 import { seasonYear } from "../frame/season-year";
 import { farmDatabase, loadPlan } from "../load";
 import { payingBedCount } from "../season/decision";
@@ -14,6 +11,7 @@ import { ClimateChoice } from "./settings/climate-choice";
 import { FrostStations } from "./settings/frost-stations";
 import { StartOwn } from "./settings/start-own";
 import { WaysOut } from "./ways-out";
+import { changedInWords, changedOf } from "./what-changed/changed-of";
 
 export const metadata: Metadata = { title: "Farm" };
 
@@ -23,7 +21,7 @@ export default async function FarmPage() {
   const { snapshot } = plan;
   const { farm } = snapshot;
   const [latest] = latestChanges(farmDatabase(), 1);
-  const changedCount = changedFigures(snapshot, CATALOGUE).length;
+  const changed = changedInWords(changedOf(snapshot));
   return (
     <>
       <h1>Set these four first</h1>
@@ -73,9 +71,7 @@ export default async function FarmPage() {
         </div>
         <div className="fold row apart beside-fold">
           <a href="/farm/what-changed">Built-in figures that changed</a>
-          <span className="note">
-            {changedCount === 0 ? "none that the farm uses" : `${countOf(changedCount, "crop")}: take or keep`}
-          </span>
+          <span className="note">{changed === "" ? "none that the farm uses" : `${changed}: take or keep`}</span>
         </div>
         <div className="fold row apart beside-fold">
           <a href="/farm/history">What was changed</a>

@@ -4,17 +4,19 @@ import { curveRow } from "#db/schema/nested";
 import type { FigureRows } from "#lib/domain/built-in-figures";
 import { known } from "./known";
 import { replaceCrop } from "./put-crops";
+import { replaceRecipe } from "./put-recipes";
 import { changeRow } from "./put-row";
-import { Refusals, refuse } from "./refusal";
+import { Refusals, refuse, refuseOverfull } from "./refusal";
 import { type Written, write } from "./write";
 
 /**
- * Replaces crops and bloom curves by these rows, as one change under the title given. Gives the number of rows. Refused, with every reason, when
- * there is none, or a row is no longer on the farm.
+ * Replaces crops, bloom curves and recipes by these rows, as one change under the title given. Gives the number of rows. Refused, with every reason, when
+ * there is none, or a row is no longer on the farm, or a booking would have more stems than a plan can reckon with.
  */
-export const putFigures = (database: FarmDatabase, title: string, { crops, curves }: FigureRows): Written =>
+export const putFigures = (database: FarmDatabase, title: string, { crops, curves, recipes }: FigureRows): Written =>
   write(database, () => {
-    if (crops.length + curves.length === 0) refuse("", "these figures are settled already: look at the page again");
+    const count = crops.length + curves.length + recipes.length;
+    if (count === 0) refuse("", "these figures are settled already: look at the page again");
     const refusals = new Refusals();
     for (const { id, ...draft } of crops)
       refusals.gather(`crops[${id}]`, () => {
@@ -26,6 +28,12 @@ export const putFigures = (database: FarmDatabase, title: string, { crops, curve
         known(database, "bloom_curve", row.id);
         changeRow(database, bloomCurve, row.id, curveRow(row));
       });
+    for (const { id, ...draft } of recipes)
+      refusals.gather(`recipes[${id}]`, () => {
+        known(database, "recipe", id);
+        replaceRecipe(database, id, draft);
+      });
     refusals.end();
-    return { title, result: crops.length + curves.length };
+    refuseOverfull(database);
+    return { title, result: count };
   });

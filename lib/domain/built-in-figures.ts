@@ -1,6 +1,8 @@
+import { type ChangedRecipe, keptRecipes, takenRecipes } from "./built-in-recipes";
 import type { CatalogueCrop, CatalogueCurve } from "./catalogue-types";
 import { CROP_NUMBERS, type Crop } from "./records/crop";
 import type { BloomCurve } from "./records/curve";
+import type { Recipe } from "./records/recipe";
 import type { Snapshot } from "./snapshot";
 import { OWN, type Sourced } from "./sourced";
 
@@ -16,7 +18,11 @@ export type ChangedFigure =
 export type ChangedCrop = { readonly crop: Crop; readonly figures: readonly ChangedFigure[] };
 
 /** Rows that take the place of the farm's. */
-export type FigureRows = { readonly crops: readonly Crop[]; readonly curves: readonly BloomCurve[] };
+export type FigureRows = {
+  readonly crops: readonly Crop[];
+  readonly curves: readonly BloomCurve[];
+  readonly recipes: readonly Recipe[];
+};
 
 /**
  * Where the built-in crops say something else than the farm has of them. A crop is known by its name, a curve by its treatment; curves of
@@ -94,8 +100,8 @@ function isAlike(a: unknown, b: unknown): boolean {
 }
 
 /** The farm's rows with the built-in figures in place of its own former ones. */
-export const takenFigures = (changed: readonly ChangedCrop[]): FigureRows =>
-  rowsWith(changed, {
+export const takenFigures = (changed: readonly ChangedCrop[], recipes: readonly ChangedRecipe[] = []): FigureRows =>
+  rowsWith(changed, takenRecipes(recipes), {
     number: (figure) => figure.is,
     curve: (row, figure) => {
       if (figure.of === "yield") {
@@ -107,8 +113,8 @@ export const takenFigures = (changed: readonly ChangedCrop[]): FigureRows =>
   });
 
 /** The farm's rows with these figures kept as they are and marked as the grower's own, so that no later version offers to change them. */
-export const keptFigures = (changed: readonly ChangedCrop[]): FigureRows =>
-  rowsWith(changed, {
+export const keptFigures = (changed: readonly ChangedCrop[], recipes: readonly ChangedRecipe[] = []): FigureRows =>
+  rowsWith(changed, keptRecipes(recipes), {
     number: (figure) => ({ ...figure.was, ...OWN }),
     curve: (row, figure) => ({ ...row, [`${figure.of}Origin`]: OWN }),
   });
@@ -120,7 +126,7 @@ type Settled = {
   readonly curve: (row: BloomCurve, figure: CurveFigure) => BloomCurve;
 };
 
-function rowsWith(changed: readonly ChangedCrop[], settled: Settled): FigureRows {
+function rowsWith(changed: readonly ChangedCrop[], recipes: readonly Recipe[], settled: Settled): FigureRows {
   const crops: Crop[] = [];
   const curves = new Map<number, BloomCurve>();
   for (const { crop, figures } of changed) {
@@ -130,14 +136,19 @@ function rowsWith(changed: readonly ChangedCrop[], settled: Settled): FigureRows
       else curves.set(figure.was.id, settled.curve(curves.get(figure.was.id) ?? figure.was, figure));
     if (row !== crop) crops.push(row);
   }
-  return { crops, curves: [...curves.values()] };
+  return { crops, curves: [...curves.values()], recipes };
 }
 
 /** The farm with rows in place of those of the same id. Rows that stay are the same objects. */
-export function withFigures(snapshot: Snapshot, { crops, curves }: FigureRows): Snapshot {
+export function withFigures(snapshot: Snapshot, { crops, curves, recipes }: FigureRows): Snapshot {
   const replaced = <Row extends { readonly id: number }>(rows: readonly Row[], by: readonly Row[]): readonly Row[] => {
     const fresh = new Map(by.map((row) => [row.id, row]));
     return by.length === 0 ? rows : rows.map((row) => fresh.get(row.id) ?? row);
   };
-  return { ...snapshot, crops: replaced(snapshot.crops, crops), curves: replaced(snapshot.curves, curves) };
+  return {
+    ...snapshot,
+    crops: replaced(snapshot.crops, crops),
+    curves: replaced(snapshot.curves, curves),
+    recipes: replaced(snapshot.recipes, recipes),
+  };
 }

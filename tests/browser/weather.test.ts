@@ -39,7 +39,11 @@ beforeAll(async () => {
   // As an older version of the tool may have had it.
   const database = openFarm(file);
   const [crop] = kept(database).crops.filter(({ name }) => name === "Zinnia");
-  putFigures(database, "older figures", { crops: [{ ...crop, holdDays: { count: 1, ...FROM_MEMORY } }], curves: [] });
+  putFigures(database, "older figures", {
+    crops: [{ ...crop, holdDays: { count: 1, ...FROM_MEMORY } }],
+    curves: [],
+    recipes: [],
+  });
   database.$client.close();
   ({ server, address } = await serveBuilt(env));
   browser = await openBrowser();

@@ -134,6 +134,7 @@ export const anyStep: fc.Arbitrary<Step> = fc.oneof(
     putFigures(to, "took the figures", {
       crops: now.crops.slice(0, 1).map((row) => ({ ...row, holdDays: { ...row.holdDays, count: at % 30 } })),
       curves: now.curves.slice(0, 1).map((row) => ({ ...row, yieldSpread: (at % 10) / 10 })),
+      recipes: now.recipes.slice(0, 1).map((row) => ({ ...row, origin: "own" })),
     }),
   ),
   step("put stems into the cooler", fc.tuple(pick, stockDraft), (to, now, [at, stock]) =>

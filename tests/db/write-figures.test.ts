@@ -4,17 +4,21 @@ import { putFigures } from "#db/write/figures";
 import { OWN } from "#lib/domain/sourced";
 import { changeOf, kept, refused, withFarm } from "./kept-farm";
 
-test("figures of a crop and a curve are replaced as one change, and one undo brings both back", () => {
+const ADDED_LINE = { role: "filler", stemsPerPiece: 1.5, colours: "palette-or-neutral" } as const;
+
+test("figures of a crop, a curve and a recipe are replaced as one change, and one undo brings all back", () => {
   withFarm((database) => {
     const before = kept(database);
     const rows = {
       crops: [{ ...before.crops[0], holdDays: { count: 9, ...OWN } }],
       curves: [{ ...before.curves[1], stemsPerPlantByWeek: [1, 2, 3] }],
+      recipes: [{ ...before.recipes[0], lines: [...before.recipes[0].lines, ADDED_LINE] }],
     };
     const changeId = changeOf(putFigures(database, "took the built-in figures of Crop 1", rows));
     const after = kept(database);
     expect(after.crops).toEqual([rows.crops[0], before.crops[1]]);
     expect(after.curves).toEqual([before.curves[0], rows.curves[0]]);
+    expect(after.recipes).toEqual([rows.recipes[0], ...before.recipes.slice(1)]);
     expect(undoChange(database, changeId).ok).toBe(true);
     expect(kept(database)).toEqual(before);
   });
@@ -23,8 +27,10 @@ test("figures of a crop and a curve are replaced as one change, and one undo bri
 test("with no row, or a row that is gone, nothing is written and the reason is told", () => {
   withFarm((database) => {
     const before = kept(database);
-    expect(refused(putFigures(database, "took", { crops: [], curves: [] }))[0]).toContain("settled already");
-    const gone = { crops: [{ ...before.crops[0], id: 99 }], curves: [{ ...before.curves[0], id: 98 }] };
+    expect(refused(putFigures(database, "took", { crops: [], curves: [], recipes: [] }))[0]).toContain(
+      "settled already",
+    );
+    const gone = { crops: [{ ...before.crops[0], id: 99 }], curves: [{ ...before.curves[0], id: 98 }], recipes: [] };
     expect(refused(putFigures(database, "took", gone))).toHaveLength(2);
     expect(kept(database)).toEqual(before);
   });

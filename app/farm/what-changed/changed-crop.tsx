@@ -45,7 +45,7 @@ export function ChangedCropFold({ outcome, farm, isOpen }: Props) {
           rows={figures.map((figure) => figureInWords(figure, farm))}
           keyOf={({ name }) => name}
         />
-        <SettleButtons crop={crop.id} name={crop.name} />
+        <SettleButtons of={crop.id} name={crop.name} />
       </details>
     </li>
   );

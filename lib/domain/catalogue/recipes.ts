@@ -5,9 +5,9 @@ import { ROLES } from "#lib/domain/words";
 /** Stems of one piece, in the order of {@link ROLES}: focal, secondary, line, filler, foliage, accent. */
 type StemsByRole = readonly [number, number, number, number, number, number];
 
-/** Filler and foliage go with every palette; the rest are asked for in the booking's colours. */
+/** Filler and foliage may be neutral too, white, cream, green or silver; the rest are asked for in the booking's colours. Common practice. */
 const coloursOf = (role: RecipeLine["role"]): RecipeLine["colours"] =>
-  role === "filler" || role === "foliage" ? "any" : "palette";
+  role === "filler" || role === "foliage" ? "palette-or-neutral" : "palette";
 
 const recipe = (name: string, stems: StemsByRole, unit = "piece"): CatalogueRecipe => ({
   name,

@@ -1,4 +1,5 @@
 import { type ChangedCrop, takenFigures, withFigures } from "#lib/domain/built-in-figures";
+import type { ChangedRecipe } from "#lib/domain/built-in-recipes";
 import { type Forecast, forecast, frostDayOf, ORDINARY_YEAR } from "#lib/plan/road/forecast";
 import { stemsShort } from "#lib/plan/road/gaps";
 import { type Plan, plan } from "#lib/plan/road/plan";
@@ -14,20 +15,37 @@ export type CropOutcome = {
   readonly after: FigureOutcome;
 };
 
-/** What taking built-in figures does to a season: crop by crop, each by itself, and all of them together [W9]. */
+/** What taking the built-in recipes would do to a season, all of them at once. */
+export type RecipesOutcome = {
+  readonly changed: readonly ChangedRecipe[];
+  readonly shortBefore: number;
+  readonly shortAfter: number;
+};
+
+/** What taking built-in figures does to a season: crop by crop, each by itself, the recipes together, and all of it at once [W9]. */
 export type FiguresOutcome = {
   readonly crops: readonly CropOutcome[];
+  /** Null when none has changed. */
+  readonly recipes: RecipesOutcome | null;
   readonly shortBefore: number;
   readonly shortAfterAll: number;
 };
 
-/** Plans the season with the figures of each crop taken by itself, and with all of them. The farm is not touched. */
-export function figuresTaken(before: Plan, changed: readonly ChangedCrop[]): FiguresOutcome {
+/** Plans the season with the figures of each crop taken by itself, with the recipes, and with all of them. The farm is not touched. */
+export function figuresTaken(
+  before: Plan,
+  changed: readonly ChangedCrop[],
+  recipes: readonly ChangedRecipe[] = [],
+): FiguresOutcome {
   const shortBefore = stemsShort(before.gaps);
   const forecasts = forecastsOf(before);
   return {
     shortBefore,
-    shortAfterAll: stemsShort(planWith(before, changed).gaps),
+    shortAfterAll: stemsShort(planWith(before, changed, recipes).gaps),
+    recipes:
+      recipes.length === 0
+        ? null
+        : { changed: recipes, shortBefore, shortAfter: stemsShort(planWith(before, [], recipes).gaps) },
     crops: changed.map((one) => {
       const after = canMove(before, forecasts, one) ? planWith(before, [one]) : before;
       return {
@@ -70,8 +88,8 @@ const forecastsOf = ({ snapshot, seasonYear, meetingSeasons, frostDay, forecast:
 const isSameList = (a: readonly number[], b: readonly number[]): boolean =>
   a.length === b.length && a.every((one, index) => one === b[index]);
 
-const planWith = (before: Plan, changed: readonly ChangedCrop[]): Plan =>
-  plan(withFigures(before.snapshot, takenFigures(changed)), before.seasonYear, undefined, before);
+const planWith = (before: Plan, changed: readonly ChangedCrop[], recipes: readonly ChangedRecipe[] = []): Plan =>
+  plan(withFigures(before.snapshot, takenFigures(changed, recipes)), before.seasonYear, undefined, before);
 
 const cutStemsOf = ({ forecast }: Plan, cropId: number): number =>
   forecast.plantings

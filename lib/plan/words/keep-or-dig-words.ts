@@ -1,8 +1,9 @@
 import { type Day, inFull, mondayNumber, toDay, weekInWords } from "#lib/domain/day";
-import { allOf, anyOf } from "#lib/domain/listed";
+import { allOf } from "#lib/domain/listed";
 import type { Match } from "#lib/plan/road/match";
 import type { Plan } from "#lib/plan/road/plan";
 import { isFocalOf } from "#lib/plan/winter/season";
+import { coloursInWords } from "./colour-words";
 import { countOf, forCount, inWholes } from "./numbers";
 
 /** The focal needs of a season that are short with every bed dug, and what of them is still short with some kept. */
@@ -23,10 +24,10 @@ export function focalCovered(allDug: Match, chosen: Match, seasonYear: number): 
   const days = short.map((index) => allDug.needs[index].eventDay);
   const left = new Map<string, { monday: Day; colours: string; stems: number }>();
   for (const index of focal) {
-    const { eventDay, colours } = allDug.needs[index];
+    const need = allDug.needs[index];
     if (chosen.shortStems[index] === 0) continue;
-    const monday = toDay(mondayNumber(eventDay));
-    const named = anyOf(colours) || "any colour";
+    const monday = toDay(mondayNumber(need.eventDay));
+    const named = coloursInWords(need);
     const known = left.get(`${monday}/${named}`) ?? { monday, colours: named, stems: 0 };
     known.stems += chosen.shortStems[index];
     left.set(`${monday}/${named}`, known);

@@ -27,6 +27,10 @@ export const adoptLesson = action(
   },
   (database, curve, { crops }) => {
     const name = crops.find(({ id }) => id === curve.cropId)?.name ?? "a crop";
-    return putFigures(database, `learned the first cut of ${name} from records`, { crops: [], curves: [curve] });
+    return putFigures(database, `learned the first cut of ${name} from records`, {
+      crops: [],
+      curves: [curve],
+      recipes: [],
+    });
   },
 );
