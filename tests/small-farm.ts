@@ -112,6 +112,7 @@ export const curve = (given: Partial<BloomCurve> = {}): BloomCurve => ({
   ...BY_CALENDAR,
   ...BY_WEEKS,
   sowingDays: null,
+  laterDays: 0,
   shareByAge: [],
   lateLossShare: null,
   heatOrigin: FROM_MEMORY,

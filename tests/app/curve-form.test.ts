@@ -27,6 +27,7 @@ function read(typed: Record<string, string | string[]> = {}) {
     ends: "weeks",
     firstCutSpreadDays: "7",
     yieldSpread: "33,33",
+    laterDays: "0",
     stemsPerPlantByWeek: ["1,5", "2"],
     ...typed,
   };

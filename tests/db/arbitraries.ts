@@ -57,6 +57,7 @@ export const curveDraft = fc.record({
   timingOrigin: origin,
   yieldOrigin: origin,
   note: text,
+  laterDays: fc.integer({ min: -365, max: 365 }),
   sowingDays: fc.option(fc.integer({ min: 0, max: 200 })),
   lateLossShare: fc.option(number(0, 1)),
   shareByAge: fc.array(number(0, 2), { maxLength: 4 }),

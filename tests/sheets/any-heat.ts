@@ -34,13 +34,21 @@ export const anyAnchor: fc.Arbitrary<Anchor> = fc.oneof(
 
 /** A curve's clock, what ends it, and what its stems depend on. */
 export const anyCourse = fc
-  .tuple(anyHeat, anyEnd, fc.array(degrees(0, 2), { maxLength: 4 }), fc.option(fc.nat(200)), fc.option(degrees(0, 1)))
-  .map(([heat, end, shareByAge, sowingDays, lateLossShare]) => ({
+  .tuple(
+    anyHeat,
+    anyEnd,
+    fc.array(degrees(0, 2), { maxLength: 4 }),
+    fc.option(fc.nat(200)),
+    fc.option(degrees(0, 1)),
+    fc.integer({ min: -365, max: 365 }),
+  )
+  .map(([heat, end, shareByAge, sowingDays, lateLossShare, laterDays]) => ({
     ...heat,
     ...end,
     shareByAge,
     sowingDays,
     lateLossShare,
+    laterDays,
   }));
 
 /** How a planting began, and how old it is. */

@@ -27,7 +27,7 @@ const ANCHORS = [
 ];
 const OWN_PLACE = { value: "", label: "on your own farm" };
 const WEEKS_AT_FIRST = 6;
-const AT_FIRST = { firstCutSpreadDays: 7, yieldSpread: 0.3, ends: "weeks" as const };
+const AT_FIRST = { firstCutSpreadDays: 7, yieldSpread: 0.3, laterDays: 0, ends: "weeks" as const };
 
 /** The bloom curve of a crop under a treatment, for one planting or one variety where it is given, or for all of the crop. Numbers that are changed become the farm's own. */
 export function CurveForm({ crop, variety, plantingId, treatment, curve, manner }: Props) {
@@ -65,6 +65,7 @@ export function CurveForm({ crop, variety, plantingId, treatment, curve, manner 
           <RecordField {...fields.firstCut} />
           <RecordField {...fields.daysAfterPlanting} />
           <RecordField {...fields.sowingDays} />
+          <RecordField {...fields.laterDays} />
           <RecordField {...fields.firstCutSpreadDays} />
           <RecordField {...fields.yieldSpread} />
           <RecordField {...fields.shareByAge} />

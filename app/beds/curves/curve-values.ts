@@ -21,14 +21,12 @@ const NONE_BEFORE = { timingOrigin: OWN, yieldOrigin: OWN, heatOrigin: OWN, note
  */
 export function readCurve(values: FormValues, manner: Manner, before: BloomCurve | undefined): Parsed<CurveDraft> {
   const { firstCutSpreadDays, yieldSpread, shareByAge, lateLossShare } = CURVE;
-  const { heatBaseC, heatCeilingC, heatLimitC, heatFrom, heatPlace, ends, endHighC, sowingDays } = CURVE;
+  const { heatBaseC, heatCeilingC, heatLimitC, heatFrom, heatPlace, ends, endHighC, sowingDays, laterDays } = CURVE;
   const spreads = values.record({ firstCutSpreadDays, yieldSpread, shareByAge, lateLossShare }, manner, { before });
   const course = values.record(
-    { heatBaseC, heatCeilingC, heatLimitC, heatFrom, heatPlace, ends, endHighC, sowingDays },
+    { heatBaseC, heatCeilingC, heatLimitC, heatFrom, heatPlace, ends, endHighC, sowingDays, laterDays },
     manner,
-    {
-      before,
-    },
+    { before },
   );
   const anchor = readAnchor(values, manner);
   const isFor = values.text("isFor");
@@ -77,6 +75,7 @@ function marked(curve: CurveDraft, before: BloomCurve): CurveDraft {
     c.ends,
     c.endHighC,
     c.sowingDays,
+    c.laterDays,
   ])
     ? before.timingOrigin
     : OWN;

@@ -58,5 +58,9 @@ const OwnCurves = ({ count }: { count: number }) =>
     </p>
   );
 
-const anchorInWords = ({ anchor }: BloomCurve): string =>
-  anchor.kind === "day-of-year" ? `on ${monthDayInShort(anchor.firstCut)}` : `${anchor.days} days after planting`;
+function anchorInWords({ anchor, laterDays }: BloomCurve): string {
+  const known =
+    anchor.kind === "day-of-year" ? `on ${monthDayInShort(anchor.firstCut)}` : `${anchor.days} days after planting`;
+  const moved = laterDays > 0 ? "later" : "earlier";
+  return laterDays === 0 ? known : `${known}, moved ${countOf(Math.abs(laterDays), "day")} ${moved}`;
+}

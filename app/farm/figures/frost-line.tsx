@@ -1,11 +1,9 @@
-import { dayInYear, type MonthDay, monthDayInShort, parseDay, toDayNumber } from "#lib/domain/day";
+import { dayInYear, type MonthDay, monthDayInShort, PLAIN_YEAR, parseDay, toDayNumber } from "#lib/domain/day";
 import type { FrostDates } from "#lib/domain/records/farm-settings";
 
-/** Any year of 365 days: only places within it are drawn. */
-const YEAR = 2027;
 const WIDTH = 384;
-const NEW_YEAR = toDayNumber(parseDay(`${YEAR}-01-01`));
-const x = (monthDay: MonthDay): number => ((toDayNumber(dayInYear(monthDay, YEAR)) - NEW_YEAR) / 365) * WIDTH;
+const NEW_YEAR = toDayNumber(parseDay(`${PLAIN_YEAR}-01-01`));
+const x = (monthDay: MonthDay): number => ((toDayNumber(dayInYear(monthDay, PLAIN_YEAR)) - NEW_YEAR) / 365) * WIDTH;
 
 /** The year as a line: free of frost between the middle dates, one year in ten on either side of each. */
 export function FrostLine({ frost }: { frost: FrostDates }) {

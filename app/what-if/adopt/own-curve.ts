@@ -7,7 +7,7 @@ export function ownCurve(curve: BloomCurve, before: BloomCurve | undefined): Blo
     before !== undefined && JSON.stringify(part(curve)) === JSON.stringify(part(before));
   return {
     ...curve,
-    timingOrigin: isSame(({ anchor }) => anchor) ? curve.timingOrigin : OWN,
+    timingOrigin: isSame(({ anchor, laterDays }) => [anchor, laterDays]) ? curve.timingOrigin : OWN,
     yieldOrigin: isSame(({ stemsPerPlantByWeek }) => stemsPerPlantByWeek) ? curve.yieldOrigin : OWN,
   };
 }

@@ -42,6 +42,7 @@ export const curve = (
   ...BY_CALENDAR,
   ...BY_WEEKS,
   sowingDays: null,
+  laterDays: 0,
   shareByAge: [],
   lateLossShare: null,
   heatOrigin: FROM_MEMORY,

@@ -43,6 +43,9 @@ const treatment = field(choice(TREATMENTS, OTHER_TREATMENTS), z.enum(TREATMENTS)
   meanings: TREATMENT_WORDS,
 });
 
+/** A first cut may be moved by so many days: a year. */
+export const MOST_LATER_DAYS = 365;
+
 const curve = {
   stemsPerPlantByWeek: field(
     listOf(decimal),
@@ -64,6 +67,15 @@ const curve = {
       hint: "For days after planting: so many more where it is sown in place. Left empty: it counts the same.",
     }),
   ),
+  laterDays: count({
+    of: "days",
+    unit: "days",
+    least: -MOST_LATER_DAYS,
+    most: MOST_LATER_DAYS,
+    absent: 0,
+    label: "Moved later by",
+    hint: "So many days later than the first cut above, or its warmth, says. Below 0: earlier.",
+  }),
   shareByAge: field(
     listOf(decimal),
     z

@@ -14,6 +14,7 @@ export const curveOfMean = (curve: BloomCurve, { meanIndex, meanErrorDays }: Kno
   ...curve,
   ...BY_CALENDAR,
   anchor: { kind: "day-of-year", firstCut: monthDayAt(meanIndex) },
+  laterDays: 0,
   firstCutSpreadDays: inTenths(meanErrorDays),
   timingOrigin: OWN,
 });
@@ -36,6 +37,7 @@ export function curveOfClock(
     ...curve,
     ...BY_CALENDAR,
     anchor: { kind: "day-of-year", firstCut: monthDayOf(toDay(Math.round(moment))) },
+    laterDays: 0,
     heatBaseC: clock.baseC,
     heatFrom: monthDayOf(toDay(start)),
     heatOrigin: OWN,

@@ -36,7 +36,7 @@ export function firstCutDay(curve: BloomCurve, planting: Planted, season: Season
   }
   const { fromDay, sum, sums } = course;
   const moment = momentOfHeat(sums, fromDay, sum);
-  const day = moment === null ? null : Math.floor(moment + 0.5 + ROUNDING);
+  const day = moment === null ? null : Math.floor(moment + 0.5 + ROUNDING) + curve.laterDays;
   return day === null || day >= firstDayOf(planting.seasonYear + 1) ? null : day;
 }
 
@@ -45,15 +45,16 @@ const ROUNDING = 1e-6;
 
 /** The first cut by the calendar alone, as a day number. */
 export const calendarDay = (curve: BloomCurve, { plantedOn, seasonYear, sown }: Planted): number =>
-  curve.anchor.kind === "day-of-year"
+  curve.laterDays +
+  (curve.anchor.kind === "day-of-year"
     ? toDayNumber(dayInYear(curve.anchor.firstCut, seasonYear))
-    : toDayNumber(plantedOn) + curve.anchor.days + moreDays(curve, sown);
+    : toDayNumber(plantedOn) + curve.anchor.days + moreDays(curve, sown));
 
 /** The days that one sown in place takes more. */
 export const moreDays = ({ sowingDays }: BloomCurve, sown: boolean): number => (sown ? (sowingDays ?? 0) : 0);
 
 /**
- * How warmth tells a first cut: degree days are counted from the morning of `fromDay`, and the first stem is cut at `sum` of them. Null where the
+ * How warmth tells a first cut: degree days are counted from the morning of `fromDay`, and the first stem is cut at `sum` of them, moved by the curve's days later. Null where the
  * calendar tells it: the farm has no climate, the curve no clock, or the known point no warmth.
  */
 export function heatCourse(curve: BloomCurve, { plantedOn, seasonYear, sown }: Planted, season: SeasonWarmth) {

@@ -4,11 +4,12 @@ import { heatBetween } from "./heat-sums";
 
 /**
  * How far a planting has come on its way to the first cut, in degree days (Celsius): `reached` of `needed` by the morning of the day `by`, counted from
- * the morning of `from`. By never lies after the first cut. Day numbers.
+ * the morning of `from`. All that is needed is there on `reachedOn` (null: not this season), and `by` never lies after it. Day numbers.
  */
 export type HeatReached = {
   readonly from: number;
   readonly by: number;
+  readonly reachedOn: number | null;
   readonly reached: number;
   readonly needed: number;
 };
@@ -22,6 +23,7 @@ export function heatReached(
   const course = curve && heatCourse(curve, planting, season);
   if (!course) return null;
   const { fromDay: from, sum: needed, sums } = course;
-  const by = firstCut === null ? today : Math.min(today, firstCut);
-  return { from, by, reached: Math.min(needed, heatBetween(sums, from, by) ?? 0), needed };
+  const reachedOn = firstCut === null ? null : firstCut - curve.laterDays;
+  const by = reachedOn === null ? today : Math.min(today, reachedOn);
+  return { from, by, reachedOn, reached: Math.min(needed, heatBetween(sums, from, by) ?? 0), needed };
 }

@@ -39,21 +39,24 @@ export function figuresTaken(
 ): FiguresOutcome {
   const shortBefore = stemsShort(before.gaps);
   const forecasts = forecastsOf(before);
+  const crops = changed.map((one) => {
+    const after = canMove(before, forecasts, one) ? planWith(before, [one]) : before;
+    return {
+      changed: one,
+      before: { shortStems: shortBefore, cutStems: cutStemsOf(before, one.crop.id) },
+      after: { shortStems: stemsShort(after.gaps), cutStems: cutStemsOf(after, one.crop.id) },
+    };
+  });
+  const shortAfter = stemsShort(recipes.length === 0 ? before.gaps : planWith(before, [], recipes).gaps);
   return {
     shortBefore,
-    shortAfterAll: stemsShort(planWith(before, changed, recipes).gaps),
-    recipes:
-      recipes.length === 0
-        ? null
-        : { changed: recipes, shortBefore, shortAfter: stemsShort(planWith(before, [], recipes).gaps) },
-    crops: changed.map((one) => {
-      const after = canMove(before, forecasts, one) ? planWith(before, [one]) : before;
-      return {
-        changed: one,
-        before: { shortStems: shortBefore, cutStems: cutStemsOf(before, one.crop.id) },
-        after: { shortStems: stemsShort(after.gaps), cutStems: cutStemsOf(after, one.crop.id) },
-      };
-    }),
+    // What is offered alone is all that is offered: its own plan says it already.
+    shortAfterAll:
+      crops.length + Math.min(1, recipes.length) === 1
+        ? (crops[0]?.after.shortStems ?? shortAfter)
+        : stemsShort(planWith(before, changed, recipes).gaps),
+    recipes: recipes.length === 0 ? null : { changed: recipes, shortBefore, shortAfter },
+    crops,
   };
 }
 

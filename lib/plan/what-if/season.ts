@@ -1,7 +1,8 @@
 import { dayInYear, type MonthDay, monthDayOf, PLAIN_YEAR, parseDay, toDay, toDayNumber } from "#lib/domain/day";
-import type { Anchor, BloomCurve } from "#lib/domain/records/curve";
+import { type Anchor, type BloomCurve, MOST_LATER_DAYS } from "#lib/domain/records/curve";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { ChangeOf } from "#lib/domain/what-if";
+import { goesByWarmth } from "#lib/plan/road/first-cut";
 import { type Applied, type Misfit, unchangedSinceGone } from "./applied";
 
 const MOST_DAYS_AFTER_PLANTING = 1000;
@@ -22,10 +23,24 @@ export function movedFrost(now: Snapshot, firstFrost: MonthDay): Applied {
 
 /** The farm with first cuts so many days later (earlier, when negative), of every crop or of one. Frost stays where it is. */
 export function shiftedSeason(now: Snapshot, change: ChangeOf<"season-shifted">): Applied {
+  const { climate } = now.farm;
   return withCurves(now, change.cropId, (curve) => {
-    const { anchor, fits } = shiftedAnchor(curve.anchor, change.days);
-    return { curve: { ...curve, anchor }, misfit: fits ? undefined : { kind: "first-cut-held" } };
+    const isByWarmth = climate !== null && goesByWarmth(curve, climate);
+    const { moved, fits } = isByWarmth ? movedCut(curve, change.days) : movedAnchor(curve, change.days);
+    return { curve: moved, misfit: fits ? undefined : { kind: "first-cut-held" } };
   });
+}
+
+/** A curve whose first cut warmth tells, cut so many days later: its known point stays what it is, or other planting days would move by other days. */
+function movedCut(curve: BloomCurve, days: number): { moved: BloomCurve; fits: boolean } {
+  const wanted = curve.laterDays + days;
+  const laterDays = Math.min(MOST_LATER_DAYS, Math.max(-MOST_LATER_DAYS, wanted));
+  return { moved: { ...curve, laterDays }, fits: laterDays === wanted };
+}
+
+function movedAnchor(curve: BloomCurve, days: number): { moved: BloomCurve; fits: boolean } {
+  const { anchor, fits } = shiftedAnchor(curve.anchor, days);
+  return { moved: { ...curve, anchor }, fits };
 }
 
 /** The farm with so many times the stems per plant, of every crop or of one. */

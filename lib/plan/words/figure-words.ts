@@ -58,6 +58,7 @@ function timing(curve: CatalogueCurve, other: CatalogueCurve, units: Units): str
       (curve.sowingDays === null
         ? "Sown in place it counts the same."
         : `Sown in place, ${countOf(curve.sowingDays, "day")} more.`),
+    curve.laterDays !== other.laterDays && `Moved by ${countOf(curve.laterDays, "day")}.`,
     clock !== clockInWords(other, units) && (clock ?? "The calendar tells it."),
     endInWords(curve, units) !== endInWords(other, units) && endInWords(curve, units),
   ];

@@ -3,7 +3,7 @@ import { measureIn, shown } from "#lib/domain/measures";
 import type { Units } from "#lib/domain/words";
 import type { Grown } from "#lib/plan/road/grown";
 import type { HeatReached } from "#lib/plan/road/heat-reached";
-import { inPercent, inWholes } from "./numbers";
+import { countOf, inPercent, inWholes } from "./numbers";
 
 /** What planting late costs it, in a sentence; null where it costs nothing. `share` is what is left of its stems [F13]. */
 export const lateInWords = (share: number): string | null =>
@@ -13,7 +13,7 @@ export const lateInWords = (share: number): string | null =>
  * Why a planting blooms when it does, in a sentence or two: "621 of 690 degree days above 50 °F by 14 Jul". `reached` is null where the calendar tells its
  * first cut. Null without a curve.
  */
-export function whyInWords({ curve, firstCut }: Grown, reached: HeatReached | null, units: Units): string | null {
+export function whyInWords({ curve }: Grown, reached: HeatReached | null, units: Units): string | null {
   if (!curve) return null;
   if (reached === null || curve.heatBaseC === null) {
     const { anchor } = curve;
@@ -22,19 +22,26 @@ export function whyInWords({ curve, firstCut }: Grown, reached: HeatReached | nu
         ? `the calendar: on ${monthDayInShort(anchor.firstCut)} every year`
         : `the calendar: ${anchor.days} days after planting`;
     const offer = curve.heatBaseC === null ? "" : " Once the farm has a climate, warmth tells it.";
-    return `Its first cut goes by ${told}.${offer}`;
+    return `Its first cut goes by ${told}.${movedInWords(curve)}${offer}`;
   }
   const measure = measureIn(units, "temperature");
   const inUnit = (degreeDays: number) => inWholes(degreeDays * measure.shownPerStored);
   const needed = `${inUnit(reached.needed)} degree days above ${shown(measure, curve.heatBaseC)} ${measure.word}`;
   const from = `counted from ${inShort(toDay(reached.from))}`;
-  if (firstCut !== null && reached.by >= firstCut)
-    return `It has had the ${needed} that it needs, ${from}, by ${inShort(toDay(firstCut))}.`;
+  const { reachedOn } = reached;
+  if (reachedOn !== null && reached.by >= reachedOn)
+    return `It has had the ${needed} that it needs, ${from}, by ${inShort(toDay(reachedOn))}.${movedInWords(curve)}`;
   const now =
     reached.by <= reached.from
       ? `none of ${inUnit(reached.needed)} yet`
       : `${inUnit(reached.reached)} of ${inUnit(reached.needed)} by ${inShort(toDay(reached.by))}`;
   const then =
-    firstCut === null ? "which it will not have this season" : `which it should have on ${inShort(toDay(firstCut))}`;
-  return `It needs ${needed}, ${from}, ${then}: ${now}.`;
+    reachedOn === null ? "which it will not have this season" : `which it should have on ${inShort(toDay(reachedOn))}`;
+  return `It needs ${needed}, ${from}, ${then}: ${now}.${movedInWords(curve)}`;
+}
+
+/** " The curve moves its first cut 3 days later." Empty where it moves it by nothing. */
+function movedInWords({ laterDays }: { laterDays: number }): string {
+  if (laterDays === 0) return "";
+  return ` The curve moves its first cut ${countOf(Math.abs(laterDays), "day")} ${laterDays > 0 ? "later" : "earlier"}.`;
 }

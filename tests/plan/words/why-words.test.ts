@@ -56,6 +56,15 @@ describe("why it blooms when it does", () => {
     expect(reached?.reached).toBeCloseTo(reached?.needed ?? 0, 6);
   });
 
+  test("a curve that moves its first cut says so, and the warmth is there on the day that it is", () => {
+    expect(why("2027-06-19", "metric", { ...annual, laterDays: -3 }).words).toMatch(
+      /which it should have on 19 Jul: .*\. The curve moves its first cut 3 days earlier\.$/,
+    );
+    expect(why("2027-09-01", "metric", { ...annual, laterDays: 1 }).words).toMatch(
+      /by 19 Jul\. The curve moves its first cut 1 day later\.$/,
+    );
+  });
+
   test("where the warmth does not suffice it says so", () => {
     expect(why("2027-09-15", "metric", annual, true, "2027-09-01").words).toContain(
       "which it will not have this season",
