@@ -1,7 +1,8 @@
 import ical from "ical-generator";
 import type { Day } from "#lib/domain/day";
 import type { Farm } from "#lib/domain/records/farm-settings";
-import type { WinterTask, WinterWorksheet } from "#lib/plan/winter/worksheet";
+import type { WinterTask } from "#lib/plan/winter/spread-work";
+import type { WinterWorksheet } from "#lib/plan/winter/worksheet";
 import { takesInWords } from "#lib/plan/words/takes-words";
 import { taskInWords } from "#lib/plan/words/task-words";
 

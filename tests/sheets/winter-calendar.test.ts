@@ -1,9 +1,12 @@
 import ICAL from "ical.js";
+import Papa from "papaparse";
 import { describe, expect, test } from "vitest";
+import { parseDay } from "#lib/domain/day";
 import { winterBeds } from "#lib/plan/winter/beds";
 import { winterWorksheet } from "#lib/plan/winter/worksheet";
 import { taskInWords } from "#lib/plan/words/task-words";
 import { winterCalendar } from "#lib/sheets/winter-calendar";
+import { winterCsv } from "#lib/sheets/winter-csv";
 import { SEASON, winterFarm } from "../plan/winter/farm";
 
 const STAMP = "2026-10-01T08:00:00Z";
@@ -11,7 +14,7 @@ const farm = winterFarm(5, 12, 4);
 const kept = winterBeds(farm, SEASON)
   .slice(0, 3)
   .map(({ bed }) => bed.id);
-const sheet = winterWorksheet(farm, SEASON, kept);
+const sheet = winterWorksheet(farm, SEASON, kept, parseDay("2026-10-01"));
 
 /** The file as another program reads it. */
 const eventsOf = (file: string) =>
@@ -59,4 +62,17 @@ describe("the winter's calendar file, read back", () => {
     expect(again.map(({ uid }) => uid)).toEqual(events.map(({ uid }) => uid));
     expect(new Set(events.map(({ uid }) => uid)).size).toBe(events.length);
   });
+});
+
+test("the winter's CSV, read by another parser, has a row a task, and its hours, leaves and tarps sum to the worksheet's", () => {
+  const { data, errors } = Papa.parse<Record<string, string>>(winterCsv(sheet), { header: true, skipEmptyLines: true });
+  expect(errors).toEqual([]);
+  expect(data.map((row) => `${row.day} ${row.bed} ${row.fate}`)).toEqual(
+    sheet.tasks.map(({ day, bedName, fate }) => `${day} ${bedName} ${fate}`),
+  );
+  const sum = (column: string) => data.reduce((total, row) => total + Number(row[column]), 0);
+  expect(sum("hours")).toBeCloseTo(sheet.totals.hours, 1);
+  expect(sum("leaf_cubic_metres")).toBeCloseTo(sheet.totals.leafCubicMetres, 1);
+  expect(sum("tarp_square_metres")).toBeCloseTo(sheet.totals.tarpSquareMetres, 1);
+  expect(sum("clumps")).toBe(sheet.totals.keptClumpCount + sheet.totals.dugClumpCount);
 });

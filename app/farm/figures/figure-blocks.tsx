@@ -87,6 +87,7 @@ export const OfKeeping = ({ farm }: Props) => (
       "winter.leafCubicMetresAtHand",
       "winter.tarpSquareMetresAtHand",
       "winter.hoursAtHand",
+      "winter.workHoursPerDay",
       "winter.keepShareAtMost",
     ]}
   />

@@ -3,6 +3,7 @@ import { z } from "zod";
 import { daySchema, inFull } from "#lib/domain/day";
 import { bedsKeptNow } from "#lib/plan/winter/kept-beds";
 import { countOf } from "#lib/plan/words/numbers";
+import { workInWords } from "#lib/plan/words/task-words";
 import { WINTER_CAUTIONS } from "#lib/plan/words/winter-cautions";
 import { today } from "../../clock";
 import { SeasonHead } from "../../frame/season-head";
@@ -20,17 +21,17 @@ export const metadata: Metadata = { title: "Winter worksheet" };
 
 const query = z.object({ day: daySchema.optional().catch(undefined) });
 
-/** The winter's work from frost to spring, day after day, as the farm has its beds now. */
+/** The winter's work from today to spring, day after day, as the farm has its beds now. */
 export default async function WorksheetPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
   const { day: chosen } = query.parse(await searchParams);
   const year = await seasonYear();
   const snapshot = loadFarm();
   const { farm } = snapshot;
-  const sheet = worksheetOf(snapshot, year);
+  const sheet = worksheetOf(snapshot, year, today());
   const days = [...new Set(sheet.tasks.map(({ day }) => day))];
   const shown = chosen && days.includes(chosen) ? [chosen] : days;
   const isAlone = shown.length < days.length;
-  const next = days.find((day) => day >= today());
+  const [next] = days;
   if (sheet.beds.length === 0)
     return (
       <>
@@ -56,23 +57,30 @@ export default async function WorksheetPage({ searchParams }: { searchParams: Pr
           <a className="button" href="/keep-or-dig/worksheet/calendar">
             Calendar file
           </a>
+          <a className="button" href="/keep-or-dig/worksheet/csv">
+            CSV
+          </a>
           {isAlone && (
             <a className="button" href="/keep-or-dig/worksheet">
               All {countOf(days.length, "day")}
             </a>
           )}
         </div>
-        <p>
-          Days hang on your median frosts, the first of autumn and the last of spring: move them with the weather. Two
-          weeks from frost to digging is published (University of Minnesota Extension); the other spans are common
-          practice.
+        <p className="lead">
+          Wet soil first, then cold: a clump rots in standing water long before frost reaches it. Lift what does not
+          drain; crown the leaves and lay the tarp so that water runs off.
+        </p>
+        <p>{workInWords(sheet, farm.winter.workHoursPerDay)}</p>
+        <p className="soft">
+          Days hang on your median first frost and on your last ones of spring: move them with the weather. Two weeks
+          from frost to digging is published (University of Minnesota Extension); the other spans are common practice.
         </p>
         <WorkTotals sheet={sheet} units={farm.units} />
         <details className="notice prints-open">
           <summary>
             <span>
-              <strong>Take care:</strong> heavy clumps, stakes at eye height, wet tarps, clean blades, what a store may
-              take
+              <strong>Take care:</strong> wet ground, heavy clumps, stakes at eye height, wet tarps and hot ones, clean
+              blades, what a store may take
             </span>
           </summary>
           <WinterCautionList cautions={WINTER_CAUTIONS} />

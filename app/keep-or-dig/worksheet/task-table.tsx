@@ -1,5 +1,5 @@
 import type { Units } from "#lib/domain/words";
-import type { WinterTask } from "#lib/plan/winter/worksheet";
+import type { WinterTask } from "#lib/plan/winter/spread-work";
 import { inTenths } from "#lib/plan/words/numbers";
 import { takesInWords } from "#lib/plan/words/takes-words";
 import { type Column, Table } from "../../ui/table";

@@ -1,7 +1,7 @@
 import type { Day } from "#lib/domain/day";
 import { allOf } from "#lib/domain/listed";
 import type { Units } from "#lib/domain/words";
-import type { WinterTask } from "#lib/plan/winter/worksheet";
+import type { WinterTask } from "#lib/plan/winter/spread-work";
 import { countOf, inTenths } from "#lib/plan/words/numbers";
 import { sumOfTakes, takesInWords } from "#lib/plan/words/takes-words";
 import { taskInWords, taskWords } from "#lib/plan/words/task-words";

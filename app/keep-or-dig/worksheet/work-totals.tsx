@@ -1,12 +1,18 @@
-import { MEASURES } from "#lib/domain/measures";
+import { MEASURES, shown } from "#lib/domain/measures";
 import type { Units } from "#lib/domain/words";
 import type { WinterTotals, WinterWorksheet } from "#lib/plan/winter/worksheet";
 import { countOf, inTenths, inWholes } from "#lib/plan/words/numbers";
 import { type Column, Table } from "../../ui/table";
 
 /** What the winter takes, in all and bed by bed. */
-export function WorkTotals({ sheet: { beds, totals }, units }: { sheet: WinterWorksheet; units: Units }) {
-  const { volume, area } = MEASURES[units];
+export function WorkTotals({
+  sheet: { beds, totals, leafDepthLaidMetres },
+  units,
+}: {
+  sheet: WinterWorksheet;
+  units: Units;
+}) {
+  const { volume, area, depth } = MEASURES[units];
   const leaves = (of: WinterTotals) => inTenths(of.leafCubicMetres * volume.shownPerStored);
   const tarp = (of: WinterTotals) => inWholes(of.tarpSquareMetres * area.shownPerStored);
   const column = (
@@ -29,7 +35,8 @@ export function WorkTotals({ sheet: { beds, totals }, units }: { sheet: WinterWo
         <strong>
           {countOf(keptCount, "bed")} kept, {countOf(beds.length - keptCount, "bed")} dug:
         </strong>{" "}
-        {inTenths(totals.hours)} hours, {leaves(totals)} {volume.word} of leaves, {tarp(totals)} {area.word} of tarp,{" "}
+        {inTenths(totals.hours)} hours, {leaves(totals)} {volume.word} of leaves laid{" "}
+        {shown(depth, leafDepthLaidMetres)} {depth.word} deep, {tarp(totals)} {area.word} of tarp,{" "}
         {countOf(totals.dugClumpCount, "clump")} to lift, {inWholes(totals.keptClumpCount)} left in.
       </p>
       <details className="fold prints-open">
@@ -68,4 +75,4 @@ export function WorkTotals({ sheet: { beds, totals }, units }: { sheet: WinterWo
   );
 }
 
-const isKept = ({ dugClumpCount }: WinterTotals): boolean => dugClumpCount === 0;
+const isKept = ({ fate }: WinterWorksheet["beds"][number]): boolean => fate === "kept";

@@ -83,7 +83,7 @@ export const WINTER_COSTS = {
   hoursAtHand: atHand("Hours at hand", { unit: "hours" }),
   workHoursPerDay: number({
     absent: 6,
-    above: 0,
+    least: 0.5,
     most: 24,
     unit: "hours a day",
     label: "Winter work in the field",

@@ -1,6 +1,6 @@
 import { MEASURES } from "#lib/domain/measures";
 import type { Units } from "#lib/domain/words";
-import type { WinterTask } from "#lib/plan/winter/worksheet";
+import type { WinterTask } from "#lib/plan/winter/spread-work";
 import { countOf, inTenths, inWholes } from "./numbers";
 
 /** What a piece of winter work uses up. */

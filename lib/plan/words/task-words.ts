@@ -1,4 +1,7 @@
-import type { WinterTask } from "#lib/plan/winter/worksheet";
+import { inFull } from "#lib/domain/day";
+import type { WinterTask } from "#lib/plan/winter/spread-work";
+import type { WinterWorksheet } from "#lib/plan/winter/worksheet";
+import { inTenths } from "./numbers";
 
 /** A piece of winter work in words: what is done, without a full stop, and how, in sentences that are the same for every bed. */
 export type TaskWords = { readonly what: string; readonly how: string };
@@ -7,18 +10,48 @@ export function taskWords({ work, variety }: Pick<WinterTask, "work" | "variety"
   const named = variety === null ? "" : ` ${variety.name}, ${variety.colour}`;
   switch (work) {
     case "cut tops":
-      return { what: "Supports and stakes off", how: "Cut the tops and lay them on the bed." };
-    case "leaves on":
-      return { what: "Leaves on, to the full depth and over the edges", how: "" };
-    case "tarp on":
-      return { what: "Tarp over the leaves, weights all round, water led off", how: "" };
-    case "look":
-      return { what: "Look", how: "Tarp tight, no standing water, no tunnels of voles." };
-    case "uncover":
       return {
-        what: "Tarp off, leaves drawn back from the crowns",
-        how: "Count live shoots; mark what is dead.",
+        what: "Supports and stakes off, tops cut and taken away",
+        how: "Left on the bed they rot and house voles. Labels stay.",
       };
+    case "haul leaves":
+      return { what: "Leaves hauled to the bed", how: "" };
+    case "voles":
+      return {
+        what: "Voles before covering",
+        how: "Look for runs and holes; trap first, for the cover keeps them safe.",
+      };
+    case "leaves on":
+      return { what: "Leaves on, crowned and over the edges", how: "Higher in the middle, so that water runs off." };
+    case "tarp on":
+      return {
+        what: "Tarp over the leaves and past the edges",
+        how: "Weights all round, water led away from the bed.",
+      };
+    case "look":
+      return {
+        what: "Look",
+        how: "Tarp tight, no standing water, no tunnels of voles; on a sunny day lift an end: it gets hot under there.",
+      };
+    case "vent":
+      return {
+        what: "Vent: ends of the tarp open",
+        how: "Right off on sunny days, on again for a hard frost.",
+      };
+    case "uncover":
+      return { what: "Tarp off, leaves drawn back from the crowns", how: "" };
+    case "frost cloth":
+      return {
+        what: "Frost cloth at hand, until the late frosts are over",
+        how: "Over the shoots on every night of frost.",
+      };
+    case "count and thin":
+      return {
+        what: "Count, thin, look for slugs",
+        how: "Mark what is dead; leave three to five strong shoots a clump; slugs come for the first leaves.",
+      };
+    case "replant dead":
+      return { what: "Tubers into the places of the dead", how: "" };
     case "dig":
       return { what: `Dig${named}`, how: "Tops off, soil shaken out, a label on every clump." };
     case "divide":
@@ -37,4 +70,18 @@ export function taskWords({ work, variety }: Pick<WinterTask, "work" | "variety"
 export function taskInWords(task: Pick<WinterTask, "work" | "variety">): string {
   const { what, how } = taskWords(task);
   return how ? `${what}. ${how}` : `${what}.`;
+}
+
+/** When the work of autumn is done and that of spring begins: "At 6 hours a day digging and covering end on Friday, 20 November 2026. Covers come off on …" */
+export function workInWords({ tasks, dates }: Pick<WinterWorksheet, "tasks" | "dates">, hoursPerDay: number): string {
+  const autumn = tasks.filter(({ day, hours }) => hours > 0 && day < dates.ventOn);
+  const covered = tasks.some(({ work }) => work === "uncover");
+  const ends = autumn.at(-1);
+  return [
+    ends && `At ${inTenths(hoursPerDay)} hours a day digging, dividing and covering end on ${inFull(ends.day)}.`,
+    covered &&
+      `Covers are vented from ${inFull(dates.ventOn)} and off on ${inFull(dates.uncoverOn)}, with frost cloth at hand until ${inFull(dates.lateFrostOn)}, after which one year in ten still has frost.`,
+  ]
+    .filter(Boolean)
+    .join(" ");
 }

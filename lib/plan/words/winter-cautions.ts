@@ -2,7 +2,16 @@ import { COMMON_PRACTICE, FROM_MEMORY, type Mark, type Origin } from "#lib/domai
 
 /** A thing to know before digging or keeping: in our words, with how sure we are. Not medical or legal advice. */
 export type WinterCaution = {
-  readonly topic: "first winter" | "hardiness" | "wet ground" | "lifting" | "stakes" | "tarps" | "knives" | "store";
+  readonly topic:
+    | "first winter"
+    | "hardiness"
+    | "wet ground"
+    | "lifting"
+    | "stakes"
+    | "tarps"
+    | "voles"
+    | "knives"
+    | "store";
   readonly words: string;
   readonly origin: Origin;
 };
@@ -36,8 +45,13 @@ export const HARDINESS: readonly WinterCaution[] = [
   },
 ];
 
-/** Everything the worksheet warns of. */
+/** Everything the worksheet warns of: wet ground first. */
 export const WINTER_CAUTIONS: readonly WinterCaution[] = [
+  {
+    topic: "wet ground",
+    words: "Kept clumps need ground that drains: lift them where water stands.",
+    origin: from("published", "DSG"),
+  },
   {
     topic: "first winter",
     words:
@@ -45,11 +59,6 @@ export const WINTER_CAUTIONS: readonly WinterCaution[] = [
     origin: COMMON_PRACTICE,
   },
   ...HARDINESS,
-  {
-    topic: "wet ground",
-    words: "Kept clumps need ground that drains: lift them where water stands.",
-    origin: from("published", "DSG"),
-  },
   {
     topic: "lifting",
     words:
@@ -62,6 +71,17 @@ export const WINTER_CAUTIONS: readonly WinterCaution[] = [
     origin: from("published", "ORDEQ"),
   },
   { topic: "stakes", words: "Pull or cap every stake before you bend over the bed: eyes.", origin: COMMON_PRACTICE },
+  {
+    topic: "tarps",
+    words:
+      "On a sunny day it is hot under a tarp, in February too: shoots wake and rot. Lift the ends, and have it off by late March in zone 7.",
+    origin: COMMON_PRACTICE,
+  },
+  {
+    topic: "voles",
+    words: "Voles winter under a cover and eat tubers: look for runs and trap before the leaves go on.",
+    origin: COMMON_PRACTICE,
+  },
   {
     topic: "tarps",
     words: "A wet tarp is heavy and slides: drain it, fold it with two, and keep off it in ice and wind.",
