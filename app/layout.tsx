@@ -31,6 +31,7 @@ import "./bookings/bookings.css";
 import "./bookings/editor/matrix.css";
 import "./beds/grid/grid.css";
 import "./bookings/booking-list.css";
+import "./bookings/promises/promises.css";
 import "./picking/picking.css";
 import "./buying/buying.css";
 import "./picking/pick-paper.css";

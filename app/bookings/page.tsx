@@ -54,7 +54,7 @@ export default async function BookingsPage({ searchParams }: { searchParams: Pro
             <NextEvent lines={toCome} today={now} />
             <BookingSide lines={live} />
           </div>
-          <PromiseNews plan={plan} />
+          <PromiseNews plan={plan} today={now} />
           <ShowFilter show={show} lines={toCome} />
           <p className="note">
             One bloom is twenty stems, one ring twenty short; then the stems asked and what is short.

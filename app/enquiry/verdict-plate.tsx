@@ -100,7 +100,7 @@ const NobodyLoses = () => (
 );
 
 const Losers = ({ losers }: { losers: readonly NamedBooking[] }) => (
-  <p className="state risk verdict-losers">
+  <p className="state risk told">
     <StateSign of="risk" />
     <span>
       Held, it would take{" "}

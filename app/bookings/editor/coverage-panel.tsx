@@ -56,7 +56,7 @@ function Covered({ coverage: { lines, stems, shortStems, losers } }: { coverage:
         )}
       </p>
       {losers.length > 0 && (
-        <div className="state risk coverage-losers">
+        <div className="state risk told coverage-losers">
           <StateSign of="risk" />
           <div>
             <p>Saved so, it takes stems from other bookings:</p>

@@ -8,6 +8,7 @@ import { coveredPromises } from "#lib/plan/road/promises";
 import { countOf } from "#lib/plan/words/numbers";
 import { promiseTitle } from "#lib/plan/words/promise-words";
 import { action, refusal } from "../../action";
+import { today } from "../../clock";
 import { loadPlan } from "../../load";
 import { unpromised } from "./unpromised";
 
@@ -25,12 +26,12 @@ export const promiseCovered = action(
   },
 );
 
-/** Promises every confirmed booking of a season, that was promised nothing yet, what the plan covers of it. */
+/** Promises every confirmed booking of a season that is to come, and was promised nothing yet, what the plan covers of it. */
 export const promiseAllCovered = action(
   z.object({ seasonYear: z.coerce.number().int() }),
   (database, { seasonYear }) => {
     const { match } = loadPlan(seasonYear);
-    const made = unpromised(match, seasonYear).map(({ id }) => ({
+    const made = unpromised(match, seasonYear, today()).map(({ id }) => ({
       bookingId: id,
       promises: coveredPromises(match, id),
     }));

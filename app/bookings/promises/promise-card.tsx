@@ -15,15 +15,23 @@ export function PromiseCard({ plan: { match, snapshot }, booking }: { plan: Plan
   const isBroken = state.brokenStems > 0;
   const isOffered = state.coveredStems > 0 && (isBroken || state.moreStems > 0);
   return (
-    <section className="card promise-card" aria-labelledby="promised">
-      <h2 id="promised">Promised</h2>
-      <p className={`state ${isBroken ? "short" : state.promisedStems > 0 ? "covered" : "risk"}`}>
+    <section className="promise" aria-label="Promised">
+      <p className={`state told ${isBroken ? "short" : state.promisedStems > 0 ? "covered" : "risk"}`}>
         <StateSign of={isBroken ? "short" : state.promisedStems > 0 ? "tick" : "risk"} />
         <span>{promiseInWords(state)}</span>
       </p>
+      {isOffered && (
+        <Form
+          action={promiseCovered}
+          hidden={{ bookingId: booking.id }}
+          submit={`${state.coveredStems < state.promisedStems ? "Lower the promise to" : "Promise"} ${countOf(state.coveredStems, "stem")}`}
+          label="The promise"
+          isQuiet
+        />
+      )}
       {state.promisedStems > 0 && (
         <details open={isBroken}>
-          <summary className="small">Need by need</summary>
+          <summary className="small">Promised, need by need</summary>
           <ul className="leaders">
             {state.needs.map(({ need, brokenStems }) => (
               <li key={need.kind}>
@@ -37,15 +45,6 @@ export function PromiseCard({ plan: { match, snapshot }, booking }: { plan: Plan
             ))}
           </ul>
         </details>
-      )}
-      {isOffered && (
-        <Form
-          action={promiseCovered}
-          hidden={{ bookingId: booking.id }}
-          submit={`${state.coveredStems < state.promisedStems ? "Lower the promise to" : "Promise"} ${countOf(state.coveredStems, "stem")}`}
-          label="The promise"
-          isQuiet
-        />
       )}
       <p className="note">No later booking takes what is promised, as long as the stems are there.</p>
     </section>

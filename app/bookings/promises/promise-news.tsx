@@ -1,3 +1,4 @@
+import type { Day } from "#lib/domain/day";
 import type { Plan } from "#lib/plan/road/plan";
 import { promiseState } from "#lib/plan/road/promise-state";
 import { brokenStems } from "#lib/plan/road/promises";
@@ -9,14 +10,14 @@ import { promiseAllCovered } from "./promise-actions";
 import { unpromised } from "./unpromised";
 
 /** What must be said of a season's promises: those that the plan cannot keep, by name, and the bookings that were promised nothing yet. */
-export function PromiseNews({ plan: { match, seasonYear } }: { plan: Plan }) {
+export function PromiseNews({ plan: { match, seasonYear }, today }: { plan: Plan; today: Day }) {
   const broken = brokenStems(match) > 0 ? brokenBookings(match, seasonYear) : [];
-  const open = unpromised(match, seasonYear);
+  const open = unpromised(match, seasonYear, today);
   const coveredStems = open.reduce((sum, { id }) => sum + promiseState(match, id).coveredStems, 0);
   return (
     <>
       {broken.length > 0 && (
-        <p className="state short promise-news">
+        <p className="state short told">
           <StateSign of="short" />
           <span>
             Promised, and no longer in the plan:{" "}
@@ -31,8 +32,8 @@ export function PromiseNews({ plan: { match, seasonYear } }: { plan: Plan }) {
         </p>
       )}
       {open.length > 0 && (
-        <div className="row apart promise-news">
-          <p className="state risk">
+        <div className="promise">
+          <p className="state risk told">
             <StateSign of="risk" />
             <span>
               {countOf(open.length, "confirmed booking")} {open.length === 1 ? "has" : "have"} nothing promised yet: a
