@@ -1,6 +1,8 @@
 import type { BloomSeason } from "./bloom-season";
 import { clockGuesses } from "./clock-guesses";
-import { errorsLeftOut, fitClock, RecordedSeasons, rootMeanSquare, roughErrorDays } from "./fit-clock";
+import { RecordedSeasons, rootMeanSquare } from "./fit-clock";
+import type { HeatClock } from "./heat-clock";
+import { judgedClocks, meanDay } from "./judged-clocks";
 
 /** A plain clock that a bloom curve can hold: degree days above a base, from a day of the year on, up to a sum. */
 type PlainClock = { readonly startDay: number; readonly baseC: number; readonly sumC: number };
@@ -37,39 +39,26 @@ export function knownPoint(seasons: readonly BloomSeason[]): KnownPoint {
   if (seasons.length < 3) throw new RangeError(`seasons must be at least three to learn from, got ${seasons.length}`);
   const recorded = new RecordedSeasons(seasons);
   const { firstCuts } = recorded;
-  const meanIndex = meanOf(firstCuts);
-  const meansLeftOut = firstCuts.map((day) => (meanIndex * firstCuts.length - day) / (firstCuts.length - 1));
-  const meanErrorDays = rootMeanSquare(meansLeftOut.map((told, season) => told - firstCuts[season]));
-  const meanErrorWithin = rootMeanSquare(firstCuts.map((day) => day - meanIndex));
-  const best = clockGuesses()
-    .flatMap((clock) => ("baseC" in clock.response && isPlain(clock) ? [{ clock, baseC: clock.response.baseC }] : []))
-    .map((guess) => ({ ...guess, rough: roughErrorDays(recorded, guess.clock) }))
-    .sort((a, b) => a.rough - b.rough)
-    .slice(0, JUDGED_COUNT)
-    .flatMap(({ clock, baseC }) => {
-      const fitted = fitClock(recorded, clock);
-      if (fitted === null || fitted.errorDays > meanErrorWithin) return [];
-      const errors = errorsLeftOut(recorded, clock);
-      return [{ clock, baseC, sumC: fitted.sum, errors, errorDays: rootMeanSquare(errors) }];
-    })
-    .sort((a, b) => a.errorDays - b.errorDays)
-    .find(({ errorDays }) => errorDays < meanErrorDays);
+  const mean = meanDay(firstCuts);
+  const meanErrorWithin = rootMeanSquare(firstCuts.map((day) => day - mean.index));
+  const best = judgedClocks(recorded, clockGuesses().filter(isPlain), JUDGED_COUNT).find(
+    ({ errorDays, leftOutErrorDays }) => errorDays <= meanErrorWithin && leftOutErrorDays < mean.leftOutErrorDays,
+  );
   return {
-    meanIndex,
-    meanErrorDays,
-    clock: best ? { startDay: best.clock.startDay, baseC: best.baseC, sumC: best.sumC } : null,
-    clockErrorDays: best?.errorDays ?? null,
+    meanIndex: mean.index,
+    meanErrorDays: mean.leftOutErrorDays,
+    clock: best ? { startDay: best.clock.startDay, baseC: best.clock.response.baseC, sumC: best.sum } : null,
+    clockErrorDays: best?.leftOutErrorDays ?? null,
     told: seasons.map(({ year, firstCutIndex }, season) => ({
       year,
       recordedIndex: firstCutIndex,
-      byClockIndex: best ? firstCutIndex + best.errors[season] : null,
-      byMeanIndex: meansLeftOut[season],
+      byClockIndex: best ? firstCutIndex + best.leftOut[season] : null,
+      byMeanIndex: mean.leftOut[season],
     })),
   };
 }
 
-const isPlain = ({ fallPerDay, fallPerColdDay }: { fallPerDay: number; fallPerColdDay: number }): boolean =>
-  fallPerDay === 0 && fallPerColdDay === 0;
-
-const meanOf = (numbers: readonly number[]): number =>
-  numbers.reduce((sum, number) => sum + number, 0) / numbers.length;
+/** A clock that a curve can hold: degree days above a base, and the sum asked for never falls. */
+type Plain = HeatClock & { readonly response: { readonly baseC: number } };
+const isPlain = (clock: HeatClock): clock is Plain =>
+  "baseC" in clock.response && clock.fallPerDay === 0 && clock.fallPerColdDay === 0;

@@ -1,18 +1,11 @@
 import type { BloomSeason, WarmthOfSeason } from "./bloom-season";
 import { clockGuesses } from "./clock-guesses";
-import {
-  errorsLeftOut,
-  type FittedClock,
-  fitClock,
-  RecordedSeasons,
-  rootMeanSquare,
-  roughErrorDays,
-  startIndexOf,
-} from "./fit-clock";
+import { type FittedClock, RecordedSeasons, rootMeanSquare, startIndexOf } from "./fit-clock";
 import { coldOfDays, easedBy, heatAddedUp, heatOfDay, indexOfSum } from "./heat-clock";
+import { type JudgedClock, judgedClocks, meanDay } from "./judged-clocks";
 
 /** A fitted clock and its say among others, a share of 1. */
-type WeighedClock = FittedClock & { readonly share: number; readonly leftOutErrorDays: number };
+type WeighedClock = JudgedClock & { readonly share: number };
 
 /**
  * What recorded seasons teach about a first cut: the calendar mean (an index into a season), clocks of warmth with their shares, and the say the calendar mean
@@ -44,17 +37,10 @@ const LEAST_SHARE = 0.001;
 export function learnClock(seasons: readonly BloomSeason[]): LearnedClock {
   if (seasons.length < 3) throw new RangeError(`seasons must be at least three to learn from, got ${seasons.length}`);
   const recorded = new RecordedSeasons(seasons);
-  const calendarIndex = mean(recorded.firstCuts);
-  const calendarDays = calendarErrorLeftOut(recorded.firstCuts, calendarIndex);
-  const judged = clockGuesses()
-    .map((clock) => ({ clock, errorDays: roughErrorDays(recorded, clock) }))
-    .sort((a, b) => a.errorDays - b.errorDays)
-    .slice(0, JUDGED_COUNT)
-    .map(({ clock }) => fitClock(recorded, clock))
-    .filter((fitted) => fitted !== null)
-    .map((fitted) => ({ ...fitted, leftOutErrorDays: rootMeanSquare(errorsLeftOut(recorded, fitted.clock)) }))
-    .filter(({ leftOutErrorDays }) => leftOutErrorDays < calendarDays)
-    .sort((a, b) => a.leftOutErrorDays - b.leftOutErrorDays);
+  const { index: calendarIndex, leftOutErrorDays: calendarDays } = meanDay(recorded.firstCuts);
+  const judged = judgedClocks(recorded, clockGuesses(), JUDGED_COUNT).filter(
+    ({ leftOutErrorDays }) => leftOutErrorDays < calendarDays,
+  );
   const leftOut = { calendarDays, bestClockDays: judged[0]?.leftOutErrorDays ?? Number.POSITIVE_INFINITY };
   const alone = { calendarIndex, calendarShare: 1, clocks: [], leftOut, usual: seasons };
   if (judged.length === 0) return alone;
@@ -106,7 +92,7 @@ const splice = (ofDay: Float64Array, others: readonly Float64Array[], knownUntil
   );
 
 /** Shares by left-out error, the calendar mean among them; small ones dropped and the rest made up to 1. */
-function shares(judged: readonly Omit<WeighedClock, "share">[], calendarDays: number, seasonCount: number) {
+function shares(judged: readonly JudgedClock[], calendarDays: number, seasonCount: number) {
   const best = judged[0].leftOutErrorDays;
   const say = (errorDays: number) => (Math.max(best, 1e-9) / Math.max(errorDays, 1e-9)) ** seasonCount;
   const all = say(calendarDays) + judged.reduce((sum, { leftOutErrorDays }) => sum + say(leftOutErrorDays), 0);
@@ -117,9 +103,3 @@ function shares(judged: readonly Omit<WeighedClock, "share">[], calendarDays: nu
     clocks: heard.map((clock) => ({ ...clock, share: say(clock.leftOutErrorDays) / whole })),
   };
 }
-
-const mean = (numbers: readonly number[]): number => numbers.reduce((sum, number) => sum + number, 0) / numbers.length;
-
-/** The error of a mean on seasons left out: each error grows by n / (n − 1), since the season no longer pulls the mean its way. */
-const calendarErrorLeftOut = (firstCuts: readonly number[], calendarIndex: number): number =>
-  rootMeanSquare(firstCuts.map((day) => ((day - calendarIndex) * firstCuts.length) / (firstCuts.length - 1)));
