@@ -1,6 +1,7 @@
 import { spawnSync } from "node:child_process";
 import { cpus, loadavg } from "node:os";
 import { choiceRows } from "./choice";
+import { clockRows } from "./clock-rows";
 import { loadRows } from "./load-rows";
 import { networkLine } from "./match-file";
 import { planRows } from "./plan-rows";
@@ -35,7 +36,7 @@ if (isWanted("plan")) {
   lines.push(...plans.lines);
 }
 if (isWanted("records")) rows.push(...recordRows());
-if (isWanted("weather")) rows.push(...weatherRows());
+if (isWanted("weather")) rows.push(...clockRows(), ...weatherRows());
 if (isWanted("choice"))
   for (const { name, median, note } of await choiceRows()) rows.push(rowOf(name, [median], targetOf(name), note));
 if (isWanted("simulation"))

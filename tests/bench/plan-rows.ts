@@ -107,4 +107,4 @@ function costByHighs(highs: Highs, { nodeCount, arcCount, supply, unmetCost, fro
 }
 
 /** A plan with all that it works out only when it is asked for. */
-const wholly = ({ gaps, weeks, pickList, buying, surplus }: Plan) => [gaps, weeks, pickList, buying, surplus];
+export const wholly = ({ gaps, weeks, pickList, buying, surplus }: Plan) => [gaps, weeks, pickList, buying, surplus];

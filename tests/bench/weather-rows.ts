@@ -57,7 +57,7 @@ function broughtIn(): void {
 }
 
 /** The farm in a climate, with a clock on every curve and so many recorded years. */
-const byWarmth = (farm: Snapshot, yearCount: number): Snapshot => ({
+export const byWarmth = (farm: Snapshot, yearCount: number): Snapshot => ({
   ...farm,
   farm: { ...farm.farm, climate: CLIMATE },
   curves: farm.curves.map((curve, index) => ({
