@@ -28,24 +28,38 @@ export function farmSheets(snapshot: Snapshot): SheetText[] {
  * written by the farm's mark, which its sheet names.
  */
 export function sheetsOfRecords(records: FarmRecords, kept: KeptRows | null = null): SheetText[] {
-  const rows = rowsOfRecords(records);
-  return Object.keys(SHEETS).map((sheet) => sheetOf(sheet as SheetName, rows, kept, records));
+  return sheetCells(records, kept).map(({ name, headings, rows }) => ({
+    name: `${name}.csv`,
+    text: csvText([headings, ...rows]),
+  }));
 }
 
-function sheetOf<Name extends SheetName>(
+/** A sheet's cells as its text says them, each row with its key where rows have one. */
+export type SheetCells = {
+  readonly name: SheetName;
+  readonly headings: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+};
+
+/** The cells of every sheet, by which a file of any kind is written. */
+export function sheetCells(records: FarmRecords, kept: KeptRows | null): SheetCells[] {
+  const rows = rowsOfRecords(records);
+  return Object.keys(SHEETS).map((sheet) => cellsOfSheet(sheet as SheetName, rows, kept, records));
+}
+
+function cellsOfSheet<Name extends SheetName>(
   name: Name,
   rows: RowsBySheet,
   kept: KeptRows | null,
   { farm }: FarmRecords,
-): SheetText {
+): SheetCells {
   const cells = (rows[name] as RowsBySheet[Name]).map((row) => cellsOf(SHEETS[name], row, farm?.decimalMark));
   const headings = headingsOf(name);
-  if (kept && hasKeys(name)) {
-    const keys = kept[name].map(({ key }) => key);
-    return {
-      name: `${name}.csv`,
-      text: csvText([[...headings, KEY_HEADING], ...cells.map((row, index) => [...row, keys[index] ?? ""])]),
-    };
-  }
-  return { name: `${name}.csv`, text: csvText([headings, ...cells]) };
+  if (!kept || !hasKeys(name)) return { name, headings, rows: cells };
+  const keys = kept[name].map(({ key }) => key);
+  return {
+    name,
+    headings: [...headings, KEY_HEADING],
+    rows: cells.map((row, index) => [...row, keys[index] ?? ""]),
+  };
 }

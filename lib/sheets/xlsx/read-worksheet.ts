@@ -1,6 +1,7 @@
 import { MOST_LINES, type SplitRow } from "../split-rows";
 import { MOST_COLUMNS } from "../table";
 import type { Shown } from "./cell-styles";
+import { meantLetters } from "./held-letters";
 import { type Room, TooMuch } from "./room";
 import { type DateSystem, serialDay } from "./serial-day";
 import { walkXml } from "./walk-xml";
@@ -102,7 +103,7 @@ function textOf(
   { type, style, value, inline, hasFormula }: Cell,
   { texts, shownAs, system }: About,
 ): { readonly text: string; readonly problem?: string } {
-  if (type === "inlineStr") return { text: inline };
+  if (type === "inlineStr") return { text: meantLetters(inline) };
   if (value === null)
     return hasFormula
       ? {

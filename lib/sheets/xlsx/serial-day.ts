@@ -35,3 +35,12 @@ function dayOf(whole: number, system: DateSystem): string | null {
   const dayNumber = system === 1904 ? DAY_0_OF_1904 + whole : DAY_0_OF_1900 + whole + (whole < NEVER ? 1 : 0);
   return dayNumber > LAST_DAY_NUMBER ? null : toDay(dayNumber);
 }
+
+/**
+ * The serial number of a day in the 1900 system, the inverse of {@link serialDay}; null before March 1900, where the programs do not agree. Its text
+ * is a day as our sheets write it.
+ */
+export function serialOf(day: string): number | null {
+  const serial = toDayNumber(parseDay(day)) - DAY_0_OF_1900;
+  return serial > NEVER ? serial : null;
+}

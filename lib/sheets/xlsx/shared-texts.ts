@@ -1,3 +1,4 @@
+import { meantLetters } from "./held-letters";
 import { walkXml } from "./walk-xml";
 
 /** The texts that cells name by their number, each with its runs joined; what is there to say how a text is spoken is left out. */
@@ -17,7 +18,7 @@ export function sharedTexts(xml: string | undefined): string[] {
       if (isText) parts.push(text);
     },
     close: (name) => {
-      if (name === "si") texts.push(parts.join(""));
+      if (name === "si") texts.push(meantLetters(parts.join("")));
       if (name === "rPh") spokenDepth -= 1;
       isText = false;
     },

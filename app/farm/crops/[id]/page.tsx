@@ -41,23 +41,29 @@ export default async function CropPage(props: Props) {
         </p>
       )}
       <Cautions crops={[crop]} />
-      <CropForm crop={crop} farm={farm} />
-      {isBuiltIn && isChanged && (
-        <Form
-          action={restoreCrop}
-          submit="Back to the built-in numbers"
-          hidden={{ cropId: crop.id }}
-          label="Back to the built-in numbers"
-          isQuiet
-        />
-      )}
-      <VarietyRows crop={crop} varieties={ofCrop} manner={farm} />
-      <CurveList
-        crop={crop}
-        curves={curves.filter(({ cropId }) => cropId === crop.id)}
-        varieties={ofCrop}
-        manner={farm}
-      />
+      <div className="cols farm-cols">
+        <div>
+          <CropForm crop={crop} farm={farm} />
+          {isBuiltIn && isChanged && (
+            <Form
+              action={restoreCrop}
+              submit="Back to the built-in numbers"
+              hidden={{ cropId: crop.id }}
+              label="Back to the built-in numbers"
+              isQuiet
+            />
+          )}
+        </div>
+        <div>
+          <VarietyRows crop={crop} varieties={ofCrop} manner={farm} />
+          <CurveList
+            crop={crop}
+            curves={curves.filter(({ cropId }) => cropId === crop.id)}
+            varieties={ofCrop}
+            manner={farm}
+          />
+        </div>
+      </div>
       <h2>Remove</h2>
       <Form
         action={deleteCrop}
