@@ -28,6 +28,8 @@ export function spreadWork(chains: readonly (readonly WinterStep[])[], hoursPerD
     .flatMap(({ step, chain }) => {
       const before = doneOn.get(chain);
       const from = latest(step.due, today, before ? addDays(before, step.gapDays) : today);
+      // A look at what is not there yet is no work.
+      if (step.hours === 0 && step.until < from) return [];
       const parts = hours.take(from, step.hours);
       doneOn.set(chain, parts[parts.length - 1].day);
       return inParts(step, parts);

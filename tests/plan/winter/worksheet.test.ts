@@ -72,6 +72,13 @@ describe("the worksheet", () => {
       "2026-11-26",
     ]);
     expect(late.find(({ work }) => work === "divide")?.day).toBe("2026-11-28");
+    expect(late.find(({ work }) => work === "check store")?.day).toBe("2026-12-03");
+    const slow = farmOf();
+    const oneHour = { ...slow, farm: { ...slow.farm, winter: { ...slow.farm.winter, workHoursPerDay: 1 } } };
+    const slowly = winterWorksheet(oneHour, 2027, [1], day("2026-11-26")).tasks;
+    const divided = slowly.filter(({ work }) => work === "divide").at(-1)?.day ?? "";
+    const checked = slowly.find(({ work }) => work === "check store")?.day ?? "";
+    expect(divided > "2026-12-03" && checked >= divided).toBe(true);
     const spring = winterWorksheet(farmOf(), 2027, [1], day("2027-03-20")).tasks;
     expect(new Set(spring.map(({ work }) => work))).toEqual(
       new Set(["vent", "uncover", "frost cloth", "count and thin", "check store", "replant"]),
