@@ -11,7 +11,9 @@ export function NoCandidates({ snapshot, seasonYear }: { snapshot: Snapshot; sea
     <Empty title={`No bed of ${seasonYear} could stay in the ground`}>
       <p>
         A bed is a candidate when it holds tender perennials, such as dahlias, with a bloom curve both for “dug and
-        replanted in spring” and for “kept in the ground over winter”.
+        replanted in spring” and for “kept in the ground over winter”, and they stand in it the winter before: what is
+        first planted in the spring of {seasonYear} cannot be kept yet. Clumps that do stand there have an earlier
+        planting day, or were in the bed the season before.
       </p>
       {!hasPlantings && latest !== null && <CarryOver fromSeason={latest} toSeason={seasonYear} />}
       <p className="actions">

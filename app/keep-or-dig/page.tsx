@@ -12,6 +12,7 @@ import { Patterns } from "../look/patterns";
 import { bedBlooms } from "./bed-blooms";
 import { BeforeKeeping } from "./before-keeping";
 import { NoCandidates } from "./no-candidates";
+import { NotAsked } from "./not-asked";
 import { Planner } from "./planner.client";
 import { atHandOf, bedRows, keptNowIds } from "./planner-data";
 import { boardOf } from "./tried-plan";
@@ -51,6 +52,7 @@ export default async function KeepOrDigPage() {
               isOver: keepingTime(snapshot, beds, year, today()) === "over",
             }}
           />
+          <NotAsked snapshot={snapshot} seasonYear={year} />
           <BeforeKeeping />
         </>
       )}

@@ -1,4 +1,4 @@
-import type { Day } from "#lib/domain/day";
+import { type Day, yearOf } from "#lib/domain/day";
 import type { Bed, BedFlag } from "#lib/domain/records/bed";
 import type { Planting, PlantingFlag } from "#lib/domain/records/planting";
 import type { Snapshot } from "#lib/domain/snapshot";
@@ -49,9 +49,10 @@ function bedsOf(snapshot: Snapshot, seasonYear: number): WinterBed[] {
   const warmth = warmthOf(snapshot.farm, snapshot.weather);
   const byBed = new Map<number, WinterPlanting[]>();
   const sickBedIds = new Set<number>();
+  const stands = standingTest(snapshot, seasonYear);
   for (const row of grown(snapshot, seasonYear)) {
     if (row.planting.flags.includes(SICK)) sickBedIds.add(row.bed.id);
-    if (!row.crop.overwinters) continue;
+    if (!row.crop.overwinters || !stands(row.planting)) continue;
     const { planting } = row;
     const future = (treatment: Treatment, plantedOn: Day) =>
       grownBy({ ...row, planting: grownAs(planting, treatment, plantedOn) }, curveFor, warmth);
@@ -78,6 +79,30 @@ function bedsOf(snapshot: Snapshot, seasonYear: number): WinterBed[] {
       },
     ];
   });
+}
+
+/**
+ * Whether a planting's clumps stand in its bed in the winter before its season [K1]: kept in the ground, or planted in an earlier year, or there in the season
+ * before. Of a farm that has nothing of that season they are taken to stand, unless it is said to be the first season of their life.
+ */
+function standingTest({ plantings }: Snapshot, seasonYear: number): (planting: Planting) => boolean {
+  const placeOf = ({ bedId, varietyId }: Planting) => `${bedId} ${varietyId}`;
+  const before = new Set(plantings.filter((row) => row.seasonYear === seasonYear - 1).map(placeOf));
+  return (planting) =>
+    planting.treatment === KEPT ||
+    yearOf(planting.plantedOn) < seasonYear ||
+    (before.size > 0 ? before.has(placeOf(planting)) : planting.ageSeasons !== 1);
+}
+
+/** Beds that will first be planted with what could winter in the ground in the spring of the season: there is nothing in them to keep yet. */
+export function newlyPlantedBeds(snapshot: Snapshot, seasonYear: number): Bed[] {
+  const stands = standingTest(snapshot, seasonYear);
+  const ids = new Set(
+    grown(snapshot, seasonYear).flatMap(({ planting, crop, bed }) =>
+      crop.overwinters && !stands(planting) ? [bed.id] : [],
+    ),
+  );
+  return snapshot.beds.filter(({ id }) => ids.has(id));
 }
 
 /** The planting in one of its futures: itself when it is in that one, so that nothing that rests on it is worked out anew [L3]. */

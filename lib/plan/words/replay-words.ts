@@ -21,6 +21,6 @@ export function replayInWords(row: Grown, replay: Replay | null): string | null 
 export const sampledInWords = (replay: Replay | null): string =>
   `${
     replay
-      ? `Each sampled season has the spring of one of your ${countOf(replay.years.length, "recorded year")}, the same for every crop that follows warmth; yields, winters, stores and frost vary by their spreads.`
-      : "First cuts, yields, winters, stores and frost vary: seasons are sampled from their spreads."
+      ? `Each sampled season has the spring of one of your ${countOf(replay.years.length, "recorded year")}, the same for every crop that follows warmth; yields, winters and frost vary by their spreads.`
+      : "First cuts, yields, winters and frost vary: seasons are sampled from their spreads."
   } A thousand of them are the same ones with these beds kept and with every bed dug.`;

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { Planting } from "#lib/domain/records/planting";
-import { winterBeds, withKeptBeds } from "#lib/plan/winter/beds";
+import { newlyPlantedBeds, winterBeds, withKeptBeds } from "#lib/plan/winter/beds";
 import { bed, crop, curve, day, monthDay, planting, snapshot, variety } from "../../small-farm";
 
 const dahlia = crop({ id: 1, name: "Dahlia", overwinters: true, tender: true });
@@ -22,6 +22,7 @@ const farmOf = (given: Parameters<typeof snapshot>[0] = {}) =>
       planting({ id: 2, bedId: 1, treatment: "kept-in-ground" }),
       planting({ id: 3, bedId: 2, varietyId: 2 }),
       planting({ id: 4, bedId: 3, seasonYear: 2026, treatment: "spring-planted" }),
+      planting({ id: 5, bedId: 1, seasonYear: 2026, treatment: "spring-planted" }),
     ],
     ...given,
   });
@@ -36,6 +37,27 @@ describe("candidates", () => {
       [1, 2],
       [1, 2],
     ]);
+  });
+
+  test("[K1] what is first planted in the season's spring stands nowhere yet: every case, told by hand", () => {
+    const now = { treatment: "spring-planted", plantedOn: day("2027-05-20") } as const;
+    const lastYear = { seasonYear: 2026, treatment: "spring-planted" } as const;
+    const other = planting({ id: 9, bedId: 2, varietyId: 2, seasonYear: 2026 });
+    const cases: readonly { readonly rows: Planting[]; readonly stands: boolean }[] = [
+      { rows: [planting({ id: 1, ...now })], stands: true },
+      { rows: [planting({ id: 1, ...now, ageSeasons: 1 })], stands: false },
+      { rows: [planting({ id: 1, ...now, ageSeasons: 2 })], stands: true },
+      { rows: [planting({ id: 1, ...now }), other], stands: false },
+      { rows: [planting({ id: 1, ...now }), other, planting({ id: 2, ...lastYear })], stands: true },
+      { rows: [planting({ id: 1, ...now }), planting({ id: 2, ...lastYear, bedId: 2 })], stands: false },
+      { rows: [planting({ id: 1, ...now, plantedOn: day("2026-05-20") }), other], stands: true },
+      { rows: [planting({ id: 1, ...now, treatment: "kept-in-ground" }), other], stands: true },
+    ];
+    for (const { rows, stands } of cases) {
+      const farm = farmOf({ plantings: rows });
+      expect(winterBeds(farm, 2027).map(({ bed: { id } }) => id)).toEqual(stands ? [1] : []);
+      expect(newlyPlantedBeds(farm, 2027).map(({ id }) => id)).toEqual(stands ? [] : [1]);
+    }
   });
 
   test("[K1] without a curve for both futures there is no candidate", () => {
@@ -81,11 +103,13 @@ describe("candidates", () => {
       "kept-in-ground",
       "field",
       "spring-planted",
+      "spring-planted",
     ]);
     expect(withKeptBeds(before, 2027, []).plantings.map(({ treatment }) => treatment)).toEqual([
       "spring-planted",
       "spring-planted",
       "field",
+      "spring-planted",
       "spring-planted",
     ]);
     expect({ ...after, plantings: before.plantings }).toEqual(before);
