@@ -89,6 +89,7 @@ const HOLDS: Readonly<Record<SheetName, string>> = {
   bookings: "clients, days and palettes",
   pieces: "the pieces of each booking",
   stems: "stems by name of each booking",
+  promises: "what each client was promised",
   cuts: "what was cut",
   weather: "highs and lows, day by day",
 };
