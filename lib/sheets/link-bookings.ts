@@ -5,6 +5,7 @@ import type { Fields, RecordOf } from "#lib/domain/records/field";
 import { PIECE_SHEET } from "#lib/domain/records/piece";
 import { PROMISE_SHEET } from "#lib/domain/records/promised-stems";
 import { STEM_SHEET } from "#lib/domain/records/stem-line";
+import { halfPieceInWords } from "#lib/plan/words/half-pieces";
 import { BookingOwners } from "./booking-owners";
 import { gatherBookings } from "./gather-bookings";
 import { KEY_HEADING, type KeptRow, type KeptRows } from "./known-farm";
@@ -36,14 +37,21 @@ export type LinkedBookings = {
 /** A line under the client and day of its booking. */
 type LineOf<Line> = Line & Pick<BookingRecord, "client" | "eventOn">;
 
-type Names = { readonly crops: NameBook; readonly recipes: NameBook; readonly farm: Farm; readonly rows: KeptRows };
+type Names = {
+  readonly crops: NameBook;
+  readonly recipes: NameBook;
+  /** What a recipe is counted in after the upload. */
+  readonly unitOf: (recipe: string) => string;
+  readonly farm: Farm;
+  readonly rows: KeptRows;
+};
 
 /**
  * Bookings with the pieces, stems and promises of the same upload, and lines for bookings of the farm. A booking is known by client and day, and stands
  * once. Lines that the upload lacks stay. One with a wrong line is left out whole, since half a promise is worse than none; its rows say so.
  */
 export function linkBookings(sheets: BookingSheets, names: Names): LinkedBookings {
-  const { crops, recipes, farm, rows: kept } = names;
+  const { crops, recipes, unitOf, farm, rows: kept } = names;
   const bookings = linkBookingRows(sheets.bookings, crops, farm, kept.bookings);
   const owners = new BookingOwners(bookings.rows, kept.bookings);
   const matched = <F extends Fields>(
@@ -86,7 +94,11 @@ export function linkBookings(sheets: BookingSheets, names: Names): LinkedBooking
     checkOwner(line, row.kept, say);
     const recipe = recipes.find(line.recipe);
     if (!recipe.ok) say("recipe", recipe.message);
-    return recipe.ok ? { ...line, recipe: recipe.name } : null;
+    if (!recipe.ok) return null;
+    const half = halfPieceInWords(line.pieceCount, { name: recipe.name, unit: unitOf(recipe.name) });
+    // What the farm has had all along may stay.
+    if (half !== null && (row.kept?.row as PieceRecord | undefined)?.pieceCount !== line.pieceCount) say("count", half);
+    return { ...line, recipe: recipe.name };
   });
   const ofCropLine = <Line extends LineOf<{ readonly crop: string | null }>>(
     line: Line,

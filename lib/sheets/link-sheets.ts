@@ -1,4 +1,4 @@
-import type { BookingRecord } from "#lib/domain/farm-records";
+import type { BookingRecord, RecipeRecord } from "#lib/domain/farm-records";
 import type { RecordOf } from "#lib/domain/records/field";
 import { SHEETS } from "#lib/domain/records/sheets";
 import type { Colour } from "#lib/domain/words";
@@ -70,7 +70,7 @@ export function linkSheets(rowsOf: RowsOf, { farm, rows: kept }: KnownFarm) {
   }));
   const { records: bookings, ...booked } = linkBookings(
     { bookings: named, ...bookingLines(rowsOf) },
-    { crops, recipes, farm, rows: kept },
+    { crops, recipes, unitOf: unitsOf(kept.recipes, recipeRows, recipes), farm, rows: kept },
   );
   const owners = new BookingOwners(booked.bookings.rows, kept.bookings);
   const ofCuts = { beds, crops, varieties, owners };
@@ -93,6 +93,13 @@ export function linkSheets(rowsOf: RowsOf, { farm, rows: kept }: KnownFarm) {
       ...booked,
     },
   };
+}
+
+/** What each recipe is counted in: as its rows in the upload say, else as on the farm. One that is neither here nor there is taken for pieces. */
+function unitsOf(kept: KeptRows["recipes"], rows: SheetRows<RecipeRecord>, recipes: NameBook) {
+  const units = new Map(kept.map(({ row }) => [recipes.named(row.name), row.unit]));
+  for (const { record } of rows.rows) if (record) units.set(record.name, record.unit);
+  return (recipe: string): string => units.get(recipe) ?? "piece";
 }
 
 const bookingLines = (rowsOf: RowsOf) => ({

@@ -3,7 +3,7 @@ import { allOf } from "#lib/domain/listed";
 import type { Problem } from "#lib/domain/problem";
 import type { Booking, BookingDraft } from "#lib/domain/records/booking";
 import type { Recipe } from "#lib/domain/records/recipe";
-import { inTenths } from "#lib/plan/words/numbers";
+import { halfPieceInWords } from "#lib/plan/words/half-pieces";
 
 /** An event further away than this, back or ahead, is a slip of the pen in its year. */
 const DAYS_BACK = 366;
@@ -22,13 +22,12 @@ export function oddEntries(
   ];
 }
 
-/** Pieces that come whole are counted whole; what is made by the foot may be a part of one. */
+/** Pieces of which a part is asked for that comes whole. */
 export const halfPieces = ({ pieces }: BookingDraft, recipes: readonly Recipe[]): Problem[] =>
   pieces.flatMap(({ recipeId, pieceCount }, index) => {
     const recipe = recipes.find(({ id }) => id === recipeId);
-    if (recipe?.unit !== "piece" || Number.isInteger(pieceCount)) return [];
-    const message = `${inTenths(pieceCount)} of ${recipe.name.toLowerCase()}: pieces are whole, write ${Math.ceil(pieceCount)}`;
-    return [{ place: `pieces[${index}].pieceCount`, message }];
+    const message = recipe ? halfPieceInWords(pieceCount, recipe) : null;
+    return message === null ? [] : [{ place: `pieces[${index}].pieceCount`, message }];
   });
 
 function oddDay(eventOn: Day, today: Day): Problem[] {
