@@ -1,12 +1,13 @@
 import { eq } from "drizzle-orm";
 import type { FarmDatabase } from "#db/client";
 import { planting } from "#db/schema/beds";
+import type { CurveDraft } from "#lib/domain/records/curve";
 import type { PlantingDraft } from "#lib/domain/records/planting";
 import type { Variety } from "#lib/domain/records/variety";
 import { TREATMENT_WORDS, type Treatment } from "#lib/domain/words";
 import { called, counted, known, notOnFarm } from "./known";
 import { insertPlanting, replacePlanting } from "./put-beds";
-import { insertVariety } from "./put-crops";
+import { insertVariety, putCurveRow } from "./put-crops";
 import { Refusal, Refusals } from "./refusal";
 import { type Written, write } from "./write";
 
@@ -86,23 +87,34 @@ export const setTreatment = (
     };
   });
 
+/** A planting that is carried over, with the bloom curves that are its alone, if any. */
+type CarriedOver = PlantingDraft & { readonly ownCurves?: readonly Omit<CurveDraft, "plantingId">[] };
+
 /**
- * Adds the plantings of a coming season that were carried over from an earlier one, all of them as one change, and gives their ids.
+ * Adds the plantings of a coming season that were carried over from an earlier one with their own curves, all of them as one change, and gives their ids.
  * What is carried, and how, is the caller's to say. Throws RangeError when a planting is not of `toSeasonYear`.
  */
 export const carryPlantings = (
   database: FarmDatabase,
   fromSeasonYear: number,
   toSeasonYear: number,
-  plantings: readonly PlantingDraft[],
+  plantings: readonly CarriedOver[],
 ): Written<readonly number[]> => {
   const stray = plantings.find(({ seasonYear }) => seasonYear !== toSeasonYear);
   if (stray)
     throw new RangeError(`plantings carried to ${toSeasonYear} must be of that season, got ${stray.seasonYear}`);
-  return write(database, () => ({
-    result: insertPlantings(database, plantings),
-    title: `carried ${counted(plantings.length, "planting")} from ${fromSeasonYear} to ${toSeasonYear}`,
-  }));
+  return write(database, () => {
+    const result = insertPlantings(
+      database,
+      plantings.map(({ ownCurves: _, ...draft }) => draft),
+    );
+    for (const [index, { ownCurves = [] }] of plantings.entries())
+      for (const curve of ownCurves) putCurveRow(database, { ...curve, plantingId: result[index] });
+    return {
+      result,
+      title: `carried ${counted(plantings.length, "planting")} from ${fromSeasonYear} to ${toSeasonYear}`,
+    };
+  });
 };
 
 /** Adds plantings inside a change that is open and gives their ids. Every refusal is told at once. */

@@ -2,8 +2,9 @@ import { describe, expect, test } from "vitest";
 import { undoChange } from "#db/journal/journal";
 import { removeBed } from "#db/write/beds";
 import { putCurve, removeVariety } from "#db/write/crops";
-import { removePlanting, updatePlanting } from "#db/write/plantings";
+import { carryPlantings, removePlanting, updatePlanting } from "#db/write/plantings";
 import { importRecords } from "#db/write/records";
+import { carriedPlantings } from "#lib/plan/winter/carried-plantings";
 import { farmRecordsOf } from "#lib/sheets/farm-records-of";
 import { farmSheets } from "#lib/sheets/farm-sheets";
 import { curve, planting } from "../small-farm";
@@ -23,6 +24,23 @@ describe("a bloom curve of one planting", () => {
         plantingId: 1,
         stemsPerPlantByWeek: [5],
       });
+    });
+  });
+
+  test("is carried into the next season with its planting, as one change that can be undone", () => {
+    withFarm((database) => {
+      done(putCurve(database, plain));
+      const before = kept(database);
+      const carried = carriedPlantings(before, 2027, 2028);
+      const change = changeOf(carryPlantings(database, 2027, 2028, carried));
+      const after = kept(database);
+      const own = after.curves.filter(({ plantingId }) => plantingId !== null);
+      const next = after.plantings.find(({ seasonYear, varietyId }) => seasonYear === 2028 && varietyId === 1);
+      expect(own.map(({ plantingId }) => plantingId)).toEqual([1, next?.id]);
+      const { id: _first, plantingId: _of, ...first } = own[0];
+      expect(own[1]).toMatchObject(first);
+      expect(undoChange(database, change).ok).toBe(true);
+      expect(kept(database)).toEqual(before);
     });
   });
 

@@ -1,5 +1,6 @@
 import { CATALOGUE } from "#lib/domain/catalogue/crops";
 import { sameDayIn, yearOf } from "#lib/domain/day";
+import type { CurveDraft } from "#lib/domain/records/curve";
 import type { PlantingDraft, PlantingFlag } from "#lib/domain/records/planting";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { alivePlants, type Grown, grown, replantedPlants } from "#lib/plan/road/grown";
@@ -10,20 +11,24 @@ export function seasonBefore({ plantings }: Snapshot, seasonYear: number): numbe
   return earlier.length ? earlier.reduce((a, b) => Math.max(a, b)) : null;
 }
 
+/** A planting as it would stand in another season, with the bloom curves that are its alone. */
+type CarriedPlanting = PlantingDraft & { readonly ownCurves: readonly Omit<CurveDraft, "plantingId">[] };
+
 /**
- * The plantings of a season as they would stand in another. What lives on keeps the day it was planted and grows older, and goes on with the plants
+ * The plantings of a season as they would stand in another, each with the curves of its own: what was learned of it stays with it. What lives on keeps the day it was planted and grows older, and goes on with the plants
  * still alive: it is kept in the ground over winter, or its curve has stems by age; of a curve of the grower's own, what grows in the field and blooms on a
  * day of the year, unless the built-in curve of that crop lives one season. All else, annuals and bulbs of one season, is planted anew on the same day of the year.
  * A variety that the bed has in the other season already is left out.
  */
-export function carriedPlantings(snapshot: Snapshot, fromSeason: number, toSeason: number): PlantingDraft[] {
+export function carriedPlantings(snapshot: Snapshot, fromSeason: number, toSeason: number): CarriedPlanting[] {
   const there = new Set(
     snapshot.plantings.filter((row) => row.seasonYear === toSeason).map((row) => `${row.bedId} ${row.varietyId}`),
   );
   return grown(snapshot, fromSeason)
     .filter(({ planting }) => !there.has(`${planting.bedId} ${planting.varietyId}`))
     .map((row) => {
-      const { id: _, ...draft } = row.planting;
+      const { id, ...planted } = row.planting;
+      const draft = { ...planted, ownCurves: ownCurvesOf(snapshot, id) };
       if (!stays(row))
         return {
           ...draft,
@@ -42,6 +47,9 @@ export function carriedPlantings(snapshot: Snapshot, fromSeason: number, toSeaso
       };
     });
 }
+
+const ownCurvesOf = ({ curves }: Snapshot, plantingId: number): CarriedPlanting["ownCurves"] =>
+  curves.filter((curve) => curve.plantingId === plantingId).map(({ id: _, plantingId: _of, ...curve }) => curve);
 
 /** Clumps that would stand in the ground for more winters than this are lifted by default: they crowd after two or three (from memory). */
 const WINTERS_AT_MOST = 3;
