@@ -48,6 +48,9 @@ export function movedToSeason(records: FarmRecords, season: number): FarmRecords
         eventOn: cut.eventOn && sameWeekday(cut.eventOn, yearCount),
       })),
     }),
+    ...(records.budLooks && {
+      budLooks: records.budLooks.map((look) => ({ ...look, lookedOn: sameWeekday(look.lookedOn, yearCount) })),
+    }),
     ...(records.coolerStock && {
       coolerStock: records.coolerStock.map((stock) => ({ ...stock, cutOn: sameWeekday(stock.cutOn, yearCount) })),
     }),

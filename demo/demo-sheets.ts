@@ -38,5 +38,6 @@ const STARTED: Snapshot = {
   bookings: [],
   coolerStock: [],
   cuts: [],
+  budLooks: [],
   weather: null,
 };

@@ -193,6 +193,7 @@ export const snapshot = (given: Partial<Snapshot> = {}): Snapshot => ({
   bookings: [],
   coolerStock: [],
   cuts: [],
+  budLooks: [],
   weather: null,
   ...given,
 });

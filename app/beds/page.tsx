@@ -56,7 +56,7 @@ export default async function BedsPage({ searchParams }: { searchParams: Promise
           <CropFilter crops={snapshot.crops} plantings={forecast.plantings} cropId={cropId ?? null} />
           <p>
             {countOf(beds.length, "bed")}, {areaInWords(beds, units)}; {countOf(forecasts.length, "planting")}, about{" "}
-            {inWholes(stems)} stems cut in the season.
+            {inWholes(stems)} stems cut in the season. <a href="/beds/buds">Bud walk</a>
           </p>
           {beds.length === 0 ? (
             <p>

@@ -31,7 +31,7 @@ export function SeasonLessonPlate({
   );
   return (
     <section aria-labelledby="shown">
-      <h2 id="shown">What the cuts have shown</h2>
+      <h2 id="shown">What the season has shown</h2>
       <ul className="plain">
         {lesson.crops.map((one) => (
           <li key={one.crop.id}>
@@ -39,6 +39,9 @@ export function SeasonLessonPlate({
           </li>
         ))}
       </ul>
+      <p>
+        <a href="/beds/buds">Walk the beds for buds</a>
+      </p>
       {ahead.length > 0 && (
         <Table
           caption="Stems ready in the next four weeks, in eight seasons of ten"

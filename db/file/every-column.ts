@@ -3,6 +3,7 @@ import { getTableColumns, getTableName, is } from "drizzle-orm";
 import { SQLiteTable } from "drizzle-orm/sqlite-core";
 import * as beds from "#db/schema/beds";
 import * as bookings from "#db/schema/bookings";
+import * as budLooks from "#db/schema/bud-looks";
 import * as crops from "#db/schema/crops";
 import * as curves from "#db/schema/curves";
 import * as cuts from "#db/schema/cuts";
@@ -11,7 +12,7 @@ import * as journal from "#db/schema/journal";
 import * as weather from "#db/schema/weather";
 import * as whatIfs from "#db/schema/what-ifs";
 
-const TABLES = [beds, bookings, crops, curves, cuts, farm, journal, weather, whatIfs].flatMap((schema) =>
+const TABLES = [beds, bookings, budLooks, crops, curves, cuts, farm, journal, weather, whatIfs].flatMap((schema) =>
   Object.values(schema).filter((part) => is(part, SQLiteTable)),
 );
 

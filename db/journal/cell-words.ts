@@ -2,12 +2,14 @@ import type { Database } from "better-sqlite3";
 import { getTableColumns } from "drizzle-orm";
 import { bed, coolerStock, planting } from "#db/schema/beds";
 import { booking, bookingPiece, bookingPromise, bookingStemLine, recipe, recipeLine } from "#db/schema/bookings";
+import { budLook } from "#db/schema/bud-looks";
 import { crop, variety } from "#db/schema/crops";
 import { bloomCurve } from "#db/schema/curves";
 import { cut } from "#db/schema/cuts";
 import { farm } from "#db/schema/farm";
 import { BED } from "#lib/domain/records/bed";
 import { BOOKING } from "#lib/domain/records/booking";
+import { BUD_LOOK } from "#lib/domain/records/bud-look";
 import { CLIMATE } from "#lib/domain/records/climate";
 import { COOLER_LOT } from "#lib/domain/records/cooler-lot";
 import { CROP } from "#lib/domain/records/crop";
@@ -52,6 +54,7 @@ const FIELDS = new Map([
   ["booking_promise", columns(bookingPromise, PROMISED_STEMS)],
   ["cooler_stock", columns(coolerStock, COOLER_LOT)],
   ["cut", columns(cut, CUT)],
+  ["bud_look", columns(budLook, BUD_LOOK)],
 ]);
 
 /** How the farm shows its numbers. */

@@ -10,6 +10,7 @@ import {
   recipe,
   recipeLine,
 } from "#db/schema/bookings";
+import { budLook } from "#db/schema/bud-looks";
 import { crop, variety } from "#db/schema/crops";
 import { bloomCurve } from "#db/schema/curves";
 import { cut } from "#db/schema/cuts";
@@ -20,6 +21,7 @@ import { whatIf } from "#db/schema/what-ifs";
 import type { Parsed } from "#lib/domain/problem";
 import { bedSchema } from "#lib/domain/records/bed";
 import { type Booking, bookingSchema } from "#lib/domain/records/booking";
+import { budLookSchema } from "#lib/domain/records/bud-look";
 import { coolerStockSchema } from "#lib/domain/records/cooler-lot";
 import { cropSchema } from "#lib/domain/records/crop";
 import { bloomCurveSchema } from "#lib/domain/records/curve";
@@ -70,6 +72,7 @@ function readSnapshot(database: FarmDatabase, memory: RowMemory): Parsed<Snapsho
       coolerStockSchema,
       database.select().from(coolerStock).orderBy(asc(coolerStock.id)).all(),
     ),
+    budLooks: rows.all("budLooks", budLookSchema, database.select().from(budLook).orderBy(asc(budLook.id)).all()),
     cuts: rows.all("cuts", cutSchema, database.select().from(cut).orderBy(asc(cut.id)).all()),
   };
   const weather = memory.weather(readWeatherYears(database, rows));

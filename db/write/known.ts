@@ -19,6 +19,7 @@ const CALLED = {
   planting: `${VARIETY} || ' in bed ' || (SELECT name FROM bed WHERE bed.id = bed_id)`,
   cooler_stock: VARIETY,
   cut: `${VARIETY} || ' cut in bed ' || (SELECT name FROM bed WHERE bed.id = bed_id) || ' on ' || cut_on`,
+  bud_look: `${VARIETY} || ' in bed ' || (SELECT name FROM bed WHERE bed.id = bed_id) || ' on ' || looked_on`,
   bloom_curve: `coalesce(${VARIETY} || ', ', '') || (SELECT name FROM crop WHERE crop.id = crop_id) || ', ' || treatment || coalesce(${ONE_BED}, '')`,
 } as const;
 

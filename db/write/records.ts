@@ -2,6 +2,7 @@ import type { FarmDatabase } from "#db/client";
 import { coolerStock } from "#db/schema/beds";
 import type { BookingRecord, CurveRecord, FarmRecords } from "#lib/domain/farm-records";
 import type { BookingDraft } from "#lib/domain/records/booking";
+import { putBudLook, replaceBudLook } from "./bud-looks";
 import { putCut, replaceCut } from "./cuts";
 import { putFarm } from "./farm";
 import { importTitle } from "./import-title";
@@ -41,6 +42,7 @@ export const importRecords = (database: FarmDatabase, records: FarmRecords): Wri
       });
     });
     putCuts(database, records, varieties, refusals);
+    putBudLooks(database, records, varieties, refusals);
     putWeatherDays(database, records.weather ?? []);
     refusals.end();
     refuseOverfull(database);
@@ -142,6 +144,17 @@ function putCuts(database: FarmDatabase, records: FarmRecords, varieties: Variet
     putInPlace(database, "cut", record.id, {
       add: () => putCut(database, row),
       replace: (id) => replaceCut(database, id, row),
+    });
+  });
+}
+
+function putBudLooks(database: FarmDatabase, records: FarmRecords, varieties: VarietyNames, refusals: Refusals): void {
+  const beds = new Names(database, "bed");
+  refusals.each("budLooks", records.budLooks, (record) => {
+    const row = { ...record, bedId: beds.get(record.bed, "bed"), varietyId: varieties.put(record) };
+    putInPlace(database, "bud_look", record.id, {
+      add: () => putBudLook(database, row),
+      replace: (id) => replaceBudLook(database, id, row),
     });
   });
 }

@@ -1,6 +1,7 @@
 import type { Day } from "./day";
 import type { Bed } from "./records/bed";
 import type { BookingDraft } from "./records/booking";
+import type { BudLookDraft } from "./records/bud-look";
 import type { CoolerStock } from "./records/cooler-lot";
 import type { Crop } from "./records/crop";
 import type { BloomCurve } from "./records/curve";
@@ -76,6 +77,9 @@ export type CoolerStockRecord = Omit<CoolerStock, "id" | "varietyId"> & VarietyR
 export type CutRecord = Omit<CutDraft, "bedId" | "varietyId" | "bookingId"> &
   VarietyRecord & { readonly bed: string; readonly client: string | null; readonly eventOn: Day | null };
 
+/** A look at the buds of a bed of the farm or of the records. */
+export type BudLookRecord = Omit<BudLookDraft, "bedId" | "varietyId"> & VarietyRecord & { readonly bed: string };
+
 /**
  * Records to add to a farm, every value parsed and every name known to the farm or to the records themselves. What is absent is left
  * as it is. `farm` holds every setting: those that were not given keep the value they had.
@@ -92,6 +96,8 @@ export type FarmRecords = {
   readonly coolerStock?: readonly CoolerStockRecord[];
   /** What was cut. A cut of the same day, bed, variety and booking is replaced. */
   readonly cuts?: readonly CutRecord[];
+  /** What the buds looked like. A look of the same day, bed and variety is replaced. */
+  readonly budLooks?: readonly BudLookRecord[];
   /** Recorded days. One that the farm has already is replaced. */
   readonly weather?: readonly WeatherDay[];
 };

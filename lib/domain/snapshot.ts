@@ -2,6 +2,7 @@ import { stemsAskedFor, tooManyStems } from "./booking-stems";
 import type { Parsed, Problem } from "./problem";
 import type { Bed } from "./records/bed";
 import type { Booking } from "./records/booking";
+import type { BudLook } from "./records/bud-look";
 import type { CoolerStock } from "./records/cooler-lot";
 import type { Crop } from "./records/crop";
 import type { BloomCurve } from "./records/curve";
@@ -25,6 +26,7 @@ export type Snapshot = {
   readonly coolerStock: readonly CoolerStock[];
   /** What was cut, of all seasons. */
   readonly cuts: readonly Cut[];
+  readonly budLooks: readonly BudLook[];
   /** The days that were recorded; null while there are none. The same object as long as no day changes. */
   readonly weather: DailyWeather | null;
 };
@@ -81,6 +83,10 @@ export function checkSnapshot(snapshot: Snapshot): Parsed<Snapshot> {
     need(varieties, row.varietyId, `coolerStock[${row.id}].varietyId`, "variety");
   });
   const bookings = new ById("booking", snapshot.bookings);
+  snapshot.budLooks.forEach((row) => {
+    need(beds, row.bedId, `budLooks[${row.id}].bedId`, "bed");
+    need(varieties, row.varietyId, `budLooks[${row.id}].varietyId`, "variety");
+  });
   snapshot.cuts.forEach((row) => {
     need(beds, row.bedId, `cuts[${row.id}].bedId`, "bed");
     need(varieties, row.varietyId, `cuts[${row.id}].varietyId`, "variety");

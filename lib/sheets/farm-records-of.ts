@@ -56,6 +56,11 @@ export function farmRecordsOf(snapshot: Snapshot): Required<FarmRecords> {
       bed: beds.get(bedId).name,
       ...(bookingId === null ? FOR_NOBODY : nameOfBooking(bookings.get(bookingId))),
     })),
+    budLooks: snapshot.budLooks.map(({ id: _id, bedId, varietyId, ...look }) => ({
+      ...look,
+      ...namesOf(varietyId),
+      bed: beds.get(bedId).name,
+    })),
     weather: snapshot.weather ? recordedDays(snapshot.weather) : [],
   };
 }

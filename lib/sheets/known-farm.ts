@@ -42,6 +42,7 @@ const KNOWN_BY = {
   promises: ["client", "eventOn", "role", "crop"],
   cooler: ["crop", "variety", "cutOn"],
   cuts: ["cutOn", "bed", "crop", "variety", "client", "eventOn"],
+  buds: ["lookedOn", "bed", "crop", "variety"],
   weather: ["date"],
 } as const satisfies { readonly [Name in RecordSheet]: readonly (keyof RowOf<Name>)[] };
 
@@ -98,6 +99,7 @@ export function knownFarm(snapshot: Snapshot): KnownFarm {
       ),
       cooler: kept("cooler", idsOf(snapshot.coolerStock)),
       cuts: kept("cuts", idsOf(snapshot.cuts)),
+      buds: kept("buds", idsOf(snapshot.budLooks)),
       weather: rows.weather.map((row) => ({ id: 0, key: "", row })),
     },
   };

@@ -5,6 +5,7 @@ import type { Colour } from "#lib/domain/words";
 import { BookingOwners } from "./booking-owners";
 import { identityOf, type KeptRow, type KeptRows, type KnownFarm, type RecordSheet } from "./known-farm";
 import { linkBookings } from "./link-bookings";
+import { linkBudLooks } from "./link-bud-looks";
 import { linkCrops, linkCurves, linkRecipes, linkVarieties } from "./link-crops";
 import { linkCuts, withBooking } from "./link-cuts";
 import { linkBeds, linkCooler, linkPlantings } from "./link-ground";
@@ -51,7 +52,6 @@ export function linkSheets(rowsOf: RowsOf, { farm, rows: kept }: KnownFarm) {
     row: Row,
   ): Row => ofVariety({ ...row, bed: beds.named(row.bed) });
   const plantings = linkPlantings(matched("plantings", "several", inBed), beds, crops, varieties);
-  const cooler = linkCooler(matched("cooler", "several", ofVariety), crops, varieties);
   const curves = linkCurves(
     linkRows(
       matched("curves", "one", (row) => {
@@ -86,8 +86,9 @@ export function linkSheets(rowsOf: RowsOf, { farm, rows: kept }: KnownFarm) {
       beds: bedRows,
       varieties: varietyRows,
       plantings,
-      cooler,
+      cooler: linkCooler(matched("cooler", "several", ofVariety), crops, varieties),
       cuts,
+      buds: linkBudLooks(matched("buds", "one", inBed), beds, crops, varieties),
       curves,
       weather: linkWeather(matched("weather", "one")),
       ...booked,

@@ -22,6 +22,7 @@ const SCREENS = [
     heading: /^(Yes|Likely|Partly|Perhaps|No)/,
   },
   { path: "/beds/grid", heading: /Many at once/ },
+  { path: "/beds/buds", heading: /Bud walk/ },
   { path: "/picking", heading: /Picking/ },
   { path: "/picking?booking=1", heading: /Pick list for/ },
   { path: "/picking/print?booking=1", heading: /Pick list/ },

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import type { Day, MonthDay } from "#lib/domain/day";
 import { addDays, parseDay, toDay } from "#lib/domain/day";
 import { BED_FLAGS } from "#lib/domain/records/bed";
+import { BUD_SIGNS } from "#lib/domain/records/bud-look";
 import { PLANTING_FLAGS } from "#lib/domain/records/planting";
 import { MARKS } from "#lib/domain/sourced";
 import { COLOURS, LINE_COLOURS, ROLES, SHAPES, STATUSES, TREATMENTS } from "#lib/domain/words";
@@ -128,6 +129,15 @@ export const cutDraft = fc
     isGraded: fc.boolean(),
   })
   .map(({ isGraded, ...cut }) => ({ ...cut, goodStems: isGraded ? Math.floor(cut.stemsCut * 0.9) : null }));
+
+/** A look at buds whose ids are places in a list, to be looked up with `among`. */
+export const budLookDraft = fc.record({
+  lookedOn: day,
+  bedId: fc.nat(),
+  varietyId: fc.nat(),
+  sign: fc.constantFrom(...BUD_SIGNS),
+  daysToCut: fc.option(fc.integer({ min: 0, max: 365 })),
+});
 
 /** A booking whose ids of recipes and crops are places in a list, to be looked up with `among`. */
 export const bookingDraft = fc.record({

@@ -114,6 +114,7 @@ test("the tables hold exactly the words of the domain, and nothing more", () => 
           "planting",
           "cooler_stock",
           "cut",
+          "bud_look",
           "weather_year",
         ],
         ...["booking", "booking_piece", "booking_stem_line", "booking_promise", "booking_unacceptable_crop", "what_if"],

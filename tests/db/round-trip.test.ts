@@ -4,6 +4,7 @@ import { startFarm } from "#db/write/farm";
 import { importRecords } from "#db/write/records";
 import { bedSchema } from "#lib/domain/records/bed";
 import { bookingDraftSchema } from "#lib/domain/records/booking";
+import { budLookDraftSchema } from "#lib/domain/records/bud-look";
 import { coolerStockSchema } from "#lib/domain/records/cooler-lot";
 import { cropSchema } from "#lib/domain/records/crop";
 import { bloomCurveSchema } from "#lib/domain/records/curve";
@@ -15,6 +16,7 @@ import { COLOURS } from "#lib/domain/words";
 import {
   bedDraft,
   bookingDraft,
+  budLookDraft,
   cropDraft,
   curveDraft,
   cutDraft,
@@ -41,6 +43,7 @@ const anyFarm = fc.record({
   plantings: fc.array(plantingDraft, { maxLength: 4 }),
   bookings: several(bookingDraft, ({ client, eventOn }) => `${eventOn} ${client}`),
   stock: fc.array(stockDraft, { maxLength: 3 }),
+  budLooks: fc.uniqueArray(budLookDraft, { selector: ({ lookedOn }) => lookedOn, maxLength: 4 }),
   cuts: fc.uniqueArray(cutDraft, { selector: ({ cutOn }) => cutOn, maxLength: 4 }),
 });
 
@@ -49,76 +52,84 @@ const whoseCut = (at: number): number | null => (at % 2 === 0 ? 1 : null);
 
 test("everything that the domain allows is kept, and comes back equal", () => {
   fc.assert(
-    fc.property(anyFarm, ({ farm, crops, curves, recipes, variety, beds, plantings, bookings, stock, cuts }) =>
-      withDatabase((database) => {
-        const whose = { crop: crops[0].name, ...variety };
-        const namingCrop = <Line extends { cropId: number | null }>(line: Line) => ({
-          ...line,
-          crop: line.cropId === null ? null : crops[line.cropId % crops.length].name,
-        });
-        done(
-          startFarm(database, {
-            farm,
-            crops: crops.map((crop, index) => ({ ...crop, curves: index === 0 ? curves : [] })),
-            recipes,
-          }),
-        );
-        done(
-          importRecords(database, {
-            curves: curves.map((curve) => ({ ...curve, crop: whose.crop, variety: whose.variety })),
-            varieties: [whose],
-            beds,
-            plantings: plantings.map((planting) => ({ ...planting, ...whose, bed: beds[0].name })),
-            bookings: bookings.map(({ unacceptableCropIds, ...booking }) => ({
-              ...booking,
-              unacceptableCrops: unacceptableCropIds.map((at) => crops[at % crops.length].name),
-              pieces: booking.pieces.map((piece) => ({
-                ...piece,
-                recipe: recipes[piece.recipeId % recipes.length].name,
+    fc.property(
+      anyFarm,
+      ({ farm, crops, curves, recipes, variety, beds, plantings, bookings, stock, cuts, budLooks }) =>
+        withDatabase((database) => {
+          const whose = { crop: crops[0].name, ...variety };
+          const namingCrop = <Line extends { cropId: number | null }>(line: Line) => ({
+            ...line,
+            crop: line.cropId === null ? null : crops[line.cropId % crops.length].name,
+          });
+          done(
+            startFarm(database, {
+              farm,
+              crops: crops.map((crop, index) => ({ ...crop, curves: index === 0 ? curves : [] })),
+              recipes,
+            }),
+          );
+          done(
+            importRecords(database, {
+              curves: curves.map((curve) => ({ ...curve, crop: whose.crop, variety: whose.variety })),
+              varieties: [whose],
+              beds,
+              plantings: plantings.map((planting) => ({ ...planting, ...whose, bed: beds[0].name })),
+              bookings: bookings.map(({ unacceptableCropIds, ...booking }) => ({
+                ...booking,
+                unacceptableCrops: unacceptableCropIds.map((at) => crops[at % crops.length].name),
+                pieces: booking.pieces.map((piece) => ({
+                  ...piece,
+                  recipe: recipes[piece.recipeId % recipes.length].name,
+                })),
+                stemLines: booking.stemLines.map(namingCrop),
+                promises: booking.promises.map(namingCrop),
               })),
-              stemLines: booking.stemLines.map(namingCrop),
-              promises: booking.promises.map(namingCrop),
-            })),
-            coolerStock: stock.map((line) => ({ ...line, ...whose })),
-            cuts: cuts.map(({ bedId: _bed, varietyId: _variety, bookingId: _booking, ...cut }, at) => ({
-              ...cut,
-              ...whose,
-              bed: beds[0].name,
-              client: whoseCut(at) === null ? null : bookings[0].client,
-              eventOn: whoseCut(at) === null ? null : bookings[0].eventOn,
-            })),
-          }),
-        );
+              coolerStock: stock.map((line) => ({ ...line, ...whose })),
+              budLooks: budLooks.map(({ bedId: _bed, varietyId: _variety, ...look }) => ({
+                ...look,
+                ...whose,
+                bed: beds[0].name,
+              })),
+              cuts: cuts.map(({ bedId: _bed, varietyId: _variety, bookingId: _booking, ...cut }, at) => ({
+                ...cut,
+                ...whose,
+                bed: beds[0].name,
+                client: whoseCut(at) === null ? null : bookings[0].client,
+                eventOn: whoseCut(at) === null ? null : bookings[0].eventOn,
+              })),
+            }),
+          );
 
-        const cropIds = crops.map((_, index) => index + 1);
-        const ofCropOnFarm = <Line extends { cropId: number | null }>(line: Line) => ({
-          ...line,
-          cropId: line.cropId === null ? null : cropIds[line.cropId % cropIds.length],
-        });
-        const drafts = bookings.map((booking, index) => ({
-          ...booking,
-          id: index + 1,
-          unacceptableCropIds: booking.unacceptableCropIds.map((at) => cropIds[at % cropIds.length]),
-          pieces: booking.pieces.map((piece) => ({ ...piece, recipeId: 1 + (piece.recipeId % recipes.length) })),
-          stemLines: booking.stemLines.map(ofCropOnFarm),
-          promises: booking.promises.map(ofCropOnFarm),
-        }));
-        const ofCrop = curves.map((curve) => ({ ...curve, cropId: 1, varietyId: null, plantingId: null }));
-        const ofVariety = curves.map((curve) => ({ ...curve, cropId: 1, varietyId: 1, plantingId: null }));
-        expect(kept(database)).toEqual({
-          farm,
-          crops: numbered(crops),
-          varieties: [{ id: 1, cropId: 1, name: variety.variety, colour: variety.colour }],
-          curves: numbered<object>([...ofCrop, ...ofVariety]),
-          recipes: numbered(recipes),
-          beds: numbered(beds),
-          plantings: numbered(plantings.map((planting) => ({ ...planting, bedId: 1, varietyId: 1 }))),
-          bookings: drafts,
-          coolerStock: numbered(stock.map((line) => ({ ...line, varietyId: 1 }))),
-          cuts: numbered(cuts.map((cut, at) => ({ ...cut, bedId: 1, varietyId: 1, bookingId: whoseCut(at) }))),
-          weather: null,
-        });
-      }),
+          const cropIds = crops.map((_, index) => index + 1);
+          const ofCropOnFarm = <Line extends { cropId: number | null }>(line: Line) => ({
+            ...line,
+            cropId: line.cropId === null ? null : cropIds[line.cropId % cropIds.length],
+          });
+          const drafts = bookings.map((booking, index) => ({
+            ...booking,
+            id: index + 1,
+            unacceptableCropIds: booking.unacceptableCropIds.map((at) => cropIds[at % cropIds.length]),
+            pieces: booking.pieces.map((piece) => ({ ...piece, recipeId: 1 + (piece.recipeId % recipes.length) })),
+            stemLines: booking.stemLines.map(ofCropOnFarm),
+            promises: booking.promises.map(ofCropOnFarm),
+          }));
+          const ofCrop = curves.map((curve) => ({ ...curve, cropId: 1, varietyId: null, plantingId: null }));
+          const ofVariety = curves.map((curve) => ({ ...curve, cropId: 1, varietyId: 1, plantingId: null }));
+          expect(kept(database)).toEqual({
+            farm,
+            crops: numbered(crops),
+            varieties: [{ id: 1, cropId: 1, name: variety.variety, colour: variety.colour }],
+            curves: numbered<object>([...ofCrop, ...ofVariety]),
+            recipes: numbered(recipes),
+            beds: numbered(beds),
+            plantings: numbered(plantings.map((planting) => ({ ...planting, bedId: 1, varietyId: 1 }))),
+            bookings: drafts,
+            coolerStock: numbered(stock.map((line) => ({ ...line, varietyId: 1 }))),
+            budLooks: numbered(budLooks.map((look) => ({ ...look, bedId: 1, varietyId: 1 }))),
+            cuts: numbered(cuts.map((cut, at) => ({ ...cut, bedId: 1, varietyId: 1, bookingId: whoseCut(at) }))),
+            weather: null,
+          });
+        }),
     ),
     { seed: SEED, numRuns: 30 },
   );
@@ -140,6 +151,7 @@ test("what the property above draws is what the domain allows", () => {
   isAllowed(bedSchema, bedDraft, { id: 1 });
   isAllowed(plantingSchema, plantingDraft, { id: 1, bedId: 1, varietyId: 1 });
   isAllowed(cutDraftSchema, cutDraft);
+  isAllowed(budLookDraftSchema, budLookDraft);
   isAllowed(coolerStockSchema, stockDraft, { id: 1, varietyId: 1 });
   isAllowed(bookingDraftSchema, bookingDraft);
 });

@@ -1,6 +1,5 @@
 import fc from "fast-check";
-import type { FarmDatabase } from "#db/client";
-import { addBed, putCoolerStock, removeBed, removeCoolerStock, updateBed } from "#db/write/beds";
+import { addBed, removeBed, updateBed } from "#db/write/beds";
 import { addBooking, removeBooking, setBookingStatus, updateBooking } from "#db/write/bookings";
 import {
   addCrop,
@@ -12,7 +11,6 @@ import {
   updateCrop,
   updateVariety,
 } from "#db/write/crops";
-import { recordCuts, removeCuts } from "#db/write/cuts";
 import { emptyFarm, updateFarm } from "#db/write/farm";
 import { putFigures } from "#db/write/figures";
 import { addPlanting, carryPlantings, removePlanting, setTreatment, updatePlanting } from "#db/write/plantings";
@@ -20,7 +18,6 @@ import { putRecipe, removeRecipe } from "#db/write/recipes";
 import { importRecords } from "#db/write/records";
 import { removeWeather, takeWeather } from "#db/write/weather";
 import { adoptWhatIf } from "#db/write/what-ifs";
-import type { Written } from "#db/write/write";
 import { addDays, parseDay } from "#lib/domain/day";
 import type { BookingDraft } from "#lib/domain/records/booking";
 import type { Snapshot } from "#lib/domain/snapshot";
@@ -31,21 +28,14 @@ import {
   bookingDraft,
   cropDraft,
   curveDraft,
-  cutDraft,
   farmSettings,
   name,
   plantingDraft,
   recipeDraft,
   share,
-  stockDraft,
 } from "./arbitraries";
-
-/** One write of any kind, on whatever the farm holds when its turn comes. */
-export type Step = { readonly word: string; run(database: FarmDatabase, now: Snapshot): Written<unknown> };
-
-const step = <Given>(word: string, given: fc.Arbitrary<Given>, run: Run<Given>): fc.Arbitrary<Step> =>
-  given.map((drawn) => ({ word, run: (database, now) => run(database, now, drawn) }));
-type Run<Given> = (database: FarmDatabase, now: Snapshot, given: Given) => Written<unknown>;
+import { seasonStep } from "./season-steps";
+import { type Step, step } from "./step";
 
 const pick = fc.nat();
 const colour = fc.constantFrom(...COLOURS);
@@ -137,22 +127,7 @@ export const anyStep: fc.Arbitrary<Step> = fc.oneof(
       recipes: now.recipes.slice(0, 1).map((row) => ({ ...row, origin: "own" })),
     }),
   ),
-  step("put stems into the cooler", fc.tuple(pick, stockDraft), (to, now, [at, stock]) =>
-    putCoolerStock(to, { ...stock, varietyId: among(now.varieties, at) }),
-  ),
-  step("take stems out of the cooler", pick, (to, now, at) => removeCoolerStock(to, among(now.coolerStock, at))),
-  step("record cuts", fc.array(cutDraft, { minLength: 1, maxLength: 3 }), (to, now, cuts) =>
-    recordCuts(
-      to,
-      cuts.map((cut) => ({
-        ...cut,
-        bedId: among(now.beds, cut.bedId),
-        varietyId: among(now.varieties, cut.varietyId),
-        bookingId: cut.bookingId === null ? null : among(now.bookings, cut.bookingId),
-      })),
-    ),
-  ),
-  step("take back cuts", pick, (to, now, at) => removeCuts(to, [among(now.cuts, at)])),
+  { arbitrary: seasonStep, weight: 5 },
   step("take or remove weather", fc.tuple(fc.nat(800), fc.integer({ min: 1, max: 30 })), (to, now, [at, dayCount]) =>
     now.weather && at % 3 === 0
       ? removeWeather(to)

@@ -66,6 +66,7 @@ const WRITES = [
     "take stems out of the cooler",
     "record cuts",
     "take back cuts",
+    "note buds",
     "take or remove weather",
     "take figures",
   ],

@@ -26,6 +26,7 @@ test("a started farm holds its settings and the built-in crops, curves and recip
       bookings: [],
       coolerStock: [],
       cuts: [],
+      budLooks: [],
       weather: null,
     });
 
@@ -120,6 +121,7 @@ test("an emptied farm keeps crops, their curves, recipes and settings, under its
       bookings: [],
       coolerStock: [],
       cuts: [],
+      budLooks: [],
       weather: null,
     });
   });

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { toDay, toDayNumber } from "#lib/domain/day";
+import { BUD_SIGNS, type BudLook } from "#lib/domain/records/bud-look";
 import type { Cut } from "#lib/domain/records/cut";
 import { day } from "../small-farm";
 
@@ -23,6 +24,21 @@ export const anyCuts = (bedId: fc.Arbitrary<number>, varietyId: fc.Arbitrary<num
       .map(({ isGraded, ...row }) => ({ ...row, goodStems: isGraded ? Math.floor(row.stemsCut * 0.9) : null })),
     { maxLength: 4 },
   );
+
+/** Looks at the buds of these beds and varieties, at most one a day. */
+export const anyBudLooks = (bedId: fc.Arbitrary<number>, varietyId: fc.Arbitrary<number>) =>
+  fc
+    .uniqueArray(
+      fc.record({
+        bedId,
+        varietyId,
+        lookedOn: anyDay,
+        sign: fc.constantFrom(...BUD_SIGNS),
+        daysToCut: fc.option(fc.nat(365)),
+      }),
+      { selector: ({ lookedOn }) => lookedOn, maxLength: 4 },
+    )
+    .map((rows): BudLook[] => rows.map((row, index) => ({ id: index + 1, ...row })));
 
 /** These cuts for so many bookings, at most one for each day, bed, variety and booking. */
 export function cutsFor(cuts: readonly Omit<Cut, "id">[], bookingCount: number): Cut[] {

@@ -11,7 +11,7 @@ import { COLOURS, ROLES, SHAPES, TREATMENTS } from "#lib/domain/words";
 import { DATE_ORDERS } from "#lib/domain/writing";
 import { monthDay, farm as plainFarm } from "../small-farm";
 import { anyBooking, between, share } from "./any-booking";
-import { anyCuts, anyDay, cutsFor } from "./any-cuts";
+import { anyBudLooks, anyCuts, anyDay, cutsFor } from "./any-cuts";
 import { anyAge, anyAnchor, anyCourse } from "./any-heat";
 import { anyRecipe } from "./any-recipe";
 import { anyWeather } from "./any-weather";
@@ -171,6 +171,7 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
               maxLength: 3,
             })
             .map(numbered),
+          budLooks: anyBudLooks(idOf(beds), idOf(varieties)),
           cuts: anyCuts(idOf(beds), idOf(varieties)),
           weather: anyWeather,
         });

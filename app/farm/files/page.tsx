@@ -91,5 +91,6 @@ const HOLDS: Readonly<Record<SheetName, string>> = {
   stems: "stems by name of each booking",
   promises: "what each client was promised",
   cuts: "what was cut",
+  buds: "what the buds looked like, bed by bed",
   weather: "highs and lows, day by day",
 };

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { BED } from "./bed";
 import { BOOKING_SHEET } from "./booking";
+import { BUD_LOOK_SHEET } from "./bud-look";
 import { COOLER_SHEET } from "./cooler-lot";
 import { CROP_SHEET } from "./crop";
 import { CURVE_SHEET } from "./curve";
@@ -39,6 +40,7 @@ export const SHEETS = {
   promises: PROMISE_SHEET,
   cooler: COOLER_SHEET,
   cuts: CUT_SHEET,
+  buds: BUD_LOOK_SHEET,
   weather: WEATHER_SHEET,
 } satisfies Readonly<Record<string, Fields>>;
 
@@ -59,6 +61,7 @@ export const SHEET_NAMES: readonly SheetName[] = [
   "stems",
   "promises",
   "cuts",
+  "buds",
   "weather",
 ];
 

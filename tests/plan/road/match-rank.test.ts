@@ -31,6 +31,7 @@ const withRowsMixed = (farm: Snapshot, random: () => number): Snapshot => ({
   plantings: shuffled(farm.plantings, random),
   coolerStock: shuffled(farm.coolerStock, random),
   cuts: shuffled(farm.cuts, random),
+  budLooks: shuffled(farm.budLooks, random),
   bookings: shuffled(
     farm.bookings.map((row) => ({
       ...row,

@@ -1,11 +1,13 @@
-import { toDayNumber } from "#lib/domain/day";
+import { toDayNumber, yearOf } from "#lib/domain/day";
+import type { BudLook } from "#lib/domain/records/bud-look";
 import type { Cut } from "#lib/domain/records/cut";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { frostDayOf } from "#lib/plan/road/forecast";
 import { type Grown, grown } from "#lib/plan/road/grown";
 import { replay } from "#lib/plan/road/replay";
+import { timingOf } from "./look-timing";
 import { readyStems } from "./ready-stems";
-import type { CutSeen, WatchedPlanting } from "./season-model";
+import type { CutSeen, TimingSeen, WatchedPlanting } from "./season-model";
 
 /** The part of the variance of a first cut that plantings share where the season cannot be replayed, as in sampled seasons. Our own guess. */
 const SHARED_SHARE = 0.5;
@@ -22,7 +24,9 @@ export function watchedPlantings(snapshot: Snapshot, seasonYear: number): Watche
   const replayed = replay(snapshot, seasonYear);
   const frostDay = frostDayOf(snapshot.farm, seasonYear);
   const rows = grown(snapshot, seasonYear).filter(({ firstCut }) => firstCut !== null);
-  const cutsOf = cutsByPlanting(snapshot.cuts, rows);
+  const alone = aloneInPlace(rows);
+  const cutsOf = cutsByPlanting(snapshot.cuts, alone);
+  const looksOf = looksByPlanting(snapshot.budLooks, alone);
   return rows.map((row) => {
     const ownSpreadDays = (row.curve?.firstCutSpreadDays ?? 0) * Math.sqrt(1 - SHARED_SHARE);
     const late = replayed?.daysLateOf(row);
@@ -33,7 +37,7 @@ export function watchedPlantings(snapshot: Snapshot, seasonYear: number): Watche
       ownSpreadDays,
       yieldSpread: row.curve?.yieldSpread ?? 0,
       readyStems: readyStems(row, snapshot.farm, frostDay),
-      timing: [],
+      timing: looksOf.get(row.planting.id) ?? [],
       cuts: cutsOf.get(row.planting.id) ?? [],
     };
     return { row, watched };
@@ -46,35 +50,61 @@ const spreadOf = (late: Int32Array): number =>
 
 const place = (bedId: number, varietyId: number): string => `${bedId} ${varietyId}`;
 
-/**
- * What each planting gave on each day, before grading brought to what is saleable, as curves count it. A list that asked for less than was cut, or as much, says "at least"; where nothing was asked, or less was cut,
- * it was all that was ready.
- */
-function cutsByPlanting(cuts: readonly Cut[], rows: readonly Grown[]): Map<number, CutSeen[]> {
-  const inPlace = new Map<string, Grown[]>();
+/** The plantings that are the only one of their variety in their bed, by bed and variety. */
+function aloneInPlace(rows: readonly Grown[]): Map<string, Grown> {
+  const alone = new Map<string, Grown>();
+  const met = new Set<string>();
   for (const row of rows) {
     const key = place(row.bed.id, row.variety.id);
-    inPlace.set(key, [...(inPlace.get(key) ?? []), row]);
+    if (met.has(key)) alone.delete(key);
+    else alone.set(key, row);
+    met.add(key);
   }
-  const byDay = new Map<number, Map<number, Cut[]>>();
+  return alone;
+}
+
+/**
+ * What each planting gave on each day, saleable, as curves count it: good stems where they were counted, else what was cut less the share graded out. A list that was filled says "at least"; where nothing was asked, or
+ * less was cut, it was all that was ready.
+ */
+function cutsByPlanting(cuts: readonly Cut[], alone: ReadonlyMap<string, Grown>): Map<number, CutSeen[]> {
+  const byDay = new Map<Grown, Map<number, Cut[]>>();
   for (const cut of cuts) {
-    const [row, another] = inPlace.get(place(cut.bedId, cut.varietyId)) ?? [];
-    if (!row || another || yearOfCut(cut) !== row.planting.seasonYear) continue;
-    const days = byDay.get(row.planting.id) ?? new Map<number, Cut[]>();
-    byDay.set(row.planting.id, days);
+    const row = alone.get(place(cut.bedId, cut.varietyId));
+    if (!row || yearOf(cut.cutOn) !== row.planting.seasonYear) continue;
+    const days = byDay.get(row) ?? new Map<number, Cut[]>();
+    byDay.set(row, days);
     const day = toDayNumber(cut.cutOn);
     days.set(day, [...(days.get(day) ?? []), cut]);
   }
-  const gradeOutOf = new Map(rows.map(({ planting }) => [planting.id, planting.gradeOutShare]));
   return new Map(
-    [...byDay].map(([id, days]) => [
-      id,
-      [...days].map(([day, ofDay]) => cutSeen(day, ofDay, 1 - (gradeOutOf.get(id) ?? 0))),
+    [...byDay].map(([{ planting }, days]) => [
+      planting.id,
+      [...days].map(([day, ofDay]) => cutSeen(day, ofDay, 1 - planting.gradeOutShare)),
     ]),
   );
 }
 
-const yearOfCut = ({ cutOn }: Cut): number => Number(cutOn.slice(0, 4));
+/** What looks at the buds say of each planting: the last look that judges, and every look at buds not yet open. */
+function looksByPlanting(looks: readonly BudLook[], alone: ReadonlyMap<string, Grown>): Map<number, TimingSeen[]> {
+  const byPlanting = new Map<number, BudLook[]>();
+  for (const look of looks) {
+    const row = alone.get(place(look.bedId, look.varietyId));
+    if (!row || row.firstCut === null || yearOf(look.lookedOn) !== row.planting.seasonYear) continue;
+    byPlanting.set(row.planting.id, [...(byPlanting.get(row.planting.id) ?? []), look]);
+  }
+  const firstCuts = new Map([...alone.values()].map(({ planting, firstCut }) => [planting.id, firstCut ?? 0]));
+  return new Map(
+    [...byPlanting].map(([id, ofOne]) => {
+      const seen = [...ofOne]
+        .sort((a, b) => (a.lookedOn < b.lookedOn ? -1 : 1))
+        .map((look) => timingOf(look, firstCuts.get(id) ?? 0));
+      // Two judgements of one pair of eyes are not two records: the later one knows what the earlier one knew.
+      const last = seen.findLast(({ says }) => says === "came");
+      return [id, seen.filter((one) => one === last || one.says === "not yet")];
+    }),
+  );
+}
 
 function cutSeen(day: number, cuts: readonly Cut[], saleableShare: number): CutSeen {
   const stems = cuts.reduce((sum, { stemsCut, goodStems }) => sum + (goodStems ?? stemsCut * saleableShare), 0);

@@ -1,0 +1,31 @@
+import fc from "fast-check";
+import { putCoolerStock, removeCoolerStock } from "#db/write/beds";
+import { recordBudLook } from "#db/write/bud-looks";
+import { recordCuts, removeCuts } from "#db/write/cuts";
+import { among, budLookDraft, cutDraft, stockDraft } from "./arbitraries";
+import { type Step, step } from "./step";
+
+const pick = fc.nat();
+
+/** One write of what happens in a season: stems in the cooler, cuts, looks at buds. */
+export const seasonStep: fc.Arbitrary<Step> = fc.oneof(
+  step("put stems into the cooler", fc.tuple(pick, stockDraft), (to, now, [at, stock]) =>
+    putCoolerStock(to, { ...stock, varietyId: among(now.varieties, at) }),
+  ),
+  step("take stems out of the cooler", pick, (to, now, at) => removeCoolerStock(to, among(now.coolerStock, at))),
+  step("record cuts", fc.array(cutDraft, { minLength: 1, maxLength: 3 }), (to, now, cuts) =>
+    recordCuts(
+      to,
+      cuts.map((cut) => ({
+        ...cut,
+        bedId: among(now.beds, cut.bedId),
+        varietyId: among(now.varieties, cut.varietyId),
+        bookingId: cut.bookingId === null ? null : among(now.bookings, cut.bookingId),
+      })),
+    ),
+  ),
+  step("note buds", budLookDraft, (to, now, look) =>
+    recordBudLook(to, { ...look, bedId: among(now.beds, look.bedId), varietyId: among(now.varieties, look.varietyId) }),
+  ),
+  step("take back cuts", pick, (to, now, at) => removeCuts(to, [among(now.cuts, at)])),
+);
