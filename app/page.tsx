@@ -3,7 +3,9 @@ import { z } from "zod";
 import { ROLES } from "#lib/domain/words";
 import type { Plan } from "#lib/plan/road/plan";
 import { bookingsOf } from "#lib/plan/road/seasons";
+import { unheldCrops } from "#lib/plan/road/unheld";
 import { barrenInWords } from "#lib/plan/words/barren-words";
+import { unheldInWords } from "#lib/plan/words/unheld-words";
 import { today } from "./clock";
 import { SeasonLine } from "./frame/season-head";
 import { seasonYear } from "./frame/season-year";
@@ -67,6 +69,10 @@ export default async function SeasonPage({ searchParams }: { searchParams: Promi
           </div>
         </div>
       )}
+      <ProblemList
+        title="Cut in vain: it does not keep until an event"
+        problems={unheldCrops(plan.snapshot, plan.match).map((unheld) => unheldInWords(unheld, plan.snapshot.farm))}
+      />
       <ProblemList title="The forecast is missing something" problems={plan.problems.map(barrenInWords)} />
     </>
   );

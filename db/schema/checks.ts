@@ -28,6 +28,9 @@ export const isShare = (column: string): Rule => ({ name: column, condition: `${
 /** A number from 0, fractions allowed. */
 export const isFromZero = (column: string): Rule => ({ name: column, condition: `${column} BETWEEN 0 AND 1e300` });
 
+/** Any number. Text sorts after every number in SQLite, so the upper limit keeps it out. */
+export const isNumber = (column: string): Rule => ({ name: column, condition: `${column} BETWEEN -1e300 AND 1e300` });
+
 /** A number above 0, fractions allowed. */
 export const isAboveZero = (column: string): Rule => ({
   name: column,

@@ -1,7 +1,7 @@
 import { integer, real, sqliteTable, text, unique } from "drizzle-orm/sqlite-core";
 import { MARKS } from "#lib/domain/sourced";
 import { COLOURS, ROLES, SHAPES } from "#lib/domain/words";
-import { checks, isFromZero, isList, isNamed, isWholeFrom, isYesNo, oneOf } from "./checks";
+import { checks, isFromZero, isList, isNamed, isNumber, isWholeFrom, isYesNo, oneOf } from "./checks";
 import { idOf, list, rowId, yesNo } from "./columns";
 
 /** Crops (species). Each number has its mark and, where there is one, its source beside it. */
@@ -19,6 +19,18 @@ export const crop = sqliteTable(
     holdDays: real("hold_days").notNull(),
     holdDaysMark: text("hold_days_mark").notNull(),
     holdDaysSource: text("hold_days_source"),
+    stretchDays: real("stretch_days").notNull().default(0),
+    stretchDaysMark: text("stretch_days_mark").notNull().default("from memory"),
+    stretchDaysSource: text("stretch_days_source"),
+    dryHoldDays: real("dry_hold_days").notNull().default(0),
+    dryHoldDaysMark: text("dry_hold_days_mark").notNull().default("from memory"),
+    dryHoldDaysSource: text("dry_hold_days_source"),
+    holdUpToC: real("hold_up_to_c").notNull().default(5),
+    holdUpToCMark: text("hold_up_to_c_mark").notNull().default("from memory"),
+    holdUpToCSource: text("hold_up_to_c_source"),
+    notColderC: real("not_colder_c").notNull().default(0),
+    notColderCMark: text("not_colder_c_mark").notNull().default("from memory"),
+    notColderCSource: text("not_colder_c_source"),
     fieldDays: real("field_days").notNull(),
     fieldDaysMark: text("field_days_mark").notNull(),
     fieldDaysSource: text("field_days_source"),
@@ -45,13 +57,22 @@ export const crop = sqliteTable(
       isYesNo("tender"),
       isYesNo("overwinters"),
       isFromZero("hold_days"),
-      isFromZero("field_days"),
+      ...["field_days", "stretch_days", "dry_hold_days"].map(isFromZero),
+      ...["hold_up_to_c", "not_colder_c"].map(isNumber),
       isWholeFrom("bunch_stems", 1),
       isWholeFrom("bucket_stems", 1),
       isWholeFrom("buy_in_cents", 1),
-      ...["hold_days_mark", "field_days_mark", "bunch_stems_mark", "bucket_stems_mark", "buy_in_cents_mark"].map(
-        (column) => oneOf(column, MARKS),
-      ),
+      ...[
+        "hold_days",
+        "stretch_days",
+        "dry_hold_days",
+        "hold_up_to_c",
+        "not_colder_c",
+        "field_days",
+        "bunch_stems",
+        "bucket_stems",
+        "buy_in_cents",
+      ].map((column) => oneOf(`${column}_mark`, MARKS)),
       isList("cautions"),
     ),
   ],

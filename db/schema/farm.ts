@@ -11,6 +11,7 @@ import {
   isListOrNull,
   isMonthDay,
   isNamed,
+  isNumber,
   isShare,
   isWholeFrom,
   isYesNo,
@@ -35,6 +36,9 @@ export const farm = sqliteTable(
     orderDaysAhead: integer("order_days_ahead").notNull(),
     spareShare: real("spare_share").notNull(),
     promiseLossCents: integer("promise_loss_cents"),
+    storeC: real("store_c"),
+    coolRoomC: real("cool_room_c").notNull().default(13),
+    storesDry: yesNo("stores_dry").notNull().default(true),
 
     firstAutumnP10: text("frost_first_autumn_p10").notNull(),
     firstAutumnP50: text("frost_first_autumn_p50").notNull(),
@@ -93,6 +97,8 @@ export const farm = sqliteTable(
       ...["lead_days", "order_days_ahead"].map((column) => isWholeFrom(column, 0)),
       isShare("spare_share"),
       isWholeFrom("figures_edition", 1),
+      ...["store_c", "cool_room_c"].map(isNumber),
+      isYesNo("stores_dry"),
       ...["p10", "p50", "p90"].flatMap((chance) => [
         isMonthDay(`frost_first_autumn_${chance}`),
         isMonthDay(`frost_last_spring_${chance}`),

@@ -31,6 +31,10 @@ export const farmOfRow = (row: typeof farm.$inferSelect) => {
 export const cropRow = (record: Omit<Crop, "id">) => ({
   ...record,
   ...sourcedColumns("holdDays", record.holdDays),
+  ...sourcedColumns("stretchDays", record.stretchDays),
+  ...sourcedColumns("dryHoldDays", record.dryHoldDays),
+  ...sourcedColumns("holdUpToC", record.holdUpToC),
+  ...sourcedColumns("notColderC", record.notColderC),
   ...sourcedColumns("fieldDays", record.fieldDays),
   ...sourcedColumns("bunchStems", record.bunchStems),
   ...sourcedColumns("bucketStems", record.bucketStems),
@@ -40,6 +44,10 @@ export const cropRow = (record: Omit<Crop, "id">) => ({
 export const cropOfRow = (row: typeof crop.$inferSelect) => ({
   ...row,
   holdDays: sourcedOf("holdDays", row),
+  stretchDays: sourcedOf("stretchDays", row),
+  dryHoldDays: sourcedOf("dryHoldDays", row),
+  holdUpToC: sourcedOf("holdUpToC", row),
+  notColderC: sourcedOf("notColderC", row),
   fieldDays: sourcedOf("fieldDays", row),
   bunchStems: sourcedOf("bunchStems", row),
   bucketStems: sourcedOf("bucketStems", row),

@@ -5,6 +5,12 @@ import type { Recipe } from "./records/recipe";
 /** A built-in crop with its bloom curves: what a new farm starts from, each number with its origin. */
 export type CatalogueCrop = Omit<Crop, "id"> & { readonly curves: readonly CatalogueCurve[] };
 
+/** How the cut stems of a crop are stored: said in one list for all, `catalogue/stores.ts`. */
+export type StoreFigures = Pick<Crop, "stretchDays" | "dryHoldDays" | "holdUpToC" | "notColderC">;
+
+/** A built-in crop without how it is stored. */
+export type BareCrop = Omit<CatalogueCrop, keyof StoreFigures>;
+
 /** A built-in bloom curve; it belongs to the crop that lists it. */
 export type CatalogueCurve = Omit<BloomCurve, "id" | "cropId" | "varietyId" | "plantingId">;
 

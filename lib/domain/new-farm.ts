@@ -24,6 +24,9 @@ export function newFarm(name: string): Farm {
     orderDaysAhead: 21,
     spareShare: 0.1,
     promiseLossCents: null,
+    storeC: null,
+    coolRoomC: 13,
+    storesDry: true,
     frost: {
       firstAutumnP10: monthDay("10-04"),
       firstAutumnP50: monthDay("10-18"),

@@ -4,7 +4,7 @@ import { describe, expect, test } from "vitest";
 import { seededFarm } from "#demo/seeded-farm";
 import { toDay, toDayNumber } from "#lib/domain/day";
 import { ROLES, type Role } from "#lib/domain/words";
-import { holdWindow } from "#lib/plan/road/hold-window";
+import { holdOf, holdWindow } from "#lib/plan/road/hold-window";
 import type { Plan } from "#lib/plan/road/plan";
 import { weekColours } from "#lib/plan/road/week-colours";
 import { placed, type RibbonWeek, stemsPerMark, weekCells } from "../../app/season/ribbon/cells";
@@ -117,7 +117,7 @@ function unclaimedByDefinition({ snapshot, match, surplus, weeks }: Plan, role: 
       ({ variety, crop, cutDay }) =>
         takes.has(variety.id) &&
         days.some((day) => {
-          const { earliest, latest } = holdWindow(day, snapshot.farm.leadDays, crop.holdDays.count);
+          const { earliest, latest } = holdWindow(day, snapshot.farm.leadDays, holdOf(crop, snapshot.farm));
           return cutDay >= earliest && cutDay <= latest;
         }),
     );

@@ -6,6 +6,7 @@ import { BUD_SIGNS } from "#lib/domain/records/bud-look";
 import { PLANTING_FLAGS } from "#lib/domain/records/planting";
 import { MARKS } from "#lib/domain/sourced";
 import { COLOURS, LINE_COLOURS, ROLES, SHAPES, STATUSES, TREATMENTS } from "#lib/domain/words";
+import { anyStore } from "../any-store";
 import { farm } from "../small-farm";
 
 /** Whatever the domain allows, the odd ends of it included: any letters, all digits of a number, lists with the same thing twice. */
@@ -38,6 +39,7 @@ export const cropDraft = fc.record({
   tender: fc.boolean(),
   overwinters: fc.boolean(),
   holdDays: sourced(number(0, 120)),
+  ...anyStore((least, most) => sourced(number(least, most))),
   fieldDays: sourced(number(0, 60)),
   bunchStems: sourced(fc.integer({ min: 1, max: 100 })),
   bucketStems: sourced(fc.integer({ min: 1, max: 500 })),

@@ -72,6 +72,9 @@ test("every setting of the farm can be changed", () => {
       orderDaysAhead: 10,
       spareShare: 0.15,
       promiseLossCents: 2500,
+      storeC: 3.5,
+      coolRoomC: 12.8,
+      storesDry: false,
       frost: {
         firstAutumnP10: monthDay("09-20"),
         firstAutumnP50: monthDay("10-01"),

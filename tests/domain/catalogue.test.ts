@@ -14,6 +14,10 @@ import { ROLES } from "#lib/domain/words";
 
 const numbersOf = (crop: (typeof CATALOGUE)[number]): Origin[] => [
   crop.holdDays,
+  crop.stretchDays,
+  crop.dryHoldDays,
+  crop.holdUpToC,
+  crop.notColderC,
   crop.fieldDays,
   crop.bunchStems,
   crop.bucketStems,

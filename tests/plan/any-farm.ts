@@ -27,18 +27,25 @@ const sourced = (count: number) => ({ count, mark: "own" as const, source: null 
 /** Hold and field days may be fractions, and a hold may be shorter than the farm's lead days or longer than a fortnight. */
 const crops = fc
   .tuple(
-    fc.constantFrom(1, 2, 4.5, 7, 7),
-    fc.constantFrom(3, 5.5, 10),
+    fc.constantFrom(1, 3, 4.5, 7, 7, 7),
+    fc.constantFrom(4, 5.5, 10),
     fc.constantFrom(4, 20, 31),
     fc.constantFrom(0, 1, 2, 3.5),
     fc.tuple(fc.boolean(), fc.boolean(), fc.boolean()),
+    fc.record({
+      stretch: fc.constantFrom(0, 0, 9, 12.5),
+      dry: fc.constantFrom(0, 0, 9),
+      upToC: fc.constantFrom(2, 5, 12),
+      coldC: fc.constantFrom(0, 10),
+    }),
     fc.tuple(fc.integer({ min: 1, max: 400 }), fc.integer({ min: 1, max: 80 }), fc.integer({ min: 1, max: 200 })),
   )
-  .map(([holdOne, holdTwo, holdThree, field, tender, price]) => [
+  .map(([holdOne, holdTwo, holdThree, field, tender, store, price]) => [
     crop({
       id: 1,
       roles: ["focal"],
       holdDays: sourced(holdOne),
+      stretchDays: sourced(store.stretch),
       fieldDays: sourced(field),
       tender: tender[0],
       buyInCents: sourced(price[0]),
@@ -48,6 +55,9 @@ const crops = fc
       roles: ["focal", "secondary"],
       usualRole: "secondary",
       holdDays: sourced(holdTwo),
+      dryHoldDays: sourced(store.dry),
+      holdUpToC: sourced(store.upToC),
+      notColderC: sourced(store.coldC),
       tender: tender[1],
       buyInCents: sourced(price[1]),
     }),
@@ -160,6 +170,8 @@ const settings = fc
   .record({
     pickingWeekdays: fc.uniqueArray(fc.integer({ min: 1, max: 7 }), { minLength: 1, ...upTo(5) }),
     leadDays: fc.integer({ min: 0, max: 3 }),
+    storeC: fc.constantFrom(null, null, null, null, 3, 9),
+    storesDry: fc.boolean(),
     frostOn: someDay(10, 30),
   })
   .map(({ frostOn, ...given }) => {

@@ -9,8 +9,10 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import { MARKS } from "#lib/domain/sourced";
 import { COLOURS, ROLES, SHAPES, TREATMENTS } from "#lib/domain/words";
 import { DATE_ORDERS } from "#lib/domain/writing";
+import { anyStore, anyStoreSettings } from "../any-store";
 import { monthDay, farm as plainFarm } from "../small-farm";
 import { anyBooking, between, share } from "./any-booking";
+import { anyClimate } from "./any-climate";
 import { anyBudLooks, anyCuts, anyDay, cutsFor } from "./any-cuts";
 import { anyAge, anyAnchor, anyCourse } from "./any-heat";
 import { anyRecipe } from "./any-recipe";
@@ -22,7 +24,7 @@ const nasty = fc.constantFrom('"', ",", ";", "\t", "\n", "\r\n", "/", "\\", "=",
 const anyText = fc.oneof(fc.string({ unit: nasty, maxLength: 12 }), fc.string({ unit: "grapheme", maxLength: 12 }));
 const text = anyText.filter((words) => !words.includes("\uFFFD"));
 const name = text.map((words) => words.trim()).filter((words) => words !== "");
-/** As names are compared: spelled out again here, so that a slip in the reader shows. */
+/** As names are compared, spelled out again here. */
 const key = (words: string) => words.normalize("NFC").replace(/\s+/g, " ").trim().toLowerCase();
 
 const origin = fc.record({ mark: fc.constantFrom(...MARKS), source: fc.option(text.map((words) => words.trim())) });
@@ -32,6 +34,11 @@ const sourced = (min: number, max: number) =>
 const sourcedWhole = (min: number, max: number) =>
   fc.tuple(fc.integer({ min, max }), origin).map(([count, from]) => ({ count, ...from }));
 
+const ownColour = fc.record({
+  name: fc.constantFrom("antique rose", "Café", "ivory", "moss 2"),
+  colour: fc.constantFrom(...COLOURS),
+});
+
 const farm: fc.Arbitrary<Farm> = fc
   .record({
     name,
@@ -40,27 +47,15 @@ const farm: fc.Arbitrary<Farm> = fc
     units: fc.constantFrom("us" as const, "metric" as const),
     decimalMark: fc.constantFrom(...DECIMAL_MARKS),
     dateOrder: fc.constantFrom(...DATE_ORDERS),
-    ownColours: fc.uniqueArray(
-      fc.record({
-        name: fc.constantFrom("antique rose", "Café", "ivory", "moss 2"),
-        colour: fc.constantFrom(...COLOURS),
-      }),
-      { maxLength: 3, selector: ({ name }) => name },
-    ),
+    ownColours: fc.uniqueArray(ownColour, { maxLength: 3, selector: ({ name }) => name }),
     pickingWeekdays: fc.array(fc.integer({ min: 1, max: 7 }), { minLength: 1, maxLength: 7 }),
     leadDays: fc.nat(14),
     spareShare: share,
+    ...anyStoreSettings(between),
     limit: fc.option(between(0, 1e9)),
     wageCentsPerHour: fc.nat(10_000),
     autumn: fc.constantFrom("09-20", "10-01"),
-    climate: fc.option(
-      fc.record({
-        station: name,
-        latitudeDegrees: between(-66, 66),
-        monthlyHighsC: fc.array(between(10, 60), { minLength: 12, maxLength: 12 }),
-        monthlyLowsC: fc.array(between(-60, 10), { minLength: 12, maxLength: 12 }),
-      }),
-    ),
+    climate: fc.option(anyClimate(name)),
   })
   .map(({ limit, wageCentsPerHour, autumn, ...rest }) => {
     const plain = plainFarm(rest);
@@ -80,6 +75,7 @@ const crop: fc.Arbitrary<Omit<Crop, "id">> = fc.record({
   tender: fc.boolean(),
   overwinters: fc.boolean(),
   holdDays: sourced(0, 120),
+  ...anyStore(sourced),
   fieldDays: sourced(0, 60),
   bunchStems: sourcedWhole(1, 100),
   bucketStems: sourcedWhole(1, 500),

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { addDays, type Day, withWeekday } from "#lib/domain/day";
 import { ById } from "#lib/domain/snapshot";
+import { type Hold, hasStretch, holdOf, isTooShort } from "#lib/plan/road/hold-window";
 import { countOf } from "#lib/plan/words/numbers";
 import { today } from "../../clock";
 import { loadFarm } from "../../load";
@@ -39,7 +40,8 @@ export default function CoolerPage() {
       <ul className="cards">
         {coolerStock.map((stock) => {
           const { name, colour, cropId } = variety.get(stock.varietyId);
-          const { name: cropName, holdDays } = crop.get(cropId);
+          const ofCrop = crop.get(cropId);
+          const { name: cropName } = ofCrop;
           return (
             <li key={stock.id} className="card">
               <h2 className="card-title">
@@ -47,7 +49,7 @@ export default function CoolerPage() {
               </h2>
               <p>
                 {countOf(stock.stemCount, "stem")}, cut {withWeekday(stock.cutOn)}.{" "}
-                <HoldWords lastDay={addDays(stock.cutOn, Math.floor(holdDays.count))} today={now} />
+                <HoldWords cutOn={stock.cutOn} hold={holdOf(ofCrop, farm)} leadDays={farm.leadDays} today={now} />
               </p>
               <details>
                 <summary>Change or take out</summary>
@@ -76,9 +78,18 @@ export default function CoolerPage() {
   );
 }
 
-const HoldWords = ({ lastDay, today }: { lastDay: Day; today: Day }) =>
-  lastDay >= today ? (
-    <span>Good for events up to {withWeekday(lastDay)}.</span>
-  ) : (
-    <span className="short-word">Held too long since {withWeekday(lastDay)}: no longer matched.</span>
+type HoldProps = { cutOn: Day; hold: Hold; leadDays: number; today: Day };
+
+function HoldWords({ cutOn, hold, leadDays, today }: HoldProps) {
+  const [lastGood, lastDay] = [hold.days, hold.stretchDays].map((days) => addDays(cutOn, Math.floor(days)));
+  if (isTooShort(hold, leadDays))
+    return <span className="short-word">It does not keep until an event: none can have it.</span>;
+  if (lastDay < today)
+    return <span className="short-word">Held too long since {withWeekday(lastDay)}: no longer matched.</span>;
+  return (
+    <span>
+      Good for events up to {withWeekday(lastGood)}
+      {hasStretch(hold) && `, at a stretch to ${withWeekday(lastDay)}`}.
+    </span>
   );
+}

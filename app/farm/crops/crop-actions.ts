@@ -2,7 +2,7 @@
 
 import { addCrop, addVariety, removeCrop, removeVariety, updateCrop, updateVariety } from "#db/write/crops";
 import { CATALOGUE } from "#lib/domain/catalogue/crops";
-import { CROP, cropFormSchema } from "#lib/domain/records/crop";
+import { CROP, CROP_NUMBERS, cropFormSchema } from "#lib/domain/records/crop";
 import { VARIETY } from "#lib/domain/records/variety";
 import { action, idIn, readEntry, refusal } from "../../action";
 
@@ -20,8 +20,8 @@ export const restoreCrop = action(idIn("cropId"), (database, cropId, { crops }) 
   const builtIn = CATALOGUE.find(({ name }) => name === crop?.name);
   if (!crop || !builtIn) return refusal("cropId", "this crop is not a built-in one");
   const { id, ...draft } = crop;
-  const { holdDays, fieldDays, bunchStems, bucketStems, buyInCents } = builtIn;
-  return updateCrop(database, id, { ...draft, holdDays, fieldDays, bunchStems, bucketStems, buyInCents });
+  const numbers = Object.keys(CROP_NUMBERS).map((name) => [name, builtIn[name as keyof typeof CROP_NUMBERS]]);
+  return updateCrop(database, id, { ...draft, ...Object.fromEntries(numbers) });
 });
 
 /** Takes a crop off the farm, if nothing names it. */

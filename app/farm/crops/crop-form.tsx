@@ -1,3 +1,4 @@
+import { PLAIN_STORE } from "#lib/domain/catalogue/stores";
 import { CROP, CROP_NUMBERS, type Crop } from "#lib/domain/records/crop";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import { formFields } from "#lib/domain/records/form";
@@ -6,7 +7,7 @@ import { OriginMark } from "../../ui/origin-mark";
 import { RecordField } from "../../ui/record-field";
 import { saveCrop } from "./crop-actions";
 
-const NEW_CROP = { shape: "mass", usualRole: "focal" } as const;
+const NEW_CROP = { shape: "mass", usualRole: "focal", ...PLAIN_STORE } as const;
 
 /** A crop, to add (no `crop`) or to change. Each number shows how sure we are of it. */
 export function CropForm({ crop, farm }: { crop?: Crop; farm: Farm }) {
@@ -15,7 +16,7 @@ export function CropForm({ crop, farm }: { crop?: Crop; farm: Farm }) {
     crop ?? NEW_CROP,
     farm,
   );
-  const numbers = formFields(CROP_NUMBERS, crop, farm);
+  const numbers = formFields(CROP_NUMBERS, crop ?? NEW_CROP, farm);
   return (
     <Form
       action={saveCrop}

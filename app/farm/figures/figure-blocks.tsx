@@ -23,6 +23,16 @@ export const OfTheWeek = ({ farm }: Props) => (
   <Block id="week" title="The week" farm={farm} names={["pickingWeekdays", "leadDays", "orderDaysAhead"]} />
 );
 
+export const OfTheStore = ({ farm }: Props) => (
+  <Block
+    id="store"
+    title="Where cut stems stand"
+    farm={farm}
+    note="How long a crop keeps in it stands with the crop; a warmer store takes days away."
+    names={["storeC", "coolRoomC", "storesDry"]}
+  />
+);
+
 export const OfFrost = ({ farm }: Props) => (
   <Block
     id="frost"

@@ -1,10 +1,10 @@
-import type { CatalogueCrop } from "#lib/domain/catalogue-types";
+import type { BareCrop } from "#lib/domain/catalogue-types";
 import { DAISY_FAMILY, POISONOUS_SEEDS } from "./cautions";
 import { afterPlanting, curve, onDay } from "./curve";
 import { GENERAL_HOLD_DAYS, memory, practice, published } from "./marked";
 
 /** Texture, movement and sparkle. */
-export const ACCENT_CROPS: readonly CatalogueCrop[] = [
+export const ACCENT_CROPS: readonly BareCrop[] = [
   {
     name: "Sweet pea",
     scientific: "Lathyrus odoratus",

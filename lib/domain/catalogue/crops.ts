@@ -8,6 +8,7 @@ import { FILLER_CROPS } from "./filler-crops";
 import { FOLIAGE_CROPS } from "./foliage-crops";
 import { LINE_CROPS } from "./line-crops";
 import { SPRING_CROPS } from "./spring-crops";
+import { withStore } from "./stores";
 import { SUMMER_FACES } from "./summer-faces";
 import { SUPPORTING_FACES } from "./supporting-faces";
 import { TALL_SPIRES } from "./tall-spires";
@@ -15,7 +16,7 @@ import { TALL_SPIRES } from "./tall-spires";
 /**
  * The built-in crops with their bloom curves, in alphabetical order: what a new farm starts from and may overrule, number by number.
  * Names are unique. Dates are for USDA zone 7a; each number carries its mark, and `source` is an id of `SOURCES`. Stems per plant are all
- * stems cut, before the share that is graded out. No hold is longer than the published limit for the crop.
+ * stems cut, before the share that is graded out. No hold, in water or dry, is longer than the published limit for the crop.
  */
 export const CATALOGUE: readonly CatalogueCrop[] = [
   ...DAHLIAS,
@@ -28,6 +29,7 @@ export const CATALOGUE: readonly CatalogueCrop[] = [
   ...ACCENT_CROPS,
   ...FOLIAGE_CROPS,
 ]
+  .map(withStore)
   .map(withClocks)
   .map(withEnds)
   .map(withAges)

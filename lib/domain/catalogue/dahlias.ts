@@ -1,4 +1,4 @@
-import type { CatalogueCrop } from "#lib/domain/catalogue-types";
+import type { BareCrop } from "#lib/domain/catalogue-types";
 import { COMMON_PRACTICE } from "#lib/domain/sourced";
 import { DAISY_FAMILY } from "./cautions";
 import { afterPlanting, curve, onDay } from "./curve";
@@ -16,10 +16,10 @@ const KEPT_GROUNDS = {
 };
 
 /**
- * Dahlias. Hold: common practice is 1 to 3 days before the event and 5 at most; 7 days at 1 C cost up to 2 days of vase life
+ * Dahlias. Hold: common practice is 1 to 3 days before the event, and 5 at most, at a stretch; 7 days at 1 C cost up to 2 days of vase life
  * (DOLE-DAHLIA), so 7 is a limit and not a plan. Tops die at the first frost; clumps may stay in the ground or be dug.
  */
-export const DAHLIAS: readonly CatalogueCrop[] = [
+export const DAHLIAS: readonly BareCrop[] = [
   {
     name: "Dahlia",
     scientific: "Dahlia × variabilis",
@@ -28,7 +28,7 @@ export const DAHLIAS: readonly CatalogueCrop[] = [
     usualRole: "focal",
     tender: true,
     overwinters: true,
-    holdDays: practice(5),
+    holdDays: practice(3),
     fieldDays: memory(2),
     bunchStems: practice(5),
     bucketStems: memory(25),
@@ -58,7 +58,7 @@ export const DAHLIAS: readonly CatalogueCrop[] = [
     usualRole: "secondary",
     tender: true,
     overwinters: true,
-    holdDays: practice(5),
+    holdDays: practice(3),
     fieldDays: memory(3),
     bunchStems: practice(10),
     bucketStems: memory(40),

@@ -1,10 +1,10 @@
-import type { CatalogueCrop } from "#lib/domain/catalogue-types";
+import type { BareCrop } from "#lib/domain/catalogue-types";
 import { ASTHMA, DAISY_FAMILY, POISONOUS, SAP_IN_SUN } from "./cautions";
 import { afterPlanting, curve, onDay } from "./curve";
 import { GENERAL_HOLD_DAYS, memory, practice, published, secondHand } from "./marked";
 
 /** Soft volume. */
-export const FILLER_CROPS: readonly CatalogueCrop[] = [
+export const FILLER_CROPS: readonly BareCrop[] = [
   {
     name: "Statice",
     scientific: "Limonium sinuatum",

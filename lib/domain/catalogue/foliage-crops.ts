@@ -1,9 +1,9 @@
-import type { CatalogueCrop } from "#lib/domain/catalogue-types";
+import type { BareCrop } from "#lib/domain/catalogue-types";
 import { afterPlanting, curve, onDay, steady } from "./curve";
 import { GENERAL_HOLD_DAYS, memory, practice, published } from "./marked";
 
 /** Greens: frame, cover and drape. */
-export const FOLIAGE_CROPS: readonly CatalogueCrop[] = [
+export const FOLIAGE_CROPS: readonly BareCrop[] = [
   {
     name: "Eucalyptus",
     scientific: "Eucalyptus cinerea and others",

@@ -1,11 +1,11 @@
-import type { CatalogueCrop } from "#lib/domain/catalogue-types";
+import type { BareCrop } from "#lib/domain/catalogue-types";
 import { COMMON_PRACTICE } from "#lib/domain/sourced";
 import { ASTHMA, POISONOUS } from "./cautions";
 import { afterPlanting, curve, onDay } from "./curve";
 import { GENERAL_HOLD_DAYS, memory, ourReadingOf, practice, publishedIn } from "./marked";
 
 /** Spikes: height and movement. */
-export const LINE_CROPS: readonly CatalogueCrop[] = [
+export const LINE_CROPS: readonly BareCrop[] = [
   {
     name: "Snapdragon",
     scientific: "Antirrhinum majus",

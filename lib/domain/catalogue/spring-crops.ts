@@ -1,11 +1,11 @@
-import type { CatalogueCrop } from "#lib/domain/catalogue-types";
+import type { BareCrop } from "#lib/domain/catalogue-types";
 import { COMMON_PRACTICE } from "#lib/domain/sourced";
 import { BUTTERCUP_FAMILY, IRRITANT_SAP, POISONOUS, SHARED_WATER, SKIN_ALLERGY } from "./cautions";
 import { afterPlanting, curve, onDay } from "./curve";
-import { memory, ourReadingOf, practice, published, secondHand } from "./marked";
+import { memory, ourReadingOf, practice, published } from "./marked";
 
 /** Faces of spring: from bulbs, corms, crowns and roots that are in the ground before the season. */
-export const SPRING_CROPS: readonly CatalogueCrop[] = [
+export const SPRING_CROPS: readonly BareCrop[] = [
   {
     name: "Peony",
     scientific: "Paeonia lactiflora and hybrids",
@@ -14,8 +14,8 @@ export const SPRING_CROPS: readonly CatalogueCrop[] = [
     usualRole: "focal",
     tender: false,
     overwinters: false,
-    // In bud and dry. Life and size often fall after 28 days at 0 to 1 C (PEONY-2020B); three weeks stays inside that.
-    holdDays: practice(21),
+    // In water; in bud and dry it keeps far longer (./stores).
+    holdDays: practice(5),
     fieldDays: memory(2),
     bunchStems: practice(10),
     bucketStems: memory(40),
@@ -84,7 +84,7 @@ export const SPRING_CROPS: readonly CatalogueCrop[] = [
     usualRole: "secondary",
     tender: false,
     overwinters: false,
-    holdDays: secondHand(7, "CARGO-ANEM"),
+    holdDays: memory(2),
     fieldDays: memory(3),
     bunchStems: published(10, "ANEM-2023"),
     bucketStems: memory(100),
@@ -124,7 +124,7 @@ export const SPRING_CROPS: readonly CatalogueCrop[] = [
     usualRole: "secondary",
     tender: false,
     overwinters: false,
-    holdDays: published(5, "TULIP-2022"),
+    holdDays: memory(3),
     fieldDays: memory(2),
     bunchStems: practice(10),
     bucketStems: memory(80),

@@ -1,10 +1,10 @@
-import type { CatalogueCrop } from "#lib/domain/catalogue-types";
+import type { BareCrop } from "#lib/domain/catalogue-types";
 import { CATS, DAISY_FAMILY, HIVES, POISONOUS, THORNS } from "./cautions";
 import { afterPlanting, curve, onDay } from "./curve";
 import { GENERAL_HOLD_DAYS, memory, practice, published, publishedIn, secondHand } from "./marked";
 
 /** Large faces of summer and autumn other than dahlias. */
-export const SUMMER_FACES: readonly CatalogueCrop[] = [
+export const SUMMER_FACES: readonly BareCrop[] = [
   {
     name: "Garden rose",
     scientific: "Rosa hybrids",

@@ -1,10 +1,10 @@
-import type { CatalogueCrop } from "#lib/domain/catalogue-types";
+import type { BareCrop } from "#lib/domain/catalogue-types";
 import { DAISY_FAMILY } from "./cautions";
 import { afterPlanting, curve, onDay } from "./curve";
 import { GENERAL_HOLD_DAYS, memory, ourReadingOf, practice, published, publishedIn, secondHand } from "./marked";
 
 /** Smaller faces that support a focal: mostly annuals, sown or set out in successions. */
-export const SUPPORTING_FACES: readonly CatalogueCrop[] = [
+export const SUPPORTING_FACES: readonly BareCrop[] = [
   {
     name: "Lisianthus",
     scientific: "Eustoma grandiflorum",

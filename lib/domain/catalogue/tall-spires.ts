@@ -1,10 +1,10 @@
-import type { CatalogueCrop } from "#lib/domain/catalogue-types";
+import type { BareCrop } from "#lib/domain/catalogue-types";
 import { POISONOUS } from "./cautions";
 import { afterPlanting, curve, onDay } from "./curve";
-import { GENERAL_HOLD_DAYS, memory, ourReadingOf, practice, secondHand } from "./marked";
+import { GENERAL_HOLD_DAYS, memory, ourReadingOf, practice } from "./marked";
 
 /** Tall spires of early summer, all of them poisonous if eaten. */
-export const TALL_SPIRES: readonly CatalogueCrop[] = [
+export const TALL_SPIRES: readonly BareCrop[] = [
   {
     name: "Delphinium",
     scientific: "Delphinium elatum and hybrids",
@@ -13,7 +13,8 @@ export const TALL_SPIRES: readonly CatalogueCrop[] = [
     usualRole: "line",
     tender: false,
     overwinters: false,
-    holdDays: secondHand(1, "WILLS-1998"),
+    // One to two days are published, read second-hand (WILLS-1998); two to four are common practice before an event.
+    holdDays: practice(2),
     fieldDays: memory(3),
     bunchStems: practice(10),
     bucketStems: memory(40),
@@ -71,7 +72,7 @@ export const TALL_SPIRES: readonly CatalogueCrop[] = [
     usualRole: "line",
     tender: false,
     overwinters: false,
-    holdDays: memory(1),
+    holdDays: memory(2),
     fieldDays: memory(3),
     bunchStems: practice(10),
     bucketStems: memory(40),

@@ -5,7 +5,7 @@ import { sameWord } from "../same-word";
 import { COLOURS, UNITS } from "../words";
 import { DATE_ORDERS } from "../writing";
 import { climateSchema, OPEN_CLIMATE } from "./climate";
-import { cents, count, type Field, field, headingOf, open, recordSchema, share } from "./field";
+import { cents, count, type Field, field, headingOf, number, open, recordSchema, share } from "./field";
 import { choice, decimal, linesOf, listOf, monthDay, ownColour, weekday, word, yesNo } from "./kinds";
 import { WINTER_COSTS, winterCostsSchema } from "./winter-costs";
 
@@ -29,6 +29,9 @@ const ownColoursSchema = z
     (colours) => new Set(colours.map(({ name }) => sameWord(name))).size === colours.length,
     "a colour of your own stands twice: keep one of the two",
   );
+
+/** Where cut flowers can stand at all, degrees Celsius. */
+const STORE = { measure: "temperature", least: -5, most: 40 } as const;
 
 /** The settings that stand alone. */
 export const FARM = {
@@ -78,6 +81,22 @@ export const FARM = {
       hint: "Beside the price of buying it in. Left empty it is ours: a hundred dollars or more, above any price and any chain of worse fits, so that no later booking takes what was promised.",
     }),
   ),
+  storeC: open(number({ ...STORE, label: "Cut stems stand at" }), {
+    heading: "store_c",
+    hint: "The cooler; the cool room where there is no cooler. Left empty: each crop keeps its days whatever the store.",
+  }),
+  coolRoomC: number({
+    ...STORE,
+    absent: 13,
+    heading: "cool_room_c",
+    label: "What cold hurts stands at",
+    hint: "The coolest room that is not the cooler.",
+  }),
+  storesDry: field(yesNo, z.boolean(), {
+    absent: true,
+    label: "What keeps longer dry is stored dry",
+    hint: "Peonies in bud, tulips, stock.",
+  }),
 };
 
 const frostDay = (heading: string, label: string) => field(monthDay, monthDaySchema, { heading, label });
@@ -131,6 +150,7 @@ export const statusWeightsSchema = recordSchema(STATUS_WEIGHTS).refine(
 
 /**
  * The farm's own settings. `pickingWeekdays`: Monday 1 … Sunday 7. `leadDays`: days from last cut to event for conditioning and design.
+ * `storeC`, `coolRoomC`: degrees Celsius; `storeC` is null until the farm has said how its stems are kept.
  * `climate` is null until the farm has chosen one: bloom then goes by the calendar alone.
  */
 export const farmSchema = recordSchema(FARM).extend({

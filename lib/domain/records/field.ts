@@ -90,7 +90,10 @@ export const cents = (about: About<number> & Limits): Field<number> =>
 export const originField = (about: About<Origin>): Field<Origin> =>
   field(origin, originSchema, { absent: OWN, ...about });
 
-/** A number with its origin: two columns of a sheet, one control of a form, where a changed number becomes the farm's own. */
+/**
+ * A number with its origin: two columns of a sheet, one control of a form, where a changed number becomes the farm's own. `absent` is the number
+ * that a sheet without the column means.
+ */
 export function sourced({
   originHeading,
   ...about

@@ -3,6 +3,7 @@ import { ById, inOrderOfId, type Snapshot } from "#lib/domain/snapshot";
 import { apportion, evenPart } from "#lib/maths/apportion";
 import { weeksOfBloom } from "#lib/plan/road/bloom-end";
 import { type Grown, wholeStems } from "#lib/plan/road/grown";
+import { holdOf } from "#lib/plan/road/hold-window";
 import { pickingDays } from "#lib/plan/road/picking-days";
 import { supplyOf, type VarietySupply } from "#lib/plan/road/supply";
 import { firstDayOf } from "#lib/plan/road/usual-year";
@@ -129,7 +130,9 @@ function possibleSupply(
   return inOrderOfId(snapshot.varieties).flatMap((variety) => {
     const days = [...(daysOfVariety.get(variety.id) ?? [])].sort((a, b) => a - b);
     if (days.length === 0) return [];
-    return [{ variety, crop: crops.get(variety.cropId), days, stems: days.map(() => 0), lots: days.map(() => []) }];
+    const crop = crops.get(variety.cropId);
+    const hold = holdOf(crop, snapshot.farm);
+    return [{ variety, crop, hold, days, stems: days.map(() => 0), lots: days.map(() => []) }];
   });
 }
 

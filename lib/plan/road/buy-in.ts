@@ -5,6 +5,8 @@ import type { Asked } from "./fit";
 
 /** What a stem short is bought in as, and at what price. */
 export type BuyInPrices = {
+  /** All crops of the farm. */
+  readonly crops: Snapshot["crops"];
   /**
    * The price of one stem in cents, by which a claim is weighed: the named crop's, else the median among the crops whose usual role it is (the
    * lower of the two middle ones), else among all that can take the role; a cent when no crop can. What a booking refuses does not matter:
@@ -25,6 +27,7 @@ export function buyInFinder(crops: Snapshot["crops"]): BuyInPrices {
   const middleOf = new Map<Role, Crop | null>(ROLES.map((role) => [role, middleCrop(inOrder, role)]));
   const named = (cropId: number | null) => (cropId === null ? null : (ofId.get(cropId) ?? null));
   return {
+    crops,
     centsOf: ({ cropId, role }) => (named(cropId) ?? middleOf.get(role))?.buyInCents.count ?? 1,
     cropOf: ({ cropId, cropOnly, role, booking: { unacceptableCropIds: refused } }) => {
       const crop = named(cropId);

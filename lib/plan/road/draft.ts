@@ -34,7 +34,7 @@ export function matchedWith(stands: MatchedSeason, draft: BookingDraft, bookingI
   const booking = { ...draft, id: draftId };
   const isAsked = draft.status !== "cancelled" && meetingSeasons.includes(seasonOfBooking(booking));
   const own = isAsked ? needsOf(booking, new ById("recipe", recipes)) : [];
-  const matched = match(farm, before.supplies, inOrder(before.needs, own, draftId), buyInFinder(crops).centsOf);
+  const matched = match(farm, before.supplies, inOrder(before.needs, own, draftId), buyInFinder(crops));
   return { match: matched, gaps: gaps(farm, matched, seasonYear), draftId };
 }
 
@@ -51,7 +51,7 @@ export function asMetBy(plan: MatchedSeason, draft: BookingDraft, bookingId: num
   if (seasons.join() === plan.meetingSeasons.join()) return plan;
   const plantings = seasons.flatMap((season) => forecastOf(plan, season));
   const supplies = supplyOf(snapshot, plantings, ...seasons);
-  const matched = match(snapshot.farm, supplies, needs(snapshot, seasons), buyInFinder(snapshot.crops).centsOf);
+  const matched = match(snapshot.farm, supplies, needs(snapshot, seasons), buyInFinder(snapshot.crops));
   return { snapshot, seasonYear, forecast: plan.forecast, meetingSeasons: seasons, match: matched };
 }
 

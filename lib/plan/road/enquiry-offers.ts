@@ -42,9 +42,9 @@ export function* colourOffers(
 
 /** Whether any stem that a need could take is cut in its hold window, whoever has it. */
 export function blooms({ snapshot, match }: Pick<MatchedSeason, "snapshot" | "match">, need: Need): boolean {
-  return match.supplies.some(({ crop, variety, days }) => {
+  return match.supplies.some(({ crop, variety, hold, days }) => {
     if (cropFitCents(need, crop) === null || colourFitCents(need, variety.colour) === null) return false;
-    const { earliest, latest } = holdWindow(need.eventDay, snapshot.farm.leadDays, crop.holdDays.count);
+    const { earliest, latest } = holdWindow(need.eventDay, snapshot.farm.leadDays, hold);
     return days.some((day) => day >= earliest && day <= latest);
   });
 }

@@ -67,7 +67,7 @@ export function enquiryAnswer(plan: MatchedSeason, poor: readonly Match[], enqui
   const likely = gained(stands.match, draft.match, needIndex);
   const poorYears = () => (stands === plan ? poor : poorMatches(stands));
   const poorNeedStems = (before: Match) =>
-    gained(before, match(farm, before.supplies, draft.match.needs, buyInFinder(crops).centsOf), needIndex).stems;
+    gained(before, match(farm, before.supplies, draft.match.needs, buyInFinder(crops)), needIndex).stems;
   const promisedNeedStems = likely.stems === 0 ? 0 : Math.min(likely.stems, ...poorYears().map(poorNeedStems));
   const asked = enquiry.stemCount;
   const promisedStems = Math.min(asked, stemsWithoutSpare(promisedNeedStems, farm.spareShare));

@@ -1,5 +1,6 @@
 import type { Crop } from "#lib/domain/records/crop";
 import { COLOURS, type Colour } from "#lib/domain/words";
+import type { Hold } from "./hold-window";
 import type { Need } from "./needs";
 
 /**
@@ -9,12 +10,11 @@ import type { Need } from "./needs";
 export const OTHER_CROP_CENTS = 6;
 export const OTHER_ROLE_CENTS = 2;
 export const NEXT_COLOUR_CENTS = 1;
-/** From a stem cut as late as the lead days allow (0) to one held as long as its crop can be (all of it). */
+/** From a stem cut as late as the lead days allow (0) to one held as long as it keeps as good as fresh (all of it). */
 export const AGE_CENTS = 8;
 
-/** What no fit can exceed: another crop in an unusual role, in the last of all colours, held as long as it can be. */
-export const WORST_FIT_CENTS =
-  OTHER_CROP_CENTS + OTHER_ROLE_CENTS + NEXT_COLOUR_CENTS * (COLOURS.length - 1) + AGE_CENTS;
+/** What no fit can exceed, age aside: another crop in an unusual role, in the last of all colours. */
+export const WORST_FIT_CENTS = OTHER_CROP_CENTS + OTHER_ROLE_CENTS + NEXT_COLOUR_CENTS * (COLOURS.length - 1);
 
 /** What a need asks of a stem, the amount and the day aside. */
 export type Asked = Pick<Need, "role" | "cropId" | "cropOnly" | "colours"> & {
@@ -37,7 +37,17 @@ export function colourFitCents({ colours, booking }: Asked, colour: Colour): num
   return rank < 0 ? null : rank * NEXT_COLOUR_CENTS;
 }
 
-/** What age costs, in cents: nothing for the freshest stem allowed, `AGE_CENTS` for one held the crop's whole hold [M3]. */
-export function ageCents(heldDays: number, leadDays: number, holdDays: number): number {
-  return holdDays <= leadDays ? 0 : Math.round((AGE_CENTS * (heldDays - leadDays)) / (holdDays - leadDays));
+/**
+ * What age costs, in cents: nothing for the freshest stem allowed, `AGE_CENTS` for one held the crop's whole hold, and past it in a straight line up to
+ * `wholeStretchCents` for one held to the end of its stretch [M3].
+ */
+export function ageCents(
+  heldDays: number,
+  leadDays: number,
+  { days, stretchDays }: Hold,
+  wholeStretchCents: number,
+): number {
+  if (heldDays > days)
+    return AGE_CENTS + Math.round(((wholeStretchCents - AGE_CENTS) * (heldDays - days)) / (stretchDays - days));
+  return days <= leadDays ? 0 : Math.round((AGE_CENTS * (heldDays - leadDays)) / (days - leadDays));
 }

@@ -105,8 +105,7 @@ function lookAround(farm: Farm, match: Match, stems: StemsByDay, need: Need): Su
     laterStems: 0,
   };
   const { varieties, otherColours } = match.fits.of(need);
-  const windowOf = (supplyIndex: number) =>
-    holdWindow(need.eventDay, farm.leadDays, match.supplies[supplyIndex].crop.holdDays.count);
+  const windowOf = (supplyIndex: number) => holdWindow(need.eventDay, farm.leadDays, match.supplies[supplyIndex].hold);
   for (const supplyIndex of otherColours) {
     const { earliest, latest } = windowOf(supplyIndex);
     around.otherColour += stems.all(supplyIndex, earliest, latest);

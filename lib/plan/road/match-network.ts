@@ -1,12 +1,12 @@
 import type { Farm } from "#lib/domain/records/farm-settings";
 import { ArcList } from "#lib/maths/arc-list";
-import { ageCents, WORST_FIT_CENTS } from "./fit";
 import { Fits } from "./fits";
-import { holdWindow } from "./hold-window";
+import { NO_PASSAGE, Passages } from "./match-passages";
 import { MatchRuns } from "./match-runs";
 import { NeedParts } from "./need-parts";
 import type { Need } from "./needs";
 import { promiseLossCents } from "./promises";
+import { type ShortPrices, shortCentsFinder } from "./short-cents";
 import type { VarietySupply } from "./supply";
 
 /**
@@ -33,12 +33,12 @@ export class MatchNetwork extends MatchRuns {
   }
 }
 
-/** @param buyInCents  price of one stem of the need when bought in */
+/** @param buyIn  what stems short are bought in at */
 export function matchNetwork(
   farm: Farm,
   varieties: readonly VarietySupply[],
   needs: readonly Need[],
-  buyInCents: (need: Need) => number,
+  buyIn: ShortPrices,
   fits: Fits = new Fits(varieties),
 ): MatchNetwork {
   const firstSupply = new Int32Array(varieties.length + 1);
@@ -46,14 +46,14 @@ export function matchNetwork(
     firstSupply[index + 1] = firstSupply[index] + days.length;
   });
   const supplyCount = firstSupply[varieties.length];
-  const passages = new Passages(farm, varieties, firstSupply, needs);
+  const passages = new Passages(farm, varieties, firstSupply, needs, buyIn);
   const parts = new NeedParts(needs);
   const serving = new ArcList(needs.length * 6);
   needs.forEach((need, needIndex) => {
     const fitting = fits.of(need);
     for (let index = 0; index < fitting.varieties.length; index++) {
-      const passage = passages.of(fitting.varieties[index], need.eventDay);
-      if (passage === NONE) continue;
+      const passage = passages.of(fitting.varieties[index], need);
+      if (passage === NO_PASSAGE) continue;
       for (let part = parts.firstPart[needIndex]; part < parts.firstPart[needIndex + 1]; part++)
         serving.push(passage, part, fitting.cents[index]);
     }
@@ -78,9 +78,11 @@ export function matchNetwork(
       varietyOfSupply[node] = variety;
     }
   });
-  const short = needs.map((need) => shortCents(need, farm, buyInCents(need)));
+  const { shortCents, worstFitCents } = shortCentsFinder(farm, buyIn);
+  const short = needs.map(shortCents);
   const dearest = short.reduce((most, cents) => Math.max(most, cents), 0);
-  const lossCents = promiseLossCents(farm.promiseLossCents, dearest, needs.length, WORST_FIT_CENTS);
+  const worstFit = needs.reduce((most, need) => Math.max(most, worstFitCents(need)), 0);
+  const lossCents = promiseLossCents(farm.promiseLossCents, dearest, needs.length, worstFit);
   for (let part = 0; part < parts.count; part++) {
     supply[firstNeed + part] = -parts.stems[part];
     unmetCost[firstNeed + part] = short[parts.needOfPart[part]] + (parts.isPromised[part] ? lossCents : 0);
@@ -88,76 +90,4 @@ export function matchNetwork(
   const flow = { nodeCount, supply, unmetCost, arcCount, from, to, cost };
   const runs = new MatchRuns(flow, firstPassage, firstNeed, passages.arcs.count, parts);
   return new MatchNetwork(runs, firstSupply, varietyOfSupply, passages.varietyOfPassage());
-}
-
-/** What a stem short costs: its buy-in price times the weight of the booking's claim, and always more than the worst fit [M4]. */
-function shortCents({ booking }: Need, farm: Farm, buyInCents: number): number {
-  const weight = booking.status === "cancelled" ? 0 : farm.statusWeights[booking.status];
-  return Math.max(Math.round(buyInCents * weight), WORST_FIT_CENTS + 1);
-}
-
-/** Marks of a passage not asked for yet, and of one that has nothing to pass on. */
-const UNKNOWN = -2;
-const NONE = -1;
-
-/** The (variety, event day) nodes, made when first asked for, with the arcs from the supplies that are fresh enough for the day. */
-class Passages {
-  readonly arcs = new ArcList(1024);
-  count = 0;
-  /** Passage of a variety on a day, day after day of the season; see `UNKNOWN` and `NONE`. */
-  readonly #known: Int32Array;
-  readonly #firstDay: number;
-  readonly #dayCount: number;
-  readonly #varieties: number[] = [];
-  readonly #leadDays: number;
-  readonly #supplies: readonly VarietySupply[];
-  readonly #firstSupply: Int32Array;
-
-  constructor({ leadDays }: Farm, supplies: readonly VarietySupply[], firstSupply: Int32Array, needs: readonly Need[]) {
-    const first = needs.reduce((day, need) => Math.min(day, need.eventDay), Number.POSITIVE_INFINITY);
-    const last = needs.reduce((day, need) => Math.max(day, need.eventDay), Number.NEGATIVE_INFINITY);
-    this.#firstDay = first;
-    this.#dayCount = needs.length ? last - first + 1 : 0;
-    this.#known = new Int32Array(supplies.length * this.#dayCount).fill(UNKNOWN);
-    this.#leadDays = leadDays;
-    this.#supplies = supplies;
-    this.#firstSupply = firstSupply;
-  }
-
-  /** The passage's place among the passages, or `NONE` when the variety has nothing in the hold window of the day. */
-  of(variety: number, eventDay: number): number {
-    const key = variety * this.#dayCount + eventDay - this.#firstDay;
-    if (this.#known[key] === UNKNOWN) this.#known[key] = this.#make(variety, eventDay);
-    return this.#known[key];
-  }
-
-  varietyOfPassage = (): Int32Array => Int32Array.from(this.#varieties);
-
-  #make(variety: number, eventDay: number): number {
-    const { days, crop } = this.#supplies[variety];
-    const holdDays = crop.holdDays.count;
-    const { earliest, latest } = holdWindow(eventDay, this.#leadDays, holdDays);
-    let index = firstAtLeast(days, earliest);
-    if (index === days.length || days[index] > latest) return NONE;
-    for (; index < days.length && days[index] <= latest; index++)
-      this.arcs.push(
-        this.#firstSupply[variety] + index,
-        this.count,
-        ageCents(eventDay - days[index], this.#leadDays, holdDays),
-      );
-    this.#varieties.push(variety);
-    return this.count++;
-  }
-}
-
-/** The first index whose day is `least` or later; the length when there is none. */
-function firstAtLeast(days: readonly number[], least: number): number {
-  let low = 0;
-  let high = days.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (days[middle] < least) low = middle + 1;
-    else high = middle;
-  }
-  return low;
 }

@@ -2,6 +2,7 @@ import type { Farm } from "#lib/domain/records/farm-settings";
 import { type MatchNetwork, matchNetwork } from "./match-network";
 import { MatchRuns } from "./match-runs";
 import type { Need } from "./needs";
+import type { ShortPrices } from "./short-cents";
 import type { VarietySupply } from "./supply";
 
 /**
@@ -20,13 +21,8 @@ export class MatchOfStems {
   readonly #cost: Int32Array;
 
   /** @param possible  per variety, every day on which it may be cut in any season; its stems are of no account */
-  constructor(
-    farm: Farm,
-    possible: readonly VarietySupply[],
-    needs: readonly Need[],
-    buyInCents: (need: Need) => number,
-  ) {
-    this.#full = matchNetwork(farm, possible, needs, buyInCents);
+  constructor(farm: Farm, possible: readonly VarietySupply[], needs: readonly Need[], buyIn: ShortPrices) {
+    this.#full = matchNetwork(farm, possible, needs, buyIn);
     const { firstPassage, firstNeed, flow } = this.#full;
     this.#partCount = this.#full.parts.count;
     this.#newSupply = new Int32Array(firstPassage);

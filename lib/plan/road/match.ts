@@ -5,6 +5,7 @@ import type { FlowSolution } from "#lib/maths/flow-network";
 import { Fits } from "./fits";
 import { type MatchNetwork, matchNetwork } from "./match-network";
 import type { Need } from "./needs";
+import type { ShortPrices } from "./short-cents";
 import type { Stand, VarietySupply } from "./supply";
 import { whenAsked } from "./when-asked";
 
@@ -32,15 +33,15 @@ export type Match = {
   readonly servings: readonly Serving[];
 };
 
-/** Matches a season's supply with its needs. @param buyInCents price of one stem of a need when bought in */
+/** Matches a season's supply with its needs. @param buyIn  what stems short are bought in at */
 export function match(
   farm: Farm,
   supplies: readonly VarietySupply[],
   needs: readonly Need[],
-  buyInCents: (need: Need) => number,
+  buyIn: ShortPrices,
 ): Match {
   const fits = new Fits(supplies);
-  const network = matchNetwork(farm, supplies, needs, buyInCents, fits);
+  const network = matchNetwork(farm, supplies, needs, buyIn, fits);
   const solution = network.solve();
   const shortStems = network.unmetOfAll(solution);
   const served = whenAsked(() => servings(supplies, network, solution));

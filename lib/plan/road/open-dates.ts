@@ -53,13 +53,13 @@ export function openDates({ match, weeks, snapshot }: Plan, poor: readonly Match
 /** Of a match, the focal stems by colour that nobody has claimed in the hold window of a day. */
 function openStems({ leadDays }: Farm, match: Match): (day: Day) => ReadonlyMap<Colour, number> {
   const stems = new StemsByDay(match);
-  const focal = match.supplies.flatMap(({ crop, variety }, supplyIndex) =>
-    crop.roles.includes("focal") ? [{ supplyIndex, colour: variety.colour, holdDays: crop.holdDays.count }] : [],
+  const focal = match.supplies.flatMap(({ crop, variety, hold }, supplyIndex) =>
+    crop.roles.includes("focal") ? [{ supplyIndex, colour: variety.colour, hold }] : [],
   );
   return (day) => {
     const left = new Map<Colour, number>();
-    for (const { supplyIndex, colour, holdDays } of focal) {
-      const { earliest, latest } = holdWindow(toDayNumber(day), leadDays, holdDays);
+    for (const { supplyIndex, colour, hold } of focal) {
+      const { earliest, latest } = holdWindow(toDayNumber(day), leadDays, hold);
       left.set(colour, (left.get(colour) ?? 0) + stems.left(supplyIndex, earliest, latest));
     }
     return left;

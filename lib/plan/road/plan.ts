@@ -56,12 +56,12 @@ export function plan(
   const plantings = [bloom, ...others].flatMap((one) => one.plantings);
   const isSameDesign = before?.snapshot.recipes === snapshot.recipes;
   const asked = needs(snapshot, seasons, isSameDesign ? before.match.needs : []);
-  const matched = match(farm, supplyOf(snapshot, plantings, ...seasons), asked, buyIn.centsOf);
+  const matched = match(farm, supplyOf(snapshot, plantings, ...seasons), asked, buyIn);
   const short = whenAsked(() => gaps(farm, matched, seasonYear));
   const byWeek = whenAsked(() => weeks(farm, matched, short(), seasonYear));
   const picks = whenAsked(() => pickList(matched, seasonYear));
   const toBuy = whenAsked(() => buying(farm, short(), buyIn.cropOf));
-  const over = whenAsked(() => surplus(farm, matched, seasonYear));
+  const over = whenAsked(() => surplus(matched, seasonYear));
   return {
     snapshot,
     seasonYear,

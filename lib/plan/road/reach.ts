@@ -16,11 +16,11 @@ export const measuredDays = (monday: number, eventDays: readonly number[]): numb
  */
 export function reachByRole(farm: Farm, supplies: readonly VarietySupply[], eventDays: readonly number[]): number[] {
   const byRole = ROLES.map(() => 0);
-  for (const { crop, days, stems } of supplies) {
+  for (const { crop, hold, days, stems } of supplies) {
     let reachable = 0;
     let place = 0;
     for (const eventDay of eventDays) {
-      const { earliest, latest } = holdWindow(eventDay, farm.leadDays, crop.holdDays.count);
+      const { earliest, latest } = holdWindow(eventDay, farm.leadDays, hold);
       while (place < days.length && days[place] < earliest) place++;
       for (; place < days.length && days[place] <= latest; place++) reachable += stems[place];
     }

@@ -5,7 +5,7 @@ import { ById, type Snapshot } from "#lib/domain/snapshot";
 import { weeksOfBloom } from "./bloom-end";
 import { warmthOf } from "./first-cut";
 import { curveFinder, type Grown, grownBy, withReplanted } from "./grown";
-import { lastEventDay } from "./hold-window";
+import { holdOf, lastEventDay } from "./hold-window";
 import type { Stand } from "./supply";
 import { firstDayOf } from "./usual-year";
 
@@ -43,11 +43,12 @@ export function meetingSeasons(
   if (isAlone) return [seasonYear];
   const meets = new Map<number, Set<number>>();
   const join = (a: number, b: number) => meets.set(a, (meets.get(a) ?? new Set()).add(b));
-  const { leadDays } = snapshot.farm;
+  const { farm } = snapshot;
+  const { leadDays } = farm;
   for (const { season, crop, firstCut, lastCut } of stretches(snapshot, strayDays))
     for (const [other, days] of eventDays) {
       if (other === season || meets.get(season)?.has(other)) continue;
-      const last = lastEventDay(lastCut, leadDays, crop.holdDays.count);
+      const last = lastEventDay(lastCut, holdOf(crop, farm));
       if (!days.some((day) => day >= firstCut + leadDays && day <= last)) continue;
       join(season, other);
       join(other, season);

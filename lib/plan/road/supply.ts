@@ -4,6 +4,7 @@ import type { Crop } from "#lib/domain/records/crop";
 import type { Variety } from "#lib/domain/records/variety";
 import { ById, inOrderOfId, type Snapshot } from "#lib/domain/snapshot";
 import type { PlantingForecast } from "./forecast";
+import { type Hold, holdOf } from "./hold-window";
 
 /** Where stems stand until they are used: a planting that is cut that day, or stems cut before, in the cooler. */
 export type Stand =
@@ -17,6 +18,8 @@ export type Lot = { readonly stand: Stand; readonly stems: number };
 export type VarietySupply = {
   readonly variety: Variety;
   readonly crop: Crop;
+  /** How long its stems keep, as the farm keeps them. */
+  readonly hold: Hold;
   readonly days: readonly number[];
   readonly stems: readonly number[];
   readonly lots: readonly (readonly Lot[])[];
@@ -55,6 +58,7 @@ export function supplyOf(
     const days = [...byDay.keys()].sort((a, b) => a - b);
     const lots = days.map((day) => byDay.get(day) ?? []);
     const stems = lots.map((ofDay) => ofDay.reduce((sum, lot) => sum + lot.stems, 0));
-    return [{ variety, crop: crops.get(variety.cropId), days, stems, lots }];
+    const crop = crops.get(variety.cropId);
+    return [{ variety, crop, hold: holdOf(crop, snapshot.farm), days, stems, lots }];
   });
 }

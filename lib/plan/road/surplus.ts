@@ -1,5 +1,4 @@
 import type { Crop } from "#lib/domain/records/crop";
-import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Variety } from "#lib/domain/records/variety";
 import { lastEventDay } from "./hold-window";
 import type { Match } from "./match";
@@ -16,10 +15,10 @@ export type Surplus = {
 };
 
 /** All surplus of a season, by variety and then by day. With the stems given it makes up the whole supply [S1]. */
-export function surplus({ leadDays }: Farm, match: Match, seasonYear: number): Surplus[] {
+export function surplus(match: Match, seasonYear: number): Surplus[] {
   const given = match.network.stemsGiven(match.solution);
   const out: Surplus[] = [];
-  match.supplies.forEach(({ variety, crop, days, stems, lots }, supplyIndex) => {
+  match.supplies.forEach(({ variety, crop, hold, days, stems, lots }, supplyIndex) => {
     for (let index = 0; index < days.length; index++) {
       const left = leftOfSeason(
         lots[index],
@@ -31,7 +30,7 @@ export function surplus({ leadDays }: Farm, match: Match, seasonYear: number): S
         variety,
         crop,
         cutDay: days[index],
-        lastUsefulDay: lastEventDay(days[index], leadDays, crop.holdDays.count),
+        lastUsefulDay: lastEventDay(days[index], hold),
         stems: left,
       });
     }

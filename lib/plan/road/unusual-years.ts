@@ -54,6 +54,6 @@ export function unusualYears({
 /** The plan's needs matched anew with what an early and a late poor year give. */
 export function poorMatches(plan: Pick<Plan, "snapshot" | "seasonYear" | "meetingSeasons" | "match">): Match[] {
   const { farm, crops } = plan.snapshot;
-  const { centsOf } = buyInFinder(crops);
-  return unusualYears(plan).poor.map((supplies) => match(farm, supplies, plan.match.needs, centsOf));
+  const buyIn = buyInFinder(crops);
+  return unusualYears(plan).poor.map((supplies) => match(farm, supplies, plan.match.needs, buyIn));
 }

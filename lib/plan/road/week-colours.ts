@@ -1,6 +1,5 @@
 import { mondayNumber, toDayNumber } from "#lib/domain/day";
 import { COLOURS, type Colour, type Role } from "#lib/domain/words";
-import { lastEventDay } from "./hold-window";
 import type { Plan } from "./plan";
 import { measuredDays } from "./reach";
 import type { Stand } from "./supply";
@@ -54,11 +53,10 @@ function unclaimedByWeek({ snapshot: { farm }, match, surplus, weeks }: Plan, ro
     match.supplies.filter(({ crop }) => crop.roles.includes(role)).map(({ variety }) => variety.id),
   );
   const tallies = weeks.map(() => new Tally());
-  for (const { variety, crop, cutDay, stems } of surplus) {
+  for (const { variety, cutDay, lastUsefulDay, stems } of surplus) {
     if (!takesRole.has(variety.id)) continue;
-    const last = lastEventDay(cutDay, farm.leadDays, crop.holdDays.count);
     let counted: number | undefined;
-    for (let day = cutDay + farm.leadDays; day <= last; day++) {
+    for (let day = cutDay + farm.leadDays; day <= lastUsefulDay; day++) {
       const week = weekOfEventDay.get(day);
       if (week === undefined || week === counted) continue;
       tallies[week].add(variety.colour, false, stems);

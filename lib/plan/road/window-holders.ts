@@ -11,7 +11,7 @@ export function windowHolders({ leadDays }: Farm, match: Match, needIndex: numbe
   const need = match.needs[needIndex];
   const fitting = new Set(match.fits.of(need).varieties);
   const isInReach = (supplyIndex: number, cutDay: number) => {
-    const { earliest, latest } = holdWindow(need.eventDay, leadDays, match.supplies[supplyIndex].crop.holdDays.count);
+    const { earliest, latest } = holdWindow(need.eventDay, leadDays, match.supplies[supplyIndex].hold);
     return cutDay >= earliest && cutDay <= latest;
   };
   return holdersBy(

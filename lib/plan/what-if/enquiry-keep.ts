@@ -1,9 +1,10 @@
 import type { Day } from "#lib/domain/day";
 import type { Bed } from "#lib/domain/records/bed";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import { type EnquiryAnswer, enquiryAnswer, needOf } from "#lib/plan/road/enquiry";
 import { colourFitCents, cropFitCents } from "#lib/plan/road/fit";
 import { forecastPlanting, type PlantingForecast } from "#lib/plan/road/forecast";
-import { holdWindow } from "#lib/plan/road/hold-window";
+import { holdOf, holdWindow } from "#lib/plan/road/hold-window";
 import type { Need } from "#lib/plan/road/needs";
 import { type Plan, plan } from "#lib/plan/road/plan";
 import { poorMatches } from "#lib/plan/road/unusual-years";
@@ -52,7 +53,7 @@ function bedsThatBring(
   const { farm } = snapshot;
   const isKept = keptBedTest(snapshot);
   const asItStands = new Map(forecast.plantings.map((row) => [row.planting.id, row]));
-  const fitting = (row: PlantingForecast | undefined) => (row ? stemsFor(need, row, farm.leadDays) : 0);
+  const fitting = (row: PlantingForecast | undefined) => (row ? stemsFor(need, row, farm) : 0);
   return beds
     .filter((bed) => bed.forbidden.length === 0 && !isKept(bed))
     .map((bed) => ({
@@ -68,8 +69,8 @@ function bedsThatBring(
 }
 
 /** Stems of a planting that a need could take, cut in its hold window. */
-function stemsFor(need: Need, { crop, variety, cutDays, cutStems }: PlantingForecast, leadDays: number): number {
+function stemsFor(need: Need, { crop, variety, cutDays, cutStems }: PlantingForecast, farm: Farm): number {
   if (cropFitCents(need, crop) === null || colourFitCents(need, variety.colour) === null) return 0;
-  const { earliest, latest } = holdWindow(need.eventDay, leadDays, crop.holdDays.count);
+  const { earliest, latest } = holdWindow(need.eventDay, farm.leadDays, holdOf(crop, farm));
   return cutDays.reduce((sum, day, index) => (day >= earliest && day <= latest ? sum + cutStems[index] : sum), 0);
 }

@@ -50,9 +50,9 @@ export function winterFutures(snapshot: Snapshot, seasonYear: number): WinterFut
   const suppliesOf = (grown: Forecast["plantings"]) =>
     supplyOf(snapshot, [...others, ...grown, ...everyDay], ...seasons);
   const asked = needs(snapshot, seasons);
-  const buyInCents = buyInFinder(snapshot.crops).centsOf;
+  const buyIn = buyInFinder(snapshot.crops);
   const dugSupplies = suppliesOf(forecasts.flatMap(({ dug }) => dug));
-  const network = matchNetwork(farm, dugSupplies, asked, buyInCents);
+  const network = matchNetwork(farm, dugSupplies, asked, buyIn);
   const nodeOf = nodeFinder(dugSupplies, network);
   return {
     snapshot,
@@ -68,7 +68,7 @@ export function winterFutures(snapshot: Snapshot, seasonYear: number): WinterFut
       return effectBetween(forecasts[bedIndex].dug, kept, nodeOf);
     },
     match: (isKept) =>
-      match(farm, suppliesOf(forecasts.flatMap(({ dug, kept }, bed) => (isKept[bed] ? kept : dug))), asked, buyInCents),
+      match(farm, suppliesOf(forecasts.flatMap(({ dug, kept }, bed) => (isKept[bed] ? kept : dug))), asked, buyIn),
   };
 }
 

@@ -37,7 +37,7 @@ export function expectNetworkOfPlan(farm: Snapshot, years: readonly number[], si
     farm.farm,
     supplyOf(farm, forecasts, ...years),
     needs(farm, years),
-    buyInFinder(farm.crops).centsOf,
+    buyInFinder(farm.crops),
   );
   const { network, solution } = simulation.matched(season);
   const { nodeCount, arcCount, from, to, cost, supply, unmetCost } = network.flow;

@@ -5,7 +5,6 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import { checkFlow } from "#lib/maths/check-flow";
 import { Simulation } from "#lib/plan/chance/simulation";
 import { merge } from "#lib/plan/chance/simulation-samples";
-import { buyInFinder } from "#lib/plan/road/buy-in";
 import { provenPlan } from "../../proven-plan";
 import { bed, day, snapshot } from "../../small-farm";
 import { asPlans, certain, expectNetworkOfPlan, rowOf, sampleSeasons } from "./sampled";
@@ -93,11 +92,10 @@ describe("sampled seasons", () => {
       const samples = sampleSeasons(farm, 2027, 53, 1000, 3);
       const { frame } = samples;
       expect(frame.needs.map(({ stems }) => stems)).toEqual(planned.match.needs.map(({ stems }) => stems));
-      const { centsOf } = buyInFinder(farm.crops);
-      const claimCents = planned.match.needs.reduce((sum, need, index) => {
-        const weight = need.booking.status === "cancelled" ? 0 : farm.farm.statusWeights[need.booking.status];
-        return sum + planned.match.shortStems[index] * Math.max(34, Math.round(centsOf(need) * weight));
-      }, 0);
+      const claimCents = planned.match.needs.reduce(
+        (sum, _, index) => sum + planned.match.network.shortCentsOf(index, planned.match.solution),
+        0,
+      );
       for (let season = 0; season < 3; season++) {
         expect(rowOf(samples.shortStems, season, 3)).toEqual([...planned.match.shortStems]);
         expect(samples.claimCents[season]).toBe(claimCents);

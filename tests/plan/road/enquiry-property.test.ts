@@ -56,7 +56,7 @@ describe("an enquiry over seeded farms", () => {
       expect(answer.promisedStems).toBeLessThanOrEqual(answer.likelyStems);
       for (const year of poor) {
         const { needs } = answer.draft.match;
-        const network = matchNetwork(farm.farm, year.supplies, needs, () => 100);
+        const network = matchNetwork(farm.farm, year.supplies, needs, { centsOf: () => 100, crops: [] });
         const most = mostWithoutLoss({ needs, network }, answer.needIndex, keptIn(year, answer.draft.match));
         expect(answer.promisedNeedStems).toBeLessThanOrEqual(most);
       }
@@ -141,7 +141,7 @@ type Said = Omit<OtherDay, "colours">;
 /** The nearest day by asking every day of the year anew: each saved as a booking and planned, in the plan's year and in poor ones. */
 function nearestBySaving(planned: Plan, poor: readonly Match[], enquiry: Enquiry, today: Day): Said | null {
   const { snapshot: farm, match } = planned;
-  const centsOf = buyInFinder(farm.crops).centsOf;
+  const buyIn = buyInFinder(farm.crops);
   const held = { ...heldBooking(enquiry, farm.farm), client: "The caller", id: 100_000 };
   const rows: (Said & { away: number })[] = [];
   for (let number = toDayNumber(day("2027-01-01")); number <= toDayNumber(day("2027-12-31")); number++) {
@@ -150,7 +150,7 @@ function nearestBySaving(planned: Plan, poor: readonly Match[], enquiry: Enquiry
     const saved = { ...held, eventOn: toDay(number) };
     const needs = provenPlan({ ...farm, bookings: [...farm.bookings, saved] }, 2027).match.needs;
     const callers = [match, ...poor].map((year) => {
-      const after = matchOf(farm.farm, year.supplies, needs, centsOf);
+      const after = matchOf(farm.farm, year.supplies, needs, buyIn);
       const [alone, together] = [{ match: year } as Plan, { match: after } as Plan];
       const counted = Math.max(0, gotStems(together, saved.id) - lostStems(alone, together));
       return Math.min(enquiry.stemCount, stemsWithoutSpare(counted, farm.farm.spareShare));

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { seededFarm } from "#demo/seeded-farm";
+import type { Crop } from "#lib/domain/records/crop";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { type Gap, NEAR_DAYS } from "#lib/plan/road/gaps";
 import { checkMatch } from "#lib/plan/road/match";
@@ -8,6 +9,7 @@ import type { Plan } from "#lib/plan/road/plan";
 import { provenPlan } from "../../proven-plan";
 import { booking, crop, day, focal, snapshot, variety } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
+import { keptDays } from "./kept-days";
 import { directMatch } from "./match-by-arcs";
 
 const sourced = (count: number) => ({ count, mark: "own" as const, source: null });
@@ -113,19 +115,19 @@ function aroundByLots(given: Snapshot, { forecast, match, surplus }: Plan, gap: 
   const isColour = (lot: { variety: (typeof lots)[0]["variety"] }) =>
     colours.length === 0 || colours.includes(lot.variety.colour);
   const heldOf = (cutDay: number) => eventDay - cutDay;
-  const isFresh = (cutDay: number, holdDays: number) => heldOf(cutDay) <= Math.max(holdDays, leadDays);
+  const isFresh = (cutDay: number, crop: Crop) => heldOf(cutDay) <= keptDays(crop, given)[1];
   const isReady = (cutDay: number) => heldOf(cutDay) >= leadDays;
   const total = (list: readonly { stems: number }[]) => list.reduce((sum, { stems }) => sum + stems, 0);
-  const inReach = lots.filter(
-    (lot) => serves(lot) && isColour(lot) && isFresh(lot.day, lot.crop.holdDays.count) && isReady(lot.day),
-  );
-  const free = surplus.filter(serves).map((row) => ({ ...row, isFresh: isFresh(row.cutDay, row.crop.holdDays.count) }));
+  const inReach = lots.filter((lot) => serves(lot) && isColour(lot) && isFresh(lot.day, lot.crop) && isReady(lot.day));
+  const free = surplus.filter(serves).map((row) => ({ ...row, isFresh: isFresh(row.cutDay, row.crop) }));
   const isNear = (cutDay: number) => Math.abs(heldOf(cutDay)) <= NEAR_DAYS;
   return {
     reachableStems: total(inReach),
     couldCover: {
       otherColourStems: total(free.filter((row) => !isColour(row) && row.isFresh && isReady(row.cutDay))),
-      heldLongerStems: total(free.filter((row) => isColour(row) && !row.isFresh && isNear(row.cutDay))),
+      heldLongerStems: total(
+        free.filter((row) => isColour(row) && isReady(row.cutDay) && !row.isFresh && isNear(row.cutDay)),
+      ),
       laterStems: total(free.filter((row) => isColour(row) && !isReady(row.cutDay) && isNear(row.cutDay))),
     },
   };

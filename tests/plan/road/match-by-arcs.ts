@@ -5,6 +5,7 @@ import type { Crop } from "#lib/domain/records/crop";
 import type { Variety } from "#lib/domain/records/variety";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { LinearProgramme } from "../../least-cost";
+import { keptDays } from "./kept-days";
 import type { SpecNeed, SpecPlanting } from "./road-by-spec";
 
 /**
@@ -25,8 +26,8 @@ type Cut = Pick<SpecPlanting, "variety" | "crop"> & {
   readonly cutStems: readonly number[];
 };
 
-/** The worst fit as rule M4 states it, written out anew. */
-const WORST_FIT_CENTS = 33;
+/** The worst fit as rule M4 states it, age aside, written out anew. */
+const WORST_FIT_CENTS = 25;
 
 export function directMatch(snapshot: Snapshot, plantings: readonly Cut[], needs: readonly SpecNeed[]): DirectMatch {
   const lots = [
@@ -35,22 +36,33 @@ export function directMatch(snapshot: Snapshot, plantings: readonly Cut[], needs
     ),
     ...snapshot.coolerStock.map((stock) => stored(snapshot, stock)),
   ];
-  const { leadDays, statusWeights } = snapshot.farm;
+  const { leadDays } = snapshot.farm;
   const arcs: { lot: number; need: number; cents: number }[] = [];
   lots.forEach((lot, lotIndex) => {
     needs.forEach((need, needIndex) => {
       const fit = fitOf(need, lot);
       const held = need.eventDay - lot.day;
-      const isInWindow = held >= leadDays && held <= Math.max(leadDays, lot.crop.holdDays.count);
-      if (fit === null || !isInWindow) return;
-      const age = ageOf(held, leadDays, lot.crop.holdDays.count);
+      const [days, longest] = keptDays(lot.crop, snapshot);
+      if (fit === null || held < leadDays || held > longest) return;
+      const whole = wholeStretch(lot.crop, snapshot, need);
+      const age =
+        held > days
+          ? 8 + Math.round(((whole - 8) * (held - days)) / (longest - days))
+          : days > leadDays
+            ? Math.round((8 * (held - leadDays)) / (days - leadDays))
+            : 0;
       arcs.push({ lot: lotIndex, need: needIndex, cents: fit + age });
     });
   });
   const shortCents = needs.map((need) => {
-    const { status } = need.booking;
-    const weight = status === "cancelled" ? 0 : statusWeights[status];
-    return Math.max(Math.round(priceOf(snapshot.crops, need) * weight), WORST_FIT_CENTS + 1);
+    const weight = weightOf(snapshot, need);
+    const ages = snapshot.crops
+      .filter(
+        (crop) =>
+          takes(need, crop) && Math.floor(keptDays(crop, snapshot)[1]) > Math.floor(keptDays(crop, snapshot)[0]),
+      )
+      .map((crop) => wholeStretch(crop, snapshot, need));
+    return Math.max(Math.round(priceOf(snapshot.crops, need) * weight), WORST_FIT_CENTS + Math.max(8, ...ages) + 1);
   });
   return { lots, needStems: needs.map(({ stems }) => stems), shortCents, arcs };
 }
@@ -81,21 +93,28 @@ function stored({ varieties, crops }: Snapshot, { varietyId, cutOn, stemCount }:
 function fitOf(need: SpecNeed, { crop, variety }: Lot): number | null {
   const isOtherCrop = need.cropId !== null && need.cropId !== crop.id;
   const place = need.colours.length === 0 ? 0 : need.colours.indexOf(variety.colour);
-  const isRefused =
-    !crop.roles.includes(need.role) ||
-    need.booking.unacceptableCropIds.includes(crop.id) ||
-    need.booking.unacceptableColours.includes(variety.colour) ||
-    (need.cropOnly && isOtherCrop) ||
-    place === -1;
+  const isRefused = !takes(need, crop) || need.booking.unacceptableColours.includes(variety.colour) || place === -1;
   return isRefused ? null : (isOtherCrop ? 6 : 0) + (crop.usualRole !== need.role ? 2 : 0) + place;
 }
 
-/** Nothing at the lead days, 8 cents at the end of the hold, in a straight line between, in whole cents. */
-const ageOf = (heldDays: number, leadDays: number, holdDays: number): number =>
-  holdDays > leadDays ? Math.round((8 * (heldDays - leadDays)) / (holdDays - leadDays)) : 0;
+const weightOf = ({ farm: { statusWeights } }: Snapshot, { booking: { status } }: SpecNeed): number =>
+  status === "cancelled" ? 0 : statusWeights[status];
+
+/** What a stem costs that is held to the end of its stretch, as rule M3 states it. */
+function wholeStretch(crop: Crop, snapshot: Snapshot, need: SpecNeed): number {
+  const weight = weightOf(snapshot, need);
+  const cheapest = crop.roles.map((role) => priceOf(snapshot.crops, { cropId: null, role })).sort((a, b) => a - b)[0];
+  return Math.max(8, Math.min(Math.round(crop.buyInCents.count * 0.5 * weight), Math.round(cheapest * weight) - 26));
+}
+
+/** The crop's part of rule M2. */
+const takes = ({ role, cropId, cropOnly, booking }: SpecNeed, crop: Crop): boolean =>
+  crop.roles.includes(role) &&
+  !booking.unacceptableCropIds.includes(crop.id) &&
+  !(cropOnly && cropId !== null && cropId !== crop.id);
 
 /** The named crop's price; else the middle price of the crops whose usual role it is, else of those able; else a cent. */
-function priceOf(crops: readonly Crop[], { cropId, role }: SpecNeed): number {
+function priceOf(crops: readonly Crop[], { cropId, role }: Pick<SpecNeed, "cropId" | "role">): number {
   const named = crops.find(({ id }) => id === cropId);
   if (named) return named.buyInCents.count;
   const usual = crops.filter(({ usualRole }) => usualRole === role);

@@ -6,6 +6,7 @@ import { checkMatch, type Match } from "#lib/plan/road/match";
 import { provenPlan } from "../../proven-plan";
 import { booking, crop, curve, day, focal, monthDay, planting, snapshot, variety } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
+import { keptDays } from "./kept-days";
 import { directMatch } from "./match-by-arcs";
 
 /** The match of 2027, proved. */
@@ -41,9 +42,9 @@ describe("the hold window", () => {
     expect(shortOf(withStock(cutOn, 4))).toEqual([shortStems]);
   });
 
-  test("[M1] a crop held for less than the lead days serves from the last day alone", () => {
-    expect(shortOf(withStock("2027-06-10", 0))).toEqual([0]);
-    expect(shortOf(withStock("2027-06-09", 0))).toEqual([5]);
+  test("[M1] of a crop that keeps less than the 2 lead days no stem serves, whenever it was cut", () => {
+    for (const cutOn of ["2027-06-09", "2027-06-10", "2027-06-11", "2027-06-12"])
+      for (const holdDays of [0, 1, 1.9]) expect(shortOf(withStock(cutOn, holdDays))).toEqual([5]);
   });
 
   test("[M1] a hold of 3 and a half days does not reach the fourth", () => {
@@ -60,7 +61,7 @@ describe("the hold window", () => {
           const { crop, variety } = supplies[supplyIndex];
           const heldDays = eventDay - cutDay;
           expect(heldDays).toBeGreaterThanOrEqual(given.farm.leadDays);
-          expect(heldDays).toBeLessThanOrEqual(Math.max(crop.holdDays.count, given.farm.leadDays));
+          expect(heldDays).toBeLessThanOrEqual(keptDays(crop, given)[1]);
           expect(crop.roles).toContain(role);
           expect(booking.unacceptableCropIds).not.toContain(crop.id);
           expect(booking.unacceptableColours).not.toContain(variety.colour);

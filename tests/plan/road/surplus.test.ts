@@ -28,7 +28,7 @@ describe("what is over", () => {
     expect(surplus.map(({ stems, lastUsefulDay }) => [stems, toDay(lastUsefulDay)])).toEqual([[3, "2027-06-05"]]);
   });
 
-  test("[S1] lead days longer than the hold: a stem that keeps 3 days still serves an event 5 days on, and no later one", () => {
+  test("[S1] [M1] lead days longer than the hold: a stem that keeps 3 days serves no event, and is of use until the third day", () => {
     const crops = [crop({ id: 1, holdDays: { count: 3, mark: "own", source: null } })];
     const coolerStock = [{ id: 1, varietyId: 1, cutOn: day("2027-06-01"), stemCount: 3 }];
     const farmOf = (eventOn: string) =>
@@ -39,9 +39,9 @@ describe("what is over", () => {
         }),
         2027,
       );
-    expect(farmOf("2027-06-06").match.shortStems[0]).toBe(0);
-    expect(farmOf("2027-06-07").match.shortStems[0]).toBe(2);
-    expect(farmOf("2027-06-06").surplus.map(({ lastUsefulDay }) => toDay(lastUsefulDay))).toEqual(["2027-06-06"]);
+    for (const eventOn of ["2027-06-04", "2027-06-06", "2027-06-07"])
+      expect(farmOf(eventOn).match.shortStems[0]).toBe(2);
+    expect(farmOf("2027-06-06").surplus.map(({ lastUsefulDay }) => toDay(lastUsefulDay))).toEqual(["2027-06-04"]);
   });
 });
 

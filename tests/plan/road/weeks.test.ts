@@ -8,6 +8,7 @@ import { checkMatch } from "#lib/plan/road/match";
 import { provenPlan } from "../../proven-plan";
 import { booking, day, focal, snapshot } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
+import { keptDays } from "./kept-days";
 import { directMatch } from "./match-by-arcs";
 
 const weeksOf = (given: Partial<Snapshot>) => provenPlan(snapshot(given), 2027).weeks;
@@ -103,9 +104,7 @@ describe("the weeks of many farms", () => {
                 crop.roles.includes(role) &&
                 events.some((eventDay) => {
                   const heldDays = eventDay - cutDay;
-                  return (
-                    heldDays >= given.farm.leadDays && heldDays <= Math.max(crop.holdDays.count, given.farm.leadDays)
-                  );
+                  return heldDays >= given.farm.leadDays && heldDays <= keptDays(crop, given)[1];
                 }),
             );
             expect(

@@ -5,6 +5,7 @@ import { StemsByDay } from "#lib/plan/road/stems-left";
 import { windowHolders } from "#lib/plan/road/window-holders";
 import { provenPlan } from "../../proven-plan";
 import { bed, booking, day, farm, focal, planting, snapshot } from "../../small-farm";
+import { keptDays } from "./kept-days";
 
 test("of 30 stems in reach another has 20, by name and bed; who wants them on another week's Saturday has none", () => {
   const bookings = [
@@ -24,8 +25,8 @@ test("over seeded farms what others have, what the need has and what is free are
     const stems = new StemsByDay(match);
     for (const { needIndex, need, reachableStems, coveredStems } of gaps(of.farm, match, 2027)) {
       const free = match.fits.of(need).varieties.reduce((sum, supplyIndex) => {
-        const hold = Math.max(match.supplies[supplyIndex].crop.holdDays.count, of.farm.leadDays);
-        return sum + stems.left(supplyIndex, Math.ceil(need.eventDay - hold), need.eventDay - of.farm.leadDays);
+        const hold = Math.floor(keptDays(match.supplies[supplyIndex].crop, of)[1]);
+        return sum + stems.left(supplyIndex, need.eventDay - hold, need.eventDay - of.farm.leadDays);
       }, 0);
       const others = windowHolders(of.farm, match, needIndex).reduce((sum, holder) => sum + holder.stems, 0);
       const ownOther = match.servings

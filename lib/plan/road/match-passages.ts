@@ -1,0 +1,103 @@
+import type { Farm } from "#lib/domain/records/farm-settings";
+import { STATUSES } from "#lib/domain/words";
+import { ArcList } from "#lib/maths/arc-list";
+import { AGE_CENTS, ageCents } from "./fit";
+import { hasStretch, holdWindow } from "./hold-window";
+import type { Need } from "./needs";
+import type { ShortPrices } from "./short-cents";
+import { stretchCentsFinder } from "./stretch-cents";
+import type { VarietySupply } from "./supply";
+
+/** Stands for a passage that has nothing to pass on. */
+export const NO_PASSAGE = -1;
+
+/** Stands for a passage that was not asked for yet. */
+const UNKNOWN = -2;
+
+/**
+ * The (variety, event day) nodes of the match, made when first asked for, with the arcs from the supplies that keep until the day. A variety that can be
+ * held at a stretch has one for each status of booking: what a stretch costs is weighed like the claim it serves.
+ */
+export class Passages {
+  readonly arcs = new ArcList(1024);
+  count = 0;
+  /** Passage of a variety on a day, row after row and in each day after day of the season; see `UNKNOWN` and `NO_PASSAGE`. */
+  readonly #known: Int32Array;
+  /** The first row of each variety; it has one, or as many as there are statuses. */
+  readonly #firstRow: Int32Array;
+  readonly #firstDay: number;
+  readonly #dayCount: number;
+  readonly #varieties: number[] = [];
+  readonly #leadDays: number;
+  readonly #stretchCents: ReturnType<typeof stretchCentsFinder>;
+  readonly #supplies: readonly VarietySupply[];
+  readonly #firstSupply: Int32Array;
+
+  constructor(
+    farm: Farm,
+    supplies: readonly VarietySupply[],
+    firstSupply: Int32Array,
+    needs: readonly Need[],
+    buyIn: ShortPrices,
+  ) {
+    const first = needs.reduce((day, need) => Math.min(day, need.eventDay), Number.POSITIVE_INFINITY);
+    const last = needs.reduce((day, need) => Math.max(day, need.eventDay), Number.NEGATIVE_INFINITY);
+    this.#firstDay = first;
+    this.#dayCount = needs.length ? last - first + 1 : 0;
+    this.#firstRow = new Int32Array(supplies.length + 1);
+    supplies.forEach(({ hold }, index) => {
+      this.#firstRow[index + 1] = this.#firstRow[index] + (hasStretch(hold) ? STATUSES.length : 1);
+    });
+    this.#known = new Int32Array(this.#firstRow[supplies.length] * this.#dayCount).fill(UNKNOWN);
+    this.#leadDays = farm.leadDays;
+    this.#stretchCents = stretchCentsFinder(farm, buyIn);
+    this.#supplies = supplies;
+    this.#firstSupply = firstSupply;
+  }
+
+  /** The place among the passages of the one that brings a variety to a need, or `NO_PASSAGE` when it has nothing in the hold window. */
+  of(variety: number, { eventDay, booking }: Need): number {
+    const isStretched = this.#firstRow[variety + 1] - this.#firstRow[variety] > 1;
+    const row = this.#firstRow[variety] + (isStretched ? STATUSES.indexOf(booking.status) : 0);
+    const key = row * this.#dayCount + eventDay - this.#firstDay;
+    if (this.#known[key] === UNKNOWN) {
+      const { crop } = this.#supplies[variety];
+      this.#known[key] = this.#make(
+        variety,
+        eventDay,
+        isStretched ? this.#stretchCents(crop, booking.status) : AGE_CENTS,
+      );
+    }
+    return this.#known[key];
+  }
+
+  varietyOfPassage = (): Int32Array => Int32Array.from(this.#varieties);
+
+  #make(variety: number, eventDay: number, wholeStretchCents: number): number {
+    const { days, hold } = this.#supplies[variety];
+    const leadDays = this.#leadDays;
+    const { earliest, latest } = holdWindow(eventDay, leadDays, hold);
+    let index = firstAtLeast(days, earliest);
+    if (index === days.length || days[index] > latest) return NO_PASSAGE;
+    for (; index < days.length && days[index] <= latest; index++)
+      this.arcs.push(
+        this.#firstSupply[variety] + index,
+        this.count,
+        ageCents(eventDay - days[index], leadDays, hold, wholeStretchCents),
+      );
+    this.#varieties.push(variety);
+    return this.count++;
+  }
+}
+
+/** The first index whose day is `least` or later; the length when there is none. */
+function firstAtLeast(days: readonly number[], least: number): number {
+  let low = 0;
+  let high = days.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (days[middle] < least) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
