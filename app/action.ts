@@ -10,6 +10,7 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import { sentForm } from "./door/sent-form";
 import { rememberOwnSave } from "./frame/own-save";
 import { farmDatabase, loadFarm } from "./load";
+import { asking } from "./people/who";
 import { type FormAction, SAVED } from "./ui/form-state";
 import { FormValues } from "./ui/form-values";
 import { REVISION, SAVE_KEY } from "./ui/sending";
@@ -73,6 +74,7 @@ export function saveOf(sent: unknown): Saving {
   return {
     key: textOf(form, SAVE_KEY) || null,
     fingerprint: fingerprintOf(fields),
+    by: asking()?.person?.name ?? null,
     seenRevision: /^\d{1,15}$/.test(textOf(form, REVISION)) ? Number(textOf(form, REVISION)) : null,
   };
 }

@@ -12,5 +12,6 @@ export function today(): Day {
   return parseDay(`${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`);
 }
 
-/** This moment, "YYYY-MM-DDThh:mm:ssZ". */
-export const now = (): string => `${new Date().toISOString().slice(0, 19)}Z`;
+/** This moment, "YYYY-MM-DDThh:mm:ssZ", or the one so many seconds later. */
+export const now = (laterSeconds = 0): string =>
+  `${new Date(Date.now() + laterSeconds * 1000).toISOString().slice(0, 19)}Z`;

@@ -41,17 +41,23 @@ import "./farm/crops/crops.css";
 import "./farm/figures/first-figures.css";
 import "./farm/figures/figures.css";
 import "./farm/copies/copies.css";
+import "./farm/people/people.css";
 import "./look/print.css";
+import type { FarmFileRefused } from "#db/file/farm-file-refused";
 import { EnquiryLink } from "./frame/enquiry-link.client";
 import { FileRefused } from "./frame/file-refused";
 import { LastChange } from "./frame/last-change";
 import { Nav, ThumbBar } from "./frame/nav.client";
+import { screensOf } from "./frame/screens";
+import { SignOut } from "./frame/sign-out";
 import { chosenTheme } from "./frame/theme";
 import { ThemeSwitch } from "./frame/theme-switch";
 import { Unreadable } from "./frame/unreadable";
 import { farmProblems, farmRevision, fileRefused, isFarmHeld, loadFarm } from "./load";
 import { display, text } from "./look/fonts";
 import { Symbols } from "./look/symbols";
+import { mayOpen, type Role } from "./people/allowed";
+import { openFarm, roleNow } from "./people/who";
 import { OfRevision } from "./ui/farm-revision.client";
 
 export const metadata: Metadata = {
@@ -67,6 +73,9 @@ export const dynamic = "force-dynamic";
 export default async function Layout({ children }: { children: ReactNode }) {
   const refused = fileRefused();
   const theme = await chosenTheme();
+  const role = roleNow();
+  const screens = screensOf(role);
+  const hasEnquiry = mayOpen(role, "/enquiry");
   return (
     <html
       lang="en"
@@ -84,14 +93,18 @@ export default async function Layout({ children }: { children: ReactNode }) {
               <use href="#r-focal" />
             </svg>
             <span>
-              <b>{refused || farmProblems().length > 0 ? "Stems & Saturdays" : loadFarm().farm.name}</b>
+              <b>
+                {role === "stranger" || refused || farmProblems().length > 0
+                  ? "Stems & Saturdays"
+                  : loadFarm().farm.name}
+              </b>
               <small>Stems &amp; Saturdays</small>
             </span>
           </a>
-          <Nav />
-          <EnquiryLink />
+          {screens.length > 0 && <Nav screens={screens} />}
+          {hasEnquiry && <EnquiryLink />}
         </header>
-        <main id="main">{refused ? <FileRefused refused={refused} /> : <Readable>{children}</Readable>}</main>
+        <main id="main">{pageOf(role, refused, children)}</main>
         <footer className="foot">
           <p>
             A forecast is a forecast: walk the beds before you promise. Built-in figures carry their source, or the
@@ -99,10 +112,22 @@ export default async function Layout({ children }: { children: ReactNode }) {
             them.
           </p>
           <ThemeSwitch />
+          {openFarm() && role !== "stranger" && <SignOut role={role} />}
         </footer>
-        <ThumbBar />
+        {screens.length > 0 && <ThumbBar screens={screens} hasEnquiry={hasEnquiry} />}
       </body>
     </html>
+  );
+}
+
+/** Strangers are shown nothing of the farm; what is wrong with its file, and the ways out, are the owner's. */
+function pageOf(role: Role, refused: FarmFileRefused | null, children: ReactNode) {
+  if (role === "stranger") return children;
+  if (!refused) return <Readable>{children}</Readable>;
+  return role === "owner" ? (
+    <FileRefused refused={refused} />
+  ) : (
+    <p>The farm cannot be read just now: tell its owner.</p>
   );
 }
 

@@ -15,6 +15,8 @@ import type { ReachBand } from "#lib/plan/road/season-band";
 import { today } from "./clock";
 import { keepDailyCopies } from "./daily-copies";
 import { KeptPlans } from "./kept-plans";
+import { forHelper } from "./people/for-helper";
+import { roleNow } from "./people/who";
 import { answeredCount } from "./threads/asked-once";
 
 /** The farm's records cannot be read as they stand. The layout shows every bad row by name before any page asks for the farm. */
@@ -37,6 +39,7 @@ type Kept = {
   isHeld: boolean;
   readonly memory: RowMemory;
   readonly plans: KeptPlans;
+  readonly plansForHelpers: KeptPlans;
 };
 
 /**
@@ -44,7 +47,12 @@ type Kept = {
  * `farmStamp` stands here for the server's own code, which is no part of a bundle.
  */
 const shared: typeof globalThis & { farmKept?: Kept; farmStamp?: () => string } = globalThis;
-shared.farmKept ??= { isHeld: false, memory: new RowMemory(), plans: new KeptPlans() };
+shared.farmKept ??= {
+  isHeld: false,
+  memory: new RowMemory(),
+  plans: new KeptPlans(),
+  plansForHelpers: new KeptPlans(),
+};
 shared.farmStamp ??= farmStamp;
 const kept = shared.farmKept;
 
@@ -63,8 +71,14 @@ export function farmFile(): KeptOpen {
   return kept.file;
 }
 
-/** The farm as it stands, read again only after a write, and of it only the rows that the write has touched. */
-export const loadFarm = (): Snapshot => whileHeld(loaded, kept.loaded).snapshot;
+/** The farm as it stands, read again only after a write, and of it only the rows that the write has touched; to a helper without what is not theirs. */
+export function loadFarm(): Snapshot {
+  const { snapshot } = whileHeld(loaded, kept.loaded);
+  return isForHelper() ? forHelper(snapshot) : snapshot;
+}
+
+const isForHelper = (): boolean => roleNow() === "helper";
+const plansKept = (): KeptPlans => (isForHelper() ? kept.plansForHelpers : kept.plans);
 
 function loaded(): Loaded {
   const stamp = stampNow();
@@ -131,10 +145,10 @@ export function farmProblems(): readonly Problem[] {
 }
 
 /** The plan of a season, made again only after a write. */
-export const loadPlan = (seasonYear: number): Plan => kept.plans.plan(loadFarm(), seasonYear);
+export const loadPlan = (seasonYear: number): Plan => plansKept().plan(loadFarm(), seasonYear);
 
 /** The low and high of each week of a season's plan, made again only after a write. */
-export const loadBand = (seasonYear: number): ReachBand[][] => kept.plans.band(loadFarm(), seasonYear);
+export const loadBand = (seasonYear: number): ReachBand[][] => plansKept().band(loadFarm(), seasonYear);
 
 /** The matches of a season's poor years, made again only after a write. */
-export const loadPoorYears = (seasonYear: number): Match[] => kept.plans.poor(loadFarm(), seasonYear);
+export const loadPoorYears = (seasonYear: number): Match[] => plansKept().poor(loadFarm(), seasonYear);

@@ -8,6 +8,7 @@ import { SeasonHead } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
 import { loadPlan } from "../load";
 import { Patterns } from "../look/patterns";
+import { IfMay } from "../people/if-may";
 import { Empty } from "../ui/empty";
 import { BedFields } from "./bed-fields";
 import { BedForm } from "./bed-form";
@@ -52,7 +53,9 @@ export default async function BedsPage({ searchParams }: { searchParams: Promise
         </Empty>
       ) : (
         <>
-          {forecast.plantings.length === 0 && earlier !== null && <CarryOver fromSeason={earlier} toSeason={year} />}
+          <IfMay call="beds/actions.ts#carryOver">
+            {forecast.plantings.length === 0 && earlier !== null && <CarryOver fromSeason={earlier} toSeason={year} />}
+          </IfMay>
           <CropFilter crops={snapshot.crops} plantings={forecast.plantings} cropId={cropId ?? null} />
           <p>
             {countOf(beds.length, "bed")}, {areaInWords(beds, units)}; {countOf(forecasts.length, "planting")}, about{" "}
@@ -72,13 +75,15 @@ export default async function BedsPage({ searchParams }: { searchParams: Promise
           )}
         </>
       )}
-      <section className="no-print" aria-labelledby="add">
-        <h2 id="add">Add a bed</h2>
-        <p>
-          <a href="/beds/grid">Many beds or plantings at once, typed or pasted from a spreadsheet</a>
-        </p>
-        <BedForm farm={snapshot.farm} />
-      </section>
+      <IfMay call="beds/actions.ts#saveBed">
+        <section className="no-print" aria-labelledby="add">
+          <h2 id="add">Add a bed</h2>
+          <p>
+            <a href="/beds/grid">Many beds or plantings at once, typed or pasted from a spreadsheet</a>
+          </p>
+          <BedForm farm={snapshot.farm} />
+        </section>
+      </IfMay>
     </>
   );
 }

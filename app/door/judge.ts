@@ -13,21 +13,26 @@ export type Refusal = { readonly status: number; readonly words: string };
 
 const refuse = (status: number, words: string): Refusal => ({ status, words });
 
+/** By which names the tool is served, and how; the first name is the one to tell. */
+export type Site = { readonly names: readonly string[]; readonly scheme: "http" | "https" };
+
+/** The names by which this machine calls itself. Any other name was made to point here by somebody else. */
+export const THIS_MACHINE: Site = { names: ["127.0.0.1", "localhost"], scheme: "http" };
+
 /**
  * Why the tool does not take a request, or null when it may pass. The rules stand in the order in which a stranger meets them; none of them
  * looks into the body.
  *
  * @param port  the port that the server listens at
  */
-export function judge(knock: Knock, port: number): Refusal | null {
-  return addressRefusal(knock) ?? hostRefusal(knock, port) ?? originRefusal(knock) ?? bodyRefusal(knock);
+export function judge(knock: Knock, port: number, site = THIS_MACHINE): Refusal | null {
+  return addressRefusal(knock) ?? hostRefusal(knock, port, site) ?? originRefusal(knock, site) ?? bodyRefusal(knock);
 }
 
 export const METHODS = ["GET", "HEAD", "POST"];
 
-/** The names by which this machine calls itself. Any other name was made to point here by somebody else. */
-const hostsAt = (port: number): string[] =>
-  ["127.0.0.1", "localhost"].flatMap((name) => [`${name}:${port}`, ...(port === 80 ? [name] : [])]);
+const hostsAt = (port: number, { names, scheme }: Site): string[] =>
+  names.flatMap((name) => [`${name}:${port}`, ...(port === (scheme === "http" ? 80 : 443) ? [name] : [])]);
 
 function addressRefusal({ method, target }: Knock): Refusal | null {
   if (!METHODS.includes(method)) return refuse(405, `${method} is not understood here: the tool knows GET and POST.`);
@@ -42,24 +47,28 @@ function addressRefusal({ method, target }: Knock): Refusal | null {
 function isDecodable(path: string): boolean {
   try {
     const plain = decodeURIComponent(path);
-    return !plain.includes("\0") && !plain.includes("\\") && !plain.startsWith("//");
+    // "." and ".." are steps to elsewhere: browsers walk them before they ask.
+    const isStraight = plain.split("/").every((step) => step !== "." && step !== "..");
+    return isStraight && !plain.includes("\0") && !plain.includes("\\") && !plain.startsWith("//");
   } catch {
     return false;
   }
 }
 
-function hostRefusal({ headers, hostCount }: Knock, port: number): Refusal | null {
-  if (hostCount === 1 && hostsAt(port).includes(text(headers.host))) return null;
-  return refuse(421, `Nothing is served under this name. Open http://${hostsAt(port)[0]} on the machine itself.`);
+function hostRefusal({ headers, hostCount }: Knock, port: number, site: Site): Refusal | null {
+  const hosts = hostsAt(port, site);
+  if (hostCount === 1 && hosts.includes(text(headers.host))) return null;
+  const where = site === THIS_MACHINE ? " on the machine itself" : "";
+  return refuse(421, `Nothing is served under this name. Open ${site.scheme}://${hosts[0]}${where}.`);
 }
 
 /** Browsers say from where a request comes; what they leave out, a page of another site cannot put in. */
-function originRefusal({ method, headers }: Knock): Refusal | null {
+function originRefusal({ method, headers }: Knock, { scheme }: Site): Refusal | null {
   const site = text(headers["sec-fetch-site"]);
   if (site !== "" && site !== "same-origin" && site !== "none")
     return refuse(403, "This request comes from another site. Open the tool by its own address.");
   const origin = text(headers.origin);
-  const isOwn = origin === `http://${text(headers.host)}`;
+  const isOwn = origin === `${scheme}://${text(headers.host)}`;
   if (isOwn || (origin === "" && method !== "POST")) return null;
   return refuse(403, "Only the tool's own pages may send this.");
 }

@@ -1,3 +1,6 @@
+import { mayOpen } from "../people/allowed";
+import { roleNow } from "../people/who";
+
 const TABS = [
   { href: "/farm", name: "Figures" },
   { href: "/farm/weather", name: "Weather" },
@@ -8,13 +11,14 @@ const TABS = [
   { href: "/farm/files", name: "Files" },
   { href: "/farm/copies", name: "Copies" },
   { href: "/farm/history", name: "History" },
+  { href: "/farm/people", name: "People" },
 ] as const;
 
-/** The pages of the farm, the one that is open marked. */
+/** The pages of the farm that are the reader's, the one that is open marked. */
 export const FarmTabs = ({ open }: { open: (typeof TABS)[number]["href"] }) => (
   <nav aria-label="Farm">
     <ul className="tabs">
-      {TABS.map(({ href, name }) => (
+      {TABS.filter(({ href }) => mayOpen(roleNow(), href)).map(({ href, name }) => (
         <li key={href}>
           <a href={href} aria-current={href === open ? "page" : undefined}>
             {name}

@@ -2,19 +2,7 @@
 
 import Link from "next/link";
 import { usePathname } from "next/navigation";
-
-type Screen = { readonly href: string; readonly name: string; readonly also?: string };
-
-const SCREENS: readonly Screen[] = [
-  { href: "/", name: "Season", also: "/weeks" },
-  { href: "/bookings", name: "Bookings" },
-  { href: "/beds", name: "Beds" },
-  { href: "/keep-or-dig", name: "Keep or dig" },
-  { href: "/what-if", name: "What if" },
-  { href: "/picking", name: "Picking" },
-  { href: "/buying", name: "Buying" },
-  { href: "/farm", name: "Farm" },
-];
+import type { Screen } from "./screens";
 
 /** On a desk it stands apart from the cards, in the masthead. */
 const ENQUIRY: Screen = { href: "/enquiry", name: "Enquiry" };
@@ -22,32 +10,41 @@ const ENQUIRY: Screen = { href: "/enquiry", name: "Enquiry" };
 /** The screens that a thumb reaches beside the enquiry; the rest stand behind "All". */
 const AT_THE_THUMB = ["/", "/bookings", "/picking"];
 
-/** The screens as index cards, the one that is open marked. */
-export function Nav() {
+/** More are too many for a thumb. */
+const MOST_AT_THE_THUMB = 5;
+
+type Theirs = { readonly screens: readonly Screen[] };
+
+/** The reader's screens as index cards, the one that is open marked. */
+export function Nav({ screens }: Theirs) {
   return (
     <nav aria-label="Screens">
-      <Screens screens={SCREENS} className="nav" />
+      <Screens screens={screens} className="nav" />
     </nav>
   );
 }
 
-/** The bar of five on a phone: three screens, the enquiry, and all others. */
-export function ThumbBar() {
+/** The bar of five on a phone: three screens, the enquiry, and all others; or all of them, where they are few. */
+export function ThumbBar({ screens, hasEnquiry }: Theirs & { readonly hasEnquiry: boolean }) {
   const path = usePathname();
-  const near = [...SCREENS.filter(({ href }) => AT_THE_THUMB.includes(href)), ENQUIRY];
-  const far = SCREENS.filter(({ href }) => !AT_THE_THUMB.includes(href));
+  const all = hasEnquiry ? [...screens, ENQUIRY] : screens;
+  const isNear = ({ href }: Screen) =>
+    all.length <= MOST_AT_THE_THUMB || AT_THE_THUMB.includes(href) || href === ENQUIRY.href;
+  const far = all.filter((screen) => !isNear(screen));
   return (
     <nav className="thumb-bar" aria-label="Screens at the thumb">
       <ul>
-        {near.map((screen) => (
+        {all.filter(isNear).map((screen) => (
           <ScreenLink key={screen.href} screen={screen} path={path} />
         ))}
-        <li>
-          <details key={path}>
-            <summary>All</summary>
-            <Screens screens={far} />
-          </details>
-        </li>
+        {far.length > 0 && (
+          <li>
+            <details key={path}>
+              <summary>All</summary>
+              <Screens screens={far} />
+            </details>
+          </li>
+        )}
       </ul>
     </nav>
   );

@@ -1,5 +1,5 @@
 import { cookies } from "next/headers";
-import { type JournalChange, latestChanges } from "#db/journal/journal";
+import { type JournalChange, latestChanges, standingChange } from "#db/journal/journal";
 import { farmDatabase, whileHeld } from "../load";
 
 const SAVED_COOKIE = "saved";
@@ -7,7 +7,7 @@ const SAVED_COOKIE = "saved";
 /** How long the last change is shown to who made it; its undo stays in the history. */
 const SHOWN_SECONDS = 300;
 
-/** Remembers on this device that the change made last is its own. */
+/** Remembers on this device that the change made last is its own. Called in the turn that made it, before anybody else can make one. */
 export async function rememberOwnSave(): Promise<void> {
   const [change] = latestChanges(farmDatabase(), 1);
   if (!change) return;
@@ -15,10 +15,8 @@ export async function rememberOwnSave(): Promise<void> {
   (await cookies()).set(SAVED_COOKIE, String(change.id), life);
 }
 
-/** The change made last, when this device made it a short while ago; null otherwise. */
+/** The change that this device made last, when that was a short while ago and it was not taken back since; null otherwise. */
 export async function ownSave(): Promise<JournalChange | null> {
-  const own = (await cookies()).get(SAVED_COOKIE)?.value;
-  if (own === undefined) return null;
-  const [change] = whileHeld(() => latestChanges(farmDatabase(), 1), []);
-  return change && String(change.id) === own ? change : null;
+  const own = Number((await cookies()).get(SAVED_COOKIE)?.value);
+  return Number.isSafeInteger(own) ? whileHeld(() => standingChange(farmDatabase(), own), null) : null;
 }

@@ -1,6 +1,7 @@
 import type { IncomingMessage } from "node:http";
+import { withoutToken } from "../people/session-cookie";
 
-/** The pages that are made of the farm's records, the address, the season chosen and the day, and of nothing else. */
+/** The pages that are made of the farm's records, the address, the season chosen, the day, the reader's role, and of nothing else. */
 const KEPT_ADDRESS = /^\/(?:$|\?|(?:bookings|beds|weeks|enquiry|what-if|keep-or-dig|picking|buying)(?:$|[/?]))/;
 
 /**
@@ -17,11 +18,12 @@ export const isKeptPage = ({ method, url = "" }: IncomingMessage): boolean =>
 /** A page as it can be asked for again: its address, and the headers that tell it from others, in the order of their names. */
 export type PageAsked = { readonly url: string; readonly headers: Readonly<Record<string, string>> };
 
+/** Whoever is signed in sees what all of their role see: the role is told by the door in a header of its own. */
 export const pageAsked = ({ url = "", headers }: IncomingMessage): PageAsked => ({
   url,
   headers: Object.fromEntries(
-    Object.entries(headers)
-      .filter(([name]) => !SAME_WHATEVER.test(name))
+    Object.entries({ ...headers, cookie: headers.cookie && withoutToken(headers.cookie) })
+      .filter(([name, said]) => said !== undefined && !SAME_WHATEVER.test(name))
       .map(([name, said]) => [name, String(said)] as const)
       .sort(([a], [b]) => (a < b ? -1 : 1)),
   ),

@@ -14,7 +14,7 @@ import { landed, type Saving, settleSaving, takeSaving } from "./saving";
  */
 export const KEPT = { changes: 200, rows: 100_000, changesWhateverTheirSize: 20 } as const;
 
-/** One change to the farm's records. `madeAt` is UTC, "YYYY-MM-DD hh:mm:ss"; `undoesChangeId` names the change it took back. */
+/** One change to the farm's records. `madeAt` is UTC, "YYYY-MM-DD hh:mm:ss"; `undoesChangeId` names the change it took back, `madeBy` who made it. */
 export type JournalChange = typeof change.$inferSelect;
 
 /** What a change did. `changeId` is null when no row was touched: then no change was made, and none is kept. */
@@ -89,6 +89,18 @@ function attemptUndo(database: FarmDatabase, changeId: number, atEnd: () => void
 export const latestChanges = (database: FarmDatabase, count: number): JournalChange[] =>
   database.select().from(change).orderBy(desc(change.id)).limit(count).all();
 
+/** A change that is kept, and not taken back; null when it is neither. */
+export function standingChange(database: FarmDatabase, changeId: number): JournalChange | null {
+  const found = database.select().from(change).where(eq(change.id, changeId)).get();
+  const isTakenBack = database
+    .select()
+    .from(change)
+    .where(eq(change.undoesChangeId, changeId))
+    .all()
+    .some(({ id }) => standingChange(database, id) !== null);
+  return found && !isTakenBack ? found : null;
+}
+
 /** Forgets every change: the farm as it stands becomes the beginning, with nothing to undo. `revision` does not move. */
 export const forgetChanges = (database: FarmDatabase): void => {
   database.delete(change).run();
@@ -127,7 +139,11 @@ function recordInOne<T>(
       sqlite.exec("ROLLBACK");
       return { changeId: before.changeId, result: before.result as T };
     }
-    const { id } = database.insert(change).values({ title: "", undoesChangeId }).returning({ id: change.id }).get();
+    const { id } = database
+      .insert(change)
+      .values({ title: "", undoesChangeId, madeBy: save?.by ?? null })
+      .returning({ id: change.id })
+      .get();
     sqlite.prepare("INSERT INTO open_change VALUES (?)").run(id);
     const result = work(id);
     if (result instanceof Promise) throw new RangeError("the work of a change must not wait for anything");

@@ -11,6 +11,8 @@ export type Saving = {
   readonly key: string | null;
   readonly fingerprint: string;
   readonly seenRevision: number | null;
+  /** Who sent it, by name; nobody is named where the farm is served to its owner's machine alone. */
+  readonly by?: string | null;
 };
 
 /** A save that would write over what somebody else has written since the form was read, or another content under the key of one that landed. */

@@ -3,12 +3,14 @@ import { index, integer, sqliteTable, text } from "drizzle-orm/sqlite-core";
 import { checks, holds } from "./checks";
 import { idOf, rowId } from "./columns";
 
-/** One change to the farm's records: what it was, in words, and when (UTC). `undoesChangeId` names the change that this one took back. */
+/** One change to the farm's records: what it was, in words, and when (UTC). `undoesChangeId` names the change that this one took back, `madeBy` who
+ * made it, where the farm was open to more than its owner. */
 export const change = sqliteTable("change", {
   id: rowId(),
   madeAt: text("made_at").notNull().default(sql`CURRENT_TIMESTAMP`),
   title: text("title").notNull(),
   undoesChangeId: integer("undoes_change_id"),
+  madeBy: text("made_by"),
 });
 
 /** A row that a change touched, as JSON before and after; empty before when it was added, empty after when it was removed. */

@@ -5,6 +5,7 @@ import { SeasonHead } from "../../frame/season-head";
 import { seasonYear } from "../../frame/season-year";
 import { loadFarm, loadPlan } from "../../load";
 import { Patterns } from "../../look/patterns";
+import { IfMay } from "../../people/if-may";
 import { Form } from "../../ui/form.client";
 import { deleteBed } from "../actions";
 import { BedForm } from "../bed-form";
@@ -59,37 +60,39 @@ export default async function BedPage(props: Props) {
           <PlantingCard key={row.planting.id} row={row} plan={plan} choices={choices} />
         ))}
       </div>
-      <section aria-labelledby="add">
-        <h2 id="add">Add a planting</h2>
-        <details open={rows.length === 0}>
-          <summary>{rows.length === 0 ? "A new planting" : "Another planting in this bed"}</summary>
-          <PlantingForm
-            key={`${year}: ${rows.map(({ planting }) => planting.id).join()}`}
-            bedId={bed.id}
-            seasonYear={year}
-            farm={farm}
-            choices={choices}
-          />
-        </details>
-      </section>
-      <section aria-labelledby="bed">
-        <h2 id="bed">The bed</h2>
-        <details>
-          <summary>Change its name, size, flags or spray, or remove it</summary>
-          <BedForm bed={bed} farm={farm} />
-          <Form
-            action={deleteBed}
-            submit={`Remove bed ${bed.name}`}
-            hidden={{ bedId: bed.id }}
-            beside={
-              <span className="hint">
-                Its plantings of every season go with it. The Saved bar at the top can undo it.
-              </span>
-            }
-            isQuiet
-          />
-        </details>
-      </section>
+      <IfMay call="beds/actions.ts#saveBed">
+        <section aria-labelledby="add">
+          <h2 id="add">Add a planting</h2>
+          <details open={rows.length === 0}>
+            <summary>{rows.length === 0 ? "A new planting" : "Another planting in this bed"}</summary>
+            <PlantingForm
+              key={`${year}: ${rows.map(({ planting }) => planting.id).join()}`}
+              bedId={bed.id}
+              seasonYear={year}
+              farm={farm}
+              choices={choices}
+            />
+          </details>
+        </section>
+        <section aria-labelledby="bed">
+          <h2 id="bed">The bed</h2>
+          <details>
+            <summary>Change its name, size, flags or spray, or remove it</summary>
+            <BedForm bed={bed} farm={farm} />
+            <Form
+              action={deleteBed}
+              submit={`Remove bed ${bed.name}`}
+              hidden={{ bedId: bed.id }}
+              beside={
+                <span className="hint">
+                  Its plantings of every season go with it. The Saved bar at the top can undo it.
+                </span>
+              }
+              isQuiet
+            />
+          </details>
+        </section>
+      </IfMay>
     </>
   );
 }

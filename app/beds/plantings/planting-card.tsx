@@ -9,6 +9,7 @@ import { shareOfLate } from "#lib/plan/road/saleable-share";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { lateInWords, whyInWords } from "#lib/plan/words/why-words";
 import { today } from "../../clock";
+import { IfMay } from "../../people/if-may";
 import { ColourWord } from "../../ui/colour-words";
 import { Form } from "../../ui/form.client";
 import { BloomFigures } from "../curves/bloom-figures";
@@ -38,30 +39,40 @@ export function PlantingCard({ row, plan, choices }: { row: PlantingForecast; pl
       </p>
       {curve ? <Outcome row={row} /> : <NoCurve row={row} />}
       <Why row={row} plan={plan} />
-      <KeepSwitch row={row} plan={plan} />
+      <IfMay call="beds/plantings/planting-actions.ts#keepOrDig">
+        <KeepSwitch row={row} plan={plan} />
+      </IfMay>
       <BloomFigures row={row} plan={plan} />
-      <details>
-        <summary>Change this planting</summary>
-        <PlantingForm row={row} bedId={planting.bedId} seasonYear={planting.seasonYear} farm={farm} choices={choices} />
-        <Form
-          action={deletePlanting}
-          submit="Remove this planting"
-          hidden={{ plantingId: planting.id }}
-          beside={<span className="hint">Undo it in the bar above, if need be.</span>}
-          isQuiet
-        />
-      </details>
-      <details>
-        <summary>{curve ? "Change the bloom curve" : "Add a bloom curve"}</summary>
-        <CurveForm
-          crop={crop}
-          variety={variety}
-          plantingId={planting.id}
-          treatment={planting.treatment}
-          curve={curve}
-          manner={plan.snapshot.farm}
-        />
-      </details>
+      <IfMay call="beds/plantings/planting-actions.ts#savePlanting">
+        <details>
+          <summary>Change this planting</summary>
+          <PlantingForm
+            row={row}
+            bedId={planting.bedId}
+            seasonYear={planting.seasonYear}
+            farm={farm}
+            choices={choices}
+          />
+          <Form
+            action={deletePlanting}
+            submit="Remove this planting"
+            hidden={{ plantingId: planting.id }}
+            beside={<span className="hint">Undo it in the bar above, if need be.</span>}
+            isQuiet
+          />
+        </details>
+        <details>
+          <summary>{curve ? "Change the bloom curve" : "Add a bloom curve"}</summary>
+          <CurveForm
+            crop={crop}
+            variety={variety}
+            plantingId={planting.id}
+            treatment={planting.treatment}
+            curve={curve}
+            manner={plan.snapshot.farm}
+          />
+        </details>
+      </IfMay>
     </section>
   );
 }

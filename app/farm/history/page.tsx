@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import { z } from "zod";
 import { FarmFileRefused } from "#db/file/farm-file-refused";
-import { KEPT, latestChanges, undoRefusal } from "#db/journal/journal";
+import { type JournalChange, KEPT, latestChanges, undoRefusal } from "#db/journal/journal";
 import { wallTime } from "#db/journal/wall-time";
 import { UndoForm } from "../../frame/undo-form";
 import { farmDatabase } from "../../load";
@@ -49,6 +49,9 @@ export default async function HistoryPage({ searchParams }: { searchParams: Prom
           columns={[
             { head: "When", className: "soft", phone: "first", cell: ({ madeAt }) => wallTime(madeAt) },
             { head: "What", kind: "name", cell: ({ title }) => title },
+            ...(changes.some(({ madeBy }) => madeBy !== null)
+              ? [{ head: "Who", cell: ({ madeBy }: JournalChange) => madeBy ?? "at the machine" }]
+              : []),
             {
               head: "Undo",
               kind: "tool",

@@ -1,0 +1,1 @@
+ALTER TABLE `change` ADD `made_by` text;

@@ -1,0 +1,19 @@
+import { z } from "zod";
+
+/** Who may work with the farm beside its owner. A helper cuts and counts; a designer sees to bookings. */
+export const HIRED_ROLES = ["helper", "designer"] as const;
+export type HiredRole = (typeof HIRED_ROLES)[number];
+
+/**
+ * All that is kept of the people of a farm. `until` are moments in UTC, "YYYY-MM-DDThh:mm:ssZ"; of the password, of tokens and of codes only hashes are
+ * kept. The owner is person 0, and no row of `people`.
+ */
+export const peopleSchema = z.object({
+  ownerPassword: z.string().nullable(),
+  people: z.array(
+    z.object({ id: z.int().positive(), name: z.string(), role: z.enum(HIRED_ROLES), isEnded: z.boolean() }),
+  ),
+  sessions: z.array(z.object({ tokenHash: z.string(), personId: z.int(), until: z.string() })),
+  invitations: z.array(z.object({ codeHash: z.string(), personId: z.int(), until: z.string() })),
+});
+export type PeopleKept = z.infer<typeof peopleSchema>;
