@@ -3,7 +3,7 @@ import { revision } from "#db/journal/journal";
 import { replay } from "#lib/plan/road/replay";
 import { winterBeds } from "#lib/plan/winter/beds";
 import { keepingTime } from "#lib/plan/winter/keeping-time";
-import { sampledInWords } from "#lib/plan/words/replay-words";
+import { sampledInWords, tooFewYearsInWords } from "#lib/plan/words/replay-words";
 import { today } from "../clock";
 import { SeasonLine } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
@@ -48,7 +48,7 @@ export default async function KeepOrDigPage() {
               keptNowIds: kept,
               board: boardOf(year, kept),
               blooms: bedBlooms(snapshot, year, beds),
-              sampled: sampledInWords(replay(snapshot, year)),
+              sampled: sampledInWords(replay(snapshot, year), tooFewYearsInWords(snapshot)),
               isOver: keepingTime(snapshot, beds, year, today()) === "over",
             }}
           />

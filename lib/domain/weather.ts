@@ -31,5 +31,8 @@ export function meanC(weather: DailyWeather, day: number): number {
   return index < 0 || index >= weather.highC.length ? Number.NaN : (weather.highC[index] + weather.lowC[index]) / 2;
 }
 
+/** The low of a day, degrees Celsius; NaN where the day is not recorded or lies outside the record. */
+export const lowOn = ({ firstDay, lowC }: DailyWeather, day: number): number => lowC[day - firstDay] ?? Number.NaN;
+
 /** Fewer recorded years than this say too little of what one year in ten does: of frost, of a usual year, of a first cut. Our choice; normals are made of thirty. */
 export const LEAST_RECORDED_YEARS = 10;

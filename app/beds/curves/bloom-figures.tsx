@@ -4,7 +4,7 @@ import type { Plan } from "#lib/plan/road/plan";
 import { replay } from "#lib/plan/road/replay";
 import { weeklyStems } from "#lib/plan/road/weekly-stems";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
-import { replayInWords } from "#lib/plan/words/replay-words";
+import { replayInWords, tooFewYearsInWords } from "#lib/plan/words/replay-words";
 import { type Column, Table } from "../../ui/table";
 import { BloomBars } from "./bloom-bars";
 import { CurveGrounds } from "./curve-grounds";
@@ -42,7 +42,8 @@ export function BloomFigures({ row, plan: { frostDay, snapshot, seasonYear } }: 
             </>
           )}
           {replayInWords(row, replay(snapshot, seasonYear)) ??
-            `In two seasons of three the first cut is at most ${countOf(curve.firstCutSpreadDays, "day")} early or late.`}
+            `In two seasons of three the first cut is at most ${countOf(curve.firstCutSpreadDays, "day")} early or late.`}{" "}
+          {curve.heatBaseC !== null && tooFewYearsInWords(snapshot)}
         </p>
         <p className="soft">{whoseInWords(row)}.</p>
         <CurveGrounds curve={curve} units={snapshot.farm.units} />

@@ -8,6 +8,8 @@ import { normalQuantile } from "#lib/maths/normal";
 import { sharesAt } from "#lib/maths/philox";
 import { type OfScore, scoreTable } from "#lib/maths/score-table";
 import { twoPieceNormal } from "#lib/maths/two-piece-normal";
+import { replay } from "#lib/plan/road/replay";
+import { firstDayOf } from "#lib/plan/road/usual-year";
 import { firstCutChances } from "./first-cut-chance";
 import { type Spreads, together } from "./sample-spreads";
 import { sampledRows } from "./sampled-rows";
@@ -30,7 +32,8 @@ const OF_A_PLANTING = 2;
  *
  * First cuts move by whole days (as in recorded years, or normal with the curve's spread: {@link firstCutChances}), yields are gamma with mean 1 and the curve's coefficient of variation, and
  * plants alive in the ground are beta-binomial; those that died are replanted as far as the farm replants. A part of each is the year's
- * and the rest the planting's own (`Spreads`). Frost does not lean on the rest: an assumption. What the store loses thins no bed: each clump's place is
+ * and the rest the planting's own (`Spreads`). Frost comes as late against the farm's median as it came in the replayed year against the recorded median [Y4]; where there is none, it does not lean on
+ * the rest: an assumption. What the store loses thins no bed: each clump's place is
  * planted again from the divisions that are left, and what they fall short is bought, which the winter's cost has in it already.
  * @param yearsOn  how many years after the season that was asked for this one is: each year has weather of its own
  */
@@ -49,6 +52,8 @@ export function seasonSampler(
     firstCutChance: chanceOf(row),
   }));
   const frostDates = frostDatesOf(farm, seasonYear);
+  const frostLate = replay(snapshot, seasonYear)?.frostDaysLate ?? [];
+  const yearEnd = firstDayOf(seasonYear + 1);
   const yieldAt = known((spread: number) => gammaOfMeanOne(spread));
   const aliveAt = known((share: number) => betaOf(share, spreads.winterLikeness));
   const key = [seed | 0, 0] as const;
@@ -73,7 +78,9 @@ export function seasonSampler(
       }
       return { shiftDays: firstCutChance.daysLate(timing, normalQuantile(own.a)), plants: alive };
     });
-    return { frostDay: frostDayAt(frostDates, year.d), plantings };
+    const late = frostLate[Math.floor(year.a * frostLate.length)] ?? null;
+    const frostDay = late === null ? frostDayAt(frostDates, year.d) : Math.min(yearEnd, frostDates.p50 + late);
+    return { frostDay, plantings };
   };
 }
 

@@ -1,7 +1,8 @@
 import { type Day, type MonthDay, monthDayOf, PLAIN_YEAR, parseDay, toDay, toDayNumber } from "#lib/domain/day";
 import type { FrostDates } from "#lib/domain/records/farm-settings";
-import { type DailyWeather, LEAST_RECORDED_YEARS } from "#lib/domain/weather";
+import { type DailyWeather, LEAST_RECORDED_YEARS, lowOn } from "#lib/domain/weather";
 import { quantile } from "#lib/maths/quantile";
+import { FROST_AT_C, firstFrostDay, MOST_MISSING_DAYS, missingDays } from "#lib/plan/road/first-frost";
 
 /** The frosts of one recorded year. A year without a frost before July, or after it, has none there: null. */
 export type FrostYear = { readonly year: number; readonly lastSpring: Day | null; readonly firstAutumn: Day | null };
@@ -16,13 +17,9 @@ export type FrostRecord = {
   readonly dates: FrostDates | null;
 };
 
-/** A year that lacks more days than this from March to June, or from August to December, is left out: a frost may hide in them. Our choice. */
-const MOST_MISSING_DAYS = 5;
-/** Air frost at the height of a thermometer, degrees Celsius (32 °F). Ground and hollows freeze earlier. */
-const FROST_AT_C = 0;
-
 /**
- * Frost dates from a record of daily lows [H7]. The middle of summer, 15 July, parts spring from autumn: this is for the northern half of the
+ * Frost dates from a record of daily lows [H7]. A year that lacks more than {@link MOST_MISSING_DAYS} days from March to June, or from August to December, is
+ * left out. The middle of summer, 15 July, parts spring from autumn: this is for the northern half of the
  * earth. A year without an autumn frost counts as one on 31 December, a spring without one as 1 January. Quantiles as in `lib/maths/quantile`, rounded
  * to a day; dates are those of a year without 29 February.
  */
@@ -31,8 +28,8 @@ export function frostRecord(weather: DailyWeather): FrostRecord {
   const leftOut: { year: number; missingDayCount: number }[] = [];
   const lastDay = weather.firstDay + weather.lowC.length - 1;
   for (let year = yearAt(weather.firstDay); year <= yearAt(lastDay); year++) {
-    const spring = missingDays(weather, `${year}-03-01`, `${year}-06-30`);
-    const autumn = missingDays(weather, `${year}-08-01`, `${year}-12-31`);
+    const spring = missingDays(weather, numberOf(`${year}-03-01`), numberOf(`${year}-06-30`));
+    const autumn = missingDays(weather, numberOf(`${year}-08-01`), numberOf(`${year}-12-31`));
     if (Math.max(spring, autumn) > MOST_MISSING_DAYS) leftOut.push({ year, missingDayCount: spring + autumn });
     else years.push(frostYear(weather, year));
   }
@@ -42,28 +39,16 @@ export function frostRecord(weather: DailyWeather): FrostRecord {
 const yearAt = (day: number): number => Number(toDay(day).slice(0, 4));
 const numberOf = (text: string): number => toDayNumber(parseDay(text));
 
-function missingDays(weather: DailyWeather, from: string, to: string): number {
-  let missing = 0;
-  for (let day = numberOf(from); day <= numberOf(to); day++) if (Number.isNaN(lowOn(weather, day))) missing += 1;
-  return missing;
-}
-
-function lowOn({ firstDay, lowC }: DailyWeather, day: number): number {
-  const index = day - firstDay;
-  return index >= 0 && index < lowC.length ? lowC[index] : Number.NaN;
-}
-
 function frostYear(weather: DailyWeather, year: number): FrostYear {
   const summer = numberOf(`${year}-07-15`);
   const isFrost = (day: number) => lowOn(weather, day) <= FROST_AT_C;
   let spring = summer - 1;
   while (spring >= numberOf(`${year}-01-01`) && !isFrost(spring)) spring -= 1;
-  let autumn = summer;
-  while (autumn <= numberOf(`${year}-12-31`) && !isFrost(autumn)) autumn += 1;
+  const autumn = firstFrostDay(weather, year);
   return {
     year,
     lastSpring: spring < numberOf(`${year}-01-01`) ? null : toDay(spring),
-    firstAutumn: autumn > numberOf(`${year}-12-31`) ? null : toDay(autumn),
+    firstAutumn: autumn === null || !isFrost(autumn) ? null : toDay(autumn),
   };
 }
 

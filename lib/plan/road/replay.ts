@@ -5,6 +5,7 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import { type DailyWeather, LEAST_RECORDED_YEARS, meanC } from "#lib/domain/weather";
 import { quantile } from "#lib/maths/quantile";
 import { firstCutDay, goesByWarmth } from "./first-cut";
+import { firstFrostDay } from "./first-frost";
 import type { Grown } from "./grown";
 import { firstDayOf, usualYear } from "./usual-year";
 import { Warmth } from "./warmth";
@@ -20,6 +21,8 @@ export type Replay = {
   readonly years: readonly number[];
   /** Days late in each year, in the order of `years`; null for a planting that goes by the calendar or never blooms. */
   readonly daysLateOf: (row: Grown) => Int32Array | null;
+  /** How many days after the median first frost of these years that of each came, in the order of `years`; null where its autumn was not recorded. */
+  readonly frostDaysLate: readonly (number | null)[];
 };
 
 /** Replays of a record in a climate, by season: a plan, its bands and every draft ask for the same one. */
@@ -54,9 +57,12 @@ function replayOf(climate: Climate, weather: DailyWeather, seasonYear: number): 
     .map((one) => ({ ...one, springC: springWarmth(one.weather, climate, seasonYear) }))
     .sort((a, b) => b.springC - a.springC || a.year - b.year)
     .map(({ year, weather: lived }) => ({ year, warmth: { climate, warmth: new Warmth(climate, lived) } }));
+  const frosts = years.map(({ year }) => frostPlace(weather, year));
+  const told = frosts.filter((place) => place !== null).sort((a, b) => a - b);
   const ofCurves = new WeakMap<BloomCurve, Map<string, Int32Array>>();
   return {
     years: years.map(({ year }) => year),
+    frostDaysLate: frosts.map((place) => place && Math.round(place - quantile(told, 0.5))),
     daysLateOf: ({ planting, curve, firstCut }) => {
       if (!curve || firstCut === null || !goesByWarmth(curve, climate)) return null;
       const byDay = ofCurves.get(curve) ?? new Map<string, Int32Array>();
@@ -74,6 +80,12 @@ function replayOf(climate: Climate, weather: DailyWeather, seasonYear: number): 
   };
 }
 
+/** The first autumn frost of a recorded year, in days from its 1 January; null where its autumn was not recorded. */
+function frostPlace(weather: DailyWeather, year: number): number | null {
+  const day = firstFrostDay(weather, year);
+  return day === null ? null : day - firstDayOf(year);
+}
+
 /** Days of each first cut from the mean of all, to the whole day. One that does not come before the year is over counts as the day after it. */
 function daysLate(firstCuts: readonly (number | null)[], seasonYear: number): Int32Array {
   const days = firstCuts.map((day) => day ?? firstDayOf(seasonYear + 1));
@@ -85,8 +97,8 @@ function daysLate(firstCuts: readonly (number | null)[], seasonYear: number): In
 export const daysLateAt = (daysLate: Int32Array, share: number): number =>
   Math.round(quantile(Float64Array.from(daysLate).sort(), share));
 
-/** The years of a record of which few days are missing. */
-function wholeYears(weather: DailyWeather): number[] {
+/** The years of a record of which few days are missing: those that a season can be replayed through. */
+export function wholeYears(weather: DailyWeather): number[] {
   const years: number[] = [];
   const lastDay = weather.firstDay + weather.highC.length - 1;
   for (let year = yearOf(toDay(weather.firstDay)); year <= yearOf(toDay(lastDay)); year++) {

@@ -1,10 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { CLIMATE_STATIONS } from "#lib/domain/catalogue/climate-stations";
+import { addDays, dayInYear, monthDayOf, toDay, toDayNumber } from "#lib/domain/day";
 import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { normalQuantile } from "#lib/maths/normal";
 import { sharesAt } from "#lib/maths/philox";
-import { seasonSampler } from "#lib/plan/chance/sample-season";
+import { frostDatesOf, frostDayAt, seasonSampler } from "#lib/plan/chance/sample-season";
 import { DEFAULT_SPREADS } from "#lib/plan/chance/sample-spreads";
 import { buyInFinder } from "#lib/plan/road/buy-in";
 import { forecast } from "#lib/plan/road/forecast";
@@ -76,6 +77,41 @@ describe("sampled seasons of a farm with recorded years", () => {
       const score = Math.SQRT1_2 * (normalQuantile(share) + own(3));
       expect(plantings[2].shiftDays + 0).toBe(Math.round(8 * score) + 0);
     }
+  });
+
+  test("[Y4] the frost is as far from the farm's median as the recorded year's was from theirs, found again day by day", () => {
+    const farmNow = recorded();
+    const { weather } = farmNow;
+    const years = replay(farmNow, 2027)?.years ?? [];
+    const places = years.map((year) => {
+      for (let on = day(`${year}-07-15`); on <= `${year}-12-31`; on = addDays(on, 1))
+        if ((weather?.lowC[toDayNumber(on) - weather.firstDay] ?? 99) <= 0) return toDayNumber(on) - firstDayOf(year);
+      return Number.NaN;
+    });
+    const sorted = [...places].sort((a, b) => a - b);
+    const median = (sorted[8] + sorted[9]) / 2;
+    const season = seasonSampler(farmNow, 2027, SEED, DEFAULT_SPREADS);
+    const ownMedian = toDayNumber(dayInYear(farmNow.farm.frost.firstAutumnP50, 2027));
+    for (let index = 0; index < 200; index++) {
+      const place = places[Math.floor(yearOfSeason(index) * 18)];
+      expect(season(index).frostDay).toBe(ownMedian + Math.round(place - median));
+    }
+    expect(new Set(places).size).toBeGreaterThan(5);
+  });
+
+  test("[Y4] a year whose autumn was not recorded leaves the frost to the farm's dates", () => {
+    const whole = recorded();
+    const { weather } = whole;
+    if (weather === null) throw new RangeError("no weather");
+    const lowC = weather.lowC.map((low, index) =>
+      monthDayOf(toDay(weather.firstDay + index)).startsWith("08") ? Number.NaN : low,
+    );
+    const farmNow = { ...whole, weather: { ...weather, lowC, highC: lowC.map((low) => low + 10) } };
+    expect(replay(farmNow, 2027)?.frostDaysLate.every((late) => late === null)).toBe(true);
+    const season = seasonSampler(farmNow, 2027, SEED, DEFAULT_SPREADS);
+    const dates = frostDatesOf(farmNow.farm, 2027);
+    for (let index = 0; index < 50; index++)
+      expect(season(index).frostDay).toBe(frostDayAt(dates, sharesAt([SEED, 0], [index, 0, 0, 0]).d));
   });
 
   test("[R5] over 4,000 seasons a first cut told by warmth has the mean and the variance of its recorded years, and a late spring is late for the calendar's planting too", () => {
