@@ -7,6 +7,7 @@ import { namedFile } from "#db/file/named-file";
 import { revision } from "#db/journal/journal";
 import { loadSnapshot } from "#db/read/read";
 import { RowMemory } from "#db/read/row-memory";
+import { toDayNumber } from "#lib/domain/day";
 import type { Problem } from "#lib/domain/problem";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Match } from "#lib/plan/road/match";
@@ -144,11 +145,13 @@ export function farmProblems(): readonly Problem[] {
   }
 }
 
-/** The plan of a season, made again only after a write. */
-export const loadPlan = (seasonYear: number): Plan => plansKept().plan(loadFarm(), seasonYear);
+/** The plan of a season as of today, made again only after a write or on another day. */
+export const loadPlan = (seasonYear: number): Plan => plansKept().plan(loadFarm(), seasonYear, toDayNumber(today()));
 
 /** The low and high of each week of a season's plan, made again only after a write. */
-export const loadBand = (seasonYear: number): ReachBand[][] => plansKept().band(loadFarm(), seasonYear);
+export const loadBand = (seasonYear: number): ReachBand[][] =>
+  plansKept().band(loadFarm(), seasonYear, toDayNumber(today()));
 
 /** The matches of a season's poor years, made again only after a write. */
-export const loadPoorYears = (seasonYear: number): Match[] => plansKept().poor(loadFarm(), seasonYear);
+export const loadPoorYears = (seasonYear: number): Match[] =>
+  plansKept().poor(loadFarm(), seasonYear, toDayNumber(today()));

@@ -34,15 +34,16 @@ function latest<T>(kept: Map<string, T>, key: string, most: number, make: () => 
   return made;
 }
 
-const keyOf = (seasonYear: number, keptBedIds: readonly number[]): string => `${seasonYear}: ${keptBedIds.join()}`;
+const keyOf = ({ seasonYear, today }: Plan, keptBedIds: readonly number[]): string =>
+  `${seasonYear} ${today}: ${keptBedIds.join()}`;
 
 /**
  * The plan of a season with these beds kept and every other candidate dug; made again only after a write, or when others came between.
  * @param near  a plan of the season that differs in few beds: the others are not forecast again
  */
 const triedPlan = (snapshot: Snapshot, seasonYear: number, keptBedIds: readonly number[], near: Plan): Plan =>
-  latest(tried(snapshot).plans, keyOf(seasonYear, keptBedIds), PLANS_KEPT, () =>
-    plan(withKeptBeds(snapshot, seasonYear, keptBedIds), seasonYear, undefined, near),
+  latest(tried(snapshot).plans, keyOf(near, keptBedIds), PLANS_KEPT, () =>
+    plan(withKeptBeds(snapshot, seasonYear, keptBedIds), seasonYear, undefined, near, near.today),
   );
 
 /** A season under three winters. */
@@ -62,7 +63,7 @@ export type BoardInWords = KeepBoard & { readonly words: string };
 
 /** The three winters as the board shows them. */
 export const boardOf = (seasonYear: number, keptBedIds: readonly number[]): BoardInWords =>
-  latest(tried(loadFarm()).boards, keyOf(seasonYear, keptBedIds), BOARDS_KEPT, () => {
+  latest(tried(loadFarm()).boards, keyOf(loadPlan(seasonYear), keptBedIds), BOARDS_KEPT, () => {
     const { dug, stands, tried } = threeWinters(seasonYear, keptBedIds);
     return { ...keepBoard(dug, stands, tried, keptBedIds), words: keptInWords(dug, tried, keptBedIds) };
   });

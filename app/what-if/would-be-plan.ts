@@ -19,5 +19,5 @@ export function wouldBePlan(now: Plan, { id, seasonYear, changes }: WhatIf): Wou
   const bookings = snapshot.bookings.map((booking) =>
     known.has(booking.id) ? booking : { ...booking, id: id * IDS_APART + booking.id },
   );
-  return { plan: plan({ ...snapshot, bookings }, seasonYear, frostDay, now), misfits };
+  return { plan: plan({ ...snapshot, bookings }, seasonYear, frostDay, now, now.today), misfits };
 }

@@ -7,7 +7,7 @@ import { type Match, match } from "./match";
 import { type Need, needs, needsOf } from "./needs";
 import type { Plan } from "./plan";
 import { meetingSeasons, seasonOfBooking } from "./seasons";
-import { supplyOf } from "./supply";
+import { supplyToDate } from "./supply-to-date";
 
 /** A plan's match and gaps as they would be with a booking that is not saved yet; `draftId` is the id it goes by in them. */
 export type DraftPlan = { readonly match: Match; readonly gaps: readonly Gap[]; readonly draftId: number };
@@ -16,7 +16,7 @@ export type DraftPlan = { readonly match: Match; readonly gaps: readonly Gap[]; 
 const NEW_BOOKING_ID = 0;
 
 /** What a draft needs of a plan. */
-export type MatchedSeason = Pick<Plan, "snapshot" | "seasonYear" | "meetingSeasons" | "forecast" | "match">;
+export type MatchedSeason = Pick<Plan, "snapshot" | "seasonYear" | "today" | "meetingSeasons" | "forecast" | "match">;
 
 /**
  * Matches a season anew with a draft in it, in place of the booking it would replace if that is given. What blooms is taken from
@@ -43,16 +43,17 @@ export function matchedWith(stands: MatchedSeason, draft: BookingDraft, bookingI
  * matched with it.
  */
 export function asMetBy(plan: MatchedSeason, draft: BookingDraft, bookingId: number | null): MatchedSeason {
-  const { snapshot, seasonYear } = plan;
+  const { snapshot, seasonYear, today } = plan;
   const draftId = bookingId ?? NEW_BOOKING_ID;
   const others = snapshot.bookings.filter(({ id }) => id !== draftId);
   const bookings = [...others, { ...draft, id: draftId }];
   const seasons = meetingSeasons({ ...snapshot, bookings }, seasonYear);
   if (seasons.join() === plan.meetingSeasons.join()) return plan;
   const plantings = seasons.flatMap((season) => forecastOf(plan, season));
-  const supplies = supplyOf(snapshot, plantings, ...seasons);
-  const matched = match(snapshot.farm, supplies, needs(snapshot, seasons), buyInFinder(snapshot.crops));
-  return { snapshot, seasonYear, forecast: plan.forecast, meetingSeasons: seasons, match: matched };
+  const asked = needs(snapshot, seasons);
+  const supplies = supplyToDate({ snapshot, plantings, seasons, needs: asked, today });
+  const matched = match(snapshot.farm, supplies, asked, buyInFinder(snapshot.crops));
+  return { snapshot, seasonYear, today, forecast: plan.forecast, meetingSeasons: seasons, match: matched };
 }
 
 const forecastOf = (plan: MatchedSeason, season: number) =>

@@ -10,31 +10,56 @@ export type Fitting = {
   readonly otherColours: readonly number[];
 };
 
-/** Finds which varieties fit a need. Needs of one kind have one answer, worked out once. */
+/** Finds which varieties fit a need. Needs of one kind have one answer, worked out once, but for a booking with stems of its own. */
 export class Fits {
   readonly #supplies: readonly VarietySupply[];
   readonly #known = new Map<string, Fitting>();
+  /** Places of the supplies that are nobody's own, and of each booking's own. */
+  readonly #free: number[] = [];
+  readonly #ownOf = new Map<number, number[]>();
 
   constructor(supplies: readonly VarietySupply[]) {
     this.#supplies = supplies;
+    supplies.forEach(({ bookingId }, place) => {
+      const own = bookingId === undefined ? this.#free : (this.#ownOf.get(bookingId) ?? []);
+      if (bookingId !== undefined) this.#ownOf.set(bookingId, own);
+      own.push(place);
+    });
   }
 
   of(need: Need): Fitting {
-    const known = this.#known.get(need.kind);
-    if (known) return known;
-    const found = this.#find(need);
-    this.#known.set(need.kind, found);
+    const { id } = need.booking;
+    const own = this.#ownOf.get(id);
+    const ofAll = this.#remembered(need.kind, need, this.#free);
+    if (!own) return ofAll;
+    const ofOwn = this.#remembered(`${id} ${need.kind}`, need, own);
+    return {
+      varieties: [...ofAll.varieties, ...ofOwn.varieties],
+      cents: [...ofAll.cents, ...ofOwn.cents],
+      otherColours: [...ofAll.otherColours, ...ofOwn.otherColours],
+    };
+  }
+
+  /** The supplies that would fit a need, were they not cut for other bookings [T2]. */
+  othersOwn(need: Need): number[] {
+    const others = [...this.#ownOf].filter(([id]) => id !== need.booking.id);
+    return others.flatMap(([, places]) => this.#find(need, places).varieties);
+  }
+
+  #remembered(key: string, need: Need, places: readonly number[]): Fitting {
+    const found = this.#known.get(key) ?? this.#find(need, places);
+    this.#known.set(key, found);
     return found;
   }
 
-  #find(need: Need): Fitting {
+  #find(need: Need, places: readonly number[]): Fitting {
     const varieties: number[] = [];
     const cents: number[] = [];
     const otherColours: number[] = [];
     // Varieties of one crop mostly follow each other: the crop's part is worked out anew only when the crop changes.
     let lastCrop: Crop | null = null;
     let cropCents: number | null = null;
-    for (let index = 0; index < this.#supplies.length; index++) {
+    for (const index of places) {
       const { variety, crop } = this.#supplies[index];
       if (crop !== lastCrop) cropCents = cropFitCents(need, crop);
       lastCrop = crop;

@@ -1,5 +1,5 @@
 import type { Farm } from "#lib/domain/records/farm-settings";
-import { holdWindow } from "./hold-window";
+import { servingWindow } from "./hold-window";
 import type { Match } from "./match";
 import type { Need } from "./needs";
 import { seasonOfBooking } from "./seasons";
@@ -105,11 +105,15 @@ function lookAround(farm: Farm, match: Match, stems: StemsByDay, need: Need): Su
     laterStems: 0,
   };
   const { varieties, otherColours } = match.fits.of(need);
-  const windowOf = (supplyIndex: number) => holdWindow(need.eventDay, farm.leadDays, match.supplies[supplyIndex].hold);
+  const windowOf = (supplyIndex: number) => servingWindow(need.eventDay, farm.leadDays, match.supplies[supplyIndex]);
   for (const supplyIndex of otherColours) {
     const { earliest, latest } = windowOf(supplyIndex);
     around.otherColour += stems.all(supplyIndex, earliest, latest);
     around.otherColourStems += stems.left(supplyIndex, earliest, latest);
+  }
+  for (const supplyIndex of match.fits.othersOwn(need)) {
+    const { earliest, latest } = windowOf(supplyIndex);
+    around.reachable += stems.all(supplyIndex, earliest, latest);
   }
   for (const supplyIndex of varieties) {
     const { earliest, latest } = windowOf(supplyIndex);

@@ -47,3 +47,16 @@ export const holdWindow = (eventDay: number, leadDays: number, hold: Hold) => ({
 
 /** The last event that a stem cut on a day may serve: the hold window seen from the cut. Day numbers. */
 export const lastEventDay = (cutDay: number, { stretchDays }: Hold): number => cutDay + Math.floor(stretchDays);
+
+/**
+ * The days on which stems of a supply may have been cut for an event: the hold window, and for what was cut for a booking itself also the days after it, up
+ * to the event [T2]. Day numbers, both included.
+ */
+export const servingWindow = (
+  eventDay: number,
+  leadDays: number,
+  { hold, bookingId }: { readonly hold: Hold; readonly bookingId?: number },
+) =>
+  bookingId === undefined
+    ? holdWindow(eventDay, leadDays, hold)
+    : { earliest: eventDay - Math.floor(hold.stretchDays), latest: eventDay };

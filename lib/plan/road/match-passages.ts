@@ -2,7 +2,7 @@ import type { Farm } from "#lib/domain/records/farm-settings";
 import { STATUSES } from "#lib/domain/words";
 import { ArcList } from "#lib/maths/arc-list";
 import { AGE_CENTS, ageCents } from "./fit";
-import { hasStretch, holdWindow } from "./hold-window";
+import { hasStretch, servingWindow } from "./hold-window";
 import type { Need } from "./needs";
 import type { ShortPrices } from "./short-cents";
 import { stretchCentsFinder } from "./stretch-cents";
@@ -74,16 +74,18 @@ export class Passages {
   varietyOfPassage = (): Int32Array => Int32Array.from(this.#varieties);
 
   #make(variety: number, eventDay: number, wholeStretchCents: number): number {
-    const { days, hold } = this.#supplies[variety];
+    const supply = this.#supplies[variety];
+    const { days, hold } = supply;
     const leadDays = this.#leadDays;
-    const { earliest, latest } = holdWindow(eventDay, leadDays, hold);
+    const { earliest, latest } = servingWindow(eventDay, leadDays, supply);
     let index = firstAtLeast(days, earliest);
     if (index === days.length || days[index] > latest) return NO_PASSAGE;
     for (; index < days.length && days[index] <= latest; index++)
       this.arcs.push(
         this.#firstSupply[variety] + index,
         this.count,
-        ageCents(eventDay - days[index], leadDays, hold, wholeStretchCents),
+        // What was cut for a booking later than its lead days is as fresh as can be.
+        Math.max(0, ageCents(eventDay - days[index], leadDays, hold, wholeStretchCents)),
       );
     this.#varieties.push(variety);
     return this.count++;

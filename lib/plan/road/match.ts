@@ -67,25 +67,31 @@ export function checkMatch(match: Match): string[] {
   const { needs, supplies, network, solution, shortStems, servings } = match;
   const faults = [...checkFlow(network.flow, solution), ...strayServings(match)];
   const got = new Int32Array(needs.length);
-  const taken = new Map<Stand, Map<number, number>>();
-  for (const { needIndex, stand, cutDay, stems } of servings) {
+  const taken = new Map<string, number>();
+  const stands = new Map<Stand, number>();
+  const keyOf = (supplyIndex: number, stand: Stand, day: number): string => {
+    const place = stands.get(stand) ?? stands.size;
+    stands.set(stand, place);
+    return `${supplyIndex} ${place} ${day}`;
+  };
+  for (const { needIndex, supplyIndex, stand, cutDay, stems } of servings) {
     if (stems <= 0) faults.push(`a serving of ${stems} stems`);
     got[needIndex] += stems;
-    const days = taken.get(stand) ?? new Map<number, number>();
-    days.set(cutDay, (days.get(cutDay) ?? 0) + stems);
-    taken.set(stand, days);
+    const key = keyOf(supplyIndex, stand, cutDay);
+    taken.set(key, (taken.get(key) ?? 0) + stems);
   }
   needs.forEach((need, index) => {
     if (got[index] + shortStems[index] !== need.stems)
       faults.push(`need ${index} of ${need.stems} stems gets ${got[index]} and is short ${shortStems[index]}`);
   });
-  for (const { days, lots } of supplies)
+  supplies.forEach(({ days, lots }, supplyIndex) => {
     lots.forEach((ofDay, index) => {
       for (const { stand, stems } of ofDay) {
-        const used = taken.get(stand)?.get(days[index]) ?? 0;
+        const used = taken.get(keyOf(supplyIndex, stand, days[index])) ?? 0;
         if (used > stems) faults.push(`a lot of ${stems} stems gives ${used}`);
       }
     });
+  });
   return faults;
 }
 

@@ -53,8 +53,8 @@ export function openDates({ match, weeks, snapshot }: Plan, poor: readonly Match
 /** Of a match, the focal stems by colour that nobody has claimed in the hold window of a day. */
 function openStems({ leadDays }: Farm, match: Match): (day: Day) => ReadonlyMap<Colour, number> {
   const stems = new StemsByDay(match);
-  const focal = match.supplies.flatMap(({ crop, variety, hold }, supplyIndex) =>
-    crop.roles.includes("focal") ? [{ supplyIndex, colour: variety.colour, hold }] : [],
+  const focal = match.supplies.flatMap(({ crop, variety, hold, bookingId }, supplyIndex) =>
+    crop.roles.includes("focal") && bookingId === undefined ? [{ supplyIndex, colour: variety.colour, hold }] : [],
   );
   return (day) => {
     const left = new Map<Colour, number>();

@@ -7,7 +7,7 @@ import { type Match, match } from "./match";
 import { needs } from "./needs";
 import { type PickLine, pickList } from "./pick-list";
 import { meetingSeasons } from "./seasons";
-import { supplyOf } from "./supply";
+import { supplyToDate } from "./supply-to-date";
 import { type Surplus, surplus } from "./surplus";
 import { type Week, weeks } from "./weeks";
 import { whenAsked } from "./when-asked";
@@ -19,6 +19,8 @@ import { whenAsked } from "./when-asked";
 export type Plan = {
   readonly snapshot: Snapshot;
   readonly seasonYear: number;
+  /** The day it was made on, as a day number: behind it stands what was recorded [T1]. Null where no day has passed. */
+  readonly today: number | null;
   /** The seasons that the match sees together; this one alone unless stems of one could serve another's bookings. */
   readonly meetingSeasons: readonly number[];
   /** Of this season's plantings. */
@@ -40,12 +42,14 @@ export type Plan = {
  * what to buy in and what is over. The match sees every season that meets this one; all else is this season's part of it. Pure: the same snapshot and year give the same plan [L1].
  * @param before  a plan of the same season, before a change: what rests on rows that are still the same objects is taken from it, and the plan is the
  *   one that it would be without [L3]
+ * @param today   the day it is made on, as a day number; null plans the season as if no day had passed
  */
 export function plan(
   snapshot: Snapshot,
   seasonYear: number,
   frostDay = frostDayOf(snapshot.farm, seasonYear),
   before: Plan | null = null,
+  today: number | null = null,
 ): Plan {
   const { farm } = snapshot;
   const buyIn = buyInFinder(snapshot.crops);
@@ -56,7 +60,8 @@ export function plan(
   const plantings = [bloom, ...others].flatMap((one) => one.plantings);
   const isSameDesign = before?.snapshot.recipes === snapshot.recipes;
   const asked = needs(snapshot, seasons, isSameDesign ? before.match.needs : []);
-  const matched = match(farm, supplyOf(snapshot, plantings, ...seasons), asked, buyIn);
+  const supplies = supplyToDate({ snapshot, plantings, seasons, needs: asked, today });
+  const matched = match(farm, supplies, asked, buyIn);
   const short = whenAsked(() => gaps(farm, matched, seasonYear));
   const byWeek = whenAsked(() => weeks(farm, matched, short(), seasonYear));
   const picks = whenAsked(() => pickList(matched, seasonYear));
@@ -65,6 +70,7 @@ export function plan(
   return {
     snapshot,
     seasonYear,
+    today,
     meetingSeasons: seasons,
     frostDay,
     forecast: bloom,

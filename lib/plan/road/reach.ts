@@ -1,6 +1,6 @@
 import type { Farm } from "#lib/domain/records/farm-settings";
 import { ROLES } from "#lib/domain/words";
-import { holdWindow } from "./hold-window";
+import { servingWindow } from "./hold-window";
 import type { VarietySupply } from "./supply";
 
 /** A week without an event is measured as if it had one on its Saturday. */
@@ -16,11 +16,12 @@ export const measuredDays = (monday: number, eventDays: readonly number[]): numb
  */
 export function reachByRole(farm: Farm, supplies: readonly VarietySupply[], eventDays: readonly number[]): number[] {
   const byRole = ROLES.map(() => 0);
-  for (const { crop, hold, days, stems } of supplies) {
+  for (const supply of supplies) {
+    const { crop, days, stems } = supply;
     let reachable = 0;
     let place = 0;
     for (const eventDay of eventDays) {
-      const { earliest, latest } = holdWindow(eventDay, farm.leadDays, hold);
+      const { earliest, latest } = servingWindow(eventDay, farm.leadDays, supply);
       while (place < days.length && days[place] < earliest) place++;
       for (; place < days.length && days[place] <= latest; place++) reachable += stems[place];
     }

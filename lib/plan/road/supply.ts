@@ -2,19 +2,26 @@ import { toDayNumber, yearOf } from "#lib/domain/day";
 import type { CoolerStock } from "#lib/domain/records/cooler-lot";
 import type { Crop } from "#lib/domain/records/crop";
 import type { Variety } from "#lib/domain/records/variety";
-import { ById, inOrderOfId, type Snapshot } from "#lib/domain/snapshot";
+import { inOrderOfId, type Snapshot } from "#lib/domain/snapshot";
 import type { PlantingForecast } from "./forecast";
-import { type Hold, holdOf } from "./hold-window";
+import type { Hold } from "./hold-window";
+import { Shelf } from "./shelf";
 
-/** Where stems stand until they are used: a planting that is cut that day, or stems cut before, in the cooler. */
+/**
+ * Where stems stand until they are used: a planting that is cut that day, or stems cut before, in the cooler. `isRecorded`: the stems were cut in the
+ * planting already, and it is written down.
+ */
 export type Stand =
-  | { readonly kind: "planting"; readonly planting: PlantingForecast }
+  | { readonly kind: "planting"; readonly planting: PlantingForecast; readonly isRecorded?: true }
   | { readonly kind: "cooler"; readonly stock: CoolerStock };
 
 /** Stems of one stand that have the age of one day. */
 export type Lot = { readonly stand: Stand; readonly stems: number };
 
-/** All stems of a variety, by the day they are cut: what the match may give away. Days ascend. */
+/**
+ * All stems of a variety, by the day they are cut: what the match may give away. Days ascend. With `bookingId` they were cut for that booking and are its
+ * own [T2].
+ */
 export type VarietySupply = {
   readonly variety: Variety;
   readonly crop: Crop;
@@ -23,6 +30,7 @@ export type VarietySupply = {
   readonly days: readonly number[];
   readonly stems: readonly number[];
   readonly lots: readonly (readonly Lot[])[];
+  readonly bookingId?: number;
 };
 
 /**
@@ -35,30 +43,24 @@ export function supplyOf(
   plantings: readonly PlantingForecast[],
   ...seasonYears: readonly number[]
 ): VarietySupply[] {
-  const crops = new ById("crop", snapshot.crops);
-  const byVariety = new Map<number, Map<number, Lot[]>>();
-  const put = (varietyId: number, day: number, lot: Lot) => {
-    const byDay = byVariety.get(varietyId) ?? new Map<number, Lot[]>();
-    byVariety.set(varietyId, byDay);
-    const lots = byDay.get(day);
-    if (lots) lots.push(lot);
-    else byDay.set(day, [lot]);
-  };
-  for (const stock of inOrderOfId(snapshot.coolerStock))
-    if (stock.stemCount > 0 && seasonYears.includes(yearOf(stock.cutOn)))
-      put(stock.varietyId, toDayNumber(stock.cutOn), { stand: { kind: "cooler", stock }, stems: stock.stemCount });
+  const shelf = new Shelf();
+  for (const { stand, stems, varietyId, day } of coolerLots(snapshot, seasonYears))
+    shelf.put(varietyId, null, day, { stand, stems });
   for (const planting of plantings) {
     const stand: Stand = { kind: "planting", planting };
     for (let index = 0; index < planting.cutDays.length; index++)
-      put(planting.variety.id, planting.cutDays[index], { stand, stems: planting.cutStems[index] });
+      shelf.put(planting.variety.id, null, planting.cutDays[index], { stand, stems: planting.cutStems[index] });
   }
-  return inOrderOfId(snapshot.varieties).flatMap((variety) => {
-    const byDay = byVariety.get(variety.id);
-    if (!byDay) return [];
-    const days = [...byDay.keys()].sort((a, b) => a - b);
-    const lots = days.map((day) => byDay.get(day) ?? []);
-    const stems = lots.map((ofDay) => ofDay.reduce((sum, lot) => sum + lot.stems, 0));
-    const crop = crops.get(variety.cropId);
-    return [{ variety, crop, hold: holdOf(crop, snapshot.farm), days, stems, lots }];
-  });
+  return shelf.supplies(snapshot);
 }
+
+/** What was put into the cooler in these years, in order of id. */
+export const coolerLots = ({ coolerStock }: Snapshot, seasonYears: readonly number[]) =>
+  inOrderOfId(coolerStock)
+    .filter(({ stemCount, cutOn }) => stemCount > 0 && seasonYears.includes(yearOf(cutOn)))
+    .map((stock) => ({
+      varietyId: stock.varietyId,
+      day: toDayNumber(stock.cutOn),
+      stand: { kind: "cooler" as const, stock },
+      stems: stock.stemCount,
+    }));

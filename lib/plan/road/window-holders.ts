@@ -1,5 +1,5 @@
 import type { Farm } from "#lib/domain/records/farm-settings";
-import { holdWindow } from "./hold-window";
+import { servingWindow } from "./hold-window";
 import type { Match } from "./match";
 import { holdersBy, type StemHolder } from "./stem-holders";
 
@@ -9,9 +9,9 @@ import { holdersBy, type StemHolder } from "./stem-holders";
  */
 export function windowHolders({ leadDays }: Farm, match: Match, needIndex: number): StemHolder[] {
   const need = match.needs[needIndex];
-  const fitting = new Set(match.fits.of(need).varieties);
+  const fitting = new Set([...match.fits.of(need).varieties, ...match.fits.othersOwn(need)]);
   const isInReach = (supplyIndex: number, cutDay: number) => {
-    const { earliest, latest } = holdWindow(need.eventDay, leadDays, match.supplies[supplyIndex].hold);
+    const { earliest, latest } = servingWindow(need.eventDay, leadDays, match.supplies[supplyIndex]);
     return cutDay >= earliest && cutDay <= latest;
   };
   return holdersBy(

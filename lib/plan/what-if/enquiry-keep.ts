@@ -39,7 +39,7 @@ export function keepOffer(stands: Plan, asked: EnquiryAnswer, today: Day): KeepO
     chosen.flatMap(({ plantings }) => plantings.map((row) => [row.kept.planting.id, row.kept.planting])),
   );
   const plantings = snapshot.plantings.map((planting) => kept.get(planting.id) ?? planting);
-  const tried = plan({ ...snapshot, plantings }, seasonYear, undefined, stands);
+  const tried = plan({ ...snapshot, plantings }, seasonYear, undefined, stands, stands.today);
   const answer = enquiryAnswer(tried, poorMatches(tried), asked.enquiry);
   return answer.likelyStems > asked.likelyStems ? { beds: chosen.map(({ bed }) => bed), answer } : null;
 }

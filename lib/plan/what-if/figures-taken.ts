@@ -91,8 +91,10 @@ const forecastsOf = ({ snapshot, seasonYear, meetingSeasons, frostDay, forecast:
 const isSameList = (a: readonly number[], b: readonly number[]): boolean =>
   a.length === b.length && a.every((one, index) => one === b[index]);
 
-const planWith = (before: Plan, changed: readonly ChangedCrop[], recipes: readonly ChangedRecipe[] = []): Plan =>
-  plan(withFigures(before.snapshot, takenFigures(changed, recipes)), before.seasonYear, undefined, before);
+const planWith = (before: Plan, changed: readonly ChangedCrop[], recipes: readonly ChangedRecipe[] = []): Plan => {
+  const { snapshot, seasonYear, today } = before;
+  return plan(withFigures(snapshot, takenFigures(changed, recipes)), seasonYear, undefined, before, today);
+};
 
 const cutStemsOf = ({ forecast }: Plan, cropId: number): number =>
   forecast.plantings

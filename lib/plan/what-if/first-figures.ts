@@ -35,7 +35,7 @@ export function firstFigures(stands: Plan): FirstFigures {
   const asked = stands.match.needs.filter(({ booking }) => yearOf(booking.eventOn) === seasonYear);
   const bookings = [...new Set(asked.map(({ booking }) => booking))];
   const bare = bookings.flatMap((booking) => needsOf({ ...booking, spareShare: 0 }, recipes));
-  const early = plan(snapshot, seasonYear, frostDay - FROST_TRIED_DAYS, stands);
+  const early = plan(snapshot, seasonYear, frostDay - FROST_TRIED_DAYS, stands, stands.today);
   const stems = stemsOf(asked);
   return {
     seasonYear,

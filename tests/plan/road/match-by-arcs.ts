@@ -19,7 +19,8 @@ export type DirectMatch = {
   readonly arcs: readonly { readonly lot: number; readonly need: number; readonly cents: number }[];
 };
 
-type Lot = { variety: Variety; crop: Crop; day: number; stems: number };
+/** With `ownerId` the stems were cut for that booking. */
+type Lot = { variety: Variety; crop: Crop; day: number; stems: number; ownerId?: number };
 
 type Cut = Pick<SpecPlanting, "variety" | "crop"> & {
   readonly cutDays: readonly number[];
@@ -29,12 +30,18 @@ type Cut = Pick<SpecPlanting, "variety" | "crop"> & {
 /** The worst fit as rule M4 states it, age aside, written out anew. */
 const WORST_FIT_CENTS = 25;
 
-export function directMatch(snapshot: Snapshot, plantings: readonly Cut[], needs: readonly SpecNeed[]): DirectMatch {
+export function directMatch(
+  snapshot: Snapshot,
+  plantings: readonly Cut[],
+  needs: readonly SpecNeed[],
+  ownLots: readonly Lot[] = [],
+): DirectMatch {
   const lots = [
     ...plantings.flatMap(({ variety, crop, cutDays, cutStems }) =>
       cutDays.map((day, index): Lot => ({ variety, crop, day, stems: cutStems[index] })),
     ),
     ...snapshot.coolerStock.map((stock) => stored(snapshot, stock)),
+    ...ownLots,
   ];
   const { leadDays } = snapshot.farm;
   const arcs: { lot: number; need: number; cents: number }[] = [];
@@ -42,14 +49,16 @@ export function directMatch(snapshot: Snapshot, plantings: readonly Cut[], needs
     needs.forEach((need, needIndex) => {
       const fit = fitOf(need, lot);
       const held = need.eventDay - lot.day;
+      const isOwn = lot.ownerId === need.booking.id;
+      if (lot.ownerId !== undefined && !isOwn) return;
       const [days, longest] = keptDays(lot.crop, snapshot);
-      if (fit === null || held < leadDays || held > longest) return;
+      if (fit === null || held < (isOwn ? 0 : leadDays) || held > longest) return;
       const whole = wholeStretch(lot.crop, snapshot, need);
       const age =
         held > days
           ? 8 + Math.round(((whole - 8) * (held - days)) / (longest - days))
           : days > leadDays
-            ? Math.round((8 * (held - leadDays)) / (days - leadDays))
+            ? Math.max(0, Math.round((8 * (held - leadDays)) / (days - leadDays)))
             : 0;
       arcs.push({ lot: lotIndex, need: needIndex, cents: fit + age });
     });

@@ -1,0 +1,46 @@
+import { ById, inOrderOfId, type Snapshot } from "#lib/domain/snapshot";
+import { holdOf } from "./hold-window";
+import type { Lot, VarietySupply } from "./supply";
+
+/** Whose stems they are: those of a booking, by its id, or nobody's yet. */
+export type Owner = number | null;
+
+/** Gathers lots into supplies. Lots of one day keep the order in which they came; two of one stand are one. */
+export class Shelf {
+  readonly #lots = new Map<number, Map<Owner, Map<number, Lot[]>>>();
+
+  /** Puts stems of a variety, cut on a day, on the shelf. Day numbers. */
+  put(varietyId: number, owner: Owner, day: number, lot: Lot): void {
+    const ofVariety = this.#lots.get(varietyId) ?? new Map<Owner, Map<number, Lot[]>>();
+    this.#lots.set(varietyId, ofVariety);
+    const byDay = ofVariety.get(owner) ?? new Map<number, Lot[]>();
+    ofVariety.set(owner, byDay);
+    const lots = byDay.get(day) ?? [];
+    byDay.set(day, lots);
+    const place = lots.findIndex(({ stand }) => stand === lot.stand);
+    if (place < 0) lots.push(lot);
+    else lots[place] = { ...lot, stems: lots[place].stems + lot.stems };
+  }
+
+  /** In order of variety id; of a variety first what is nobody's yet, then each booking's own by id. Days ascend. */
+  supplies({ farm, varieties, crops }: Pick<Snapshot, "farm" | "varieties" | "crops">): VarietySupply[] {
+    const cropOf = new ById("crop", crops);
+    return inOrderOfId(varieties).flatMap((variety) => {
+      const crop = cropOf.get(variety.cropId);
+      const hold = holdOf(crop, farm);
+      const byOwner = [...(this.#lots.get(variety.id) ?? [])].sort(([a], [b]) => (a ?? -1) - (b ?? -1));
+      return byOwner.map(([owner, byDay]) => ({
+        ...supplyOfDays(byDay),
+        ...{ variety, crop, hold },
+        ...(owner === null ? {} : { bookingId: owner }),
+      }));
+    });
+  }
+}
+
+function supplyOfDays(byDay: ReadonlyMap<number, readonly Lot[]>) {
+  const days = [...byDay.keys()].sort((a, b) => a - b);
+  const lots = days.map((day) => byDay.get(day) ?? []);
+  const stems = lots.map((ofDay) => ofDay.reduce((sum, lot) => sum + lot.stems, 0));
+  return { days, stems, lots };
+}

@@ -1,0 +1,73 @@
+import type { CutLot } from "./cut-lots";
+import { placeKey } from "./cut-lots";
+import type { PlantingForecast } from "./forecast";
+import type { Stand } from "./supply";
+
+/** Stems of a planting that are forecast for a picking day and not cut yet. */
+type StandingLot = { readonly planting: PlantingForecast; readonly day: number; readonly stand: Stand; stems: number };
+
+/** What is forecast and not cut yet, day by day, as days pass and cuts are recorded. */
+export class StandingStems {
+  readonly #byDay = new Map<number, StandingLot[]>();
+
+  constructor(plantings: readonly PlantingForecast[]) {
+    for (const planting of plantings) {
+      const stand: Stand = { kind: "planting", planting };
+      planting.cutDays.forEach((day, index) => {
+        const lot = { planting, day, stand, stems: planting.cutStems[index] };
+        const known = this.#byDay.get(day);
+        if (known) known.push(lot);
+        else this.#byDay.set(day, [lot]);
+      });
+    }
+  }
+
+  hasBefore = (day: number): boolean => [...this.#byDay.keys()].some((known) => known < day);
+
+  dropBefore(day: number): void {
+    for (const known of this.#byDay.keys()) if (known < day) this.#byDay.delete(known);
+  }
+
+  *lots(): Generator<StandingLot> {
+    for (const lots of this.#byDay.values()) for (const lot of lots) if (lot.stems > 0) yield lot;
+  }
+
+  /**
+   * Takes away what cuts of one day leave no more of [T3]: all that stood there where fewer were cut than asked; else the good stems. Cut on a day for which
+   * nothing was forecast there, they are taken from the next picking day within the crop's field days.
+   */
+  take(cuts: readonly CutLot[]): void {
+    const byPlace = new Map<string, CutLot[]>();
+    for (const lot of cuts) byPlace.set(placeKey(lot.cut), [...(byPlace.get(placeKey(lot.cut)) ?? []), lot]);
+    for (const [place, ofPlace] of byPlace) {
+      const [{ day, stand }] = ofPlace;
+      const goodStems = ofPlace.reduce((sum, lot) => sum + lot.goodStems, 0);
+      const here = this.#at(place, day);
+      if (here.length > 0)
+        takeStems(here, ofPlace.some(({ isAllThereWas }) => isAllThereWas) ? Number.POSITIVE_INFINITY : goodStems);
+      else if (stand.kind === "planting")
+        takeStems(this.#next(place, day, stand.planting.crop.fieldDays.count), goodStems);
+    }
+  }
+
+  #next(place: string, day: number, fieldDays: number): StandingLot[] {
+    for (let next = day + 1; next <= day + fieldDays; next++) {
+      const lots = this.#at(place, next);
+      if (lots.length > 0) return lots;
+    }
+    return [];
+  }
+
+  #at = (place: string, day: number): StandingLot[] =>
+    (this.#byDay.get(day) ?? []).filter(({ planting }) => placeKey(planting.planting) === place);
+}
+
+/** Takes so many stems from the lots, the first first. */
+function takeStems(lots: readonly StandingLot[], most: number): void {
+  let left = most;
+  for (const lot of lots) {
+    const stems = Math.min(lot.stems, left);
+    lot.stems -= stems;
+    left -= stems;
+  }
+}

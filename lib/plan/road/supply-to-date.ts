@@ -1,0 +1,118 @@
+import type { Snapshot } from "#lib/domain/snapshot";
+import { buyInFinder } from "./buy-in";
+import { type CutLot, cutLots } from "./cut-lots";
+import type { PlantingForecast } from "./forecast";
+import { match } from "./match";
+import type { Need } from "./needs";
+import { Shelf } from "./shelf";
+import { StandingStems } from "./standing-stems";
+import { coolerLots, type Stand, supplyOf, type VarietySupply } from "./supply";
+
+/** What a supply is worked out from: `plantings` are those of `seasons`, and so are the needs, in the order of the match. `today` is a day number; null where no day has passed. */
+export type ToDate = {
+  readonly snapshot: Snapshot;
+  readonly plantings: readonly PlantingForecast[];
+  readonly seasons: readonly number[];
+  readonly needs: readonly Need[];
+  readonly today: number | null;
+};
+
+/**
+ * What the match may give away on a day. Behind it stands what was recorded, and of what nobody recorded as much as was planned for bookings,
+ * each with the booking that it was cut for; from the day on, what is forecast [T1]. The past is lived through once: the match is made anew
+ * on every day with a record, and days pass with what the last match gave. So it does not matter in which order, how late and how often cuts were recorded [T5].
+ */
+export function supplyToDate(of: ToDate): VarietySupply[] {
+  const { snapshot, plantings, seasons, today } = of;
+  if (today === null) return supplyOf(snapshot, plantings, ...seasons);
+  const stems = new StemsToDate(of);
+  const byDay = new Map<number, CutLot[]>();
+  for (const lot of cutLots(snapshot, plantings, seasons)) {
+    const known = byDay.get(lot.day);
+    if (known) known.push(lot);
+    else byDay.set(lot.day, [lot]);
+  }
+  for (const [day, lots] of [...byDay].sort(([a], [b]) => a - b)) {
+    if (day > today) break;
+    stems.pass(day);
+    stems.record(lots);
+  }
+  stems.pass(today);
+  return stems.supplies();
+}
+
+/** Stems that were cut. `bookingId` null: for nobody yet. */
+type CutStems = { readonly varietyId: number; readonly day: number; readonly stand: Stand; stems: number };
+
+class StemsToDate {
+  readonly #of: ToDate;
+  readonly #askers: ReadonlySet<number>;
+  readonly #buyIn: ReturnType<typeof buyInFinder>;
+  readonly #standing: StandingStems;
+  /** In the cooler for anybody. */
+  readonly #free: CutStems[];
+  readonly #own: (CutStems & { readonly bookingId: number })[] = [];
+  /** The first day that has not passed. */
+  #day = Number.NEGATIVE_INFINITY;
+
+  constructor(of: ToDate) {
+    this.#of = of;
+    this.#askers = new Set(of.needs.map(({ booking }) => booking.id));
+    this.#buyIn = buyInFinder(of.snapshot.crops);
+    this.#standing = new StandingStems(of.plantings);
+    this.#free = coolerLots(of.snapshot, of.seasons);
+  }
+
+  /** Lets the days before this one pass: each booking has what the match gave it, and what was given to nobody was not cut. */
+  pass(day: number): void {
+    const needs = this.#openNeeds();
+    if (this.#standing.hasBefore(day) || needs.some(({ eventDay }) => eventDay < day)) this.#settle(day, needs);
+    this.#standing.dropBefore(day);
+    this.#day = day;
+  }
+
+  /** Takes the cuts of the day that is at hand in place of what was forecast for it. */
+  record(lots: readonly CutLot[]): void {
+    for (const { cut, day, stand, goodStems } of lots) {
+      if (goodStems === 0) continue;
+      const stems = { varietyId: cut.varietyId, day, stand, stems: goodStems };
+      // A booking that asks for nothing any more, as a cancelled one, has no stems of its own.
+      if (cut.bookingId !== null && this.#askers.has(cut.bookingId))
+        this.#own.push({ ...stems, bookingId: cut.bookingId });
+      else this.#free.push(stems);
+    }
+    this.#standing.take(lots);
+  }
+
+  supplies = (): VarietySupply[] => this.#suppliesFor(() => true);
+
+  /** Needs of events that have not passed: nothing else can still be given anything. */
+  #openNeeds = (): Need[] => this.#of.needs.filter(({ eventDay }) => eventDay >= this.#day);
+
+  #suppliesFor(isAsked: (bookingId: number) => boolean): VarietySupply[] {
+    const shelf = new Shelf();
+    for (const { varietyId, day, stand, stems } of this.#free) shelf.put(varietyId, null, day, { stand, stems });
+    for (const { varietyId, bookingId, day, stand, stems } of this.#own)
+      if (isAsked(bookingId)) shelf.put(varietyId, bookingId, day, { stand, stems });
+    for (const { planting, day, stand, stems } of this.#standing.lots())
+      shelf.put(planting.variety.id, null, day, { stand, stems });
+    return shelf.supplies(this.#of.snapshot);
+  }
+
+  #settle(day: number, needs: readonly Need[]): void {
+    const { farm } = this.#of.snapshot;
+    const open = new Set(needs.map(({ booking }) => booking.id));
+    const supplies = this.#suppliesFor((id) => open.has(id));
+    const freeOf = new Map(this.#free.map((lot) => [lot.stand, lot]));
+    for (const { needIndex, supplyIndex, stand, cutDay, stems } of match(farm, supplies, needs, this.#buyIn).servings) {
+      const { variety, bookingId } = supplies[supplyIndex];
+      if (bookingId !== undefined) continue;
+      const { booking, eventDay } = needs[needIndex];
+      const free = freeOf.get(stand);
+      // What stands in the cooler may go to another booking until the event; what is cut on a day is cut for the one it was planned for.
+      if (free ? eventDay >= day : cutDay >= day) continue;
+      this.#own.push({ varietyId: variety.id, bookingId: booking.id, day: cutDay, stand, stems });
+      if (free) free.stems -= stems;
+    }
+  }
+}
