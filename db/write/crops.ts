@@ -82,6 +82,17 @@ export const putCurve = (database: FarmDatabase, draft: CurveDraft): Written =>
     return { title: `set the bloom curve of ${called(database, "bloom_curve", result)}`, result };
   });
 
+/** Adds bloom curves, or replaces those of the same crop, variety and treatment, as one change. Gives how many. */
+export const addCurves = (database: FarmDatabase, drafts: readonly CurveDraft[]): Written =>
+  write(database, () => {
+    for (const draft of drafts) {
+      known(database, "crop", draft.cropId, "cropId");
+      putCurveRow(database, draft);
+    }
+    const what = drafts.length === 1 ? "a built-in bloom curve" : `${drafts.length} built-in bloom curves`;
+    return { title: `added ${what}`, result: drafts.length };
+  });
+
 /** Removes a bloom curve. */
 export const removeCurve = (database: FarmDatabase, id: number): Written =>
   write(database, () => {

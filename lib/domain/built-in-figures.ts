@@ -27,7 +27,7 @@ export type FigureRows = {
 /**
  * Where the built-in crops say something else than the farm has of them. A crop is known by its name, a curve by its treatment; curves of
  * one variety or planting and crops that are not built in are the grower's. A figure marked as her own is never among them: it changes only by her hand. Only numbers
- * count, a new source for the same number is no change. A built-in curve that the farm lacks is not offered: she may have taken it out.
+ * count, a new source for the same number is no change. A built-in curve that the farm lacks is no change: see `missing-curves.ts`.
  */
 export function changedFigures(
   { crops, curves }: Pick<Snapshot, "crops" | "curves">,

@@ -1,7 +1,10 @@
 import { expect, test } from "vitest";
 import { undoChange } from "#db/journal/journal";
+import { addCurves } from "#db/write/crops";
 import { putFigures } from "#db/write/figures";
+import { addedCurve } from "#lib/domain/missing-curves";
 import { OWN } from "#lib/domain/sourced";
+import { catalogueCurve } from "../truth/catalogue-curve";
 import { changeOf, kept, refused, withFarm } from "./kept-farm";
 
 const ADDED_LINE = { role: "filler", stemsPerPiece: 1.5, colours: "palette-or-neutral" } as const;
@@ -32,6 +35,20 @@ test("with no row, or a row that is gone, nothing is written and the reason is t
     );
     const gone = { crops: [{ ...before.crops[0], id: 99 }], curves: [{ ...before.curves[0], id: 98 }], recipes: [] };
     expect(refused(putFigures(database, "took", gone))).toHaveLength(2);
+    expect(kept(database)).toEqual(before);
+  });
+});
+
+test("built-in curves that the farm lacks are added as one change, and one undo takes them out", () => {
+  withFarm((database) => {
+    const before = kept(database);
+    const [crop] = before.crops;
+    const tunnel = { crop, curve: catalogueCurve("Snapdragon", "tunnel") };
+    const changeId = changeOf(addCurves(database, [tunnel].map(addedCurve)));
+    const after = kept(database);
+    expect(after.curves.slice(0, -1)).toEqual(before.curves);
+    expect(after.curves.at(-1)).toMatchObject({ cropId: crop.id, varietyId: null, ...tunnel.curve });
+    expect(undoChange(database, changeId).ok).toBe(true);
     expect(kept(database)).toEqual(before);
   });
 });

@@ -1,9 +1,9 @@
-import { monthDayInShort } from "#lib/domain/day";
 import type { Crop } from "#lib/domain/records/crop";
 import { type BloomCurve, stemsPerPlant } from "#lib/domain/records/curve";
 import type { Manner } from "#lib/domain/records/form";
 import type { Variety } from "#lib/domain/records/variety";
 import { TREATMENT_WORDS, TREATMENTS } from "#lib/domain/words";
+import { firstCutInWords } from "#lib/plan/words/clock-words";
 import { countOf, inTenths } from "#lib/plan/words/numbers";
 import { CurveForm } from "../../beds/curves/curve-form";
 import { CurveGrounds } from "../../beds/curves/curve-grounds";
@@ -28,7 +28,7 @@ export function CurveList({ crop, curves, varieties, manner }: Props) {
               {variety && `, only ${variety.name}`}
             </h3>
             <p>
-              First cut {anchorInWords(curve)}, give or take {inTenths(curve.firstCutSpreadDays)} days;{" "}
+              First cut {firstCutInWords(curve)}, give or take {inTenths(curve.firstCutSpreadDays)} days;{" "}
               {inTenths(stemsPerPlant(curve))} stems per plant over {curve.stemsPerPlantByWeek.length} weeks.
             </p>
             <CurveGrounds curve={curve} units={manner.units} />
@@ -57,10 +57,3 @@ const OwnCurves = ({ count }: { count: number }) =>
       the <a href="/beds">bed</a>.
     </p>
   );
-
-function anchorInWords({ anchor, laterDays }: BloomCurve): string {
-  const known =
-    anchor.kind === "day-of-year" ? `on ${monthDayInShort(anchor.firstCut)}` : `${anchor.days} days after planting`;
-  const moved = laterDays > 0 ? "later" : "earlier";
-  return laterDays === 0 ? known : `${known}, moved ${countOf(Math.abs(laterDays), "day")} ${moved}`;
-}

@@ -8,6 +8,7 @@ import { FarmTabs } from "../farm-tabs";
 import { ChangedCropFold } from "./changed-crop";
 import { changedInWords, changedOf } from "./changed-of";
 import { ChangedRecipesFold } from "./changed-recipes";
+import { MissingCurves } from "./missing-curve-list";
 import { SettleButtons } from "./settle-buttons";
 import "./what-changed.css";
 import { WinterFigures } from "./winter-figures";
@@ -37,6 +38,7 @@ export default async function WhatChangedPage() {
           seasonYear={plan.seasonYear}
         />
       )}
+      <MissingCurves snapshot={plan.snapshot} />
     </>
   );
 }

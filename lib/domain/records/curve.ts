@@ -173,5 +173,5 @@ export function shareAtAge({ shareByAge }: Pick<BloomCurve, "shareByAge">, ageSe
 }
 
 /** Stems a plant gives in a full season, frost and picking losses aside. */
-export const stemsPerPlant = (curve: BloomCurve): number =>
+export const stemsPerPlant = (curve: Pick<BloomCurve, "stemsPerPlantByWeek">): number =>
   curve.stemsPerPlantByWeek.reduce((sum, stems) => sum + stems, 0);

@@ -7,6 +7,14 @@ import { countOf } from "./numbers";
 
 type Clock = Pick<BloomCurve, "anchor" | "heatBaseC" | "heatCeilingC" | "heatLimitC" | "heatFrom" | "heatPlace">;
 
+/** When a curve's first cut comes at its known place: "on 5 Jun" · "91 days after planting, moved 3 days later". */
+export function firstCutInWords({ anchor, laterDays }: Pick<BloomCurve, "anchor" | "laterDays">): string {
+  const known =
+    anchor.kind === "day-of-year" ? `on ${monthDayInShort(anchor.firstCut)}` : `${anchor.days} days after planting`;
+  const moved = laterDays > 0 ? "later" : "earlier";
+  return laterDays === 0 ? known : `${known}, moved ${countOf(Math.abs(laterDays), "day")} ${moved}`;
+}
+
 /** What the clock of a curve goes by, in a sentence; null where it goes by the calendar alone. */
 export function clockInWords(
   { anchor, heatBaseC, heatCeilingC, heatLimitC, heatFrom, heatPlace }: Clock,

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { clockInWords, unusableInWords } from "#lib/plan/words/clock-words";
+import { clockInWords, firstCutInWords, unusableInWords } from "#lib/plan/words/clock-words";
 import { curve, day, monthDay } from "../../small-farm";
 
 test("a clock says what it counts, from when, and where its known point lies; the calendar says nothing", () => {
@@ -16,6 +16,13 @@ test("a clock says what it counts, from when, and where its known point lies; th
     "above 10 °C, no faster above 28 °C and not at all at 30 °C, counted",
   );
   expect(clockInWords(curve(), "us")).toBeNull();
+});
+
+test("a first cut is told by its day or its days, and by how far the curve moves it", () => {
+  expect(firstCutInWords(curve({ anchor: { kind: "day-of-year", firstCut: monthDay("06-05") } }))).toBe("on 5 Jun");
+  expect(firstCutInWords(curve({ anchor: { kind: "days-after-planting", days: 91 }, laterDays: -1 }))).toBe(
+    "91 days after planting, moved 1 day earlier",
+  );
 });
 
 test("a first cut that says nothing of warmth is told with the reason", () => {
