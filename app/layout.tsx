@@ -30,6 +30,7 @@ import "./keep-or-dig/worksheet/worksheet.css";
 import "./bookings/bookings.css";
 import "./bookings/editor/matrix.css";
 import "./beds/grid/grid.css";
+import "./beds/buds/buds.css";
 import "./bookings/booking-list.css";
 import "./bookings/promises/promises.css";
 import "./picking/picking.css";

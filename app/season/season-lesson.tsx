@@ -1,13 +1,19 @@
 import { type Day, inShort, toDay, toDayNumber, yearOf } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Role } from "#lib/domain/words";
-import { seasonLesson, weeksAhead } from "#lib/plan/learning/season/season-lesson";
+import { type CropLesson, seasonLesson, weeksAhead } from "#lib/plan/learning/season/season-lesson";
 import type { Outlook } from "#lib/plan/learning/season/season-outlook";
-import { inWholes } from "#lib/plan/words/numbers";
+import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { cropLessonInWords, seenInWords } from "#lib/plan/words/season-lesson-words";
 import { Table } from "../ui/table";
 
 type AheadOfRole = readonly [Role, readonly Outlook[]];
+
+/** Crops that are told at once, those furthest from what was expected first. */
+const CROPS_FIRST = 6;
+
+/** How far a crop is from what was expected: a day late weighs as much as a twentieth of its stems. */
+const newsOf = ({ daysLate, yieldFactor }: CropLesson): number => Math.abs(daysLate) + 20 * Math.abs(yieldFactor - 1);
 
 /**
  * What the recorded cuts of the season tell: how late each crop is and how heavy, and what the next four weeks bring, in eight seasons of ten. Nothing while nothing
@@ -25,6 +31,8 @@ export function SeasonLessonPlate({
   if (yearOf(today) !== seasonYear) return null;
   const lesson = seasonLesson(snapshot, seasonYear);
   if (!lesson) return null;
+  const byNews = [...lesson.crops].sort((a, b) => newsOf(b) - newsOf(a));
+  const [first, rest] = [byNews.slice(0, CROPS_FIRST), byNews.slice(CROPS_FIRST)];
   const from = toDayNumber(today);
   const ahead = [...weeksAhead(lesson, snapshot, from)].filter(([, weeks]) =>
     weeks.some(({ meanStems }) => meanStems >= 1),
@@ -32,13 +40,13 @@ export function SeasonLessonPlate({
   return (
     <section aria-labelledby="shown">
       <h2 id="shown">What the season has shown</h2>
-      <ul className="plain">
-        {lesson.crops.map((one) => (
-          <li key={one.crop.id}>
-            <b>{one.crop.name}</b>: {cropLessonInWords(one)} <small>{seenInWords(one)}</small>
-          </li>
-        ))}
-      </ul>
+      <Crops lessons={first} />
+      {rest.length > 0 && (
+        <details>
+          <summary>{countOf(rest.length, "more crop")}</summary>
+          <Crops lessons={rest} />
+        </details>
+      )}
       <p>
         <a href="/beds/buds">Walk the beds for buds</a>
       </p>
@@ -52,7 +60,7 @@ export function SeasonLessonPlate({
               head: inShort(toDay(from + 7 * week)),
               kind: "number" as const,
               cell: ([, weeks]: AheadOfRole) =>
-                `${inWholes(Math.round(weeks[week].lowStems))} to ${inWholes(Math.round(weeks[week].highStems))}`,
+                `${inWholes(Math.round(weeks[week].lowStems))}–${inWholes(Math.round(weeks[week].highStems))}`,
             })),
           ]}
           rows={ahead}
@@ -62,3 +70,13 @@ export function SeasonLessonPlate({
     </section>
   );
 }
+
+const Crops = ({ lessons }: { lessons: readonly CropLesson[] }) => (
+  <ul className="plain">
+    {lessons.map((one) => (
+      <li key={one.crop.id}>
+        <b>{one.crop.name}</b>: {cropLessonInWords(one)} <small>{seenInWords(one)}</small>
+      </li>
+    ))}
+  </ul>
+);

@@ -1,8 +1,6 @@
 import type { Metadata } from "next";
-import { inShort, toDay, toDayNumber, withWeekday, yearOf } from "#lib/domain/day";
-import { BUD_LOOK, type BudLook } from "#lib/domain/records/bud-look";
-import type { Farm } from "#lib/domain/records/farm-settings";
-import { formFields } from "#lib/domain/records/form";
+import { type Day, inShort, toDay, toDayNumber, withWeekday, yearOf } from "#lib/domain/day";
+import { BUD_SIGNS } from "#lib/domain/records/bud-look";
 import { type BudWalkStop, budWalk } from "#lib/plan/learning/season/bud-walk";
 import { countOf } from "#lib/plan/words/numbers";
 import { today } from "../../clock";
@@ -10,7 +8,6 @@ import { loadFarm } from "../../load";
 import { ColourWord } from "../../ui/colour-words";
 import { Empty } from "../../ui/empty";
 import { Form } from "../../ui/form.client";
-import { RecordField } from "../../ui/record-field";
 import { noteBuds } from "./bud-actions";
 
 export const metadata: Metadata = { title: "Bud walk" };
@@ -36,30 +33,39 @@ export default function BudWalkPage() {
             {countOf(stops.length, "planting")} due within five weeks. What you note once a week tells how late the
             season runs; none of it is asked for.
           </p>
-          <ul className="cards">
-            {stops.map((stop) => (
-              <Stop key={stop.row.planting.id} stop={stop} farm={snapshot.farm} today={now} />
-            ))}
-          </ul>
+          {byBed(stops).map(({ bed, ofBed }) => (
+            <section key={bed.id} aria-labelledby={`bed-${bed.id}`} className="bud-bed">
+              <h2 id={`bed-${bed.id}`} className="bed-tag">
+                {bed.name}
+              </h2>
+              <ul className="plain">
+                {ofBed.map((stop) => (
+                  <Stop key={stop.row.planting.id} stop={stop} today={now} />
+                ))}
+              </ul>
+            </section>
+          ))}
         </>
       )}
     </>
   );
 }
 
-function Stop({ stop, farm, today: now }: { stop: BudWalkStop; farm: Farm; today: BudLook["lookedOn"] }) {
-  const { row, dueDay, lastLook } = stop;
-  const { sign, daysToCut } = formFields(BUD_LOOK, undefined, farm);
+function byBed(stops: readonly BudWalkStop[]) {
+  const beds = new Map(stops.map(({ row }) => [row.bed.id, row.bed]));
+  return [...beds.values()].map((bed) => ({ bed, ofBed: stops.filter(({ row }) => row.bed.id === bed.id) }));
+}
+
+/** A planting: when it is due, what was seen last, and a button for each thing that may be seen; days to go, where they are typed, go with it. */
+function Stop({ stop: { row, dueDay, lastLook }, today: now }: { stop: BudWalkStop; today: Day }) {
   const name = `${row.crop.name} ${row.variety.name}`;
   return (
-    <li className="card">
-      <h2 className="card-title">
-        {row.bed.name}: {name}, <ColourWord colour={row.variety.colour} />
-      </h2>
+    <li className="bud-stop">
       <p>
-        First cut due {withWeekday(toDay(dueDay))}.{" "}
+        <b>{name}</b>, <ColourWord colour={row.variety.colour} />, due {withWeekday(toDay(dueDay))}
         {lastLook && (
-          <small>
+          <small className="soft">
+            {" "}
             {inShort(lastLook.lookedOn)}: {lastLook.sign}
             {lastLook.daysToCut !== null && `, ${countOf(lastLook.daysToCut, "day")} to go`}
           </small>
@@ -68,16 +74,23 @@ function Stop({ stop, farm, today: now }: { stop: BudWalkStop; farm: Farm; today
       <Form
         key={lastLook ? `${lastLook.lookedOn} ${lastLook.sign} ${lastLook.daysToCut}` : "none"}
         action={noteBuds}
-        submit="Note it"
         hidden={{ bedId: row.bed.id, varietyId: row.variety.id, lookedOn: now }}
         label={`${row.bed.name}, ${name}`}
-        isQuiet
-      >
-        <div className="fields">
-          <RecordField {...sign} />
-          <RecordField {...daysToCut} />
-        </div>
-      </Form>
+        beside={
+          <>
+            {BUD_SIGNS.map((sign) => (
+              <button key={sign} type="submit" name="sign" value={sign}>
+                {sign}
+                <span className="visually-hidden">: {name}</span>
+              </button>
+            ))}
+            <label className="days-to-go">
+              <input name="daysToCut" inputMode="numeric" size={3} autoComplete="off" />
+              days to go
+            </label>
+          </>
+        }
+      />
     </li>
   );
 }

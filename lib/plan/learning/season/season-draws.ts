@@ -1,5 +1,6 @@
 import { normalQuantile } from "#lib/maths/normal";
 import { sharesAt } from "#lib/maths/philox";
+import { whenAsked } from "#lib/plan/road/when-asked";
 import { SIZE } from "./cut-evidence";
 import { type PlantingEvidence, YIELD_GIVEN } from "./planting-evidence";
 import { LATENESS, type ScoreGrid, SHARED, SHARED_YIELD, YIELD } from "./score-grid";
@@ -16,14 +17,19 @@ const OF_DAYS = 3;
 
 /**
  * Seasons drawn from what is believed, each with its plantings in the order of the crops' evidence: what they share drawn together, so that a late
- * crop is late in all its beds. The same posterior and number give the same season.
+ * crop is late in all its beds; plantings that are not wanted are left out, and change nothing of the rest. The same posterior and number give the same season.
  */
-export function seasonDraws(posterior: SeasonPosterior): (season: number) => DrawnPlanting[] {
+export function seasonDraws(
+  posterior: SeasonPosterior,
+  isWanted: (plantingId: number) => boolean = () => true,
+): (season: number) => DrawnPlanting[] {
   const drawSeason = drawer(posterior.seasonChances);
   const crops = posterior.crops.map((crop) => ({
     crop,
     sharedAt: sharedAfter(crop),
-    plantings: crop.evidence.map((evidence) => ({ evidence, ...plantingDrawer(evidence) })),
+    plantings: crop.evidence
+      .filter(({ planting }) => isWanted(planting.id))
+      .map((evidence) => ({ evidence, ...plantingDrawer(evidence) })),
   }));
   return (season) => {
     const score = drawSeason(sharesAt(KEY, [season, 0, OF_THE_SEASON, 0]).a);
@@ -120,14 +126,11 @@ function plantingDrawer({ likelihood, latenessGiven }: PlantingEvidence): Planti
   };
   const yieldWeight = (late: number, row: number, heavy: number) =>
     (likelihood ? likelihood[late * heavies + heavy] : 1) * YIELD_GIVEN[row * heavies + heavy];
+  const byLateness = likelihood && whenAsked(() => overYields(likelihood));
   const latenessWeights = (shared: number, row: number) =>
-    LATENESS.scores.map((_, late) => {
-      const chance = latenessGiven[shared * lates + late];
-      if (!likelihood || chance < 1e-12) return chance;
-      let sum = 0;
-      for (let heavy = 0; heavy < heavies; heavy++) sum += yieldWeight(late, row, heavy);
-      return chance * sum;
-    });
+    LATENESS.scores.map(
+      (_, late) => latenessGiven[shared * lates + late] * (byLateness ? byLateness()[row * lates + late] : 1),
+    );
   return {
     draw: (shared, row, lateShare, heavyShare) => {
       const places = SHARED_YIELD.scores.length;
@@ -139,6 +142,18 @@ function plantingDrawer({ likelihood, latenessGiven }: PlantingEvidence): Planti
       return { late, heavy };
     },
   };
+}
+
+/** How likely what was seen is at each lateness, whatever the yield: a row a score of what the crop shares in yield. */
+function overYields(likelihood: Float64Array): Float64Array {
+  const lates = LATENESS.scores.length;
+  const heavies = YIELD.scores.length;
+  const sums = new Float64Array(SHARED_YIELD.scores.length * lates);
+  for (let row = 0; row < SHARED_YIELD.scores.length; row++)
+    for (let late = 0; late < lates; late++)
+      for (let heavy = 0; heavy < heavies; heavy++)
+        sums[row * lates + late] += likelihood[late * heavies + heavy] * YIELD_GIVEN[row * heavies + heavy];
+  return sums;
 }
 
 /** A value of a grid, anywhere in its step. */

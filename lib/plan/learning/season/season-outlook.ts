@@ -1,11 +1,12 @@
 import { quantile } from "#lib/maths/quantile";
 import { drawnStems, seasonDraws } from "./season-draws";
+import type { WatchedPlanting } from "./season-model";
 import type { SeasonPosterior } from "./season-posterior";
 
 /** Stems that some picking days will find ready: in eight seasons of ten between `lowStems` and `highStems`, on average `meanStems`. */
 export type Outlook = { readonly lowStems: number; readonly meanStems: number; readonly highStems: number };
 
-const DRAWS = 300;
+const DRAWS = 200;
 
 /**
  * What is to be expected of days to come, group by group and week by week, after all that was seen [O4].
@@ -23,19 +24,29 @@ export function seasonOutlook<Group>(
     posterior.crops.flatMap(({ evidence }) => evidence.map(({ planting }) => [planting.id, planting])),
   );
   const drawn = new Map<Group, Float64Array[]>();
-  const drawAt = seasonDraws(posterior);
+  const days = weeks.flat();
+  const isWanted = (id: number): boolean => groupsOf(id).length > 0 && mayBloom(watched.get(id), days);
+  const drawAt = seasonDraws(posterior, isWanted);
   for (let season = 0; season < drawCount; season++)
     for (const { plantingId, daysLate, yieldFactor } of drawAt(season)) {
       const groups = groupsOf(plantingId);
       const readyStems = watched.get(plantingId)?.readyStems;
-      if (groups.length === 0 || !readyStems) continue;
-      weeks.forEach((days, week) => {
-        const expected = days.map((day) => readyStems(day, daysLate) * yieldFactor);
+      if (!readyStems) continue;
+      weeks.forEach((ofWeek, week) => {
+        const expected = ofWeek.map((day) => readyStems(day, daysLate) * yieldFactor);
         const stems = drawnStems(expected, season, plantingId, week);
         for (const group of groups) ofGroup(drawn, group, weeks.length, drawCount)[week][season] += stems;
       });
     }
   return new Map([...drawn].map(([group, ofWeeks]) => [group, ofWeeks.map(outlookOf)]));
+}
+
+/** Whether any day finds anything ready, however late or early within four spreads. */
+function mayBloom(planting: WatchedPlanting | undefined, days: readonly number[]): boolean {
+  if (!planting) return false;
+  const most = Math.ceil(4.1 * Math.hypot(planting.sharedSpreadDays, planting.ownSpreadDays));
+  for (let late = -most; late <= most; late++) if (days.some((day) => planting.readyStems(day, late) > 0)) return true;
+  return false;
 }
 
 function ofGroup<Group>(drawn: Map<Group, Float64Array[]>, group: Group, weeks: number, draws: number): Float64Array[] {
