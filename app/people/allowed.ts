@@ -125,6 +125,7 @@ export const ACTIONS: Readonly<Record<string, Beside>> = {
   "farm/weather/weather-actions.ts#takeRecordedFrost": OWNER_ALONE,
   "farm/what-changed/figure-actions.ts#keepFigures": OWNER_ALONE,
   "farm/what-changed/figure-actions.ts#takeFigures": OWNER_ALONE,
+  "farm/what-changed/missing-curve-actions.ts#addMissingCurves": OWNER_ALONE,
   "farm/what-changed/winter-figure-actions.ts#keepWinterFigures": OWNER_ALONE,
   "farm/what-changed/winter-figure-actions.ts#takeWinterFigures": OWNER_ALONE,
   "frame/put-file-back-action.ts#putFileBack": OWNER_ALONE,
