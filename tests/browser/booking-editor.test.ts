@@ -94,14 +94,14 @@ test("a pasted row with a colour of the farm's own asks for it, and goes in once
 
 test("what was typed and not saved is offered again after the page was left", async () => {
   await open("/bookings/new");
-  await page.getByLabel("Client").fill("Left in the rain");
+  await page.getByLabel("Client", { exact: true }).fill("Left in the rain");
   await page.getByRole("button", { name: "Add a piece" }).click();
   await counts().fill("7");
   await page.waitForFunction(() => Object.values(localStorage).some((kept) => kept.includes("Left in the rain")));
   await page.goto(`${demoAddress()}/bookings`);
   await page.goto(`${demoAddress()}/bookings/new`);
   await page.getByRole("button", { name: "Fill it in again" }).click();
-  expect(await page.getByLabel("Client").inputValue()).toBe("Left in the rain");
+  expect(await page.getByLabel("Client", { exact: true }).inputValue()).toBe("Left in the rain");
   expect(await counts().inputValue()).toBe("7");
   await page.close();
 });

@@ -51,12 +51,12 @@ describe.each(["/", "/beds/1", "/bookings/new"])("from %s", (path) => {
 
 test("what was typed into another form is still there after a call came in between", async () => {
   const page = await open("/bookings/new");
-  await page.getByLabel("Client").fill("Half a booking");
+  await page.getByLabel("Client", { exact: true }).fill("Half a booking");
   await page.keyboard.press("Control+k");
   await page.locator("#stemCount:focus").waitFor();
   await page.goto(`${demoAddress()}/bookings/new`, { waitUntil: "networkidle" });
   await page.getByRole("button", { name: "Fill it in again" }).click();
-  expect(await page.getByLabel("Client").inputValue()).toBe("Half a booking");
+  expect(await page.getByLabel("Client", { exact: true }).inputValue()).toBe("Half a booking");
   await page.close();
 });
 

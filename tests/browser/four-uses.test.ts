@@ -19,7 +19,7 @@ const wholeNumber = (text: string | null) => Number((text ?? "").replace(/[^\d]/
 
 test("entering a booking by keyboard: coverage shows while typing, bad input keeps what was typed, then it is saved", async () => {
   await open("/bookings/new");
-  await page.getByLabel("Client").fill("The Test Barn wedding (invented)");
+  await page.getByLabel("Client", { exact: true }).fill("The Test Barn wedding (invented)");
   await page.getByLabel("Day of the event").fill("2027-09-11");
   await page.getByLabel("Palette, best colour first").fill("blush, mauve");
   await page.getByRole("button", { name: "Add a piece" }).click();
@@ -32,7 +32,7 @@ test("entering a booking by keyboard: coverage shows while typing, bad input kee
   await alert.waitFor();
   expect(await alert.textContent()).toContain('"mauve" may be lavender or pink');
   expect(await alert.textContent()).toContain("Piece 2");
-  expect(await page.getByLabel("Client").inputValue()).toBe("The Test Barn wedding (invented)");
+  expect(await page.getByLabel("Client", { exact: true }).inputValue()).toBe("The Test Barn wedding (invented)");
   expect(await page.getByLabel("Palette, best colour first").getAttribute("aria-invalid")).toBe("true");
 
   await page.getByLabel("Palette, best colour first").fill("blush, cream");
@@ -63,7 +63,7 @@ test("a save that no answer came to says so, keeps what was typed, and can be se
 
 test("each problem at the top of a form leads to its field", async () => {
   await open("/bookings/new");
-  await page.getByLabel("Client").fill("");
+  await page.getByLabel("Client", { exact: true }).fill("");
   await page.getByRole("button", { name: "Add a piece" }).click();
   await page.getByLabel("How many").fill("none");
   await page.getByRole("button", { name: "Save the booking" }).click();
