@@ -139,11 +139,10 @@ function recordInOne<T>(
       sqlite.exec("ROLLBACK");
       return { changeId: before.changeId, result: before.result as T };
     }
-    const { id } = database
-      .insert(change)
-      .values({ title: "", undoesChangeId, madeBy: save?.by ?? null })
-      .returning({ id: change.id })
-      .get();
+    const id = sqlite
+      .prepare<[number | null], number>("INSERT INTO change (title, undoes_change_id) VALUES ('', ?) RETURNING id")
+      .pluck()
+      .get(undoesChangeId) as number;
     sqlite.prepare("INSERT INTO open_change VALUES (?)").run(id);
     const result = work(id);
     if (result instanceof Promise) throw new RangeError("the work of a change must not wait for anything");
@@ -152,7 +151,8 @@ function recordInOne<T>(
     if (isTouched) {
       if (save) settleSaving(sqlite, save, id, result);
       const words = typeof title === "string" ? title : title(result);
-      database.update(change).set({ title: words }).where(eq(change.id, id)).run();
+      const named = save?.by ? { title: words, madeBy: save.by } : { title: words };
+      database.update(change).set(named).where(eq(change.id, id)).run();
       letGo(sqlite, KEPT);
     }
     // With nothing touched, a rollback leaves the very same records and does not use up a number.
