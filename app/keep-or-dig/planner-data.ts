@@ -1,3 +1,4 @@
+import { type Day, toDay } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { type Colour, TREATMENT_WORDS, type Units } from "#lib/domain/words";
 import { DUG, KEPT, type WinterBed, winterBeds } from "#lib/plan/winter/beds";
@@ -21,6 +22,8 @@ export type BedRow = {
   readonly keep: WinterCost;
   readonly dig: WinterCost;
   readonly survivalShare: number;
+  /** The first cut of the bed when it is kept; null where nothing is cut. */
+  readonly keptFirstCut: Day | null;
   /** True when a planting has a number of its own, false when the farm's is taken. */
   readonly hasOwnSurvival: boolean;
 };
@@ -71,9 +74,15 @@ export function bedRows(snapshot: Snapshot, seasonYear: number): BedRow[] {
       dig: bed.dig,
       survivalShare:
         clumps === 0 ? snapshot.farm.winter.winterSurvivalShare : 1 - clumpsLost(plantings, snapshot.farm) / clumps,
+      keptFirstCut: firstOf(bed.plantings.map(({ kept }) => kept.firstCut)),
       hasOwnSurvival: plantings.some(({ winterSurvivalShare }) => winterSurvivalShare !== null),
     };
   });
+}
+
+function firstOf(dayNumbers: readonly (number | null)[]): Day | null {
+  const known = dayNumbers.filter((day) => day !== null);
+  return known.length ? toDay(known.reduce((a, b) => Math.min(a, b))) : null;
 }
 
 function nowInWords({ plantings }: WinterBed, treatmentOf: ReadonlyMap<number, keyof typeof TREATMENT_WORDS>): string {

@@ -13,7 +13,7 @@ import type { PlannerData } from "./planner-data";
 import { FindBeds } from "./questions/find-beds.client";
 import { HowSure } from "./questions/how-sure.client";
 import { KeepCurve } from "./questions/keep-curve.client";
-import { SurvivalSweep } from "./questions/survival-sweep.client";
+import { KeptSweeps } from "./questions/kept-sweeps.client";
 import type { BoardInWords } from "./tried-plan";
 
 /** Questions that follow so soon are asked as one: ticks are answered at once, the worth of beds takes longer to work out. */
@@ -68,7 +68,7 @@ export function Planner({ data }: { data: PlannerData }) {
             worths={worths}
             turn={turn}
           />
-          <CostParts rows={rows} />
+          <CostParts rows={rows} worths={worths} />
         </section>
         <div className="keep-side">
           <NetCost board={board} canAdopt={!isOver && String(keptBedIds) !== String(keptNowIds)} />
@@ -83,7 +83,7 @@ export function Planner({ data }: { data: PlannerData }) {
       <div className="keep-questions">
         <HowSure key={question} question={{ seasonYear, keptBedIds }} sampled={data.sampled} />
         <KeepCurve seasonYear={seasonYear} />
-        <SurvivalSweep seasonYear={seasonYear} rows={rows} />
+        <KeptSweeps seasonYear={seasonYear} rows={rows} />
       </div>
     </>
   );

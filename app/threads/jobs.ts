@@ -3,7 +3,7 @@ import type { SeasonSamples } from "#lib/plan/chance/simulation-samples";
 import type { ChoiceProgress, WinterChoice } from "#lib/plan/winter/choose-beds";
 import type { FewestBeds, FewestProgress } from "#lib/plan/winter/fewest-beds";
 import type { CurvePoint, PointsDone } from "#lib/plan/winter/keep-curve";
-import type { SurvivalPoint } from "#lib/plan/winter/survival-sweep";
+import type { SweepPoint, SweptBy } from "#lib/plan/winter/sweep";
 import type { BedVerdict } from "#lib/plan/winter/verdicts";
 
 /**
@@ -17,11 +17,11 @@ export type Jobs = {
   fewest: { ask: OfSeason; progress: FewestProgress; answer: FewestBeds };
   /** The cheapest choice of at most so many beds, for every number. */
   curve: { ask: OfSeason; progress: PointsDone; answer: readonly CurvePoint[] };
-  /** The choice again, for other winter survivals. */
+  /** The choice again, for other values of a number of kept beds. */
   sweep: {
-    ask: OfSeason & { readonly survivalShares: readonly number[] };
+    ask: OfSeason & { readonly by: SweptBy; readonly values: readonly number[] };
     progress: PointsDone;
-    answer: readonly SurvivalPoint[];
+    answer: readonly SweepPoint[];
   };
   /** What each bed is worth, the others as they are; stopped before its end, nothing. */
   verdicts: { ask: OfBeds; progress: null; answer: readonly BedWorth[] };
@@ -51,5 +51,5 @@ type OfBeds = OfSeason & { readonly keptBedIds: readonly number[] };
 /** The part of a bed's verdict that depends on which other beds are kept. */
 export type BedWorth = Pick<
   BedVerdict,
-  "isKept" | "worthCents" | "breakEvenShare" | "weeks" | "focalStems" | "wouldBreak"
+  "isKept" | "worthCents" | "matchCents" | "breakEvenShare" | "weeks" | "focalStems" | "wouldBreak"
 > & { readonly bedId: number };

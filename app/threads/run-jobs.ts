@@ -8,7 +8,7 @@ import { chooseBeds } from "#lib/plan/winter/choose-beds";
 import { fewestBeds } from "#lib/plan/winter/fewest-beds";
 import { keepCurve } from "#lib/plan/winter/keep-curve";
 import { type WinterSeason, winterSeason } from "#lib/plan/winter/season";
-import { sweepSurvival } from "#lib/plan/winter/survival-sweep";
+import { sweepKept } from "#lib/plan/winter/sweep";
 import { bedVerdicts } from "#lib/plan/winter/verdicts";
 import type { BedWorth, JobKind, Jobs } from "./jobs";
 
@@ -42,8 +42,7 @@ export const RUN: {
   cheapest: (farm, { seasonYear }, solver) => chooseBeds(farm.snapshot, seasonYear, solver, farm.season(seasonYear)),
   fewest: (farm, { seasonYear }, solver) => fewestBeds(farm.season(seasonYear), solver),
   curve: (farm, { seasonYear }, solver) => keepCurve(farm.season(seasonYear), solver),
-  sweep: (farm, { seasonYear, survivalShares }, solver) =>
-    sweepSurvival(farm.snapshot, seasonYear, solver, survivalShares),
+  sweep: (farm, { seasonYear, by, values }, solver) => sweepKept(farm.snapshot, seasonYear, solver, by, values),
   *verdicts(farm, { seasonYear, keptBedIds }) {
     const worths: BedWorth[] = [];
     // Whoever asked may have gone on to other beds meanwhile: part of an answer is of no use to anybody.
@@ -53,6 +52,7 @@ export const RUN: {
         bedId: verdict.bed.id,
         isKept: verdict.isKept,
         worthCents: verdict.worthCents,
+        matchCents: verdict.matchCents,
         breakEvenShare: verdict.breakEvenShare,
         weeks: verdict.weeks,
         focalStems: verdict.focalStems,

@@ -113,7 +113,12 @@ describe("taking turns", () => {
     const small = winterFarm(6, 10, 6, false);
     let doneCount = 0;
     const crowd = Array.from({ length: 40 }, (_, index) =>
-      pool().start(typical, "sweep", { seasonYear: SEASON, survivalShares: shares(index) }, { reader: "crowd" }),
+      pool().start(
+        typical,
+        "sweep",
+        { seasonYear: SEASON, by: "survival", values: shares(index) },
+        { reader: "crowd" },
+      ),
     );
     for (const { answer } of crowd) answer.then(() => doneCount++).catch(() => {});
     await pool().start(small, "cheapest", { seasonYear: SEASON }, { reader: "another" }).answer;

@@ -45,10 +45,24 @@ test("Season leads with the beds to keep: adopted there, it says they stay, and 
 test("the tool finds the beds to keep, proves that none are cheaper, and says what they cover", async () => {
   const before = await focalShort();
   await page.getByRole("button", { name: "Find the best beds" }).click();
-  await page.getByText("Proved best.").waitFor();
+  await page.getByText(/Best for these numbers: \d+ % of the clumps survive the winter, first cut \d+ June/).waitFor();
   expect(await focalShort()).toBeLessThan(before);
   expect(await page.getByRole("heading", { level: 1 }).textContent()).toMatch(/^Keep \w+ beds, dig the rest$/);
   expect(await page.locator(".keep-answer").textContent()).toMatch(/Keep beds .*: [\d,]+ of [\d,]+ short focal stems/);
+});
+
+test("every bed adds up by hand, to the cent: dug less kept is what keeping saves", async () => {
+  await page.getByText("each bed’s worth added up").click();
+  await page.locator('.cost-parts [data-stale="false"] .bed-sums').waitFor();
+  await expect.poll(() => page.locator(".bed-sums").textContent()).not.toContain("…");
+  const cents = (text: string) => Number(text.replace("−", "-").replace(/[$,.]/g, ""));
+  const rows = await page.locator(".bed-sums tbody tr").all();
+  expect(rows.length).toBeGreaterThan(10);
+  for (const row of rows) {
+    const cells = (await row.locator("td").allTextContents()).filter((text) => text.includes("$"));
+    const [dug, matchDug, kept, matchKept, saves] = cells.map(cents);
+    expect(dug + matchDug - kept - matchKept).toBe(saves);
+  }
 });
 
 test("flagged beds cannot be ticked, and say why in words", async () => {

@@ -1,5 +1,5 @@
-import type { KeepBoard } from "#lib/plan/what-if/keep-board";
-import { inRoundMoney, inWholes } from "#lib/plan/words/numbers";
+import type { KeepBoard, WinterSum } from "#lib/plan/what-if/keep-board";
+import { inMoney, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
 import type { Answered } from "./use-answer.client";
 
 /** What the ticks come to: the one net cost of the winter, beside every bed dug and the farm as it stands, and what stays short. In sight while ticking; on a phone with the way to the button that adopts them. */
@@ -25,9 +25,30 @@ export function NetCost({ board: { answer, isStale }, canAdopt }: { board: Answe
         focal short <span className="soft">({inWholes(dug.focalShortStems)} all dug)</span>,{" "}
         {inRoundMoney(tried.buyInCents)} to buy in
       </p>
+      <details className="net-parts">
+        <summary>What it adds up from</summary>
+        <dl className="leaders">
+          {partsOf(answer.winters[2]).map(([words, cents]) => (
+            <div key={words}>
+              <dt>{words}</dt>
+              <dd>{inMoney(cents)}</dd>
+            </div>
+          ))}
+        </dl>
+      </details>
     </section>
   );
 }
+
+/** The parts of the net cost; they sum to it. */
+const partsOf = ({ cost, weighedCents }: WinterSum): readonly (readonly [string, number])[] => [
+  ["Stems short, at price and chance; poorer fits", weighedCents - cost.cents],
+  ["Labour", cost.labourCents],
+  ["Leaves, tarp, store", cost.materialCents],
+  ["Tubers bought, less gained", cost.replacementCents],
+  ["Early crop foregone", cost.freeBedCents],
+  ["In all", weighedCents],
+];
 
 function against(savedCents: number): string {
   if (Math.abs(savedCents) < 50) return "the same as";

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import type { SweptBy } from "#lib/plan/winter/sweep";
 import { farmAsked } from "../../farm-asked";
 import { loadFarm } from "../../load";
 import { askedOnce, type Told } from "../../threads/asked-once";
@@ -10,21 +11,26 @@ import { askedBeds } from "../asked-beds";
 const questionSchema = z.object({
   question: z.enum(["cheapest", "fewest", "curve", "sweep"]),
   seasonYear: askedBeds.shape.seasonYear,
+  by: z.enum(["survival", "first cut", "stems"]).default("survival"),
 });
 
-/** The winter survivals that the choice is made again for. */
-const SURVIVAL_SHARES = [0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1];
+/** The values that the choice is made again for: shares alive, days later, factors of the stems. */
+const VALUES: Readonly<Record<SweptBy, readonly number[]>> = {
+  survival: [0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1],
+  "first cut": [-14, -7, 0, 7, 14, 21, 28],
+  stems: [0.4, 0.55, 0.7, 0.85, 1, 1.15],
+};
 
 /** Answers a question about which beds to keep, as JSON lines with its progress. Writes nothing. */
 export async function POST(request: Request): Promise<Response> {
   const { asked, refusal } = await farmAsked(request, questionSchema, "this is not one of the questions");
   if (refusal) return refusal;
-  const { question, seasonYear } = asked;
+  const { question, seasonYear, by } = asked;
   const farm = loadFarm();
   const reader = readerOf(request);
   const start = (told: Told) =>
     question === "sweep"
-      ? pool().start(farm, question, { seasonYear, survivalShares: SURVIVAL_SHARES }, { reader, told })
+      ? pool().start(farm, question, { seasonYear, by, values: VALUES[by] }, { reader, told })
       : pool().start(farm, question, { seasonYear }, { reader, told });
-  return streamed((told) => askedOnce(farm, `${question} ${seasonYear}`, start, told));
+  return streamed((told) => askedOnce(farm, `${question} ${by} ${seasonYear}`, start, told));
 }

@@ -5,6 +5,7 @@ import type { WinterChoice } from "#lib/plan/winter/choose-beds";
 import type { FewestBeds } from "#lib/plan/winter/fewest-beds";
 import { infeasibleInWords } from "#lib/plan/words/limit-words";
 import { countOf, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
+import { numbersInWords } from "#lib/plan/words/season-lead";
 import type { BedRow } from "../planner-data";
 
 /** "D1, D4 and D7", or "no bed". */
@@ -26,6 +27,16 @@ export const Ticks = ({ ids, keptBedIds, choose }: TicksProps) =>
       Set the ticks to it
     </button>
   );
+
+/** ": 75 % of the clumps survive the winter, first cut 5 June", of the beds kept; empty when none is. */
+function restsOn(rows: readonly BedRow[], keptBedIds: readonly number[]): string {
+  const kept = rows.filter(({ id }) => keptBedIds.includes(id));
+  const clumps = kept.reduce((sum, { clumpCount }) => sum + clumpCount, 0);
+  if (clumps === 0) return "";
+  const living = kept.reduce((sum, { clumpCount, survivalShare }) => sum + clumpCount * survivalShare, 0);
+  const [first = null] = kept.flatMap(({ keptFirstCut }) => keptFirstCut ?? []).sort();
+  return `: ${numbersInWords(living / clumps, first)}`;
+}
 
 /** What the search for the cheapest beds can honestly say. */
 export function ChoiceFound({ choice, rows, units, ticks }: ChoiceProps) {
@@ -49,13 +60,14 @@ export function ChoiceFound({ choice, rows, units, ticks }: ChoiceProps) {
     <div className="notice good" role="status">
       {choice.status === "optimal" ? (
         <p>
-          <strong className="good-word">✓ Proved best.</strong> Keep {kept}: {inRoundMoney(choice.totalCents)} weighed,
-          and no other choice of beds costs less, to the cent. {ticks}
+          <strong className="good-word">✓ Best for these numbers{restsOn(rows, choice.keptBedIds)}.</strong> Keep {kept}
+          : a net cost of {inRoundMoney(choice.totalCents)}, and it is proved that no other choice of beds costs less,
+          to the cent. {ticks}
         </p>
       ) : (
         <p>
           <strong>Stopped: at most {inRoundMoney(choice.totalCents - choice.boundCents)} from the best.</strong> Keep{" "}
-          {kept}: {inRoundMoney(choice.totalCents)} weighed; no choice can beat {inRoundMoney(choice.boundCents)}.{" "}
+          {kept}: a net cost of {inRoundMoney(choice.totalCents)}; no choice can beat {inRoundMoney(choice.boundCents)}.{" "}
           {ticks}
         </p>
       )}

@@ -12,12 +12,14 @@ type WeekCovered = { readonly monday: Day; readonly focalStems: number };
 
 /**
  * What the plan says of one bed, the rest of the choice as it is [K8]. `worthCents`: what the plan would lose if this bed went the other way;
- * below 0 when only a flag or a limit stands against it. `breakEvenShare`: the winter survival at which keeping and digging cost the
+ * below 0 when only a flag or a limit stands against it; it is `dig.cents` + `matchCents.dug` less `keep.cents` + `matchCents.kept`, or the other way about where the
+ * bed is dug. `matchCents`: what the match costs with the bed in either future, stems short, poorer fits and age. `breakEvenShare`: the winter survival at which keeping and digging cost the
  * same, null when one is cheaper whatever lives.
  */
 export type BedVerdict = WinterBed & {
   readonly isKept: boolean;
   readonly worthCents: number;
+  readonly matchCents: { readonly dug: number; readonly kept: number };
   readonly breakEvenShare: number | null;
   readonly weeks: readonly WeekCovered[];
   readonly focalStems: number;
@@ -48,6 +50,7 @@ function verdict(season: WinterSeason, selection: Selection, isKept: Selection, 
     ...winterBed,
     isKept: isKept[bed],
     worthCents: isKept[bed] ? -keepLessDigCents + 0 : keepLessDigCents,
+    matchCents: { dug: dug.totalCost, kept: kept.totalCost },
     breakEvenShare: breakEven(season, isKept, bed, dug.totalCost + winterBed.dig.cents),
     weeks,
     focalStems: weeks.reduce((sum, { focalStems }) => sum + focalStems, 0),

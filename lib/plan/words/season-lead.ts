@@ -1,4 +1,4 @@
-import { toDay } from "#lib/domain/day";
+import { type Day, toDay } from "#lib/domain/day";
 import { type Gap, stemsShort } from "#lib/plan/road/gaps";
 import type { Plan } from "#lib/plan/road/plan";
 import type { WinterBed } from "#lib/plan/winter/beds";
@@ -43,9 +43,12 @@ export function restsOnInWords(kept: readonly WinterBed[], tried: Plan): string 
   const cuts = tried.forecast.plantings.flatMap(({ planting, cutDays }) =>
     ids.has(planting.id) ? cutDays.slice(0, 1) : [],
   );
-  const first = cuts.length ? `, first cut ${dayInWords(toDay(cuts.reduce((a, b) => Math.min(a, b))))}` : "";
-  return `${inPercent(share)} of the clumps survive the winter${first}`;
+  return numbersInWords(share, cuts.length ? toDay(cuts.reduce((a, b) => Math.min(a, b))) : null);
 }
+
+/** The numbers of kept beds that a choice hangs on most. */
+export const numbersInWords = (survivalShare: number, firstCut: Day | null): string =>
+  `${inPercent(survivalShare)} of the clumps survive the winter${firstCut === null ? "" : `, first cut ${dayInWords(firstCut)}`}`;
 
 /** Why a choice of beds for a season is not written any more. */
 export const winterOverInWords = (seasonYear: number): string =>

@@ -5,7 +5,7 @@ import { finished } from "#lib/plan/winter/choose-beds";
 import { keepCost } from "#lib/plan/winter/costs";
 import { type CurvePoint, keepCurve } from "#lib/plan/winter/keep-curve";
 import { winterSeason } from "#lib/plan/winter/season";
-import { sweepSurvival, withSurvival } from "#lib/plan/winter/survival-sweep";
+import { type SweptBy, sweepKept } from "#lib/plan/winter/sweep";
 import { bedVerdicts } from "#lib/plan/winter/verdicts";
 import { chosen } from "./chosen";
 import { allowedChoices, costOf, SEASON, winterFarm } from "./farm";
@@ -87,6 +87,8 @@ describe("bed by bed", () => {
         expect(row.worthCents, `seed ${seed}, bed ${bed}`).toBe(
           costOf(season.futures, isKept.with(bed, !isKept[bed])) - now,
         );
+        const saves = row.dig.cents + row.matchCents.dug - row.keep.cents - row.matchCents.kept;
+        expect(row.isKept ? saves : -saves + 0).toBe(row.worthCents);
         if (row.forbidden.length === 0 && row.wouldBreak.length === 0) expect(row.worthCents).toBeGreaterThanOrEqual(0);
         expect(row.weeks.reduce((sum, { focalStems }) => sum + focalStems, 0)).toBe(row.focalStems);
       });
@@ -127,25 +129,64 @@ describe("bed by bed", () => {
 });
 
 describe("the sweep of survival", () => {
-  test("[K7] each point is the choice of the farm with that survival, and living clumps never make the plan dearer by more than rounding", () => {
-    const snapshot = winterFarm(204, 60, 45, false);
-    const shares = [0.2, 0.5, 0.7, 0.8, 0.9, 1];
-    const points = finished(sweepSurvival(snapshot, SEASON, solver, shares));
-    expect(points.map(({ survivalShare }) => survivalShare)).toEqual(shares);
-    const cents = points.map(({ choice, survivalShare }) => {
+  const snapshot = winterFarm(204, 60, 45, false);
+  const centsOf = (by: SweptBy, values: readonly number[]) =>
+    finished(sweepKept(snapshot, SEASON, solver, by, values)).map(({ choice }) => {
       if (choice.status !== "optimal") throw new RangeError(`expected optimal, got ${choice.status}`);
-      const again = chosen(withSurvival(snapshot, survivalShare), solver);
-      expect(again.status === "optimal" && again.totalCents).toBe(choice.totalCents);
       return choice.totalCents;
+    });
+
+  test("[K7] each point is the choice of the farm with that survival, and living clumps never make the plan dearer by more than rounding", () => {
+    const { farm, plantings } = snapshot;
+    const shares = [0.2, 0.5, 0.7, 0.8, 0.9, 1];
+    const cents = centsOf("survival", shares);
+    shares.forEach((winterSurvivalShare, index) => {
+      const winter = { ...farm.winter, winterSurvivalShare };
+      const other = {
+        ...snapshot,
+        farm: { ...farm, winter },
+        plantings: plantings.map((row) => ({ ...row, winterSurvivalShare: null })),
+      };
+      const again = chosen(other, solver);
+      expect(again.status === "optimal" && again.totalCents).toBe(cents[index]);
     });
     expect(cents.every((cost, index) => index === 0 || cost < cents[index - 1] + 100)).toBe(true);
     expect(cents[0]).toBeGreaterThan(cents[5]);
   });
 
-  test("[K7] a share outside 0 to 1 is refused, and a stop gives the points that are done", () => {
-    const snapshot = winterFarm(204, 60, 45, false);
-    expect(() => finished(sweepSurvival(snapshot, SEASON, solver, [1.2]))).toThrow(RangeError);
-    const sweeping = sweepSurvival(snapshot, SEASON, solver, [0.5, 0.9]);
+  test("[K7] each point is the choice of the farm whose kept curves begin so many days later, and replanted beds stay as they are", () => {
+    const cents = centsOf("first cut", [-14, 0, 21]);
+    [-14, 0, 21].forEach((laterDays, index) => {
+      const curves = snapshot.curves.map((curve) =>
+        curve.treatment === "kept-in-ground" ? { ...curve, laterDays } : curve,
+      );
+      const again = chosen({ ...snapshot, curves }, solver);
+      expect(again.status === "optimal" && again.totalCents).toBe(cents[index]);
+    });
+    expect(new Set(cents).size).toBe(3);
+  });
+
+  test("[K7] each point is the choice of the farm whose kept beds give that part of the stems; fewer stems never make the plan cheaper by more than rounding", () => {
+    const factors = [0.4, 0.7, 1];
+    const cents = centsOf("stems", factors);
+    factors.forEach((factor, index) => {
+      const curves = snapshot.curves.map((curve) =>
+        curve.treatment === "kept-in-ground"
+          ? { ...curve, stemsPerPlantByWeek: curve.stemsPerPlantByWeek.map((stems) => stems * factor) }
+          : curve,
+      );
+      const again = chosen({ ...snapshot, curves }, solver);
+      expect(again.status === "optimal" && again.totalCents).toBe(cents[index]);
+    });
+    expect(cents[0]).toBeGreaterThan(cents[1] - 100);
+    expect(cents[1]).toBeGreaterThan(cents[2] - 100);
+  });
+
+  test("[K7] a value that the number cannot have is refused, and a stop gives the points that are done", () => {
+    expect(() => finished(sweepKept(snapshot, SEASON, solver, "survival", [1.2]))).toThrow(RangeError);
+    expect(() => finished(sweepKept(snapshot, SEASON, solver, "first cut", [0.5]))).toThrow(RangeError);
+    expect(() => finished(sweepKept(snapshot, SEASON, solver, "stems", [-1]))).toThrow(RangeError);
+    const sweeping = sweepKept(snapshot, SEASON, solver, "survival", [0.5, 0.9]);
     sweeping.next();
     const end = sweeping.next(true);
     expect(end).toEqual({ done: true, value: [] });
