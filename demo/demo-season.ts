@@ -41,6 +41,13 @@ export function movedToSeason(records: FarmRecords, season: number): FarmRecords
     ...(records.bookings && {
       bookings: records.bookings.map((booking) => ({ ...booking, eventOn: sameWeekday(booking.eventOn, yearCount) })),
     }),
+    ...(records.standingOrders && {
+      standingOrders: records.standingOrders.map((order) => ({
+        ...order,
+        firstOn: sameWeekday(order.firstOn, yearCount),
+        lastOn: sameWeekday(order.lastOn, yearCount),
+      })),
+    }),
     ...(records.cuts && {
       cuts: records.cuts.map((cut) => ({
         ...cut,

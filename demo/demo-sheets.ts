@@ -37,6 +37,7 @@ const STARTED: Snapshot = {
   plantings: [],
   bookings: [],
   coolerStock: [],
+  standingOrders: [],
   cuts: [],
   budLooks: [],
   weather: null,

@@ -199,6 +199,7 @@ export const snapshot = (given: Partial<Snapshot> = {}): Snapshot => ({
   plantings: [planting({ id: 1 })],
   bookings: [],
   coolerStock: [],
+  standingOrders: [],
   cuts: [],
   budLooks: [],
   weather: null,

@@ -19,6 +19,9 @@ export function BookingSide({ lines }: { lines: readonly BookingLine[] }) {
       <a className="button" href="/enquiry">
         Answer an enquiry
       </a>
+      <a className="button" href="/orders">
+        Standing orders
+      </a>
       <ul className="leaders">
         {figures.map(([name, count]) => (
           <li key={name}>

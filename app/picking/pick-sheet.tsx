@@ -1,5 +1,6 @@
 import { inFull, inShort, toDay } from "#lib/domain/day";
 import type { Booking } from "#lib/domain/records/booking";
+import { isDelivery } from "#lib/plan/road/orders";
 import { placeOf } from "#lib/plan/road/pick-list";
 import { bookingsOfLines, type PickPlace, type PickRow, pickPlaces } from "#lib/plan/road/pick-rows";
 import type { PickDay } from "#lib/plan/road/pick-sheets";
@@ -22,7 +23,9 @@ function DaySheet({ day: { cutDay, lines } }: { day: PickDay }) {
       <ul className="ties">
         {bookings.map((booking, index) => (
           <li key={booking.id}>
-            <Tie index={index} /> <a href={`/bookings/${booking.id}`}>{booking.client}</a>, {inShort(booking.eventOn)}
+            <Tie index={index} />{" "}
+            <a href={isDelivery(booking) ? "/orders" : `/bookings/${booking.id}`}>{booking.client}</a>,{" "}
+            {inShort(booking.eventOn)}
           </li>
         ))}
       </ul>

@@ -9,11 +9,12 @@ import * as curves from "#db/schema/curves";
 import * as cuts from "#db/schema/cuts";
 import * as farm from "#db/schema/farm";
 import * as journal from "#db/schema/journal";
+import * as orders from "#db/schema/orders";
 import * as weather from "#db/schema/weather";
 import * as whatIfs from "#db/schema/what-ifs";
 
-const TABLES = [beds, bookings, budLooks, crops, curves, cuts, farm, journal, weather, whatIfs].flatMap((schema) =>
-  Object.values(schema).filter((part) => is(part, SQLiteTable)),
+const TABLES = [beds, bookings, budLooks, crops, curves, cuts, farm, journal, orders, weather, whatIfs].flatMap(
+  (schema) => Object.values(schema).filter((part) => is(part, SQLiteTable)),
 );
 
 /**

@@ -7,6 +7,7 @@ import { crop, variety } from "#db/schema/crops";
 import { bloomCurve } from "#db/schema/curves";
 import { cut } from "#db/schema/cuts";
 import { farm } from "#db/schema/farm";
+import { standingOrder } from "#db/schema/orders";
 import { BED } from "#lib/domain/records/bed";
 import { BOOKING } from "#lib/domain/records/booking";
 import { BUD_LOOK } from "#lib/domain/records/bud-look";
@@ -22,6 +23,7 @@ import { PIECE } from "#lib/domain/records/piece";
 import { PLANTING } from "#lib/domain/records/planting";
 import { PROMISED_STEMS } from "#lib/domain/records/promised-stems";
 import { OR_NEUTRAL, RECIPE, RECIPE_LINE } from "#lib/domain/records/recipe";
+import { STANDING_ORDER } from "#lib/domain/records/standing-order";
 import { STEM_LINE } from "#lib/domain/records/stem-line";
 import { VARIETY } from "#lib/domain/records/variety";
 import { WINTER_COSTS } from "#lib/domain/records/winter-costs";
@@ -51,6 +53,7 @@ const FIELDS = new Map([
   ["booking", columns(booking, BOOKING)],
   ["booking_piece", columns(bookingPiece, PIECE)],
   ["booking_stem_line", columns(bookingStemLine, STEM_LINE)],
+  ["standing_order", columns(standingOrder, STANDING_ORDER)],
   ["booking_promise", columns(bookingPromise, PROMISED_STEMS)],
   ["cooler_stock", columns(coolerStock, COOLER_LOT)],
   ["cut", columns(cut, CUT)],

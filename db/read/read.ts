@@ -16,6 +16,7 @@ import { bloomCurve } from "#db/schema/curves";
 import { cut } from "#db/schema/cuts";
 import { farm } from "#db/schema/farm";
 import { cropOfRow, curveOfRow, farmOfRow, recipeLineOfRow } from "#db/schema/nested";
+import { standingOrder } from "#db/schema/orders";
 import { weatherYear } from "#db/schema/weather";
 import { whatIf } from "#db/schema/what-ifs";
 import type { Parsed } from "#lib/domain/problem";
@@ -29,6 +30,7 @@ import { cutSchema } from "#lib/domain/records/cut";
 import { farmSchema } from "#lib/domain/records/farm-settings";
 import { plantingSchema } from "#lib/domain/records/planting";
 import { type Recipe, recipeSchema } from "#lib/domain/records/recipe";
+import { standingOrderSchema } from "#lib/domain/records/standing-order";
 import { varietySchema } from "#lib/domain/records/variety";
 import { type WeatherYear, weatherYearSchema } from "#lib/domain/records/weather-day";
 import { checkSnapshot, type Snapshot } from "#lib/domain/snapshot";
@@ -73,6 +75,11 @@ function readSnapshot(database: FarmDatabase, memory: RowMemory): Parsed<Snapsho
       database.select().from(coolerStock).orderBy(asc(coolerStock.id)).all(),
     ),
     budLooks: rows.all("budLooks", budLookSchema, database.select().from(budLook).orderBy(asc(budLook.id)).all()),
+    standingOrders: rows.all(
+      "standingOrders",
+      standingOrderSchema,
+      database.select().from(standingOrder).orderBy(asc(standingOrder.id)).all(),
+    ),
     cuts: rows.all("cuts", cutSchema, database.select().from(cut).orderBy(asc(cut.id)).all()),
   };
   const weather = memory.weather(readWeatherYears(database, rows));

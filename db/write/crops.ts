@@ -26,7 +26,7 @@ export const updateCrop = (database: FarmDatabase, id: number, draft: CropDraft)
     return { title: `changed the crop ${draft.name}`, result: id };
   });
 
-/** Removes a crop with its bloom curves. Refused while varieties, or stems that a booking asks for or was promised, name it. */
+/** Removes a crop with its bloom curves. Refused while varieties, or stems that a booking or standing order asks for or a booking was promised, name it. */
 export const removeCrop = (database: FarmDatabase, id: number): Written =>
   write(database, () => {
     const name = known(database, "crop", id);
@@ -38,6 +38,7 @@ export const removeCrop = (database: FarmDatabase, id: number): Written =>
         one: "line of stems in a booking",
         many: "lines of stems in bookings",
       },
+      { table: "standing_order", column: "crop_id", one: "standing order", many: "standing orders" },
       { table: "booking_promise", column: "crop_id", one: "promise to a client", many: "promises to clients" },
     ]);
     database.delete(crop).where(eq(crop.id, id)).run();

@@ -7,6 +7,7 @@ import { variety } from "#db/schema/crops";
 import { cut } from "#db/schema/cuts";
 import { farm } from "#db/schema/farm";
 import { farmRow } from "#db/schema/nested";
+import { standingOrder } from "#db/schema/orders";
 import { whatIf } from "#db/schema/what-ifs";
 import type { CatalogueCrop, CatalogueRecipe } from "#lib/domain/catalogue-types";
 import type { Farm } from "#lib/domain/records/farm-settings";
@@ -63,13 +64,13 @@ export function putFarm(database: FarmDatabase, settings: Farm): void {
 }
 
 /**
- * Empties the farm for a grower to begin with: beds, plantings, bookings, cuts, cooler, varieties with their own curves and what-ifs go. Crops with
+ * Empties the farm for a grower to begin with: beds, plantings, bookings, standing orders, cuts, cooler, varieties with their own curves and what-ifs go. Crops with
  * their curves, recipes, settings and recorded weather stay; the farm gets the name `name` and is no longer an invented one. Can be undone like any change.
  */
 export const emptyFarm = (database: FarmDatabase, name: string): Written =>
   write(database, () => {
     if (!hasFarm(database)) refuse("farm", "the farm has not been started yet");
-    for (const table of [whatIf, cut, booking, coolerStock, bed, variety]) database.delete(table).run();
+    for (const table of [whatIf, cut, standingOrder, booking, coolerStock, bed, variety]) database.delete(table).run();
     database.update(farm).set({ name, isInvented: false }).where(eq(farm.id, FARM_ID)).run();
     return { title: `emptied the farm, now ${name}`, result: FARM_ID };
   });

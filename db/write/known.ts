@@ -16,6 +16,7 @@ const CALLED = {
   recipe: "name",
   what_if: "name",
   booking: "client",
+  standing_order: "buyer",
   planting: `${VARIETY} || ' in bed ' || (SELECT name FROM bed WHERE bed.id = bed_id)`,
   cooler_stock: VARIETY,
   cut: `${VARIETY} || ' cut in bed ' || (SELECT name FROM bed WHERE bed.id = bed_id) || ' on ' || cut_on`,
@@ -39,6 +40,7 @@ const ONE_ROW: Partial<Record<KnownTable, string>> = {
   bloom_curve: "bloom curve",
   cooler_stock: "line in the cooler",
   what_if: "what-if",
+  standing_order: "standing order",
 };
 
 export const notOnFarm = (table: KnownTable): string => `this ${ONE_ROW[table] ?? table} is not on the farm`;

@@ -22,12 +22,13 @@ export const putRecipe = (database: FarmDatabase, { id, ...draft }: RecipeDraft 
     return { title, result };
   });
 
-/** Removes a recipe. Refused while a booking asks for it. */
+/** Removes a recipe. Refused while a booking or a standing order asks for it. */
 export const removeRecipe = (database: FarmDatabase, id: number): Written =>
   write(database, () => {
     const name = known(database, "recipe", id);
     refuseWhileNamed(database, name, id, [
       { table: "booking_piece", column: "recipe_id", one: "line of a booking", many: "lines of bookings" },
+      { table: "standing_order", column: "recipe_id", one: "standing order", many: "standing orders" },
     ]);
     database.delete(recipe).where(eq(recipe.id, id)).run();
     return { title: `removed the recipe ${name}`, result: id };

@@ -8,6 +8,7 @@ import { putFarm } from "./farm";
 import { importTitle } from "./import-title";
 import { type KnownTable, known } from "./known";
 import { BookingIds, Names, plantingNamed, VarietyNames } from "./names";
+import { writeOrder } from "./orders";
 import { insertBed, insertCoolerStock, insertPlanting, replaceBed, replacePlanting } from "./put-beds";
 import { insertBooking, replaceBooking } from "./put-bookings";
 import { insertCrop, putCurveRow, replaceCrop, replaceCurve } from "./put-crops";
@@ -34,6 +35,7 @@ export const importRecords = (database: FarmDatabase, records: FarmRecords): Wri
     putBedsAndPlantings(database, records, varieties, refusals);
     putCurves(database, records, crops, varieties, refusals, ({ planting }) => planting !== undefined);
     putBookings(database, records, crops, refusals);
+    putOrders(database, records, crops, refusals);
     refusals.each("coolerStock", records.coolerStock, (record) => {
       const row = { ...record, varietyId: varieties.put(record) };
       putInPlace(database, "cooler_stock", record.id, {
@@ -133,6 +135,19 @@ function putBookings(database: FarmDatabase, records: FarmRecords, crops: Names,
       replace: (id) => replaceBooking(database, id, draft),
     });
   });
+}
+
+/** Orders in place of ids where records have them, else new ones. */
+function putOrders(database: FarmDatabase, records: FarmRecords, crops: Names, refusals: Refusals): void {
+  const recipes = new Names(database, "recipe");
+  const idOf = (names: Names, name: string | null, place: string) => (name === null ? null : names.get(name, place));
+  refusals.each("standingOrders", records.standingOrders, ({ id, crop, recipe, ...order }) =>
+    writeOrder(database, id, {
+      ...order,
+      cropId: idOf(crops, crop, "crop"),
+      recipeId: idOf(recipes, recipe, "recipe"),
+    }),
+  );
 }
 
 function putCuts(database: FarmDatabase, records: FarmRecords, varieties: VarietyNames, refusals: Refusals): void {

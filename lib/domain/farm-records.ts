@@ -11,6 +11,7 @@ import type { Piece } from "./records/piece";
 import type { Planting } from "./records/planting";
 import type { PromisedStems } from "./records/promised-stems";
 import type { Recipe } from "./records/recipe";
+import type { StandingOrderDraft } from "./records/standing-order";
 import type { StemLine } from "./records/stem-line";
 import type { WeatherDay } from "./records/weather-day";
 import type { Colour } from "./words";
@@ -73,6 +74,10 @@ export type BookingRecord = Omit<BookingDraft, "unacceptableCropIds" | "pieces" 
 /** Stems in the cooler; the variety may be new. */
 export type CoolerStockRecord = Omit<CoolerStock, "id" | "varietyId"> & VarietyRecord;
 
+/** A standing order, its crop and its piece by name; null where it names none. */
+export type OrderRecord = Omit<StandingOrderDraft, "cropId" | "recipeId"> &
+  InPlaceOf & { readonly crop: string | null; readonly recipe: string | null };
+
 /** A cut in a bed of the farm or of the records; the booking it was cut for by client and day, both null when it was cut for nobody yet. */
 export type CutRecord = Omit<CutDraft, "bedId" | "varietyId" | "bookingId"> &
   VarietyRecord & { readonly bed: string; readonly client: string | null; readonly eventOn: Day | null };
@@ -94,6 +99,7 @@ export type FarmRecords = {
   readonly plantings?: readonly PlantingRecord[];
   readonly bookings?: readonly BookingRecord[];
   readonly coolerStock?: readonly CoolerStockRecord[];
+  readonly standingOrders?: readonly OrderRecord[];
   /** What was cut. A cut of the same day, bed, variety and booking is replaced. */
   readonly cuts?: readonly CutRecord[];
   /** What the buds looked like. A look of the same day, bed and variety is replaced. */

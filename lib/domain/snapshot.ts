@@ -10,6 +10,7 @@ import type { Cut } from "./records/cut";
 import type { Farm } from "./records/farm-settings";
 import type { Planting } from "./records/planting";
 import type { Recipe } from "./records/recipe";
+import type { StandingOrder } from "./records/standing-order";
 import type { Variety } from "./records/variety";
 import type { DailyWeather } from "./weather";
 
@@ -24,6 +25,7 @@ export type Snapshot = {
   readonly plantings: readonly Planting[];
   readonly bookings: readonly Booking[];
   readonly coolerStock: readonly CoolerStock[];
+  readonly standingOrders: readonly StandingOrder[];
   /** What was cut, of all seasons. */
   readonly cuts: readonly Cut[];
   readonly budLooks: readonly BudLook[];
@@ -86,6 +88,10 @@ export function checkSnapshot(snapshot: Snapshot): Parsed<Snapshot> {
   snapshot.budLooks.forEach((row) => {
     need(beds, row.bedId, `budLooks[${row.id}].bedId`, "bed");
     need(varieties, row.varietyId, `budLooks[${row.id}].varietyId`, "variety");
+  });
+  snapshot.standingOrders.forEach((row) => {
+    need(crops, row.cropId, `standingOrders[${row.id}].cropId`, "crop");
+    need(recipes, row.recipeId, `standingOrders[${row.id}].recipeId`, "recipe");
   });
   snapshot.cuts.forEach((row) => {
     need(beds, row.bedId, `cuts[${row.id}].bedId`, "bed");

@@ -20,6 +20,7 @@ export function changedRecords({ sheets, bookings }: LinkedSheets, known: KnownF
     ...given("plantings", changed(SHEETS.plantings, sheets.plantings, itself)),
     ...given("bookings", bookings),
     ...given("coolerStock", changed(SHEETS.cooler, sheets.cooler, itself)),
+    ...given("standingOrders", changed(SHEETS.orders, sheets.orders, itself)),
     ...given("cuts", changed(SHEETS.cuts, sheets.cuts, itself)),
     ...given("budLooks", changed(SHEETS.buds, sheets.buds, itself)),
     ...given("weather", changed(SHEETS.weather, sheets.weather, itself)),

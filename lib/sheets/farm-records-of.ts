@@ -50,6 +50,10 @@ export function farmRecordsOf(snapshot: Snapshot): Required<FarmRecords> {
       promises: promises.map(namingCrop),
     })),
     coolerStock: snapshot.coolerStock.map(({ id: _id, varietyId, ...stock }) => ({ ...stock, ...namesOf(varietyId) })),
+    standingOrders: snapshot.standingOrders.map(({ id: _id, recipeId, ...order }) => ({
+      ...namingCrop(order),
+      recipe: recipeId === null ? null : recipes.get(recipeId).name,
+    })),
     cuts: snapshot.cuts.map(({ id: _id, bedId, varietyId, bookingId, ...cut }) => ({
       ...cut,
       ...namesOf(varietyId),

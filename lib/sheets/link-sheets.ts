@@ -9,6 +9,7 @@ import { linkBudLooks } from "./link-bud-looks";
 import { linkCrops, linkCurves, linkRecipes, linkVarieties } from "./link-crops";
 import { linkCuts, withBooking } from "./link-cuts";
 import { linkBeds, linkCooler, linkPlantings } from "./link-ground";
+import { linkOrders } from "./link-orders";
 import { linkWeather } from "./link-weather";
 import { matchRows } from "./match-rows";
 import { cropBook, NameBook, recipeBook } from "./name-book";
@@ -54,11 +55,7 @@ export function linkSheets(rowsOf: RowsOf, { farm, rows: kept }: KnownFarm) {
   const plantings = linkPlantings(matched("plantings", "several", inBed), beds, crops, varieties);
   const curves = linkCurves(
     linkRows(
-      matched("curves", "one", (row) => {
-        const of = ofCrop(row);
-        const bed = of.bed === null ? null : beds.named(of.bed);
-        return { ...of, bed, variety: of.variety === null ? null : varieties.named(of.crop, of.variety) };
-      }),
+      matched("curves", "one", (row) => curveIn(ofCrop(row), beds, varieties)),
       toCurveRecord,
     ),
     crops,
@@ -87,6 +84,7 @@ export function linkSheets(rowsOf: RowsOf, { farm, rows: kept }: KnownFarm) {
       varieties: varietyRows,
       plantings,
       cooler: linkCooler(matched("cooler", "several", ofVariety), crops, varieties),
+      orders: linkOrders(matched("orders", "several", ordersIn(crops, recipes)), { crops, recipes }),
       cuts,
       buds: linkBudLooks(matched("buds", "one", inBed), beds, crops, varieties),
       curves,
@@ -102,6 +100,18 @@ function unitsOf(kept: KeptRows["recipes"], rows: SheetRows<RecipeRecord>, recip
   for (const { record } of rows.rows) if (record) units.set(record.name, record.unit);
   return (recipe: string): string => units.get(recipe) ?? "piece";
 }
+
+const curveIn = (row: RowOf<"curves">, beds: NameBook, varieties: VarietyBook): RowOf<"curves"> => ({
+  ...row,
+  bed: row.bed === null ? null : beds.named(row.bed),
+  variety: row.variety === null ? null : varieties.named(row.crop, row.variety),
+});
+
+const ordersIn = (crops: NameBook, recipes: NameBook) => (row: RowOf<"orders">) => ({
+  ...row,
+  crop: row.crop === null ? null : crops.named(row.crop),
+  recipe: row.recipe === null ? null : recipes.named(row.recipe),
+});
 
 const bookingLines = (rowsOf: RowsOf) => ({
   pieces: rowsOf("pieces"),

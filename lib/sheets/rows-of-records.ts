@@ -32,6 +32,7 @@ export function rowsOfRecords({ farm, bookings = [], ...records }: FarmRecords):
     stems: bookings.flatMap((booking) => booking.stemLines.map((line) => lineRow(booking, line))),
     promises: bookings.flatMap((booking) => booking.promises.map((line) => lineRow(booking, line))),
     cooler: records.coolerStock ?? [],
+    orders: records.standingOrders ?? [],
     cuts: records.cuts ?? [],
     buds: records.budLooks ?? [],
     weather: records.weather ?? [],

@@ -140,7 +140,8 @@ test("a booking with a piece whose recipe is gone is refused at that piece", asy
 test("a confirmed booking is promised what the plan covers of it as it is saved, and what that is no longer so is lowered by its own button", async () => {
   const lines = [{ role: "focal", cropId: null, cropOnly: false, colours: "", stemCount: "4" }];
   const asked = { client: "Signed", status: "confirmed", eventOn: "2027-06-12", palette: "", spareShare: "0" };
-  const booking = { ...asked, unacceptableCropIds: [], pieces: [], stemLines: lines, note: "" };
+  const open = { alternativeColours: "", unacceptableColours: "", unacceptableCropIds: [], pieces: [], note: "" };
+  const booking = { ...asked, ...open, stemLines: lines };
   const promisedOf = (client: string) => kept(farmDatabase()).bookings.find((row) => row.client === client)?.promises;
   const saved = saveBooking(FRESH, formOf({ bookingId: "", booking: JSON.stringify(booking) }));
   await expect(saved).rejects.toThrow("NEXT_REDIRECT");

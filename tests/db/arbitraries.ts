@@ -177,6 +177,27 @@ export const bookingDraft = fc.record({
   note: text,
 });
 
+/** A standing order whose ids of crops and recipes are places in a list, to be looked up with `among`. */
+export const orderDraft = fc
+  .record({
+    order: fc.record({
+      buyer: name,
+      kind: fc.constantFrom("subscription" as const, "market" as const, "florist" as const),
+      weekday: fc.integer({ min: 1, max: 7 }),
+      firstOn: day,
+      cropId: fc.option(fc.nat()),
+      colours,
+      askedCount: above0(10_000),
+      stemCents: cents,
+    }),
+    dayCount: fc.nat(400),
+    of: fc.oneof(
+      fc.record({ role: fc.constantFrom(...ROLES), recipeId: fc.constant(null) }),
+      fc.record({ role: fc.constant(null), recipeId: fc.nat() }),
+    ),
+  })
+  .map(({ order, dayCount, of }) => ({ ...order, ...of, lastOn: addDays(order.firstOn, dayCount) }));
+
 export const farmSettings = fc
   .record({
     name,

@@ -117,7 +117,15 @@ test("the tables hold exactly the words of the domain, and nothing more", () => 
           "bud_look",
           "weather_year",
         ],
-        ...["booking", "booking_piece", "booking_stem_line", "booking_promise", "booking_unacceptable_crop", "what_if"],
+        ...[
+          "booking",
+          "booking_piece",
+          "booking_stem_line",
+          "booking_promise",
+          "standing_order",
+          "booking_unacceptable_crop",
+          "what_if",
+        ],
         ...["change", "change_row", "save_key"],
       ].sort(),
     );

@@ -22,6 +22,7 @@ import {
   cutDraft,
   farmSettings,
   name,
+  orderDraft,
   plantingDraft,
   recipeDraft,
   stockDraft,
@@ -43,6 +44,7 @@ const anyFarm = fc.record({
   plantings: fc.array(plantingDraft, { maxLength: 4 }),
   bookings: several(bookingDraft, ({ client, eventOn }) => `${eventOn} ${client}`),
   stock: fc.array(stockDraft, { maxLength: 3 }),
+  orders: fc.array(orderDraft, { maxLength: 3 }),
   budLooks: fc.uniqueArray(budLookDraft, { selector: ({ lookedOn }) => lookedOn, maxLength: 4 }),
   cuts: fc.uniqueArray(cutDraft, { selector: ({ cutOn }) => cutOn, maxLength: 4 }),
 });
@@ -54,7 +56,7 @@ test("everything that the domain allows is kept, and comes back equal", () => {
   fc.assert(
     fc.property(
       anyFarm,
-      ({ farm, crops, curves, recipes, variety, beds, plantings, bookings, stock, cuts, budLooks }) =>
+      ({ farm, crops, curves, recipes, variety, beds, plantings, bookings, stock, orders, cuts, budLooks }) =>
         withDatabase((database) => {
           const whose = { crop: crops[0].name, ...variety };
           const namingCrop = <Line extends { cropId: number | null }>(line: Line) => ({
@@ -89,6 +91,10 @@ test("everything that the domain allows is kept, and comes back equal", () => {
                 ...look,
                 ...whose,
                 bed: beds[0].name,
+              })),
+              standingOrders: orders.map(({ cropId, recipeId, ...order }) => ({
+                ...namingCrop({ ...order, cropId }),
+                recipe: recipeId === null ? null : recipes[recipeId % recipes.length].name,
               })),
               cuts: cuts.map(({ bedId: _bed, varietyId: _variety, bookingId: _booking, ...cut }, at) => ({
                 ...cut,
@@ -126,6 +132,12 @@ test("everything that the domain allows is kept, and comes back equal", () => {
             bookings: drafts,
             coolerStock: numbered(stock.map((line) => ({ ...line, varietyId: 1 }))),
             budLooks: numbered(budLooks.map((look) => ({ ...look, bedId: 1, varietyId: 1 }))),
+            standingOrders: numbered(
+              orders.map((order) => ({
+                ...ofCropOnFarm(order),
+                recipeId: order.recipeId === null ? null : 1 + (order.recipeId % recipes.length),
+              })),
+            ),
             cuts: numbered(cuts.map((cut, at) => ({ ...cut, bedId: 1, varietyId: 1, bookingId: whoseCut(at) }))),
             weather: null,
           });

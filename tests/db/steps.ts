@@ -13,14 +13,13 @@ import {
 } from "#db/write/crops";
 import { emptyFarm, updateFarm } from "#db/write/farm";
 import { putFigures } from "#db/write/figures";
+import { putOrder, removeOrder } from "#db/write/orders";
 import { addPlanting, carryPlantings, removePlanting, setTreatment, updatePlanting } from "#db/write/plantings";
 import { putRecipe, removeRecipe } from "#db/write/recipes";
 import { importRecords } from "#db/write/records";
 import { removeWeather, takeWeather } from "#db/write/weather";
 import { adoptWhatIf } from "#db/write/what-ifs";
 import { addDays, parseDay } from "#lib/domain/day";
-import type { BookingDraft } from "#lib/domain/records/booking";
-import type { Snapshot } from "#lib/domain/snapshot";
 import { COLOURS, STATUSES, TREATMENTS } from "#lib/domain/words";
 import {
   among,
@@ -30,29 +29,18 @@ import {
   curveDraft,
   farmSettings,
   name,
+  orderDraft,
   plantingDraft,
   recipeDraft,
   share,
 } from "./arbitraries";
+import { booked, ordered } from "./drafts-on-farm";
 import { seasonStep } from "./season-steps";
 import { type Step, step } from "./step";
 
 const pick = fc.nat();
 const colour = fc.constantFrom(...COLOURS);
 const treatment = fc.constantFrom(...TREATMENTS);
-
-const booked = (now: Snapshot, draft: BookingDraft): BookingDraft => ({
-  ...draft,
-  unacceptableCropIds: draft.unacceptableCropIds.map((choice) => among(now.crops, choice)),
-  pieces: draft.pieces.map((piece) => ({ ...piece, recipeId: among(now.recipes, piece.recipeId) })),
-  stemLines: draft.stemLines.map((line) => ofCropOnFarm(now, line)),
-  promises: draft.promises.map((line) => ofCropOnFarm(now, line)),
-});
-
-const ofCropOnFarm = <Line extends { cropId: number | null }>(now: Snapshot, line: Line): Line => ({
-  ...line,
-  cropId: line.cropId === null ? null : among(now.crops, line.cropId),
-});
 
 export const anyStep: fc.Arbitrary<Step> = fc.oneof(
   step("update farm", farmSettings, (to, _, farm) => updateFarm(to, farm)),
@@ -147,6 +135,10 @@ export const anyStep: fc.Arbitrary<Step> = fc.oneof(
   step("set status", fc.tuple(pick, fc.constantFrom(...STATUSES)), (to, now, [at, status]) =>
     setBookingStatus(to, among(now.bookings, at), status),
   ),
+  step("put order", fc.tuple(pick, orderDraft), (to, now, [at, draft]) =>
+    putOrder(to, { ...ordered(now, draft), ...(at % 3 === 0 ? { id: among(now.standingOrders, at) } : {}) }),
+  ),
+  step("remove order", pick, (to, now, at) => removeOrder(to, among(now.standingOrders, at))),
   step("remove booking", pick, (to, now, at) => removeBooking(to, among(now.bookings, at))),
   step(
     "import",

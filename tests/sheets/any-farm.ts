@@ -15,6 +15,7 @@ import { anyBooking, between, share } from "./any-booking";
 import { anyClimate } from "./any-climate";
 import { anyBudLooks, anyCuts, anyDay, cutsFor } from "./any-cuts";
 import { anyAge, anyAnchor, anyCourse } from "./any-heat";
+import { anyOrder } from "./any-order";
 import { anyRecipe } from "./any-recipe";
 import { anyWeather } from "./any-weather";
 
@@ -168,6 +169,9 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
             })
             .map(numbered),
           budLooks: anyBudLooks(idOf(beds), idOf(varieties)),
+          standingOrders: fc
+            .array(anyOrder({ cropId: idOf(crops), recipeId: idOf(recipes), buyer: name }), { maxLength: 3 })
+            .map(numbered),
           cuts: anyCuts(idOf(beds), idOf(varieties)),
           weather: anyWeather,
         });

@@ -90,6 +90,7 @@ const HOLDS: Readonly<Record<SheetName, string>> = {
   pieces: "the pieces of each booking",
   stems: "stems by name of each booking",
   promises: "what each client was promised",
+  orders: "who buys every week",
   cuts: "what was cut",
   buds: "what the buds looked like, bed by bed",
   weather: "highs and lows, day by day",

@@ -12,6 +12,7 @@ import { PIECE_SHEET } from "./piece";
 import { PLANTING_SHEET } from "./planting";
 import { PROMISE_SHEET } from "./promised-stems";
 import { RECIPE_SHEET } from "./recipe";
+import { ORDER_SHEET } from "./standing-order";
 import { STEM_SHEET } from "./stem-line";
 import { VARIETY_SHEET } from "./variety";
 import { WEATHER_SHEET } from "./weather-day";
@@ -38,6 +39,7 @@ export const SHEETS = {
   pieces: PIECE_SHEET,
   stems: STEM_SHEET,
   promises: PROMISE_SHEET,
+  orders: ORDER_SHEET,
   cooler: COOLER_SHEET,
   cuts: CUT_SHEET,
   buds: BUD_LOOK_SHEET,
@@ -60,6 +62,7 @@ export const SHEET_NAMES: readonly SheetName[] = [
   "pieces",
   "stems",
   "promises",
+  "orders",
   "cuts",
   "buds",
   "weather",

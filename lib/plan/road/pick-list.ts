@@ -104,13 +104,24 @@ export function placeOf(stand: Stand): string {
   return name.toLowerCase() === COOLER.toLowerCase() ? `Bed ${name}` : name;
 }
 
+/** Sorts places by name, the cooler first, "D2" before "D10". */
+const placeKey = (stand: Stand): string =>
+  stand.kind === "cooler" ? "" : placeOf(stand).replace(/\d+/g, (digits) => digits.padStart(8, "0"));
+
+/** Two pick lists as one to walk: by day, then by bed, in each bed the first list's lines before the second's. */
+export function walkedTogether(first: readonly PickLine[], second: readonly PickLine[]): PickLine[] {
+  const keyed = [...first, ...second].map((line) => ({ line, key: placeKey(line.stand) }));
+  keyed.sort((a, b) => a.line.cutDay - b.line.cutDay || (a.key < b.key ? -1 : a.key > b.key ? 1 : 0));
+  return keyed.map(({ line }) => line);
+}
+
 /** The place of each stand in the order of names, the cooler first, "D2" before "D10". */
 function standRanks(servings: Match["servings"]): Map<Stand, number> {
   const stands = new Set<Stand>();
   for (const serving of servings) stands.add(serving.stand);
   const keyed = Array.from(stands, (stand) => ({
     stand,
-    key: stand.kind === "cooler" ? "" : placeOf(stand).replace(/\d+/g, (digits) => digits.padStart(8, "0")),
+    key: placeKey(stand),
   }));
   keyed.sort((a, b) => (a.key < b.key ? -1 : a.key > b.key ? 1 : 0));
   return new Map(keyed.map(({ stand }, index) => [stand, index]));

@@ -5,7 +5,8 @@ import { type Forecast, forecast, frostDayOf, ORDINARY_YEAR } from "./forecast";
 import { type Gap, gaps } from "./gaps";
 import { type Match, match } from "./match";
 import { needs } from "./needs";
-import { type PickLine, pickList } from "./pick-list";
+import { type OrdersPlan, ordersPlan } from "./orders";
+import { type PickLine, pickList, walkedTogether } from "./pick-list";
 import { meetingSeasons } from "./seasons";
 import { supplyToDate } from "./supply-to-date";
 import { type Surplus, surplus } from "./surplus";
@@ -31,8 +32,12 @@ export type Plan = {
   readonly frostDay: number;
   readonly gaps: readonly Gap[];
   readonly weeks: readonly Week[];
+  /** The standing orders of all seasons that meet, served from what bookings leave; null where none goes out. */
+  readonly orders: OrdersPlan | null;
+  /** For bookings and for standing orders. */
   readonly pickList: readonly PickLine[];
   readonly buying: readonly BuyIn[];
+  /** What neither bookings nor standing orders take. */
   readonly surplus: readonly Surplus[];
   readonly problems: Forecast["problems"];
 };
@@ -64,9 +69,14 @@ export function plan(
   const matched = match(farm, supplies, asked, buyIn);
   const short = whenAsked(() => gaps(farm, matched, seasonYear));
   const byWeek = whenAsked(() => weeks(farm, matched, short(), seasonYear));
-  const picks = whenAsked(() => pickList(matched, seasonYear));
+  const orders = whenAsked(() => ordersPlan(snapshot, seasons, matched, buyIn));
+  const picks = whenAsked(() => {
+    const sold = orders();
+    const ofBookings = pickList(matched, seasonYear);
+    return sold ? walkedTogether(ofBookings, pickList(sold.match, seasonYear)) : ofBookings;
+  });
   const toBuy = whenAsked(() => buying(farm, short(), buyIn.cropOf));
-  const over = whenAsked(() => surplus(matched, seasonYear));
+  const over = whenAsked(() => surplus(orders()?.match ?? matched, seasonYear));
   return {
     snapshot,
     seasonYear,
@@ -80,6 +90,9 @@ export function plan(
     },
     get weeks() {
       return byWeek();
+    },
+    get orders() {
+      return orders();
     },
     get pickList() {
       return picks();

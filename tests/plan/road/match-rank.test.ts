@@ -30,6 +30,7 @@ const withRowsMixed = (farm: Snapshot, random: () => number): Snapshot => ({
   weather: farm.weather,
   plantings: shuffled(farm.plantings, random),
   coolerStock: shuffled(farm.coolerStock, random),
+  standingOrders: shuffled(farm.standingOrders, random),
   cuts: shuffled(farm.cuts, random),
   budLooks: shuffled(farm.budLooks, random),
   bookings: shuffled(

@@ -1,0 +1,100 @@
+import type { Metadata } from "next";
+import { inShort, withWeekday } from "#lib/domain/day";
+import { ById } from "#lib/domain/snapshot";
+import { type DeliveryRow, deliveryRows, deliveryTotals } from "#lib/plan/road/order-rows";
+import { inMoney, inWholes } from "#lib/plan/words/numbers";
+import { orderInWords, ordersLead } from "#lib/plan/words/order-words";
+import { today } from "../clock";
+import { SeasonHead } from "../frame/season-head";
+import { seasonYear } from "../frame/season-year";
+import { loadPlan } from "../load";
+import { Form } from "../ui/form.client";
+import { ShortState } from "../ui/short-state";
+import { type Column, Table } from "../ui/table";
+import { deleteOrder } from "./order-actions";
+import { OrderForm } from "./order-form";
+
+export const metadata: Metadata = { title: "Standing orders" };
+
+/** Who buys every week: what each order gets of the stems that bookings leave, and what that brings. */
+export default async function OrdersPage() {
+  const year = await seasonYear();
+  const plan = loadPlan(year);
+  const { snapshot } = plan;
+  const rows = plan.orders ? deliveryRows(plan.orders, year) : [];
+  const totals = deliveryTotals(rows);
+  const crops = new ById("crop", snapshot.crops);
+  const recipes = new ById("recipe", snapshot.recipes);
+  const names = { crop: (id: number) => crops.get(id).name, recipe: (id: number) => recipes.get(id).name };
+  const toCome = rows.filter(({ delivery }) => delivery.eventOn >= today());
+  return (
+    <>
+      <p className="crumb">
+        <a href="/bookings">Bookings</a>
+      </p>
+      <SeasonHead title={`Standing orders of ${year}`} seasonYear={year} back="/orders" />
+      <p className="lead">
+        {rows.length > 0
+          ? ordersLead(totals)
+          : "A subscription, a market day or a florist’s list takes stems every week, from what bookings leave. None goes out this season yet."}
+      </p>
+      {snapshot.standingOrders.length > 0 && (
+        <ul className="cards">
+          {snapshot.standingOrders.map((order) => {
+            const own = deliveryTotals(rows.filter(({ delivery }) => delivery.order.id === order.id));
+            return (
+              <li key={order.id} className="card">
+                <h2 className="card-title">{order.buyer}</h2>
+                <p>{orderInWords(order, names)}.</p>
+                {own.needStems > 0 && (
+                  <p>
+                    <ShortState stems={own.needStems - own.gotStems} all="all there" /> of {inWholes(own.needStems)},
+                    and brings <b>{inMoney(own.earnedCents)}</b>
+                  </p>
+                )}
+                <details>
+                  <summary>Change or take out</summary>
+                  <OrderForm snapshot={snapshot} order={order} />
+                  <Form
+                    action={deleteOrder}
+                    submit="Take out"
+                    hidden={{ orderId: order.id }}
+                    label={`Take the order of ${order.buyer} out`}
+                    isQuiet
+                  />
+                </details>
+              </li>
+            );
+          })}
+        </ul>
+      )}
+      {toCome.length > 0 && (
+        <details open={toCome.length <= 30}>
+          <summary>Delivery by delivery</summary>
+          <Table
+            caption="Deliveries to come"
+            isCaptionHidden
+            columns={COLUMNS}
+            rows={toCome}
+            keyOf={({ delivery }) => delivery.booking.id}
+          />
+        </details>
+      )}
+      <h2>Add an order</h2>
+      <OrderForm key={snapshot.standingOrders.length} snapshot={snapshot} />
+    </>
+  );
+}
+
+const COLUMNS: readonly Column<DeliveryRow>[] = [
+  {
+    head: "Goes out",
+    kind: "name",
+    cell: ({ delivery }) => `${withWeekday(delivery.eventOn).split(" ")[0]} ${inShort(delivery.eventOn)}`,
+  },
+  { head: "Buyer", cell: ({ delivery }) => delivery.order.buyer },
+  { head: "Asked", unit: "stems", kind: "number", cell: ({ needStems }) => inWholes(needStems) },
+  { head: "Gets", unit: "stems", kind: "number", cell: ({ gotStems }) => inWholes(gotStems) },
+  { head: "Short", kind: "number", cell: ({ needStems, gotStems }) => <ShortState stems={needStems - gotStems} /> },
+  { head: "Brings", kind: "number", cell: ({ earnedCents }) => inMoney(earnedCents) },
+];
