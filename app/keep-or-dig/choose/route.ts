@@ -32,5 +32,7 @@ export async function POST(request: Request): Promise<Response> {
     question === "sweep"
       ? pool().start(farm, question, { seasonYear, by, values: VALUES[by] }, { reader, told })
       : pool().start(farm, question, { seasonYear }, { reader, told });
-  return streamed((told) => askedOnce(farm, `${question} ${by} ${seasonYear}`, start, told));
+  return streamed((told) =>
+    askedOnce(farm, question === "sweep" ? `sweep ${by} ${seasonYear}` : `${question} ${seasonYear}`, start, told),
+  );
 }

@@ -39,7 +39,7 @@ export function* sweepKept(
 }
 
 /** The farm if a number of its kept beds were another. */
-export function withNumber(snapshot: Snapshot, by: SweptBy, at: number): Snapshot {
+function withNumber(snapshot: Snapshot, by: SweptBy, at: number): Snapshot {
   if (by === "survival") return withSurvival(snapshot, at);
   if (by === "first cut") return withFirstCut(snapshot, at);
   return withStems(snapshot, at);
