@@ -50,6 +50,7 @@ export const ROUTES: Readonly<Record<string, Beside>> = {
   "/farm/weather": OWNER_ALONE,
   "/farm/weather/learn": OWNER_ALONE,
   "/farm/what-changed": OWNER_ALONE,
+  "/farm/what-changed/effects": OWNER_ALONE,
   "/farm/winter": OWNER_ALONE,
   "/join/[code]": EVERYBODY,
   "/keep-or-dig": OWNER_ALONE,

@@ -1,8 +1,14 @@
+import { changedFigures } from "#lib/domain/built-in-figures";
+import { changedRecipes } from "#lib/domain/built-in-recipes";
+import { CATALOGUE } from "#lib/domain/catalogue/crops";
+import { DEFAULT_RECIPES } from "#lib/domain/catalogue/recipes";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { LinearSolver } from "#lib/maths/linear-programme";
 import { keepSureness } from "#lib/plan/chance/keep-sureness";
 import { sampleSteps } from "#lib/plan/chance/simulation";
 import type { SeasonSamples } from "#lib/plan/chance/simulation-samples";
+import { plan } from "#lib/plan/road/plan";
+import { figuresTakenSteps } from "#lib/plan/what-if/figures-taken";
 import { withKeptBeds } from "#lib/plan/winter/beds";
 import { chooseBeds } from "#lib/plan/winter/choose-beds";
 import { fewestBeds } from "#lib/plan/winter/fewest-beds";
@@ -61,6 +67,11 @@ export const RUN: {
       if (yield null) return [];
     }
     return worths;
+  },
+  figures({ snapshot }, { seasonYear, todayNumber }) {
+    const crops = changedFigures(snapshot, CATALOGUE);
+    const recipes = changedRecipes(snapshot.recipes, DEFAULT_RECIPES);
+    return figuresTakenSteps(plan(snapshot, seasonYear, undefined, null, todayNumber), crops, recipes);
   },
   *sample({ snapshot }, { plans, seasonYear, seed, firstSeason, seasonCount }) {
     const samples: SeasonSamples[] = [];

@@ -135,9 +135,11 @@ test("a built-in figure that changed stands old beside new with what it would do
   await page.getByText(/The built-in figures of 1 crop have changed/).waitFor();
   await page.getByRole("heading", { name: "Zinnia" }).waitFor();
   await page.getByText("1 days").waitFor();
+  await page.getByText(/With all of them taken, 2027 is/).waitFor();
+  await page.getByText(/stems cut, as before|stems cut now|nothing moves/).waitFor();
   expect(await scrollsSideways(page)).toBe(false);
   expect(await violations(page)).toEqual([]);
   await page.getByRole("button", { name: "Keep mine" }).click();
-  await page.getByText(/Every built-in figure that the farm uses stands/).waitFor();
+  await page.getByText(/Every built-in figure of a crop or recipe that the farm uses stands/).waitFor();
   await page.close();
 });

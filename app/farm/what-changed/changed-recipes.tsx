@@ -1,8 +1,8 @@
 import type { ChangedRecipe } from "#lib/domain/built-in-recipes";
-import type { RecipesOutcome } from "#lib/plan/what-if/figures-taken";
-import { countOf, inWholes } from "#lib/plan/words/numbers";
+import { countOf } from "#lib/plan/words/numbers";
 import { linesInWords } from "#lib/plan/words/recipe-words";
 import { type Column, Table } from "../../ui/table";
+import { RecipesEffect } from "./effects.client";
 import { SettleButtons } from "./settle-buttons";
 
 const COLUMNS: readonly Column<ChangedRecipe>[] = [
@@ -11,23 +11,14 @@ const COLUMNS: readonly Column<ChangedRecipe>[] = [
   { head: "Built in today", cell: ({ is }) => <strong>{linesInWords(is.lines)}</strong> },
 ];
 
-type Props = { outcome: RecipesOutcome; isOpen: boolean };
+type Props = { changed: readonly ChangedRecipe[]; isOpen: boolean };
 
 /** The recipes that are built in otherwise today: what taking them would do to the season, and behind it each one, old and new. */
-export const ChangedRecipesFold = ({ outcome: { changed, shortBefore, shortAfter }, isOpen }: Props) => (
+export const ChangedRecipesFold = ({ changed, isOpen }: Props) => (
   <li>
     <details className="fold" open={isOpen}>
       <summary>
-        <h2>{countOf(changed.length, "recipe")}</h2>{" "}
-        <span className="effect">
-          {shortBefore === shortAfter ? (
-            "no stem more or less is short"
-          ) : (
-            <>
-              {inWholes(shortBefore)} stems short become <strong>{inWholes(shortAfter)}</strong>
-            </>
-          )}
-        </span>
+        <h2>{countOf(changed.length, "recipe")}</h2> <RecipesEffect />
       </summary>
       <Table
         caption="Recipes, stems in one piece"

@@ -1,4 +1,5 @@
 import type { ReactNode } from "react";
+import "./work-bar.css";
 
 type Props = {
   /** What is being done, and how far. */

@@ -4,6 +4,7 @@ import { type Forecast, forecast, frostDayOf, ORDINARY_YEAR } from "#lib/plan/ro
 import { stemsShort } from "#lib/plan/road/gaps";
 import { type Plan, plan } from "#lib/plan/road/plan";
 import { meetingSeasons } from "#lib/plan/road/seasons";
+import type { PointsDone } from "#lib/plan/winter/keep-curve";
 
 /** Stems of a season that go short, and those of one crop that are cut. */
 type FigureOutcome = { readonly shortStems: number; readonly cutStems: number };
@@ -16,7 +17,7 @@ export type CropOutcome = {
 };
 
 /** What taking the built-in recipes would do to a season, all of them at once. */
-export type RecipesOutcome = {
+type RecipesOutcome = {
   readonly changed: readonly ChangedRecipe[];
   readonly shortBefore: number;
   readonly shortAfter: number;
@@ -25,37 +26,45 @@ export type RecipesOutcome = {
 /** What taking built-in figures does to a season: crop by crop, each by itself, the recipes together, and all of it at once [W9]. */
 export type FiguresOutcome = {
   readonly crops: readonly CropOutcome[];
-  /** Null when none has changed. */
+  /** Null when none has changed, or it was stopped before. */
   readonly recipes: RecipesOutcome | null;
   readonly shortBefore: number;
-  readonly shortAfterAll: number;
+  /** Null when it was stopped before. */
+  readonly shortAfterAll: number | null;
 };
 
-/** Plans the season with the figures of each crop taken by itself, with the recipes, and with all of them. The farm is not touched. */
-export function figuresTaken(
+/**
+ * Plans the season with the figures of each crop taken by itself, with the recipes, and with all of them. The farm is not touched. Yields after each plan
+ * how many are made; sent `true`, it ends with those.
+ */
+export function* figuresTakenSteps(
   before: Plan,
   changed: readonly ChangedCrop[],
   recipes: readonly ChangedRecipe[] = [],
-): FiguresOutcome {
+): Generator<PointsDone, FiguresOutcome, boolean | undefined> {
   const shortBefore = stemsShort(before.gaps);
   const forecasts = forecastsOf(before);
-  const crops = changed.map((one) => {
+  const ofCount = changed.length + Math.min(1, recipes.length) + 1;
+  const crops: CropOutcome[] = [];
+  const soFar = { shortBefore, shortAfterAll: null, recipes: null, crops };
+  for (const one of changed) {
     const after = canMove(before, forecasts, one) ? planWith(before, [one]) : before;
-    return {
+    crops.push({
       changed: one,
       before: { shortStems: shortBefore, cutStems: cutStemsOf(before, one.crop.id) },
       after: { shortStems: stemsShort(after.gaps), cutStems: cutStemsOf(after, one.crop.id) },
-    };
-  });
+    });
+    if (yield { doneCount: crops.length, ofCount }) return soFar;
+  }
   const shortAfter = stemsShort(recipes.length === 0 ? before.gaps : planWith(before, [], recipes).gaps);
+  const ofRecipes = recipes.length === 0 ? null : { changed: recipes, shortBefore, shortAfter };
+  if (yield { doneCount: ofCount - 1, ofCount }) return { ...soFar, recipes: ofRecipes };
   return {
     shortBefore,
     // What is offered alone is all that is offered: its own plan says it already.
     shortAfterAll:
-      crops.length + Math.min(1, recipes.length) === 1
-        ? (crops[0]?.after.shortStems ?? shortAfter)
-        : stemsShort(planWith(before, changed, recipes).gaps),
-    recipes: recipes.length === 0 ? null : { changed: recipes, shortBefore, shortAfter },
+      ofCount === 2 ? (crops[0]?.after.shortStems ?? shortAfter) : stemsShort(planWith(before, changed, recipes).gaps),
+    recipes: ofRecipes,
     crops,
   };
 }

@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
 import { changedFigures } from "#lib/domain/built-in-figures";
 import { COMMON_PRACTICE } from "#lib/domain/sourced";
-import { figuresTaken } from "#lib/plan/what-if/figures-taken";
 import { provenPlan } from "../../proven-plan";
 import { booking, crop, curve, day, focal, monthDay, planting, snapshot } from "../../small-farm";
+import { figuresTaken } from "./figures-at-once";
 
 /** A crop cut from 20 November on for a week, and built in with eight: then it is in bloom at New Year. */
 const { id: _crop, ...cropFacts } = crop({ id: 1 });

@@ -5,11 +5,11 @@ import { CATALOGUE } from "#lib/domain/catalogue/crops";
 import type { CatalogueCrop, CatalogueCurve } from "#lib/domain/catalogue-types";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { COMMON_PRACTICE, OWN } from "#lib/domain/sourced";
-import { figuresTaken } from "#lib/plan/what-if/figures-taken";
 import { figureInWords } from "#lib/plan/words/figure-words";
 import { provenPlan } from "../../proven-plan";
 import { booking, crop, curve, farm, focal, monthDay, snapshot } from "../../small-farm";
 import { anyFarm } from "../any-farm";
+import { figuresTaken } from "./figures-at-once";
 
 const SEED = 20_270_615;
 

@@ -4,11 +4,11 @@ import { changedRecipes } from "#lib/domain/built-in-recipes";
 import { DEFAULT_RECIPES } from "#lib/domain/catalogue/recipes";
 import type { Recipe } from "#lib/domain/records/recipe";
 import type { Snapshot } from "#lib/domain/snapshot";
-import { figuresTaken } from "#lib/plan/what-if/figures-taken";
 import { linesInWords } from "#lib/plan/words/recipe-words";
 import { demoSnapshot } from "../../../demo/demo-snapshot";
 import { provenPlan } from "../../proven-plan";
 import { booking, crop, recipe, snapshot, variety } from "../../small-farm";
+import { figuresTaken } from "./figures-at-once";
 
 /** A built-in recipe as a farm has it that was started before fillers and foliage kept to the palette. */
 const asBefore = (row: Recipe): Recipe => ({
