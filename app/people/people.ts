@@ -61,7 +61,7 @@ export class People {
     if (this.#waitingCount >= MOST_WAITING) return { ok: false, problem: "many try to sign in at once: try again" };
     if (!(await this.#inTurn(() => isPassword(password, this.#file.read().ownerPassword ?? "")))) {
       this.#pace.wrong(sender);
-      return { ok: false, problem: "this is not the owner’s password. Forgotten? At the machine: npm run password" };
+      return { ok: false, problem: "this is not the owner’s password" };
     }
     this.#pace.right(sender);
     return { ok: true, token: this.#begin(0) };

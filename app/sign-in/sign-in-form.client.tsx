@@ -8,17 +8,20 @@ export function SignInForm() {
   const [problem, send, isPending] = useActionState<SignInState, FormData>(signIn, null);
   return (
     <form action={send} className="kit">
-      <label className="field">
-        <span>The owner’s password</span>
-        <input
-          type="password"
-          name="password"
-          autoComplete="current-password"
-          required
-          aria-invalid={problem !== null}
-          aria-describedby={problem === null ? undefined : "sign-in-problem"}
-        />
-      </label>
+      <div className="fields">
+        <div className="field">
+          <label htmlFor="password">The owner’s password</label>
+          <input
+            type="password"
+            id="password"
+            name="password"
+            autoComplete="current-password"
+            required
+            aria-invalid={problem !== null}
+            aria-describedby={problem === null ? undefined : "sign-in-problem"}
+          />
+        </div>
+      </div>
       {problem !== null && (
         <p id="sign-in-problem" role="alert" className="notice bad">
           Not signed in: {problem}.
