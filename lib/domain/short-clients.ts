@@ -1,5 +1,6 @@
-import { inShort } from "./day";
+import { type Day, inShort } from "./day";
 import type { Booking } from "./records/booking";
+import type { StandingOrder } from "./records/standing-order";
 
 const ARTICLE = /^(the|an?)\s+/i;
 
@@ -8,23 +9,33 @@ const ARTICLE = /^(the|an?)\s+/i;
  * without the note. Clients who would then be called the same are told apart by the day of their event, and on one day by their order.
  */
 export function withShortClients(bookings: readonly Booking[]): Booking[] {
-  const firsts = bookings.map(
-    ({ client }) =>
-      client
+  const names = shortNames(bookings.map(({ client, eventOn }) => ({ name: client, on: eventOn })));
+  return bookings.map((booking, index) => ({ ...booking, client: names[index], note: "" }));
+}
+
+/** Standing orders in the same way: buyers who would be called the same are told apart by the first day of theirs. What a stem brings stays, for the match. */
+export function withShortBuyers(orders: readonly StandingOrder[]): StandingOrder[] {
+  const names = shortNames(orders.map(({ buyer, firstOn }) => ({ name: buyer, on: firstOn })));
+  return orders.map((order, index) => ({ ...order, buyer: names[index] }));
+}
+
+function shortNames(named: readonly { readonly name: string; readonly on: Day }[]): string[] {
+  const firsts = named.map(
+    ({ name }) =>
+      name
         .trim()
         .replace(ARTICLE, "")
         .split(/[\s,]+/, 1)[0] || "client",
   );
-  const dated = firsts.map((first, index) => `${first}, ${inShort(bookings[index].eventOn)}`);
-  const countOf = counted(firsts);
-  const datedCountOf = counted(dated);
+  const dated = firsts.map((first, index) => `${first}, ${inShort(named[index].on)}`);
+  const firstCounts = counted(firsts);
+  const datedCounts = counted(dated);
   const seen = new Map<string, number>();
-  return bookings.map((booking, index) => {
-    if (countOf.get(firsts[index]) === 1) return { ...booking, client: firsts[index], note: "" };
-    const name = dated[index];
-    const place = (seen.get(name) ?? 0) + 1;
-    seen.set(name, place);
-    return { ...booking, client: datedCountOf.get(name) === 1 ? name : `${name} (${place})`, note: "" };
+  return firsts.map((first, index) => {
+    if (firstCounts.get(first) === 1) return first;
+    const place = (seen.get(dated[index]) ?? 0) + 1;
+    seen.set(dated[index], place);
+    return datedCounts.get(dated[index]) === 1 ? dated[index] : `${dated[index]} (${place})`;
   });
 }
 

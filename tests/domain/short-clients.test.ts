@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import type { Booking } from "#lib/domain/records/booking";
-import { withShortClients } from "#lib/domain/short-clients";
+import type { StandingOrder } from "#lib/domain/records/standing-order";
+import { withShortBuyers, withShortClients } from "#lib/domain/short-clients";
 import { booking, day } from "../small-farm";
 
 const short = (...rows: (readonly [client: string, eventOn?: string])[]) =>
@@ -26,4 +27,14 @@ test("two who would be called the same are told apart by the day, and on one day
 test("all else of a booking stays as it is, except that the note is gone", () => {
   const own: Booking = booking({ id: 1, client: "Anna Weir", note: "call 555 after six" });
   expect(withShortClients([own])).toEqual([{ ...own, client: "Anna", note: "" }]);
+});
+
+test("buyers are called in the same way, told apart by the first day of their orders", () => {
+  const order = (id: number, buyer: string, firstOn: string) =>
+    ({ id, buyer, firstOn: day(firstOn), stemCents: 90 }) as StandingOrder;
+  const short = withShortBuyers([order(1, "Hill & Daughters", "2027-05-01"), order(2, "The Hill stall", "2027-06-01")]);
+  expect(short.map(({ buyer, stemCents }) => [buyer, stemCents])).toEqual([
+    ["Hill, 1 May", 90],
+    ["Hill, 1 Jun", 90],
+  ]);
 });

@@ -1,0 +1,37 @@
+import { expect, test } from "vitest";
+import { seededFarm, TYPICAL } from "#demo/seeded-farm";
+import { forHelper } from "../../../app/people/for-helper";
+import { provenPlan } from "../../proven-plan";
+
+const farm = seededFarm(3, TYPICAL);
+
+test("nothing that a helper's plan is made of has a client's name or note, at any depth", () => {
+  const named = {
+    ...farm,
+    bookings: farm.bookings.map((row) => ({ ...row, client: `Secret Client${row.id}`, note: "Hidden note" })),
+  };
+  const said = JSON.stringify(forHelper(named));
+  expect(said).not.toMatch(/Client\d|Hidden note/);
+  expect(said).toContain("Secret");
+});
+
+test("a helper's plan cuts the same stems in the same beds as the owner's, for bookings told apart", () => {
+  const [own, short] = [provenPlan(farm, 2027), provenPlan(forHelper(farm), 2027)];
+  expect(short.match.servings.length).toBeGreaterThan(100);
+  const cuts = ({ match }: typeof own) =>
+    match.servings.map(({ needIndex, supplyIndex, cutDay, stems }) => [needIndex, supplyIndex, cutDay, stems]);
+  expect(cuts(short)).toEqual(cuts(own));
+  const names = new Set(forHelper(farm).bookings.map(({ client }) => client));
+  expect(names.size).toBe(farm.bookings.length);
+});
+
+test("what has not changed stays the same object, so that a plan is made anew only where the farm has", () => {
+  const before = forHelper(farm);
+  expect(forHelper(farm)).toBe(before);
+  const [first, ...others] = farm.bookings;
+  const after = forHelper({ ...farm, bookings: [{ ...first, spareShare: 0.2 }, ...others] });
+  expect(after.bookings.map((row, index) => row === before.bookings[index])).toEqual([
+    false,
+    ...others.map(() => true),
+  ]);
+});
