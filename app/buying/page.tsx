@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { z } from "zod";
 import { toDayNumber } from "#lib/domain/day";
+import { notToBeHad } from "#lib/plan/road/not-to-be-had";
 import { bookingsOf } from "#lib/plan/road/seasons";
 import { purchasesInWords } from "#lib/plan/words/buying-words";
 import { countOf } from "#lib/plan/words/numbers";
@@ -11,6 +12,7 @@ import { seasonYear } from "../frame/season-year";
 import { loadPlan } from "../load";
 import { Empty } from "../ui/empty";
 import { BuyInOrders } from "./buy-in-orders";
+import { Lacking } from "./lacking";
 import { SurplusNow } from "./surplus-now";
 import { SurplusTable } from "./surplus-table";
 
@@ -30,8 +32,7 @@ export default async function BuyingPage({ searchParams }: { searchParams: Promi
   const open = plan.buying.filter((line) => from === "start" || line.gap.need.eventDay >= now);
   const ahead = plan.gaps.filter((gap) => from === "start" || gap.need.eventDay >= now);
   const stems = ahead.reduce((sum, gap) => sum + gap.shortStems, 0);
-  const priced = new Set(open.map(({ gap }) => gap.needIndex));
-  const unpriced = ahead.filter(({ needIndex }) => !priced.has(needIndex));
+  const lacking = notToBeHad(plan.snapshot, ahead);
   return (
     <>
       <SeasonHead title={`Buying, season ${year}`} seasonYear={year} back="/buying" />
@@ -51,18 +52,7 @@ export default async function BuyingPage({ searchParams }: { searchParams: Promi
           {countOf(stems, "stem")} short for events ahead, {purchasesInWords(open)} in whole bunches.
         </p>
       )}
-      {unpriced.length > 0 && (
-        <div className="notice bad">
-          <p>No crop on the farm’s list can take these roles, so they have no price:</p>
-          <ul>
-            {unpriced.map((gap) => (
-              <li key={gap.needIndex}>
-                {countOf(gap.shortStems, `${gap.need.role} stem`)} for {gap.need.booking.client}
-              </li>
-            ))}
-          </ul>
-        </div>
-      )}
+      <Lacking lacking={lacking} />
       <BuyInOrders farm={plan.snapshot.farm} lines={open} now={now} isAllShown={show === "all"} />
       <SurplusNow surplus={plan.surplus} now={from === "start" ? Number.NEGATIVE_INFINITY : now} />
       <SurplusTable

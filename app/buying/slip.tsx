@@ -54,18 +54,18 @@ export function Slip({ slip, isLate = false }: { slip: BuyingSlip; isLate?: bool
 }
 
 const Line = ({ line, isShared }: { line: BuyIn; isShared: boolean }) => {
-  const { gap, crop, bunchCount, leftOverStems, costCents } = line;
+  const { gap, crop, colour, bunchCount, leftOverStems, costCents } = line;
   const { need } = gap;
-  const [first] = need.colours;
   return (
     <li className="slip-line">
-      <svg className={first ? `gl f-${first}` : "gl plain-sign"} width="26" height="26" aria-hidden="true">
+      <svg className={colour ? `gl f-${colour}` : "gl plain-sign"} width="26" height="26" aria-hidden="true">
         <use href={`#r-${need.role}`} />
       </svg>
       <span className="slip-what">
         <b>{crop.name}</b>
         <small>
-          {coloursInWords(need)}
+          {colour ?? "any colour"}
+          {need.colours.length > 1 && `, asked in ${coloursInWords(need)}`}
           {isShared && `, ${need.booking.client}`}
           {need.booking.status !== "confirmed" && `, ${need.booking.status}`}; {inWholes(gap.shortStems)} short
           {leftOverStems > 0 && `, ${inWholes(leftOverStems)} left over`}

@@ -37,18 +37,25 @@ export function CoverLadder({ gap, chosen, buyIn }: { gap: Gap; chosen: Plan | n
         </li>
       ))}
       <li>
-        <b className="ladder-count">{inWholes(gap.shortStems)}</b>
+        <b className="ladder-count">{inWholes(buyIn ? gap.shortStems : 0)}</b>
         <span>
-          <strong>Buy in {countOf(gap.shortStems, "stem")}</strong>
-          {buyIn && (
-            <small className="ladder-words">
-              {countOf(buyIn.bunchCount, "bunch", "bunches")} of {inWholes(buyIn.crop.bunchStems.count)} at the price of{" "}
-              {buyIn.crop.name.toLowerCase()}: about {inMoney(buyIn.costCents)} ({buyIn.crop.buyInCents.mark}),{" "}
-              {inWholes(buyIn.leftOverStems)} left over; order by {inShort(toDay(buyIn.orderBy))}
-            </small>
-          )}
+          <strong>{buyIn ? `Buy in ${countOf(gap.shortStems, "stem")}` : "Nothing to buy in"}</strong>
+          <small className="ladder-words">
+            {buyIn ? (
+              <>
+                {countOf(buyIn.bunchCount, "bunch", "bunches")} of {inWholes(buyIn.crop.bunchStems.count)},{" "}
+                {buyIn.colour && `${buyIn.colour} `}
+                {buyIn.crop.name.toLowerCase()}: about {inMoney(buyIn.costCents)} ({buyIn.crop.buyInCents.mark}),{" "}
+                {inWholes(buyIn.leftOverStems)} left over; order by {inShort(toDay(buyIn.orderBy))}
+              </>
+            ) : (
+              <>
+                none in these colours is in trade then: <a href="/buying">what could be asked instead</a>
+              </>
+            )}
+          </small>
         </span>
-        <ShortState stems={0} />
+        <ShortState stems={buyIn ? 0 : gap.shortStems} />
       </li>
     </ol>
   );

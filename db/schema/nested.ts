@@ -28,8 +28,10 @@ export const farmOfRow = (row: typeof farm.$inferSelect) => {
   return { ...row, frost: row, climate, statusWeights: row, winter: row };
 };
 
-export const cropRow = (record: Omit<Crop, "id">) => ({
+export const cropRow = ({ tradeOrigin, ...record }: Omit<Crop, "id">) => ({
   ...record,
+  tradeMark: tradeOrigin.mark,
+  tradeSource: tradeOrigin.source,
   ...sourcedColumns("holdDays", record.holdDays),
   ...sourcedColumns("stretchDays", record.stretchDays),
   ...sourcedColumns("dryHoldDays", record.dryHoldDays),
@@ -43,6 +45,7 @@ export const cropRow = (record: Omit<Crop, "id">) => ({
 
 export const cropOfRow = (row: typeof crop.$inferSelect) => ({
   ...row,
+  tradeOrigin: { mark: row.tradeMark, source: row.tradeSource },
   holdDays: sourcedOf("holdDays", row),
   stretchDays: sourcedOf("stretchDays", row),
   dryHoldDays: sourcedOf("dryHoldDays", row),

@@ -12,6 +12,7 @@ type CropNumber = keyof typeof CROP_NUMBERS;
 /** A figure of the farm that came with the tool and stands otherwise in its list of crops today. Of a curve, timing and yield are a figure each. */
 export type ChangedFigure =
   | { readonly of: "number"; readonly name: CropNumber; readonly was: Sourced; readonly is: Sourced }
+  | { readonly of: "trade"; readonly was: Crop; readonly is: CatalogueCrop }
   | { readonly of: "timing" | "yield"; readonly was: BloomCurve; readonly is: CatalogueCurve };
 
 /** All such figures of one crop of the farm. */
@@ -38,7 +39,11 @@ export function changedFigures(
     const now = builtIn.get(crop.name);
     if (!now) return [];
     const ofCrop = curves.filter((row) => row.cropId === crop.id && row.varietyId === null && row.plantingId === null);
-    const figures = [...changedNumbers(crop, now), ...ofCrop.flatMap((curve) => changedParts(curve, now))];
+    const figures = [
+      ...changedNumbers(crop, now),
+      ...changedTrade(crop, now),
+      ...ofCrop.flatMap((curve) => changedParts(curve, now)),
+    ];
     return figures.length > 0 ? [{ crop, figures }] : [];
   });
 }
@@ -50,6 +55,10 @@ const changedNumbers = (crop: Crop, now: CatalogueCrop): ChangedFigure[] =>
       ? []
       : [{ of: "number" as const, name, was: crop[name], is: now[name] }];
   });
+
+/** When and in what colours the crop is to be had. */
+const changedTrade = (was: Crop, is: CatalogueCrop): ChangedFigure[] =>
+  was.tradeOrigin.mark === OWN.mark || isSameTrade(was, is) ? [] : [{ of: "trade", was, is }];
 
 function changedParts(was: BloomCurve, now: CatalogueCrop): ChangedFigure[] {
   const is = now.curves.find(({ treatment }) => treatment === was.treatment);
@@ -92,6 +101,13 @@ function timingOf(curve: CatalogueCurve & Partial<BloomCurve>): object {
   return Object.fromEntries(Object.entries(numbers).filter(([name]) => !name.endsWith("Origin") && !ofYield.has(name)));
 }
 
+/** Whether two crops are to be had in the same months and colours, in whatever order they are named. */
+export const isSameTrade = (a: TradeSeasons, b: TradeSeasons): boolean =>
+  isAlike(a.buyInMonths.toSorted(), b.buyInMonths.toSorted()) &&
+  isAlike(a.buyInColours.toSorted(), b.buyInColours.toSorted());
+
+type TradeSeasons = Pick<Crop, "buyInMonths" | "buyInColours">;
+
 /** Plain data that says the same, in whatever order its fields stand. */
 function isAlike(a: unknown, b: unknown): boolean {
   if (typeof a !== "object" || typeof b !== "object" || a === null || b === null) return a === b;
@@ -103,6 +119,7 @@ function isAlike(a: unknown, b: unknown): boolean {
 export const takenFigures = (changed: readonly ChangedCrop[], recipes: readonly ChangedRecipe[] = []): FigureRows =>
   rowsWith(changed, takenRecipes(recipes), {
     number: (figure) => figure.is,
+    trade: ({ buyInColours, buyInMonths, tradeOrigin }) => ({ buyInColours, buyInMonths, tradeOrigin }),
     curve: (row, figure) => {
       if (figure.of === "yield") {
         const { yieldOrigin, note } = figure.is;
@@ -116,13 +133,16 @@ export const takenFigures = (changed: readonly ChangedCrop[], recipes: readonly 
 export const keptFigures = (changed: readonly ChangedCrop[], recipes: readonly ChangedRecipe[] = []): FigureRows =>
   rowsWith(changed, keptRecipes(recipes), {
     number: (figure) => ({ ...figure.was, ...OWN }),
+    trade: () => ({ tradeOrigin: OWN }),
     curve: (row, figure) => ({ ...row, [`${figure.of}Origin`]: OWN }),
   });
 
 type NumberFigure = Extract<ChangedFigure, { of: "number" }>;
-type CurveFigure = Exclude<ChangedFigure, NumberFigure>;
+type TradeFigure = Extract<ChangedFigure, { of: "trade" }>;
+type CurveFigure = Exclude<ChangedFigure, NumberFigure | TradeFigure>;
 type Settled = {
   readonly number: (figure: NumberFigure) => Sourced;
+  readonly trade: (builtIn: CatalogueCrop) => Partial<Crop>;
   readonly curve: (row: BloomCurve, figure: CurveFigure) => BloomCurve;
 };
 
@@ -133,6 +153,7 @@ function rowsWith(changed: readonly ChangedCrop[], recipes: readonly Recipe[], s
     let row = crop;
     for (const figure of figures)
       if (figure.of === "number") row = { ...row, [figure.name]: settled.number(figure) };
+      else if (figure.of === "trade") row = { ...row, ...settled.trade(figure.is) };
       else curves.set(figure.was.id, settled.curve(curves.get(figure.was.id) ?? figure.was, figure));
     if (row !== crop) crops.push(row);
   }

@@ -1,4 +1,4 @@
-import type { Crop } from "./records/crop";
+import type { Crop, TRADE } from "./records/crop";
 import type { BloomCurve } from "./records/curve";
 import type { Recipe } from "./records/recipe";
 
@@ -8,8 +8,11 @@ export type CatalogueCrop = Omit<Crop, "id"> & { readonly curves: readonly Catal
 /** How the cut stems of a crop are stored: said in one list for all, `catalogue/stores.ts`. */
 export type StoreFigures = Pick<Crop, "stretchDays" | "dryHoldDays" | "holdUpToC" | "notColderC">;
 
+/** A built-in crop without what is said in one list for all: how it is stored, and when and in what colours it is to be had. */
+export type BareCrop = Omit<TradedCrop, keyof typeof TRADE>;
+
 /** A built-in crop without how it is stored. */
-export type BareCrop = Omit<CatalogueCrop, keyof StoreFigures>;
+export type TradedCrop = Omit<CatalogueCrop, keyof StoreFigures>;
 
 /** A built-in bloom curve; it belongs to the crop that lists it. */
 export type CatalogueCurve = Omit<BloomCurve, "id" | "cropId" | "varietyId" | "plantingId">;

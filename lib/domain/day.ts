@@ -155,5 +155,8 @@ export const MONTHS: readonly string[] = Array.from({ length: 12 }, (_, index) =
   monthInWords(parseDay(`2027-${pad(index + 1, 2)}-01`)),
 );
 
+/** The month of a day in its year, 1 to 12. */
+export const monthNumber = (day: Day): number => Number(day.slice(5, 7));
+
 /** The names of the weekdays, Monday first, as `isoWeekday` counts them (index 0 is Monday). */
 export const WEEKDAYS = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"] as const;

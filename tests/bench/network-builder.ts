@@ -10,7 +10,7 @@ export const SEASON = 2027;
 
 /** Builds a farm's match network anew at each call, from a forecast and needs that were made before. */
 export function networkBuilder(farm: Snapshot): () => MatchNetwork {
-  const price = buyInFinder(farm.crops);
+  const price = buyInFinder(farm);
   const supplies = supplyOf(farm, forecast(farm, SEASON).plantings, SEASON);
   const asked = needs(farm, SEASON);
   return () => matchNetwork(farm.farm, supplies, asked, price);

@@ -44,6 +44,9 @@ export const cropDraft = fc.record({
   bunchStems: sourced(fc.integer({ min: 1, max: 100 })),
   bucketStems: sourced(fc.integer({ min: 1, max: 500 })),
   buyInCents: sourced(fc.integer({ min: 1, max: 100_000 })),
+  buyInColours: colours,
+  buyInMonths: fc.array(fc.integer({ min: 1, max: 12 }), { maxLength: 4 }),
+  tradeOrigin: origin,
   cutStage: text,
   cautions: fc.array(text, { maxLength: 3 }),
 });

@@ -31,6 +31,9 @@ const ASTER = {
   bunchStems: { count: 10, mark: "common practice" as const, source: null },
   bucketStems: { count: 80, mark: "from memory" as const, source: null },
   buyInCents: { count: 112, mark: "published-secondary" as const, source: "OTHER" },
+  buyInColours: ["white" as const, "pink" as const],
+  buyInMonths: [11, 12, 1],
+  tradeOrigin: { mark: "trade" as const, source: "SOME-MARKET" },
   cutStage: "outer petals open; centre “tight”",
   cautions: ["sap may irritate skin", "not near food"],
 };

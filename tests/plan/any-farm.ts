@@ -24,6 +24,12 @@ const palette: fc.Arbitrary<Colour[]> = fc.oneof(
 );
 const sourced = (count: number) => ({ count, mark: "own" as const, source: null });
 
+/** To be had always and in any colour, or not in June, when all events are, or in some colours. */
+const trade = fc.record({
+  buyInMonths: fc.constantFrom<number[]>([], [5, 6], [7, 8]),
+  buyInColours: fc.constantFrom<Colour[]>([], [], ["cream"], ["plum", "white"]),
+});
+
 /** Hold and field days may be fractions, and a hold may be shorter than the farm's lead days or longer than a fortnight. */
 const crops = fc
   .tuple(
@@ -39,8 +45,9 @@ const crops = fc
       coldC: fc.constantFrom(0, 10),
     }),
     fc.tuple(fc.integer({ min: 1, max: 400 }), fc.integer({ min: 1, max: 80 }), fc.integer({ min: 1, max: 200 })),
+    fc.tuple(trade, trade, trade),
   )
-  .map(([holdOne, holdTwo, holdThree, field, tender, store, price]) => [
+  .map(([holdOne, holdTwo, holdThree, field, tender, store, price, toBeHad]) => [
     crop({
       id: 1,
       roles: ["focal"],
@@ -49,6 +56,7 @@ const crops = fc
       fieldDays: sourced(field),
       tender: tender[0],
       buyInCents: sourced(price[0]),
+      ...toBeHad[0],
     }),
     crop({
       id: 2,
@@ -60,6 +68,7 @@ const crops = fc
       notColderC: sourced(store.coldC),
       tender: tender[1],
       buyInCents: sourced(price[1]),
+      ...toBeHad[1],
     }),
     crop({
       id: 3,
@@ -69,6 +78,7 @@ const crops = fc
       fieldDays: sourced(1),
       tender: tender[2],
       buyInCents: sourced(price[2]),
+      ...toBeHad[2],
       bunchStems: sourced(7),
     }),
   ]);
@@ -144,7 +154,7 @@ const bookings = fc
       palette,
       spareShare: fc.constantFrom(0, 0.1, 0.25),
       alternativeColours: palette,
-      unacceptableColours: fc.constantFrom<Colour[]>([], [], ["white"], ["blush", "silver"]),
+      unacceptableColours: fc.constantFrom<Colour[]>([], [], [], [], ["white"], ["blush", "silver"]),
       unacceptableCropIds: fc.constantFrom<number[]>([], [], [], [2], [1, 3]),
       pieces: fc.array(
         fc.record({ recipeId: fc.constantFrom(1, 2), pieceCount: fc.integer({ min: 1, max: 6 }), colours: palette }),

@@ -2,17 +2,17 @@ import fc from "fast-check";
 import { toDay, toDayNumber } from "#lib/domain/day";
 import { DECIMAL_MARKS } from "#lib/domain/read-number";
 import { BED_FLAGS, type Bed } from "#lib/domain/records/bed";
-import type { Crop } from "#lib/domain/records/crop";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import { PLANTING_FLAGS } from "#lib/domain/records/planting";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { MARKS } from "#lib/domain/sourced";
-import { COLOURS, ROLES, SHAPES, TREATMENTS } from "#lib/domain/words";
+import { COLOURS, TREATMENTS } from "#lib/domain/words";
 import { DATE_ORDERS } from "#lib/domain/writing";
-import { anyStore, anyStoreSettings } from "../any-store";
+import { anyStoreSettings } from "../any-store";
 import { monthDay, farm as plainFarm } from "../small-farm";
 import { anyBooking, between, share } from "./any-booking";
 import { anyClimate } from "./any-climate";
+import { anyCrop } from "./any-crop";
 import { anyBudLooks, anyCuts, anyDay, cutsFor } from "./any-cuts";
 import { anyAge, anyAnchor, anyCourse } from "./any-heat";
 import { anyOrder } from "./any-order";
@@ -29,12 +29,6 @@ const name = text.map((words) => words.trim()).filter((words) => words !== "");
 const key = (words: string) => words.normalize("NFC").replace(/\s+/g, " ").trim().toLowerCase();
 
 const origin = fc.record({ mark: fc.constantFrom(...MARKS), source: fc.option(text.map((words) => words.trim())) });
-const sourced = (min: number, max: number) =>
-  fc.tuple(between(min, max), origin).map(([count, from]) => ({ count, ...from }));
-
-const sourcedWhole = (min: number, max: number) =>
-  fc.tuple(fc.integer({ min, max }), origin).map(([count, from]) => ({ count, ...from }));
-
 const ownColour = fc.record({
   name: fc.constantFrom("antique rose", "Café", "ivory", "moss 2"),
   colour: fc.constantFrom(...COLOURS),
@@ -67,23 +61,7 @@ const farm: fc.Arbitrary<Farm> = fc
     };
   });
 
-const crop: fc.Arbitrary<Omit<Crop, "id">> = fc.record({
-  name,
-  scientific: text,
-  shape: fc.constantFrom(...SHAPES),
-  roles: fc.array(fc.constantFrom(...ROLES), { minLength: 1, maxLength: 3 }),
-  usualRole: fc.constantFrom(...ROLES),
-  tender: fc.boolean(),
-  overwinters: fc.boolean(),
-  holdDays: sourced(0, 120),
-  ...anyStore(sourced),
-  fieldDays: sourced(0, 60),
-  bunchStems: sourcedWhole(1, 100),
-  bucketStems: sourcedWhole(1, 500),
-  buyInCents: sourcedWhole(1, 100_000),
-  cutStage: text,
-  cautions: fc.array(name, { maxLength: 3 }),
-});
+const crop = anyCrop(name, text, origin);
 
 const bed: fc.Arbitrary<Omit<Bed, "id">> = fc.record({
   name: name.filter((words) => words.length <= 60),

@@ -2,14 +2,14 @@
 
 import { addCrop, addVariety, removeCrop, removeVariety, updateCrop, updateVariety } from "#db/write/crops";
 import { CATALOGUE } from "#lib/domain/catalogue/crops";
-import { CROP, CROP_NUMBERS, cropFormSchema } from "#lib/domain/records/crop";
+import { CROP_NUMBERS } from "#lib/domain/records/crop";
 import { VARIETY } from "#lib/domain/records/variety";
 import { action, idIn, readEntry, refusal } from "../../action";
+import { readCrop } from "./crop-values";
 
 /** Adds a crop and opens it, or changes one. */
 export const saveCrop = action(
-  (values, { farm, crops }) =>
-    readEntry(values, "cropId", crops, (before) => values.record(CROP, farm, { before, schema: cropFormSchema })),
+  (values, { farm, crops }) => readEntry(values, "cropId", crops, (before) => readCrop(values, farm, before)),
   (database, { id, draft }) => (id === null ? addCrop(database, draft) : updateCrop(database, id, draft)),
   (cropId, { id }) => (id === null ? `/farm/crops/${cropId}` : null),
 );
@@ -21,7 +21,9 @@ export const restoreCrop = action(idIn("cropId"), (database, cropId, { crops }) 
   if (!crop || !builtIn) return refusal("cropId", "this crop is not a built-in one");
   const { id, ...draft } = crop;
   const numbers = Object.keys(CROP_NUMBERS).map((name) => [name, builtIn[name as keyof typeof CROP_NUMBERS]]);
-  return updateCrop(database, id, { ...draft, ...Object.fromEntries(numbers) });
+  const { buyInColours, buyInMonths, tradeOrigin } = builtIn;
+  const trade = { buyInColours, buyInMonths, tradeOrigin };
+  return updateCrop(database, id, { ...draft, ...Object.fromEntries(numbers), ...trade });
 });
 
 /** Takes a crop off the farm, if nothing names it. */

@@ -11,11 +11,9 @@ const NEW_CROP = { shape: "mass", usualRole: "focal", ...PLAIN_STORE } as const;
 
 /** A crop, to add (no `crop`) or to change. Each number shows how sure we are of it. */
 export function CropForm({ crop, farm }: { crop?: Crop; farm: Farm }) {
-  const { name, scientific, shape, roles, usualRole, cutStage, tender, overwinters, cautions } = formFields(
-    CROP,
-    crop ?? NEW_CROP,
-    farm,
-  );
+  const fields = formFields(CROP, crop ?? NEW_CROP, farm);
+  const { name, scientific, shape, roles, usualRole, cutStage, tender, overwinters, cautions } = fields;
+  const { buyInMonths, buyInColours } = fields;
   const numbers = formFields(CROP_NUMBERS, crop ?? NEW_CROP, farm);
   return (
     <Form
@@ -47,6 +45,15 @@ export function CropForm({ crop, farm }: { crop?: Crop; farm: Farm }) {
             />
           ))}
         </div>
+      </fieldset>
+      <fieldset>
+        <legend>To be had from others</legend>
+        <p className="hint">
+          A gap is bought in as a flower that is to be had in its month and colours.{" "}
+          {crop && <OriginMark origin={crop.tradeOrigin} />}
+        </p>
+        <RecordField {...buyInMonths} />
+        <RecordField {...buyInColours} />
       </fieldset>
       <RecordField {...cautions} />
     </Form>

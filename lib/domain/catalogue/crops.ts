@@ -12,6 +12,7 @@ import { withStore } from "./stores";
 import { SUMMER_FACES } from "./summer-faces";
 import { SUPPORTING_FACES } from "./supporting-faces";
 import { TALL_SPIRES } from "./tall-spires";
+import { withTrade } from "./trade-seasons";
 
 /**
  * The built-in crops with their bloom curves, in alphabetical order: what a new farm starts from and may overrule, number by number.
@@ -29,6 +30,7 @@ export const CATALOGUE: readonly CatalogueCrop[] = [
   ...ACCENT_CROPS,
   ...FOLIAGE_CROPS,
 ]
+  .map(withTrade)
   .map(withStore)
   .map(withClocks)
   .map(withEnds)

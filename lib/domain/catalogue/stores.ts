@@ -1,4 +1,4 @@
-import type { BareCrop, CatalogueCrop, StoreFigures } from "#lib/domain/catalogue-types";
+import type { CatalogueCrop, StoreFigures, TradedCrop } from "#lib/domain/catalogue-types";
 import { memory, ourReading, practice, published, secondHand } from "./marked";
 
 /** A hold stands for a cooler of 5 °C or colder, and is all there is: no stretch, nothing more when dry, nothing that cold hurts. */
@@ -51,4 +51,4 @@ const STORES: Readonly<Record<string, Partial<StoreFigures>>> = {
 };
 
 /** The crop with how it is stored. */
-export const withStore = (crop: BareCrop): CatalogueCrop => ({ ...crop, ...PLAIN_STORE, ...STORES[crop.name] });
+export const withStore = (crop: TradedCrop): CatalogueCrop => ({ ...crop, ...PLAIN_STORE, ...STORES[crop.name] });

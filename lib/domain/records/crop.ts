@@ -1,8 +1,8 @@
 import { z } from "zod";
 import { ROLE_WORDS } from "../trade-words";
-import { ROLES, SHAPES } from "../words";
-import { field, open, recordSchema, rowId, sourced } from "./field";
-import { choice, linesOf, listOf, prose, word, yesNo } from "./kinds";
+import { COLOURS, ROLES, SHAPES } from "../words";
+import { field, open, originField, recordSchema, rowId, sourced } from "./field";
+import { choice, colour, linesOf, listOf, month, prose, word, yesNo } from "./kinds";
 
 /** The numbers of a crop that carry their origin, so that a screen can show how sure we are. */
 export const CROP_NUMBERS = {
@@ -95,6 +95,21 @@ export const CROP_NUMBERS = {
   }),
 };
 
+/** When and in what colours a crop is to be had from others, and where we have that from. */
+export const TRADE = {
+  buyInColours: field(listOf(colour), z.array(z.enum(COLOURS)), {
+    absent: [],
+    label: "Colours to be had",
+    hint: "Empty: any colour.",
+  }),
+  buyInMonths: field(listOf(month), z.array(z.int().min(1).max(12)), {
+    absent: [],
+    label: "Months to be had",
+    hint: "By the day that it arrives. Empty: all year.",
+  }),
+  tradeOrigin: originField({ label: "Origin of colours and months to be had", heading: "trade_origin" }),
+};
+
 /** A crop as its form and its rows write it. */
 export const CROP = {
   name: field(word, z.string().min(1, "a crop needs a name"), { label: "Name", heading: "crop" }),
@@ -111,6 +126,7 @@ export const CROP = {
     label: "Can stay in the ground or be dug over winter",
   }),
   ...CROP_NUMBERS,
+  ...TRADE,
   cutStage: field(prose, z.string(), { absent: "", label: "Stage to cut at" }),
   cautions: field(linesOf(word), z.array(z.string()), {
     absent: [],
@@ -121,7 +137,7 @@ export const CROP = {
 
 /**
  * A crop a row. Absent or empty: `scientific`, `cut_stage` and `cautions` say nothing, `usual_role` is the first of `roles`, `tender`
- * and `overwinters` are no, and each origin is "own".
+ * and `overwinters` are no, `buy_in_colours` and `buy_in_months` are all of them, and each origin is "own".
  */
 export const CROP_SHEET = { ...CROP, usualRole: open(CROP.usualRole) };
 

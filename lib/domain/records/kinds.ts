@@ -1,4 +1,4 @@
-import { WEEKDAYS } from "../day";
+import { MONTHS, WEEKDAYS } from "../day";
 import { inQuotes } from "../in-quotes";
 import { anyOf } from "../listed";
 import { nearestName } from "../nearest-name";
@@ -215,6 +215,21 @@ export const weekday: Kind<number> = {
       : wrong(`${inQuotes(text)} is not a weekday: write one of ${WEEKDAYS.join(", ")}`);
   },
   write: (weekday) => WEEKDAYS[weekday - 1] ?? "",
+};
+
+/** Months by name, short or in full, or by number; January is 1. */
+export const month: Kind<number> = {
+  input: "choice",
+  hint: `a month, one of ${MONTHS.join(", ")}`,
+  options: MONTHS,
+  read: (text) => {
+    const named = text.length >= 3 ? MONTHS.findIndex((name) => name.toLowerCase().startsWith(text.toLowerCase())) : -1;
+    const number = named >= 0 ? named + 1 : /^\d{1,2}$/.test(text) ? Number(text) : 0;
+    return number >= 1 && number <= MONTHS.length
+      ? right(number)
+      : wrong(`${inQuotes(text)} is not a month: write one of ${MONTHS.join(", ")}`);
+  },
+  write: (number) => MONTHS[number - 1] ?? "",
 };
 
 /** Where a number comes from: "published: DOLE-DAHLIA", "common practice". */

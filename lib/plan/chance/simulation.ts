@@ -74,7 +74,7 @@ export class Simulation {
     this.#own = [...this.#needs.keys()].filter((index) => seasonOfBooking(this.#needs[index].booking) === seasonYear);
     this.#supply = new SimulationSupply(snapshot, years, chances);
     const { possible, nodeCount } = this.#supply;
-    this.#network = new MatchOfStems(farm, possible, this.#needs, buyInFinder(snapshot.crops));
+    this.#network = new MatchOfStems(farm, possible, this.#needs, buyInFinder(snapshot));
     this.#stems = new Int32Array(nodeCount);
     this.frame = {
       seasonYear,

@@ -1,54 +1,96 @@
+import { monthNumber, toDay } from "#lib/domain/day";
 import type { Crop } from "#lib/domain/records/crop";
 import type { Snapshot } from "#lib/domain/snapshot";
-import { ROLES, type Role } from "#lib/domain/words";
-import type { Asked } from "./fit";
+import { type Colour, ROLES, type Role } from "#lib/domain/words";
+import type { Need } from "./needs";
+
+/** What a stem short is bought in as: the flower, and its colour; null where any colour will do. */
+export type Bought = { readonly crop: Crop; readonly colour: Colour | null };
+
+/** What a purchase must know of a need, what its booking refuses aside. */
+type Wanted = Pick<Need, "role" | "cropId" | "cropOnly" | "colours" | "eventDay">;
+type Refusing = { readonly booking: Pick<Need["booking"], "unacceptableCropIds" | "unacceptableColours"> };
 
 /** What a stem short is bought in as, and at what price. */
 export type BuyInPrices = {
   /** All crops of the farm. */
   readonly crops: Snapshot["crops"];
   /**
-   * The price of one stem in cents, by which a claim is weighed: the named crop's, else the median among the crops whose usual role it is (the
-   * lower of the two middle ones), else among all that can take the role; a cent when no crop can. What a booking refuses does not matter:
-   * a client who will not have lilies has no weaker claim.
+   * The price of one stem in cents, by which a claim is weighed: that of what would be bought were nothing refused; where nothing is to be had, of the
+   * dearest flower that could serve; a cent when none could. What a booking refuses does not matter: a client who will not have lilies has no weaker
+   * claim.
    */
-  readonly centsOf: (need: Pick<Asked, "role" | "cropId">) => number;
-  /**
-   * The crop that is bought: the named one, else the middle one by price of those that the booking will have, of the same two lists as the price.
-   * Null when no crop can be.
-   */
-  readonly cropOf: (need: Pick<Asked, "role" | "cropId" | "cropOnly" | "booking">) => Crop | null;
+  readonly centsOf: (need: Wanted) => number;
+  /** The middle price in cents of the crops whose usual role it is, else of those able, whenever and in whatever colour they are to be had; a cent when there is none. */
+  readonly middleCentsOf: (role: Role) => number;
+  /** What is bought [B1]; null when nothing is to be had that the booking will have. @param month  of the year, 1 to 12: that in which it arrives, or another to ask about */
+  readonly boughtAs: (need: Wanted & Refusing, month?: number) => Bought | null;
+  /** The month of the year, 1 to 12, in which what is bought for a need arrives. */
+  readonly monthOf: (need: Pick<Wanted, "eventDay">) => number;
 };
 
-/** Finds what each need is bought in as, among a farm's crops. */
-export function buyInFinder(crops: Snapshot["crops"]): BuyInPrices {
+/** Finds what each need is bought in as, among a farm's crops. Bought stems arrive on the last day on which a stem may be cut for the event. */
+export function buyInFinder({ crops, farm }: Pick<Snapshot, "crops" | "farm">): BuyInPrices {
   const ofId = new Map(crops.map((crop) => [crop.id, crop]));
-  const inOrder = [...crops].sort(byPrice);
-  const middleOf = new Map<Role, Crop | null>(ROLES.map((role) => [role, middleCrop(inOrder, role)]));
-  const named = (cropId: number | null) => (cropId === null ? null : (ofId.get(cropId) ?? null));
-  return {
-    crops,
-    centsOf: ({ cropId, role }) => (named(cropId) ?? middleOf.get(role))?.buyInCents.count ?? 1,
-    cropOf: ({ cropId, cropOnly, role, booking: { unacceptableCropIds: refused } }) => {
-      const crop = named(cropId);
-      const isRefused = (one: Crop) => refused.includes(one.id);
-      if (crop && !isRefused(crop)) return crop;
-      if (cropOnly) return null;
-      const middle = middleOf.get(role) ?? null;
-      if (!middle || !isRefused(middle)) return middle;
-      return middleCrop(
-        inOrder.filter((one) => !isRefused(one)),
-        role,
-      );
-    },
+  const lists = new Map(ROLES.map((role) => [role, listsFor([...crops].sort(byPrice), role)]));
+  const months = new Map<number, number>();
+  const monthOf = ({ eventDay }: Pick<Wanted, "eventDay">) => {
+    const known = months.get(eventDay) ?? monthNumber(toDay(eventDay - farm.leadDays));
+    months.set(eventDay, known);
+    return known;
   };
+  const boughtAs = (need: Wanted & Refusing, month = monthOf(need)): Bought | null => {
+    const { unacceptableCropIds, unacceptableColours } = need.booking;
+    const colours = need.colours.filter((colour) => !unacceptableColours.includes(colour));
+    if (need.colours.length > 0 && colours.length === 0) return null;
+    const offers = (crop: Crop): boolean =>
+      !unacceptableCropIds.includes(crop.id) && isIn(crop.buyInMonths, month) && !isAllIn(unacceptableColours, crop);
+    const named = need.cropId === null ? undefined : ofId.get(need.cropId);
+    const wanted = [...(named ? [[named]] : []), ...(need.cropOnly ? [] : (lists.get(need.role) ?? []))];
+    for (const list of wanted)
+      for (const colour of colours.length ? colours : [null]) {
+        const found = list.filter((crop) => offers(crop) && (colour === null || isIn(crop.buyInColours, colour)));
+        if (found.length) return { crop: middle(found), colour };
+      }
+    return null;
+  };
+  const known = new Map<string, number>();
+  const centsOf = (need: Wanted): number => {
+    const { role, cropId, cropOnly, colours } = need;
+    const key = `${monthOf(need)}/${role}/${cropId}/${cropOnly}/${colours.join()}`;
+    const cents =
+      known.get(key) ??
+      (boughtAs({ ...need, booking: REFUSING_NOTHING })?.crop ?? dearest(need))?.buyInCents.count ??
+      1;
+    known.set(key, cents);
+    return cents;
+  };
+  const dearest = ({ role, cropId }: Wanted): Crop | undefined =>
+    ofId.get(cropId ?? 0) ?? lists.get(role)?.flat().sort(byPrice).at(-1);
+  const middleCentsOf = (role: Role): number => {
+    const list = (lists.get(role) ?? []).find(({ length }) => length > 0);
+    return list ? middle(list).buyInCents.count : 1;
+  };
+  return { crops, centsOf, middleCentsOf, boughtAs, monthOf };
 }
 
-/** The middle one of the crops whose usual role it is, else of those that can take it. @param inOrder  crops by price */
-function middleCrop(inOrder: readonly Crop[], role: Role): Crop | null {
+const REFUSING_NOTHING = { unacceptableCropIds: [], unacceptableColours: [] };
+
+/** The lower of two middle ones. @param crops  in order of price, one at least */
+const middle = (crops: readonly Crop[]): Crop => crops[Math.floor((crops.length - 1) / 2)];
+
+/** Whether a list has it; one that says nothing has all. */
+const isIn = <T>(list: readonly T[], one: T): boolean => list.length === 0 || list.includes(one);
+
+/** Whether a crop is sold in none but colours that are refused. */
+const isAllIn = (refused: readonly Colour[], { buyInColours }: Crop): boolean =>
+  buyInColours.length > 0 && buyInColours.every((colour) => refused.includes(colour));
+
+/** The crops whose usual role it is, and after them those able, each by price. A role that is nobody's usual one has one list. @param inOrder  crops by price */
+function listsFor(inOrder: readonly Crop[], role: Role): Crop[][] {
   const usual = inOrder.filter((crop) => crop.usualRole === role);
-  const able = usual.length ? usual : inOrder.filter((crop) => crop.roles.includes(role));
-  return able[Math.floor((able.length - 1) / 2)] ?? null;
+  const able = inOrder.filter((crop) => crop.roles.includes(role) && crop.usualRole !== role);
+  return [usual, able];
 }
 
 /** By price; of equal ones the smaller bunch first, then by name, so that the order in which crops were written down does not matter. */

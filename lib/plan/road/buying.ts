@@ -1,15 +1,18 @@
 import type { Crop } from "#lib/domain/records/crop";
 import type { Farm } from "#lib/domain/records/farm-settings";
+import type { Colour } from "#lib/domain/words";
+import type { Bought, BuyInPrices } from "./buy-in";
 import type { Gap } from "./gaps";
-import type { Need } from "./needs";
 
 /**
- * What to buy in for a gap: whole bunches, so there may be stems over. `crop` is the one it is priced and bunched as: the named crop, or one of
- * middling price for the role. `orderBy` is a day number, the farm's ordering days before the event.
+ * What to buy in for a gap: whole bunches, so there may be stems over. `crop` and `colour` are what it is priced, bunched and ordered as: the named crop, or
+ * one of middling price for the role that is to be had. `orderBy` is a day number, the farm's ordering days before the event.
  */
 export type BuyIn = {
   readonly gap: Gap;
   readonly crop: Crop;
+  /** Null where any colour will do. */
+  readonly colour: Colour | null;
   readonly bunchCount: number;
   readonly boughtStems: number;
   readonly leftOverStems: number;
@@ -17,12 +20,12 @@ export type BuyIn = {
   readonly orderBy: number;
 };
 
-/** What to buy in for every gap, in order of the day to order by [B1]. A gap that no crop could fill is left out. */
-export function buying(farm: Farm, gaps: readonly Gap[], buyInCrop: (need: Need) => Crop | null): BuyIn[] {
+/** What to buy in for every gap, in order of the day to order by [B1]. A gap for which nothing is to be had is left out. */
+export function buying(farm: Farm, gaps: readonly Gap[], { boughtAs }: Pick<BuyInPrices, "boughtAs">): BuyIn[] {
   return gaps
     .flatMap((gap) => {
-      const crop = buyInCrop(gap.need);
-      return crop ? [buyIn(farm, gap, crop)] : [];
+      const bought = boughtAs(gap.need);
+      return bought ? [buyIn(farm, gap, bought)] : [];
     })
     .sort((a, b) => a.orderBy - b.orderBy);
 }
@@ -34,11 +37,12 @@ export function bunchesOf(crop: Crop, stems: number): Pick<BuyIn, "bunchCount" |
   return { bunchCount, boughtStems, costCents: Math.round(boughtStems * crop.buyInCents.count) };
 }
 
-function buyIn(farm: Farm, gap: Gap, crop: Crop): BuyIn {
+function buyIn(farm: Farm, gap: Gap, { crop, colour }: Bought): BuyIn {
   const bunches = bunchesOf(crop, gap.shortStems);
   return {
     gap,
     crop,
+    colour,
     ...bunches,
     leftOverStems: bunches.boughtStems - gap.shortStems,
     orderBy: gap.need.eventDay - farm.orderDaysAhead,

@@ -29,12 +29,12 @@ export const withDraft = (plan: MatchedSeason, draft: BookingDraft, bookingId: n
 /** The same for a season that is already as the draft will be matched in it (`asMetBy`). */
 export function matchedWith(stands: MatchedSeason, draft: BookingDraft, bookingId: number | null): DraftPlan {
   const { match: before, meetingSeasons, seasonYear, snapshot } = stands;
-  const { farm, crops, recipes } = snapshot;
+  const { farm, recipes } = snapshot;
   const draftId = bookingId ?? NEW_BOOKING_ID;
   const booking = { ...draft, id: draftId };
   const isAsked = draft.status !== "cancelled" && meetingSeasons.includes(seasonOfBooking(booking));
   const own = isAsked ? needsOf(booking, new ById("recipe", recipes)) : [];
-  const matched = match(farm, before.supplies, inOrder(before.needs, own, draftId), buyInFinder(crops));
+  const matched = match(farm, before.supplies, inOrder(before.needs, own, draftId), buyInFinder(snapshot));
   return { match: matched, gaps: gaps(farm, matched, seasonYear), draftId };
 }
 
@@ -52,7 +52,7 @@ export function asMetBy(plan: MatchedSeason, draft: BookingDraft, bookingId: num
   const plantings = seasons.flatMap((season) => forecastOf(plan, season));
   const asked = needs(snapshot, seasons);
   const supplies = supplyToDate({ snapshot, plantings, seasons, needs: asked, today });
-  const matched = match(snapshot.farm, supplies, asked, buyInFinder(snapshot.crops));
+  const matched = match(snapshot.farm, supplies, asked, buyInFinder(snapshot));
   return { snapshot, seasonYear, today, forecast: plan.forecast, meetingSeasons: seasons, match: matched };
 }
 

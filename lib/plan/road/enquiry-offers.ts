@@ -1,8 +1,7 @@
 import { addDays, type Day } from "#lib/domain/day";
 import { nearColours } from "#lib/domain/near-colours";
-import type { Crop } from "#lib/domain/records/crop";
 import type { Colour } from "#lib/domain/words";
-import { buyInFinder } from "./buy-in";
+import { type Bought, buyInFinder } from "./buy-in";
 import { bunchesOf } from "./buying";
 import type { MatchedSeason } from "./draft";
 import { type EnquiryAnswer, enquiryAnswer, needOf } from "./enquiry";
@@ -53,20 +52,20 @@ export function blooms({ snapshot, match }: Pick<MatchedSeason, "snapshot" | "ma
  * What buying in the rest would take: whole bunches of one crop for what is short in an ordinary year, and for what a poor one would lack. `orderBy` is
  * the farm's ordering days before the event; from the day after it is too late.
  */
-export type BuyInOffer = {
-  readonly crop: Crop;
+export type BuyInOffer = Bought & {
   readonly ordinary: { readonly bunchCount: number; readonly costCents: number };
   readonly poorest: { readonly bunchCount: number; readonly costCents: number };
   readonly orderBy: Day;
 };
 
-/** How the stems that an answer cannot promise could be bought in [B1]; null when it can promise all or no crop is sold for the role. */
+/** How the stems that an answer cannot promise could be bought in [B1]; null when it can promise all or nothing is to be had. */
 export function buyInOffer({ snapshot }: MatchedSeason, answer: EnquiryAnswer): BuyInOffer | null {
   if (answer.verdict === "yes") return null;
-  const crop = buyInFinder(snapshot.crops).cropOf(needOf(answer));
-  if (!crop) return null;
+  const bought = buyInFinder(snapshot).boughtAs(needOf(answer));
+  if (!bought) return null;
+  const { crop } = bought;
   return {
-    crop,
+    ...bought,
     ordinary: bunchesOf(crop, answer.needStems - answer.likelyNeedStems),
     poorest: bunchesOf(crop, answer.needStems - answer.promisedNeedStems),
     orderBy: addDays(answer.enquiry.eventOn, -snapshot.farm.orderDaysAhead),

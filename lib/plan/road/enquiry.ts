@@ -58,7 +58,7 @@ export const heldBooking = ({ stemCount, colours, role, eventOn }: Enquiry, { sp
 export function enquiryAnswer(plan: MatchedSeason, poor: readonly Match[], enquiry: Enquiry): EnquiryAnswer {
   if (yearOf(enquiry.eventOn) !== plan.seasonYear)
     throw new RangeError(`eventOn must lie in the plan's season ${plan.seasonYear}, got ${enquiry.eventOn}`);
-  const { farm, crops } = plan.snapshot;
+  const { farm } = plan.snapshot;
   const held = heldBooking(enquiry, farm);
   const stands = asMetBy(plan, held, null);
   const draft = matchedWith(stands, held, null);
@@ -67,7 +67,7 @@ export function enquiryAnswer(plan: MatchedSeason, poor: readonly Match[], enqui
   const likely = gained(stands.match, draft.match, needIndex);
   const poorYears = () => (stands === plan ? poor : poorMatches(stands));
   const poorNeedStems = (before: Match) =>
-    gained(before, match(farm, before.supplies, draft.match.needs, buyInFinder(crops)), needIndex).stems;
+    gained(before, match(farm, before.supplies, draft.match.needs, buyInFinder(plan.snapshot)), needIndex).stems;
   const promisedNeedStems = likely.stems === 0 ? 0 : Math.min(likely.stems, ...poorYears().map(poorNeedStems));
   const asked = enquiry.stemCount;
   const promisedStems = Math.min(asked, stemsWithoutSpare(promisedNeedStems, farm.spareShare));

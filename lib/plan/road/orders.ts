@@ -43,6 +43,7 @@ export function ordersPlan(
     match: match(farm, stemsLeft(ofBookings), needs, {
       // A crop's own price says what its stem loses at a stretch; no delivery is raised above that loss.
       centsOf: (asked) => ("booking" in asked ? centsOf.get(asked.booking) : undefined) ?? buyIn.centsOf(asked),
+      middleCentsOf: buyIn.middleCentsOf,
       crops: [],
     }),
   };

@@ -57,7 +57,7 @@ export function plan(
   today: number | null = null,
 ): Plan {
   const { farm } = snapshot;
-  const buyIn = buyInFinder(snapshot.crops);
+  const buyIn = buyInFinder(snapshot);
   const isSameYear = before?.snapshot.farm === farm && before.frostDay === frostDay;
   const bloom = forecast(snapshot, seasonYear, frostDay, ORDINARY_YEAR, isSameYear ? before.forecast : null);
   const seasons = meetingSeasons(snapshot, seasonYear);
@@ -75,7 +75,7 @@ export function plan(
     const ofBookings = pickList(matched, seasonYear);
     return sold ? walkedTogether(ofBookings, pickList(sold.match, seasonYear)) : ofBookings;
   });
-  const toBuy = whenAsked(() => buying(farm, short(), buyIn.cropOf));
+  const toBuy = whenAsked(() => buying(farm, short(), buyIn));
   const over = whenAsked(() => surplus(orders()?.match ?? matched, seasonYear));
   return {
     snapshot,

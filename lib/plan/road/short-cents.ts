@@ -6,7 +6,7 @@ import type { Need } from "./needs";
 import { stretchCentsFinder, weightOf } from "./stretch-cents";
 
 /** What a stem short is weighed by: what one is bought in at, and all crops that could serve in its place. */
-export type ShortPrices = Pick<BuyInPrices, "centsOf" | "crops">;
+export type ShortPrices = Pick<BuyInPrices, "centsOf" | "middleCentsOf" | "crops">;
 
 /** What a need costs at worst, in cents: to serve with a stem, and to go without one. */
 type WorstCents = {

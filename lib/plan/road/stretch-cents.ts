@@ -13,15 +13,15 @@ export const weightOf = ({ statusWeights }: Pick<Farm, "statusWeights">, status:
 
 /**
  * What the whole stretch of a crop's stem costs for a claim of that status, in cents [M3]: half the stem's price by the weight of the claim, but so little that
- * with the worst fit it stays below a stem short in any role that the crop can take, and never less than its whole hold.
+ * with the worst fit it stays below a stem short of middling price in any role that the crop can take, and never less than its whole hold.
  */
 export function stretchCentsFinder(
   farm: Farm,
-  { centsOf }: Pick<BuyInPrices, "centsOf">,
+  { middleCentsOf }: Pick<BuyInPrices, "middleCentsOf">,
 ): (crop: Crop, status: Status) => number {
   const known = new Map<Crop, number>();
   const cheapestRoleCents = (crop: Crop): number => {
-    const cents = known.get(crop) ?? Math.min(...crop.roles.map((role) => centsOf({ role, cropId: null })));
+    const cents = known.get(crop) ?? Math.min(...crop.roles.map(middleCentsOf));
     known.set(crop, cents);
     return cents;
   };

@@ -58,7 +58,7 @@ class StemsToDate {
   constructor(of: ToDate) {
     this.#of = of;
     this.#askers = new Set(of.needs.map(({ booking }) => booking.id));
-    this.#buyIn = buyInFinder(of.snapshot.crops);
+    this.#buyIn = buyInFinder(of.snapshot);
     this.#standing = new StandingStems(of.plantings);
     this.#free = coolerLots(of.snapshot, of.seasons);
   }

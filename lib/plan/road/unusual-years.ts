@@ -76,7 +76,7 @@ function upTo(
 
 /** The plan's needs matched anew with what an early and a late poor year give. */
 export function poorMatches(plan: Pick<Plan, keyof PlannedSupply>): Match[] {
-  const { farm, crops } = plan.snapshot;
-  const buyIn = buyInFinder(crops);
+  const { farm } = plan.snapshot;
+  const buyIn = buyInFinder(plan.snapshot);
   return unusualYears(plan).poor.map((supplies) => match(farm, supplies, plan.match.needs, buyIn));
 }

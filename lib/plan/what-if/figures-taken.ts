@@ -70,12 +70,12 @@ export function* figuresTakenSteps(
 }
 
 /**
- * Whether figures of a crop can move a plan: its price, which others are measured by, or how its stems are held is among them, some planting is
+ * Whether figures of a crop can move a plan: its price or when it is to be had, which others are measured by, or how its stems are held is among them, some planting is
  * cut otherwise, or other seasons meet the plan's [M8]. Forecasting is a fraction of matching, and a clock on a farm without a climate moves
  * nothing.
  */
 function canMove(before: Plan, forecasts: readonly SeasonForecast[], changed: ChangedCrop): boolean {
-  if (changed.figures.some(({ of }) => of === "number")) return true;
+  if (changed.figures.some(({ of }) => of === "number" || of === "trade")) return true;
   const taken = withFigures(before.snapshot, takenFigures([changed]));
   if (meetingSeasons(taken, before.seasonYear).join() !== before.meetingSeasons.join()) return true;
   return forecasts.some(({ season, frostDay, was }) => {

@@ -50,7 +50,7 @@ export function winterFutures(snapshot: Snapshot, seasonYear: number): WinterFut
   const suppliesOf = (grown: Forecast["plantings"]) =>
     supplyOf(snapshot, [...others, ...grown, ...everyDay], ...seasons);
   const asked = needs(snapshot, seasons);
-  const buyIn = buyInFinder(snapshot.crops);
+  const buyIn = buyInFinder(snapshot);
   const dugSupplies = suppliesOf(forecasts.flatMap(({ dug }) => dug));
   const network = matchNetwork(farm, dugSupplies, asked, buyIn);
   const nodeOf = nodeFinder(dugSupplies, network);

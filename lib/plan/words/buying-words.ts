@@ -2,7 +2,6 @@ import { toDay, withWeekday } from "#lib/domain/day";
 import { allOf } from "#lib/domain/listed";
 import type { BuyIn } from "#lib/plan/road/buying";
 import { type BuyingSlip, buyingTotals } from "#lib/plan/road/buying-slips";
-import { coloursInWords } from "./colour-words";
 import { countOf, inRoundMoney, inWholes, inWords } from "./numbers";
 
 /** "11 bunches, about $279" */
@@ -34,7 +33,7 @@ export const orderText = ({ arriveBy, lines }: BuyingSlip): string =>
   [
     `To arrive by ${withWeekday(toDay(arriveBy))}:`,
     ...lines.map(
-      ({ gap: { need }, crop, bunchCount }) =>
-        `${countOf(bunchCount, "bunch", "bunches")} of ${inWholes(crop.bunchStems.count)} ${crop.name.toLowerCase()}, ${coloursInWords(need)}`,
+      ({ crop, colour, bunchCount }) =>
+        `${countOf(bunchCount, "bunch", "bunches")} of ${inWholes(crop.bunchStems.count)} ${crop.name.toLowerCase()}, ${colour ?? "any colour"}`,
     ),
   ].join("\n");

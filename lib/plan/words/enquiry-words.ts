@@ -180,7 +180,7 @@ export function mostLeftWords(days: readonly OtherDay[]): string {
 export const KEPT_BRINGS = "In the colours asked: kept dahlias bloom weeks earlier. What keeping costs is told under";
 
 /** "2 bunches of 10 at the price of garden rose, $60 (trade); 3 in a poor year, $90; order by Sat 22 May" */
-export function buyInWords({ crop, ordinary, poorest, orderBy }: BuyInOffer): string {
+export function buyInWords({ crop, colour, ordinary, poorest, orderBy }: BuyInOffer): string {
   const bunches = ({ bunchCount, costCents }: BuyInOffer["ordinary"]) =>
     `${countOf(bunchCount, "bunch", "bunches")}, ${inRoundMoney(costCents)}`;
   const years =
@@ -189,14 +189,14 @@ export function buyInWords({ crop, ordinary, poorest, orderBy }: BuyInOffer): st
       : ordinary.bunchCount === 0
         ? `${bunches(poorest)}, in a poor year only`
         : `${bunches(ordinary)}; in a poor year ${bunches(poorest)}`;
-  return `${years}. Priced as ${crop.name.toLowerCase()} at ${crop.bunchStems.count} a bunch (${crop.buyInCents.mark}); order by ${withWeekday(orderBy)}.`;
+  return `${years}. Priced as ${colour ? `${colour} ` : ""}${crop.name.toLowerCase()} at ${crop.bunchStems.count} a bunch (${crop.buyInCents.mark}); order by ${withWeekday(orderBy)}.`;
 }
 
 /** Why nothing can be bought in. */
-export const noBuyInWords = (buyIn: BuyInOffer | null, { role }: Asked): string =>
+export const noBuyInWords = (buyIn: BuyInOffer | null, { role, colours }: Asked): string =>
   buyIn
     ? `It is too late to buy in: the order was due by ${withWeekday(buyIn.orderBy)}.`
-    : `No crop on the farm’s list is bought in as ${role}.`;
+    : `No ${role}${colours.length ? ` in ${anyOf(colours)}` : ""} is to be had from others in that month.`;
 
 /** The note of a booking that holds an enquiry: until when, and what was asked. */
 export const holdNote = (enquiry: Enquiry, { askedOn, heldUntil }: { askedOn: Day; heldUntil: Day }): string =>

@@ -9,6 +9,7 @@ import type { Origin } from "#lib/domain/sourced";
 import { TREATMENT_WORDS, type Units } from "#lib/domain/words";
 import { clockInWords } from "./clock-words";
 import { countOf, inPercent, inTenths } from "./numbers";
+import { tradeInWords } from "./trade-words";
 
 /** A changed figure as a row says it: what it is, what the farm has, what the tool says today, and where each comes from. */
 export type FigureWords = {
@@ -27,6 +28,14 @@ export function figureInWords(figure: ChangedFigure, manner: Manner): FigureWord
     const { was, is } = figure;
     return { name: field.label, was: said(was.count), is: said(is.count), wasFrom: was, isFrom: is };
   }
+  if (figure.of === "trade")
+    return {
+      name: "To be had from others",
+      was: tradeInWords(figure.was),
+      is: tradeInWords(figure.is),
+      wasFrom: figure.was.tradeOrigin,
+      isFrom: figure.is.tradeOrigin,
+    };
   const { was, is } = figure;
   const grown = TREATMENT_WORDS[was.treatment];
   return figure.of === "timing"

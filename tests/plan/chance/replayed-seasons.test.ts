@@ -144,7 +144,7 @@ describe("sampled seasons of a farm with recorded years", () => {
         heaviness: 0,
         daysLateOf: ({ planting: { id } }) => byPlanting[id - 1]?.[year] ?? null,
       });
-      const matched = match(farmNow.farm, supplyOf(farmNow, plantings, 2027), asked, buyInFinder(farmNow.crops));
+      const matched = match(farmNow.farm, supplyOf(farmNow, plantings, 2027), asked, buyInFinder(farmNow));
       const short = sampled.shortStems.slice(index * asked.length, (index + 1) * asked.length);
       expect([...short]).toEqual([...matched.shortStems]);
       shorts.add([...short].join());

@@ -33,12 +33,7 @@ export function certain(farm: Snapshot): Snapshot {
 export function expectNetworkOfPlan(farm: Snapshot, years: readonly number[], simulation: Simulation, season: number) {
   const sampled = simulation.season(season);
   const forecasts = years.flatMap((year, place) => asPlans(farm, year, sampled[place]));
-  const direct = matchNetwork(
-    farm.farm,
-    supplyOf(farm, forecasts, ...years),
-    needs(farm, years),
-    buyInFinder(farm.crops),
-  );
+  const direct = matchNetwork(farm.farm, supplyOf(farm, forecasts, ...years), needs(farm, years), buyInFinder(farm));
   const { network, solution } = simulation.matched(season);
   const { nodeCount, arcCount, from, to, cost, supply, unmetCost } = network.flow;
   expect([nodeCount, arcCount, network.nodeOfNeed(0)]).toEqual([

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { toDay } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
+import { COLOURS } from "#lib/domain/words";
 import { provenPlan } from "../../proven-plan";
 import { booking, crop, day, farm, focal, snapshot } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
@@ -49,15 +50,23 @@ test("[B1] in 200 farms every gap that some accepted crop can fill is bought in 
   fc.assert(
     fc.property(anyFarm, (given) => {
       const { gaps, buying } = provenPlan(given, 2027);
-      const canBeBought = ({ need: { cropId, cropOnly, role, booking } }: (typeof gaps)[number]) =>
-        given.crops.some(
-          ({ id, roles }) =>
-            !booking.unacceptableCropIds.includes(id) && (id === cropId || (!cropOnly && roles.includes(role))),
+      const has = <T>(list: readonly T[], one: T) => list.length === 0 || list.includes(one);
+      const canBeBought = ({ need: { cropId, cropOnly, role, booking, colours } }: (typeof gaps)[number]) => {
+        const sold = (colours.length > 0 ? colours : COLOURS).filter(
+          (colour) => !booking.unacceptableColours.includes(colour),
         );
+        return given.crops.some(
+          ({ id, roles, buyInColours, buyInMonths }) =>
+            !booking.unacceptableCropIds.includes(id) &&
+            (id === cropId || (!cropOnly && roles.includes(role))) &&
+            has(buyInMonths, 6) &&
+            sold.some((colour) => has(buyInColours, colour)),
+        );
+      };
       expect(buying.map(({ gap }) => gap.needIndex).sort((a, b) => a - b)).toEqual(
         gaps.filter(canBeBought).map(({ needIndex }) => needIndex),
       );
-      for (const { gap, crop: bought, bunchCount, boughtStems, leftOverStems, costCents } of buying) {
+      for (const { gap, crop: bought, colour, bunchCount, boughtStems, leftOverStems, costCents } of buying) {
         expect(Number.isInteger(bunchCount)).toBe(true);
         expect(boughtStems).toBe(bunchCount * bought.bunchStems.count);
         expect(boughtStems - gap.shortStems).toBe(leftOverStems);
@@ -66,6 +75,9 @@ test("[B1] in 200 farms every gap that some accepted crop can fill is bought in 
         expect(costCents).toBe(Math.round(boughtStems * bought.buyInCents.count));
         expect(bought.roles.includes(gap.need.role) || bought.id === gap.need.cropId).toBe(true);
         expect(gap.need.booking.unacceptableCropIds).not.toContain(bought.id);
+        if (colour !== null) expect(gap.need.colours).toContain(colour);
+        expect(gap.need.colours.length === 0).toBe(colour === null);
+        expect(gap.need.booking.unacceptableColours).not.toContain(colour);
       }
     }),
     anySeed,

@@ -56,7 +56,11 @@ describe("an enquiry over seeded farms", () => {
       expect(answer.promisedStems).toBeLessThanOrEqual(answer.likelyStems);
       for (const year of poor) {
         const { needs } = answer.draft.match;
-        const network = matchNetwork(farm.farm, year.supplies, needs, { centsOf: () => 100, crops: [] });
+        const network = matchNetwork(farm.farm, year.supplies, needs, {
+          centsOf: () => 100,
+          middleCentsOf: () => 100,
+          crops: [],
+        });
         const most = mostWithoutLoss({ needs, network }, answer.needIndex, keptIn(year, answer.draft.match));
         expect(answer.promisedNeedStems).toBeLessThanOrEqual(most);
       }
@@ -141,7 +145,7 @@ type Said = Omit<OtherDay, "colours">;
 /** The nearest day by asking every day of the year anew: each saved as a booking and planned, in the plan's year and in poor ones. */
 function nearestBySaving(planned: Plan, poor: readonly Match[], enquiry: Enquiry, today: Day): Said | null {
   const { snapshot: farm, match } = planned;
-  const buyIn = buyInFinder(farm.crops);
+  const buyIn = buyInFinder(farm);
   const held = { ...heldBooking(enquiry, farm.farm), client: "The caller", id: 100_000 };
   const rows: (Said & { away: number })[] = [];
   for (let number = toDayNumber(day("2027-01-01")); number <= toDayNumber(day("2027-12-31")); number++) {

@@ -17,7 +17,7 @@ const fitCents = (need: Need, ...[variety, crop]: [Variety, Crop]): number | nul
 const keptFor = (days: number, stretchDays = days) => ({ days, stretchDays });
 /** What a whole stretch of a stem of that price costs a claim, where focal stems are bought in at another price. */
 const stretched = (stemCents: number, focalCents: number) => (status: Status) =>
-  stretchCentsFinder(farm(), { centsOf: ({ role }) => (role === "focal" ? focalCents : 9999) })(
+  stretchCentsFinder(farm(), { middleCentsOf: (role) => (role === "focal" ? focalCents : 9999) })(
     crop({ id: 1, roles: ["accent", "focal"], buyInCents: { count: stemCents, mark: "own", source: null } }),
     status,
   );

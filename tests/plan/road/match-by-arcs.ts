@@ -1,5 +1,5 @@
 import type { Highs } from "highs";
-import { toDayNumber } from "#lib/domain/day";
+import { toDay, toDayNumber } from "#lib/domain/day";
 import type { CoolerStock } from "#lib/domain/records/cooler-lot";
 import type { Crop } from "#lib/domain/records/crop";
 import type { Variety } from "#lib/domain/records/variety";
@@ -71,7 +71,7 @@ export function directMatch(
           takes(need, crop) && Math.floor(keptDays(crop, snapshot)[1]) > Math.floor(keptDays(crop, snapshot)[0]),
       )
       .map((crop) => wholeStretch(crop, snapshot, need));
-    return Math.max(Math.round(priceOf(snapshot.crops, need) * weight), WORST_FIT_CENTS + Math.max(8, ...ages) + 1);
+    return Math.max(Math.round(priceOf(snapshot, need) * weight), WORST_FIT_CENTS + Math.max(8, ...ages) + 1);
   });
   return { lots, needStems: needs.map(({ stems }) => stems), shortCents, arcs };
 }
@@ -112,8 +112,16 @@ const weightOf = ({ farm: { statusWeights } }: Snapshot, { booking: { status } }
 /** What a stem costs that is held to the end of its stretch, as rule M3 states it. */
 function wholeStretch(crop: Crop, snapshot: Snapshot, need: SpecNeed): number {
   const weight = weightOf(snapshot, need);
-  const cheapest = crop.roles.map((role) => priceOf(snapshot.crops, { cropId: null, role })).sort((a, b) => a - b)[0];
+  const cheapest = Math.min(...crop.roles.map((role) => middlePrice(snapshot.crops, role)));
   return Math.max(8, Math.min(Math.round(crop.buyInCents.count * 0.5 * weight), Math.round(cheapest * weight) - 26));
+}
+
+/** The lower middle price of the crops whose usual role it is, else of those able; else a cent. */
+function middlePrice(crops: readonly Crop[], role: SpecNeed["role"]): number {
+  const usual = crops.filter(({ usualRole }) => usualRole === role);
+  const able = usual.length > 0 ? usual : crops.filter(({ roles }) => roles.includes(role));
+  const prices = able.map(({ buyInCents }) => buyInCents.count).sort((one, two) => one - two);
+  return prices[Math.ceil(prices.length / 2) - 1] ?? 1;
 }
 
 /** The crop's part of rule M2. */
@@ -122,14 +130,25 @@ const takes = ({ role, cropId, cropOnly, booking }: SpecNeed, crop: Crop): boole
   !booking.unacceptableCropIds.includes(crop.id) &&
   !(cropOnly && cropId !== null && cropId !== crop.id);
 
-/** The named crop's price; else the middle price of the crops whose usual role it is, else of those able; else a cent. */
-function priceOf(crops: readonly Crop[], { cropId, role }: Pick<SpecNeed, "cropId" | "role">): number {
-  const named = crops.find(({ id }) => id === cropId);
-  if (named) return named.buyInCents.count;
+/**
+ * The price of what would be bought on the day that bought stems arrive, were nothing refused: the named crop, else the lower middle one by price of the
+ * crops whose usual role it is, else of the other able ones, the first colour in which any is to be had; else the dearest; else a cent.
+ */
+function priceOf({ crops, farm }: Snapshot, { cropId, cropOnly, role, colours, eventDay }: SpecNeed): number {
+  const month = Number(toDay(eventDay - farm.leadDays).slice(5, 7));
+  const named = crops.filter(({ id }) => id === cropId);
   const usual = crops.filter(({ usualRole }) => usualRole === role);
-  const able = usual.length > 0 ? usual : crops.filter(({ roles }) => roles.includes(role));
-  const prices = able.map(({ buyInCents }) => buyInCents.count).sort((one, two) => one - two);
-  return prices[Math.ceil(prices.length / 2) - 1] ?? 1;
+  const able = crops.filter(({ roles, usualRole }) => roles.includes(role) && usualRole !== role);
+  const prices = (list: readonly Crop[]) =>
+    list.map(({ buyInCents }) => buyInCents.count).sort((one, two) => one - two);
+  for (const list of cropOnly ? [named] : [named, usual, able])
+    for (const colour of colours.length > 0 ? colours : [null]) {
+      const had = list
+        .filter(({ buyInMonths }) => buyInMonths.length === 0 || buyInMonths.includes(month))
+        .filter(({ buyInColours: sold }) => colour === null || sold.length === 0 || sold.includes(colour));
+      if (had.length > 0) return prices(had)[Math.ceil(had.length / 2) - 1];
+    }
+  return prices(named.length > 0 ? named : [...usual, ...able]).at(-1) ?? 1;
 }
 
 /** The least cost in cents by HiGHS. */

@@ -136,11 +136,11 @@ test("stems are called by their colour and role", () => {
 test("[B1] what buying in takes is said for an ordinary and for a poor year, with its mark and its day; or why there is none", () => {
   const { buyIn, answer } = asked(cream(40, { colours: ["cream", "blush", "plum"], stemCount: 90 }), uneven);
   expect(buyIn && buyInWords(buyIn)).toBe(
-    "1 bunch, $30; in a poor year 6 bunches, $180. Priced as crop 1 at 10 a bunch (own); order by Sat 22 May.",
+    "1 bunch, $30; in a poor year 6 bunches, $180. Priced as cream crop 1 at 10 a bunch (own); order by Sat 22 May.",
   );
   expect(noBuyInWords(buyIn, answer.enquiry)).toBe("It is too late to buy in: the order was due by Sat 22 May.");
   expect(noBuyInWords(null, { role: "foliage", colours: [] })).toBe(
-    "No crop on the farm’s list is bought in as foliage.",
+    "No foliage is to be had from others in that month.",
   );
   expect(notPlantedWords(["blue", "silver"], answer.enquiry, 2027)).toBe(
     "No blue or silver focal is planted for 2027.",
