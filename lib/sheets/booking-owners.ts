@@ -1,6 +1,7 @@
 import type { BookingRecord } from "#lib/domain/farm-records";
 import { Guesses, nameKey } from "#lib/domain/nearest-name";
-import type { KeptRows } from "./known-farm";
+import { KEY_HEADING, type KeptRows } from "./known-farm";
+import { lettersOfKey, lettersOfNames } from "./row-key";
 import { placeInWords } from "./sheet-problem";
 import type { Say, SheetRow } from "./sheet-rows";
 
@@ -20,6 +21,7 @@ type Owner = {
 export class BookingOwners {
   readonly #byIdentity = new Map<string, Owner>();
   readonly #daysOf = new Map<string, string[]>();
+  readonly #byLetters = new Map<string, Owner>();
   readonly #guesses = new Guesses();
 
   constructor(rows: readonly SheetRow<BookingRecord>[], kept: KeptRows["bookings"]) {
@@ -31,6 +33,8 @@ export class BookingOwners {
       const owner: Owner = before
         ? { id: `farm ${before.id}`, farmId: before.id, row }
         : { id: `new ${keyOf(named)}`, farmId: null, row };
+      const letters = lettersOfKey(row.textIn(KEY_HEADING));
+      if (letters !== null && !this.#byLetters.has(letters)) this.#byLetters.set(letters, owner);
       const earlier = this.#byIdentity.get(keyOf(named));
       if (!earlier?.row?.record) this.#enter(named, owner);
       if (before && keyOf(before.row) !== keyOf(named)) this.#byIdentity.set(keyOf(before.row), owner);
@@ -38,9 +42,11 @@ export class BookingOwners {
   }
 
   /** What tells the booking of a line from others; the line's own client and day where there is none. */
-  idOf = (line: Named): string => this.#byIdentity.get(keyOf(line))?.id ?? keyOf(line);
+  idOf = (line: Named): string => this.find(line)?.id ?? keyOf(line);
 
-  find = (line: Named): Owner | undefined => this.#byIdentity.get(keyOf(line));
+  /** By the client and day that it has, or had when its row went out. */
+  find = (line: Named): Owner | undefined =>
+    this.#byIdentity.get(keyOf(line)) ?? this.#byLetters.get(lettersOfNames(line.client, line.eventOn));
 
   /** The line under the client and day that its booking has after the upload. */
   renamed<Line extends Named>(line: Line): Line {

@@ -2,6 +2,7 @@ import type { CropRecord, CurveRecord, RecipeRecord, VarietyRecord } from "#lib/
 import { nameKey } from "#lib/domain/nearest-name";
 import { KEY_HEADING, type KeptRow } from "./known-farm";
 import type { NameBook } from "./name-book";
+import { lettersOfKey } from "./row-key";
 import { placeInWords } from "./sheet-problem";
 import { linkRows, type SheetRow, type SheetRows } from "./sheet-rows";
 import type { VarietyBook } from "./variety-book";
@@ -39,6 +40,7 @@ export function enterNames<T extends { readonly name: string }>(
   const taken = new Map(
     sheet.rows.map(({ record, kept, place }) => [place, record && anothersName(record.name, kept, book)]),
   );
+  noteOldNames(sheet, book);
   return linkRows(sheet, (record, say, row) => {
     const before = renamedFrom(row);
     const anothers = taken.get(row.place);
@@ -48,6 +50,14 @@ export function enterNames<T extends { readonly name: string }>(
     else if (before !== null) book.rename(before, record.name, row.place);
     return inBookSpelling(record, book);
   });
+}
+
+/** Rows that are called otherwise than when they went out: after a first import the farm knows the new name alone, and the file's other sheets say the old one. */
+function noteOldNames({ rows }: SheetRows<{ readonly name: string }>, book: NameBook): void {
+  for (const { record, textIn } of rows) {
+    const letters = lettersOfKey(textIn(KEY_HEADING));
+    if (record && letters !== null) book.goneOutAs(letters, record.name);
+  }
 }
 
 /** What replaces a thing of the farm takes the farm's spelling of its name. */
@@ -71,6 +81,7 @@ export function linkRecipes(sheet: SheetRows<RecipeRecord>, recipes: NameBook): 
   const firstOfKept = new Map<number, SheetRow<RecipeRecord>>();
   for (const row of sheet.rows)
     if (row.record && row.kept && !firstOfKept.has(row.kept.id)) firstOfKept.set(row.kept.id, row);
+  noteOldNames(sheet, recipes);
   const agreed = linkRows(sheet, (record, say, row) => {
     const first = firstOf.get(keyOf(row));
     const anothers = anothersName(record.name, row.kept, recipes);
@@ -118,12 +129,14 @@ export function linkVarieties(
   crops: NameBook,
   varieties: VarietyBook,
 ): SheetRows<VarietyRecord> {
-  const linked = linkRows(sheet, (record, say, { place, kept }) => {
+  const linked = linkRows(sheet, (record, say, { place, kept, textIn }) => {
     const crop = crops.find(record.crop);
     if (!crop.ok) {
       say("crop", crop.message);
       return null;
     }
+    const letters = lettersOfKey(textIn(KEY_HEADING));
+    if (letters !== null) varieties.goneOutAs(letters, crop.name, record.variety);
     const before = kept && (kept.row as VarietyRecord);
     if (before && varieties.change({ ...record, crop: crop.name }, before, place))
       return { ...record, crop: crop.name };

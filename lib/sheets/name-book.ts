@@ -3,6 +3,7 @@ import { anyOf } from "#lib/domain/listed";
 import { Guesses, nameKey } from "#lib/domain/nearest-name";
 import { sameWord } from "#lib/domain/same-word";
 import { CROP_WORDS, PIECE_NOUNS, PIECE_WORDS } from "#lib/domain/trade-words";
+import { lettersOfNames } from "./row-key";
 import { type Place, placeInWords } from "./sheet-problem";
 
 /** A name that was found, in its own spelling, or what is wrong and how to mend it. */
@@ -27,6 +28,7 @@ export class NameBook {
   readonly #messages = new Map<string, string>();
   readonly #others: OtherNames | undefined;
   readonly #byWords = new Map<string, readonly string[]>();
+  readonly #nowCalled = new Map<string, string>();
 
   /**
    * @param word   what the names are names of: "bed"
@@ -66,6 +68,11 @@ export class NameBook {
       this.#entries.set(key, { name, isOnFarm: true, place, isRight: true });
   }
 
+  /** A row that went out under a name with these letters is called `name` now: other sheets of its upload may say the old one. */
+  goneOutAs(letters: string, name: string): void {
+    if (!this.#nowCalled.has(letters)) this.#nowCalled.set(letters, name);
+  }
+
   /** The name meant by `text`, or the text itself where none is found. */
   named = (text: string): string => {
     const found = this.find(text);
@@ -82,6 +89,9 @@ export class NameBook {
         ok: false,
         message: `${this.#word} "${entry.name}" is on ${placeInWords(entry.place)}, which has a problem: mend that row first`,
       };
+    const now = this.#nowCalled.get(lettersOfNames(text));
+    const renamed = now === undefined ? undefined : this.#entries.get(nameKey(now));
+    if (renamed?.isRight) return { ok: true, name: renamed.name };
     const meant = this.#othersMeant(text);
     if (meant.length === 1) return { ok: true, name: meant[0] };
     if (meant.length > 1)

@@ -2,6 +2,7 @@ import type { VarietyRecord } from "#lib/domain/farm-records";
 import { inQuotes } from "#lib/domain/in-quotes";
 import { Guesses, nameKey } from "#lib/domain/nearest-name";
 import type { Colour } from "#lib/domain/words";
+import { lettersOfNames } from "./row-key";
 import { type Place, placeInWords } from "./sheet-problem";
 
 /** A variety that was found, in its own spelling, or what is wrong, in which column, and how to mend it. */
@@ -21,6 +22,7 @@ export class VarietyBook {
   readonly #namesOf = new Map<string, string[]>();
   readonly #guesses = new Guesses();
   readonly #wrong = new Map<string, Place>();
+  readonly #nowCalled = new Map<string, string>();
 
   constructor(known: readonly VarietyRecord[]) {
     for (const variety of known) this.#put(variety, null);
@@ -28,7 +30,7 @@ export class VarietyBook {
 
   /** The variety that a row names. With a colour it may be new; without one it must be known. */
   meet(crop: string, name: string, colour: Colour | null): VarietyReading {
-    const entry = this.#entries.get(keyOf(crop, name));
+    const entry = this.#find(crop, name);
     if (entry && (colour === null || colour === entry.variety.colour || colour === entry.before))
       return { ok: true, variety: entry.variety };
     if (entry) {
@@ -58,13 +60,24 @@ export class VarietyBook {
 
   /** The name of a variety that is known, or the text itself. */
   named(crop: string, name: string): string {
-    return this.#entries.get(keyOf(crop, name))?.variety.variety ?? name;
+    return this.#find(crop, name)?.variety.variety ?? name;
   }
 
   /** The colour that a row means which says none, or the one from before the upload: the variety's own. */
   colourMeant(crop: string, name: string, colour: Colour | null): Colour | null {
-    const entry = this.#entries.get(keyOf(crop, name));
+    const entry = this.#find(crop, name);
     return entry && (colour === null || colour === entry.before) ? entry.variety.colour : colour;
+  }
+
+  /** A row that went out under a name with these letters is called `name` now: other sheets of its upload may say the old one. */
+  goneOutAs(letters: string, crop: string, name: string): void {
+    if (!this.#nowCalled.has(letters)) this.#nowCalled.set(letters, keyOf(crop, name));
+  }
+
+  #find(crop: string, name: string): Entry | undefined {
+    return (
+      this.#entries.get(keyOf(crop, name)) ?? this.#entries.get(this.#nowCalled.get(lettersOfNames(crop, name)) ?? "")
+    );
   }
 
   /** Enters the variety of a clean row. */
