@@ -44,8 +44,11 @@ const told = ({ outcome, problems }: FormState) => [outcome, ...problems.map(({ 
 const actionFiles = readdirSync("app", { recursive: true, encoding: "utf8" })
   .map((path) => join("app", path))
   .filter((path) => /\.ts$/.test(path) && readFileSync(path, "utf8").startsWith('"use server"'));
-/** These ask nothing (a copy of the farm) or answer with something else than a form: a season, an undo, sheets, rows read without writing. */
-const OTHER = /copies|frame|files|pasted/;
+/**
+ * These ask nothing (a copy of the farm) or answer with something else than a form: a season, an undo, sheets, rows read without writing. The way in of
+ * people writes no record of the farm; tests/app/people has it.
+ */
+const OTHER = /copies|frame|files|pasted|people|sign-in|join/;
 /** These look and never write; they answer with what they see, not with a form. */
 const ONLY_LOOK = ["compareWeather", "learnFirstCuts"];
 
