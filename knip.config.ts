@@ -16,7 +16,7 @@ const config = ({ production }: { production?: boolean }): KnipConfig => ({
     ...(production ? ["tests/bench/*.ts!"] : []),
     "tests/bench/{cold-plan,fill-farm}.ts",
     "app/kept-pages/{kept-pages,read-ahead}.ts!",
-    "db/copies/run-{copy,restore}.ts!",
+    "db/*/run-{copy,restore,password}.ts!",
     "tests/trust/{victim,other-server,on-disks}.ts",
     // Certificates, which only tests ask for.
     "lib/**/check-*.ts!",

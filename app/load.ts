@@ -72,13 +72,13 @@ export function farmFile(): KeptOpen {
   return kept.file;
 }
 
-/** The farm as it stands, read again only after a write, and of it only the rows that the write has touched; to a helper without what is not theirs. */
+/** The farm as it stands, read again only after a write, and of it only the rows that the write has touched; to whoever is neither its owner nor a designer as a helper may know it. */
 export function loadFarm(): Snapshot {
   const { snapshot } = whileHeld(loaded, kept.loaded);
   return isForHelper() ? forHelper(snapshot) : snapshot;
 }
 
-const isForHelper = (): boolean => roleNow() === "helper";
+const isForHelper = (): boolean => ["helper", "stranger"].includes(roleNow());
 const plansKept = (): KeptPlans => (isForHelper() ? kept.plansForHelpers : kept.plans);
 
 function loaded(): Loaded {

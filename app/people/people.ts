@@ -140,9 +140,28 @@ export class People {
     }));
   }
 
-  /** Signs everybody out, on every device, and ends every code. */
+  /** Signs everybody out, on every device, and ends every code and the calendar's address. */
   signOutEverywhere(): void {
-    this.#file.write((kept) => ({ ...kept, sessions: [], invitations: [] }));
+    this.#file.write((kept) => ({ ...kept, sessions: [], invitations: [], calendarHash: null }));
+  }
+
+  /** A key for the address of the season's calendar; the one before ends. */
+  newCalendar(): string {
+    const key = chance();
+    this.#file.write((kept) => ({ ...kept, calendarHash: hashOf(key) }));
+    return key;
+  }
+
+  endCalendar(): void {
+    this.#file.write((kept) => ({ ...kept, calendarHash: null }));
+  }
+
+  get hasCalendar(): boolean {
+    return this.#file.read().calendarHash !== null;
+  }
+
+  isCalendar(key: string): boolean {
+    return this.#file.read().calendarHash === hashOf(key);
   }
 
   #begin(personId: number): string {

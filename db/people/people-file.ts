@@ -2,7 +2,7 @@ import { readFileSync, statSync } from "node:fs";
 import { writeOverFile } from "#db/file/write-file";
 import { type PeopleKept, peopleSchema } from "#lib/domain/people";
 
-const NOBODY: PeopleKept = { ownerPassword: null, people: [], sessions: [], invitations: [] };
+const NOBODY: PeopleKept = { ownerPassword: null, people: [], sessions: [], invitations: [], calendarHash: null };
 
 /**
  * The file that keeps the people of a farm, beside the farm's own and apart from it: no copy of the farm carries a password or a session that is

@@ -5,8 +5,8 @@ export const HIRED_ROLES = ["helper", "designer"] as const;
 export type HiredRole = (typeof HIRED_ROLES)[number];
 
 /**
- * All that is kept of the people of a farm. `until` are moments in UTC, "YYYY-MM-DDThh:mm:ssZ"; of the password, of tokens and of codes only hashes are
- * kept. The owner is person 0, and no row of `people`.
+ * All that is kept of the people of a farm. `until` are moments in UTC, "YYYY-MM-DDThh:mm:ssZ"; of the password, of tokens, of codes and of
+ * the calendar's address only hashes are kept. The owner is person 0, and no row of `people`.
  */
 export const peopleSchema = z.object({
   ownerPassword: z.string().nullable(),
@@ -15,5 +15,6 @@ export const peopleSchema = z.object({
   ),
   sessions: z.array(z.object({ tokenHash: z.string(), personId: z.int(), until: z.string() })),
   invitations: z.array(z.object({ codeHash: z.string(), personId: z.int(), until: z.string() })),
+  calendarHash: z.string().nullable().default(null),
 });
 export type PeopleKept = z.infer<typeof peopleSchema>;

@@ -156,6 +156,23 @@ test("the history says who made a change; each takes back their own, and nobody 
   await helper.locator(".lastchange", { hasText: "took back" }).waitFor();
 });
 
+test("a calendar program without a cookie has the calendar by its address, with short names, until the address is ended", async () => {
+  await owner.goto(`${address}/farm/people`, { waitUntil: "networkidle" });
+  await owner.getByRole("button", { name: "Make an address" }).click();
+  const link = (await owner.locator(".join-code code").textContent()) ?? "";
+  const calendar = await fetch(link);
+  const said = await calendar.text();
+  expect([calendar.status, calendar.headers.get("content-type")]).toEqual([200, "text/calendar; charset=utf-8"]);
+  expect(said).toContain("BEGIN:VCALENDAR");
+  expect(said).toContain("Ashgrove");
+  expect(said).not.toContain("Ashgrove wedding");
+  expect((await fetch(`${link}x`)).status).toBe(404);
+  await owner.reload({ waitUntil: "networkidle" });
+  await owner.getByRole("button", { name: "End the address" }).click();
+  await owner.getByRole("button", { name: "End the address" }).waitFor({ state: "detached" });
+  expect((await fetch(link)).status).toBe(404);
+});
+
 test("who is ended with a tap is out with the next step", async () => {
   await owner.goto(`${address}/farm/people`, { waitUntil: "networkidle" });
   await owner.getByRole("button", { name: "End: Wren" }).click();

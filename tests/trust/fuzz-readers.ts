@@ -7,9 +7,11 @@ import { readPastedRows } from "#lib/sheets/pasted-rows";
 import { readFarmSheets } from "#lib/sheets/read-farm-sheets";
 import { unzipSheets } from "#lib/sheets/unzip-sheets";
 import { parseBookingForm } from "../../app/bookings/editor/parse-form";
+import { calledActions } from "../../app/door/called-actions";
 import { judge } from "../../app/door/judge";
 import { isWellFormed } from "../../app/door/well-formed";
 import { formIn, readEnquiry } from "../../app/enquiry/asked-enquiry";
+import { tokenIn, withoutToken } from "../../app/people/session-cookie";
 import { choiceOf } from "../../app/picking/choice";
 import { mangled, oddText } from "./odd-inputs";
 import type { Sheet } from "./odd-uploads";
@@ -65,6 +67,16 @@ export function oddReads(farm: Snapshot): Readonly<Record<string, OddRead>> {
     queries: (random) => [choiceOf(query(random)), readEnquiry(formIn(query(random)), { units: "us" })],
     "form calls": (random) =>
       isWellFormed("multipart/form-data; boundary=x", random() < 0.5, Buffer.from(mangled(random, PARTS))),
+    "called actions": (random) =>
+      calledActions(random() < 0.3 ? oddText(random) : undefined, [
+        { name: mangled(random, "$ACTION_REF_1"), text: "" },
+        { name: mangled(random, "$ACTION_1:0"), text: mangled(random, '{"id":"a","bound":"$@1"}') },
+        { name: oddText(random), text: oddText(random) },
+      ]),
+    cookies: (random) => {
+      const cookies = mangled(random, `theme=dark; session=${oddText(random)}; season=2027`);
+      return [tokenIn(cookies), withoutToken(cookies)];
+    },
     requests: (random) => {
       const headers = Object.fromEntries(
         ["host", "origin", "content-type", "content-length", "sec-fetch-site"].map((name) => [

@@ -39,6 +39,10 @@ const ADDRESSES = [
   "/farm/recipes/~",
   "/farm/files/sheet/~",
   "/farm/history?refused=~",
+  "/farm/people",
+  "/join/~",
+  "/calendar/~",
+  "/sign-in",
   "/~",
 ];
 const BEDS = '{"seasonYear":2027,"keptBedIds":[1]}';

@@ -3,8 +3,9 @@
 import { useActionState } from "react";
 import type { CodeState } from "./code-state";
 import { invite } from "./people-actions";
+import { ShownCode } from "./shown-code";
 
-/** Makes the code for one person's phone and shows it until the page is left. Dark on light in any theme: many readers take no other. */
+/** Makes the code for one person's phone and shows it until the page is left. */
 export function CodeForm({ personId, name, words }: { personId: number; name: string; words: string }) {
   const [code, make, isPending] = useActionState<CodeState, FormData>(invite, null);
   return (
@@ -13,23 +14,10 @@ export function CodeForm({ personId, name, words }: { personId: number; name: st
       <button type="submit" disabled={isPending} aria-label={`${words}: ${name}`}>
         {words}
       </button>
-      {code && (
-        <div role="status" className="join-code">
-          <svg
-            viewBox={`0 0 ${code.drawing.size} ${code.drawing.size}`}
-            role="img"
-            aria-label={`Code for ${name}’s phone`}
-            shapeRendering="crispEdges"
-          >
-            <rect width={code.drawing.size} height={code.drawing.size} />
-            <path d={code.drawing.dark} />
-          </svg>
-          <p className="note">
-            {name} scans this with the phone’s camera, or opens <code>{code.link}</code>. It is good for one phone and a
-            quarter of an hour.
-          </p>
-        </div>
-      )}
+      <ShownCode code={code} label={`Code for ${name}’s phone`}>
+        {name} scans this with the phone’s camera, or opens the address. It is good for one phone and a quarter of an
+        hour.
+      </ShownCode>
     </form>
   );
 }

@@ -6,8 +6,9 @@ import { Form } from "../../ui/form.client";
 import { SelectField, TextField } from "../../ui/form-fields.client";
 import { Table } from "../../ui/table";
 import { FarmTabs } from "../farm-tabs";
+import { CalendarForm } from "./calendar-form.client";
 import { CodeForm } from "./code-form.client";
-import { end, hire, signOutEverywhere } from "./people-actions";
+import { end, endCalendar, hire, signOutEverywhere } from "./people-actions";
 
 export const metadata: Metadata = { title: "People" };
 
@@ -20,7 +21,7 @@ export default function PeoplePage() {
     <>
       <h1>Farm: people</h1>
       <FarmTabs open="/farm/people" />
-      {open ? <People hired={open.people.hired()} address={open.address} isEncrypted={open.isEncrypted} /> : <Closed />}
+      {open ? <People {...open} hired={open.people.hired()} isShared={open.people.hasCalendar} /> : <Closed />}
     </>
   );
 }
@@ -40,9 +41,9 @@ const Closed = () => (
   </>
 );
 
-type Props = { hired: readonly Hired[]; address: string; isEncrypted: boolean };
+type Props = { hired: readonly Hired[]; address: string; isEncrypted: boolean; isShared: boolean };
 
-const People = ({ hired, address, isEncrypted }: Props) => (
+const People = ({ hired, address, isEncrypted, isShared }: Props) => (
   <>
     <p>
       The farm is open at <code>{address}</code>.{" "}
@@ -84,9 +85,26 @@ const People = ({ hired, address, isEncrypted }: Props) => (
         </div>
       </Form>
     </section>
+    <section aria-labelledby="the-calendar">
+      <h2 id="the-calendar">The calendar by subscription</h2>
+      <p>
+        Picking days and events in a calendar program that reads them again by itself, with clients by a short name.
+        Whoever has the address has the calendar. {isShared && "There is an address now."}
+      </p>
+      <div className="signed-in">
+        <CalendarForm isShared={isShared} />
+        {isShared && (
+          <form action={endCalendar}>
+            <button type="submit" className="quiet">
+              End the address
+            </button>
+          </form>
+        )}
+      </div>
+    </section>
     <section aria-labelledby="a-phone-lost">
       <h2 id="a-phone-lost">A phone lost</h2>
-      <p>Signs everybody out on every device, you too, and ends every code.</p>
+      <p>Signs everybody out on every device, you too, and ends every code and the calendar’s address.</p>
       <form action={signOutEverywhere}>
         <button type="submit">Sign out everywhere</button>
       </form>

@@ -31,9 +31,19 @@ export async function hire(_: FormState, form: FormData): Promise<FormState> {
 export async function invite(_: CodeState, sent: FormData): Promise<CodeState> {
   const open = openFarm();
   const code = open?.people.invite(personIn(sent)) ?? null;
-  if (!open || code === null) return null;
-  const link = `${open.address}/join/${code}`;
-  return { link, drawing: qrDrawing(link) };
+  return open && code ? shown(`${open.address}/join/${code}`) : null;
+}
+
+/** Makes a new address of the season's calendar, and ends the one before. */
+export async function newCalendar(): Promise<CodeState> {
+  const open = openFarm();
+  return open ? shown(`${open.address}/calendar/${open.people.newCalendar()}`) : null;
+}
+
+/** Ends the address of the calendar. */
+export async function endCalendar(): Promise<void> {
+  openFarm()?.people.endCalendar();
+  redirect("/farm/people");
 }
 
 /** Ends what one person may do, at once. */
@@ -47,6 +57,8 @@ export async function signOutEverywhere(): Promise<void> {
   openFarm()?.people.signOutEverywhere();
   redirect("/sign-in");
 }
+
+const shown = (link: string): CodeState => ({ link, drawing: qrDrawing(link) });
 
 const NOT_OPEN = "the farm is not open to people now";
 

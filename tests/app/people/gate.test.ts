@@ -11,49 +11,14 @@ import { ACTIONS, ROUTES } from "../../../app/people/allowed";
 import { People } from "../../../app/people/people";
 import type { Asking } from "../../../app/people/who";
 import { knock } from "../door/knock";
-
-/** What each may do, written down a second time and by hand: who widens the table has to say so here as well. */
-const HELPER_ROUTES = [
-  "/beds/buds",
-  "/farm/cooler",
-  "/join/[code]",
-  "/not-yours",
-  "/picking",
-  "/picking/calendar",
-  "/picking/csv",
-  "/picking/labels",
-  "/picking/print",
-  "/sign-in",
-];
-const DESIGNER_ROUTES = [
-  "/beds",
-  "/beds/[id]",
-  "/bookings",
-  "/bookings/[id]",
-  "/bookings/coverage",
-  "/bookings/new",
-  "/dates",
-  "/enquiry",
-  "/enquiry/answer",
-  "/join/[code]",
-  "/not-yours",
-  "/sign-in",
-];
-const STRANGER_ROUTES = ["/join/[code]", "/sign-in"];
-const STRANGER_ACTIONS = ["chooseTheme", "join", "signIn"];
-const SIGNED_IN_ACTIONS = [...STRANGER_ACTIONS, "chooseSeason", "signOut", "undo"];
-const HELPER_ACTIONS = [...SIGNED_IN_ACTIONS, "deleteCoolerStock", "noteBuds", "saveCoolerStock"];
-const DESIGNER_ACTIONS = [
-  ...SIGNED_IN_ACTIONS,
-  "changeStatus",
-  "deleteBooking",
-  "holdEnquiry",
-  "promiseAllCovered",
-  "promiseCovered",
-  "readPasted",
-  "rememberColour",
-  "saveBooking",
-];
+import {
+  DESIGNER_ACTIONS,
+  DESIGNER_ROUTES,
+  HELPER_ACTIONS,
+  HELPER_ROUTES,
+  STRANGER_ACTIONS,
+  STRANGER_ROUTES,
+} from "./theirs";
 
 const SECRET = "known to the process alone";
 const folder = mkdtempSync(join(tmpdir(), "farm-"));

@@ -121,6 +121,23 @@ test("signing out ends one device, and everywhere ends all of them and every cod
   expect([people.whoHas(b.token), people.whoHas(helper), people.join(code)]).toEqual([null, null, null]);
 });
 
+test("the calendar has one address, which holds until it is ended, made anew, or all is ended", () => {
+  expect(people.isCalendar("")).toBe(false);
+  const first = people.newCalendar();
+  expect([people.isCalendar(first), open().isCalendar(first), people.isCalendar(`${first}x`)]).toEqual([
+    true,
+    true,
+    false,
+  ]);
+  const second = people.newCalendar();
+  expect([people.isCalendar(first), people.isCalendar(second), people.hasCalendar]).toEqual([false, true, true]);
+  people.endCalendar();
+  expect([people.isCalendar(second), people.hasCalendar]).toEqual([false, false]);
+  const third = people.newCalendar();
+  people.signOutEverywhere();
+  expect(people.isCalendar(third)).toBe(false);
+});
+
 test("the file of the people holds no password, token or code, lies beside the farm's, and is the owner's alone", async () => {
   const signed = await people.signIn(PASSWORD, "a");
   const code = people.invite(hired("Wren")) ?? "";
