@@ -67,6 +67,7 @@ export const farm = (given: Partial<Farm> = {}): Farm => ({
     leafCubicMetresAtHand: null,
     tarpSquareMetresAtHand: null,
     hoursAtHand: null,
+    expectedSaturdayCount: 0,
     workHoursPerDay: 6,
     figuresEdition: 2,
     keepShareAtMost: null,

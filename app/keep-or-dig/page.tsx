@@ -15,6 +15,7 @@ import { NoCandidates } from "./no-candidates";
 import { NotAsked } from "./not-asked";
 import { Planner } from "./planner.client";
 import { atHandOf, bedRows, keptNowIds } from "./planner-data";
+import { StillToCome } from "./still-to-come";
 import { boardOf } from "./tried-plan";
 
 export const metadata: Metadata = { title: "Keep or dig" };
@@ -52,6 +53,7 @@ export default async function KeepOrDigPage() {
               isOver: keepingTime(snapshot, beds, year, today()) === "over",
             }}
           />
+          <StillToCome snapshot={snapshot} seasonYear={year} />
           <NotAsked snapshot={snapshot} seasonYear={year} />
           <BeforeKeeping />
         </>

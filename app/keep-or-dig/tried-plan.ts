@@ -2,9 +2,10 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import { type Plan, plan } from "#lib/plan/road/plan";
 import { type KeepBoard, keepBoard } from "#lib/plan/what-if/keep-board";
 import { withKeptBeds } from "#lib/plan/winter/beds";
+import { withExpectedBookings } from "#lib/plan/winter/expected-bookings";
 import { plantingsToChange } from "#lib/plan/winter/kept-beds";
 import { keptInWords } from "#lib/plan/words/keep-or-dig-words";
-import { loadFarm, loadPlan } from "../load";
+import { loadPlan } from "../load";
 
 type Tried = {
   readonly snapshot: Snapshot;
@@ -13,15 +14,22 @@ type Tried = {
 };
 
 /** Kept for the life of the server, across the bundles that Next makes: what was tried last on the farm as it stands. */
-const shared: typeof globalThis & { keepTried?: Tried } = globalThis;
+const shared: typeof globalThis & { keepTried?: readonly Tried[] } = globalThis;
+
+/** The farm, and the farm with the bookings still to come. */
+const FARMS_KEPT = 2;
 
 /** A plan of a large farm takes some ten megabytes, a board some ten kilobytes. */
 const PLANS_KEPT = 3;
 const BOARDS_KEPT = 64;
 
 function tried(snapshot: Snapshot): Tried {
-  if (shared.keepTried?.snapshot !== snapshot) shared.keepTried = { snapshot, plans: new Map(), boards: new Map() };
-  return shared.keepTried;
+  const kept = shared.keepTried ?? [];
+  const found = kept.find((one) => one.snapshot === snapshot);
+  if (found) return found;
+  const fresh: Tried = { snapshot, plans: new Map(), boards: new Map() };
+  shared.keepTried = [fresh, ...kept].slice(0, FARMS_KEPT);
+  return fresh;
 }
 
 /** What is kept under `key`, made when it is not; of all that is kept so the latest `most` stay. */
@@ -50,9 +58,11 @@ const triedPlan = (snapshot: Snapshot, seasonYear: number, keptBedIds: readonly 
 export type ThreeWinters = { readonly dug: Plan; readonly stands: Plan; readonly tried: Plan };
 
 /** The season with every candidate bed dug, as the farm stands, and with these beds kept. */
-export function threeWinters(seasonYear: number, keptBedIds: readonly number[]): ThreeWinters {
-  const stands = loadPlan(seasonYear);
-  const { snapshot } = stands;
+export const threeWinters = (seasonYear: number, keptBedIds: readonly number[]): ThreeWinters =>
+  winters(loadPlan(seasonYear), keptBedIds);
+
+function winters(stands: Plan, keptBedIds: readonly number[]): ThreeWinters {
+  const { snapshot, seasonYear } = stands;
   const isAsItStands = plantingsToChange(snapshot, seasonYear, keptBedIds).length === 0;
   const dug = triedPlan(snapshot, seasonYear, [], stands);
   return { dug, stands, tried: isAsItStands ? stands : triedPlan(snapshot, seasonYear, keptBedIds, dug) };
@@ -61,9 +71,21 @@ export function threeWinters(seasonYear: number, keptBedIds: readonly number[]):
 /** `words`: what keeping the beds covers, in a sentence. */
 export type BoardInWords = KeepBoard & { readonly words: string };
 
+/** The plan that Keep or dig reckons with: the farm's own, or with the bookings still to come. */
+function reckonedPlan(seasonYear: number): Plan {
+  const own = loadPlan(seasonYear);
+  const expected = withExpectedBookings(own.snapshot, seasonYear);
+  if (expected === own.snapshot) return own;
+  return latest(tried(expected).plans, `as it stands ${seasonYear} ${own.today}`, PLANS_KEPT, () =>
+    plan(expected, seasonYear, undefined, own, own.today),
+  );
+}
+
 /** The three winters as the board shows them. */
-export const boardOf = (seasonYear: number, keptBedIds: readonly number[]): BoardInWords =>
-  latest(tried(loadFarm()).boards, keyOf(loadPlan(seasonYear), keptBedIds), BOARDS_KEPT, () => {
-    const { dug, stands, tried } = threeWinters(seasonYear, keptBedIds);
+export function boardOf(seasonYear: number, keptBedIds: readonly number[]): BoardInWords {
+  const reckoned = reckonedPlan(seasonYear);
+  return latest(tried(reckoned.snapshot).boards, keyOf(reckoned, keptBedIds), BOARDS_KEPT, () => {
+    const { dug, stands, tried } = winters(reckoned, keptBedIds);
     return { ...keepBoard(dug, stands, tried, keptBedIds), words: keptInWords(dug, tried, keptBedIds) };
   });
+}

@@ -1,12 +1,13 @@
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Plan } from "#lib/plan/road/plan";
-import { type KeepBoard, keepBoard } from "#lib/plan/what-if/keep-board";
+import type { KeepBoard } from "#lib/plan/what-if/keep-board";
 import { type WinterBed, winterBeds } from "#lib/plan/winter/beds";
+import { withExpectedBookings } from "#lib/plan/winter/expected-bookings";
 import { type KeepingTime, keepingTime } from "#lib/plan/winter/keeping-time";
 import { bedsKeptNow, plantingsToChange } from "#lib/plan/winter/kept-beds";
 import { rankedGaps } from "#lib/plan/words/season-lead";
 import { today } from "../clock";
-import { type ThreeWinters, threeWinters } from "../keep-or-dig/tried-plan";
+import { boardOf, type ThreeWinters, threeWinters } from "../keep-or-dig/tried-plan";
 import { knownAnswer } from "../threads/asked-once";
 import type { Jobs } from "../threads/jobs";
 
@@ -45,7 +46,7 @@ export function decisionOf(stands: Plan): Decision {
     kind: "choice",
     kept: beds.filter(({ bed }) => keptBedIds.includes(bed.id)),
     winters,
-    board: keepBoard(winters.dug, winters.stands, winters.tried, keptBedIds),
+    board: boardOf(seasonYear, keptBedIds),
     isDone: plantingsToChange(snapshot, seasonYear, keptBedIds).length === 0,
   };
 }
@@ -58,4 +59,6 @@ export function payingBedCount({ snapshot, seasonYear }: Plan): number | null {
 
 /** The answer of the job that Keep or dig asks as well, when it is known. */
 const choiceKnown = (snapshot: Snapshot, seasonYear: number) =>
-  knownAnswer(snapshot, `cheapest ${seasonYear}`) as Jobs["cheapest"]["answer"] | undefined;
+  knownAnswer(withExpectedBookings(snapshot, seasonYear), `cheapest ${seasonYear}`) as
+    | Jobs["cheapest"]["answer"]
+    | undefined;

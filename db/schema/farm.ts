@@ -80,6 +80,7 @@ export const farm = sqliteTable(
     tarpSquareMetresAtHand: real("tarp_square_metres_at_hand"),
     hoursAtHand: real("hours_at_hand"),
     keepShareAtMost: real("keep_share_at_most"),
+    expectedSaturdayCount: integer("expected_saturday_count").notNull().default(0),
     workHoursPerDay: real("work_hours_per_day").notNull().default(6),
     figuresEdition: integer("figures_edition").notNull().default(1),
   },
@@ -97,6 +98,7 @@ export const farm = sqliteTable(
       ...["lead_days", "order_days_ahead"].map((column) => isWholeFrom(column, 0)),
       isShare("spare_share"),
       isWholeFrom("figures_edition", 1),
+      isWholeFrom("expected_saturday_count", 0),
       ...["store_c", "cool_room_c"].map(isNumber),
       isYesNo("stores_dry"),
       ...["p10", "p50", "p90"].flatMap((chance) => [

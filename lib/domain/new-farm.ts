@@ -61,6 +61,7 @@ export function newFarm(name: string): Farm {
       leafCubicMetresAtHand: null,
       tarpSquareMetresAtHand: null,
       hoursAtHand: null,
+      expectedSaturdayCount: 0,
       workHoursPerDay: 6,
       figuresEdition: WINTER_FIGURES_EDITION,
       keepShareAtMost: null,

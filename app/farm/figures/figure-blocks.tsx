@@ -96,6 +96,7 @@ export const OfKeeping = ({ farm }: Props) => (
       "winter.freeBedCentsPerSquareMetre",
       "winter.leafCubicMetresAtHand",
       "winter.tarpSquareMetresAtHand",
+      "winter.expectedSaturdayCount",
       "winter.hoursAtHand",
       "winter.workHoursPerDay",
       "winter.keepShareAtMost",

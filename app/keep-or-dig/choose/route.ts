@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { withExpectedBookings } from "#lib/plan/winter/expected-bookings";
 import type { SweptBy } from "#lib/plan/winter/sweep";
 import { farmAsked } from "../../farm-asked";
 import { loadFarm } from "../../load";
@@ -26,7 +27,7 @@ export async function POST(request: Request): Promise<Response> {
   const { asked, refusal } = await farmAsked(request, questionSchema, "this is not one of the questions");
   if (refusal) return refusal;
   const { question, seasonYear, by } = asked;
-  const farm = loadFarm();
+  const farm = withExpectedBookings(loadFarm(), seasonYear);
   const reader = readerOf(request);
   const start = (told: Told) =>
     question === "sweep"

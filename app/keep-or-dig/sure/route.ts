@@ -1,3 +1,4 @@
+import { withExpectedBookings } from "#lib/plan/winter/expected-bookings";
 import { farmAsked } from "../../farm-asked";
 import { loadFarm } from "../../load";
 import { askedOnce } from "../../threads/asked-once";
@@ -17,12 +18,13 @@ export async function POST(request: Request): Promise<Response> {
   if (problem) return Response.json({ problem }, { status: 409 });
   const { seasonYear, keptBedIds } = asked;
   const ask = { seasonYear, keptBedIds, seasonCount: SEASON_COUNT };
+  const expected = withExpectedBookings(farm, seasonYear);
   const reader = readerOf(request);
   return streamed((told) =>
     askedOnce(
-      farm,
+      expected,
       `sure ${seasonYear} ${keptBedIds}`,
-      (tellAll) => startSureness(farm, ask, { reader, told: tellAll }),
+      (tellAll) => startSureness(expected, ask, { reader, told: tellAll }),
       told,
     ),
   );

@@ -1,3 +1,4 @@
+import { withExpectedBookings } from "#lib/plan/winter/expected-bookings";
 import { farmAsked } from "../../farm-asked";
 import { loadFarm } from "../../load";
 import { askedOnce } from "../../threads/asked-once";
@@ -15,8 +16,9 @@ export async function POST(request: Request): Promise<Response> {
   try {
     const { seasonYear, keptBedIds } = asked;
     const reader = readerOf(request);
-    const start = () => pool().start(farm, "verdicts", asked, { reader });
-    const working = askedOnce(farm, `worths ${seasonYear} ${keptBedIds}`, start, () => {});
+    const expected = withExpectedBookings(farm, seasonYear);
+    const start = () => pool().start(expected, "verdicts", asked, { reader });
+    const working = askedOnce(expected, `worths ${seasonYear} ${keptBedIds}`, start, () => {});
     request.signal.addEventListener("abort", working.stop);
     return Response.json({ answer: await working.answer });
   } catch (error) {

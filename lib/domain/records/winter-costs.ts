@@ -81,6 +81,15 @@ export const WINTER_COSTS = {
   leafCubicMetresAtHand: atHand("Leaves at hand", { measure: "volume" }),
   tarpSquareMetresAtHand: atHand("Tarp at hand", { measure: "area" }),
   hoursAtHand: atHand("Hours at hand", { unit: "hours" }),
+  expectedSaturdayCount: count({
+    of: "Saturdays",
+    unit: "Saturdays",
+    absent: 0,
+    least: 0,
+    most: 60,
+    label: "Free Saturdays that will still be booked",
+    hint: "In November most of next season is not booked yet. Keep or dig then reckons with so many more, each like the booking nearest to it in the year, and as likely as an enquiry.",
+  }),
   workHoursPerDay: number({
     absent: 6,
     least: 0.5,

@@ -1,0 +1,1 @@
+ALTER TABLE `farm` ADD COLUMN `expected_saturday_count` integer DEFAULT 0 NOT NULL CONSTRAINT "farm_expected_saturday_count" CHECK(expected_saturday_count BETWEEN 0 AND 1e15 AND expected_saturday_count = CAST(expected_saturday_count AS INTEGER));
