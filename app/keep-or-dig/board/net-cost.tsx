@@ -1,5 +1,5 @@
 import type { KeepBoard, WinterSum } from "#lib/plan/what-if/keep-board";
-import { inMoney, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
+import { countOf, inMoney, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
 import type { Answered } from "./use-answer.client";
 
 /** What the ticks come to: the one net cost of the winter, beside every bed dug and the farm as it stands, and what stays short. In sight while ticking; on a phone with the way to the button that adopts them. */
@@ -41,8 +41,16 @@ export function NetCost({ board: { answer, isStale }, canAdopt }: { board: Answe
 }
 
 /** The parts of the net cost; they sum to it. */
-const partsOf = ({ cost, weighedCents }: WinterSum): readonly (readonly [string, number])[] => [
-  ["Stems short, at price and chance; poorer fits", weighedCents - cost.cents],
+const partsOf = ({
+  cost,
+  weighedCents,
+  brokenStems,
+  brokenCents,
+}: WinterSum): readonly (readonly [string, number])[] => [
+  ["Stems short, at price and chance; poorer fits", weighedCents - cost.cents - brokenCents],
+  ...(brokenStems > 0
+    ? [[`Promises broken, ${countOf(brokenStems, "stem")}`, brokenCents] satisfies readonly [string, number]]
+    : []),
   ["Labour", cost.labourCents],
   ["Leaves, tarp, store", cost.materialCents],
   ["Tubers bought, less gained", cost.replacementCents],

@@ -72,10 +72,12 @@ export function ChoiceFound({ choice, rows, units, ticks }: ChoiceProps) {
         </p>
       )}
       <p className="small">
-        Of this {inRoundMoney(choice.buyInCents)} is expected buy-in, {inRoundMoney(choice.fitCents)} poorer fits and
-        older stems, {inRoundMoney(choice.labourCents)} labour, {inRoundMoney(choice.materialCents)} leaves, tarp and
-        store, {inRoundMoney(choice.replacementCents)} plants bought again less tubers gained,{" "}
-        {inRoundMoney(choice.freeBedCents)} early crop foregone.
+        Of this {inRoundMoney(choice.buyInCents)} is expected buy-in,{" "}
+        {choice.brokenStems > 0 &&
+          `${inRoundMoney(choice.brokenCents)} broken promises of ${countOf(choice.brokenStems, "stem")}, `}
+        {inRoundMoney(choice.fitCents)} poorer fits and older stems, {inRoundMoney(choice.labourCents)} labour,{" "}
+        {inRoundMoney(choice.materialCents)} leaves, tarp and store, {inRoundMoney(choice.replacementCents)} plants
+        bought again less tubers gained, {inRoundMoney(choice.freeBedCents)} early crop foregone.
       </p>
     </div>
   );

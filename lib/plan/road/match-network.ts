@@ -47,7 +47,11 @@ export function matchNetwork(
   });
   const supplyCount = firstSupply[varieties.length];
   const passages = new Passages(farm, varieties, firstSupply, needs, buyIn);
-  const parts = new NeedParts(needs);
+  const { shortCents, worstFitCents } = shortCentsFinder(farm, buyIn);
+  const short = needs.map(shortCents);
+  const dearest = short.reduce((most, cents) => Math.max(most, cents), 0);
+  const worstFit = needs.reduce((most, need) => Math.max(most, worstFitCents(need)), 0);
+  const parts = new NeedParts(needs, promiseLossCents(farm.promiseLossCents, dearest, needs.length, worstFit));
   const serving = new ArcList(needs.length * 6);
   needs.forEach((need, needIndex) => {
     const fitting = fits.of(need);
@@ -78,14 +82,9 @@ export function matchNetwork(
       varietyOfSupply[node] = variety;
     }
   });
-  const { shortCents, worstFitCents } = shortCentsFinder(farm, buyIn);
-  const short = needs.map(shortCents);
-  const dearest = short.reduce((most, cents) => Math.max(most, cents), 0);
-  const worstFit = needs.reduce((most, need) => Math.max(most, worstFitCents(need)), 0);
-  const lossCents = promiseLossCents(farm.promiseLossCents, dearest, needs.length, worstFit);
   for (let part = 0; part < parts.count; part++) {
     supply[firstNeed + part] = -parts.stems[part];
-    unmetCost[firstNeed + part] = short[parts.needOfPart[part]] + (parts.isPromised[part] ? lossCents : 0);
+    unmetCost[firstNeed + part] = short[parts.needOfPart[part]] + (parts.isPromised[part] ? parts.lossCents : 0);
   }
   const flow = { nodeCount, supply, unmetCost, arcCount, from, to, cost };
   const runs = new MatchRuns(flow, firstPassage, firstNeed, passages.arcs.count, parts);

@@ -61,6 +61,16 @@ export class MatchRuns {
     return cents;
   }
 
+  /** Promised stems that a flow leaves short in all, and what is lost by them in cents, beside their price. */
+  broken({ unmet }: Pick<FlowSolution, "unmet">): { readonly brokenStems: number; readonly brokenCents: number } {
+    const { isPromised, lossCents } = this.parts;
+    const brokenStems = isPromised.reduce(
+      (sum, promised, part) => (promised ? sum + unmet[this.firstNeed + part] : sum),
+      0,
+    );
+    return { brokenStems, brokenCents: brokenStems * lossCents };
+  }
+
   /** Stems short of every need, in their order. */
   unmetOfAll({ unmet }: Pick<FlowSolution, "unmet">): Int32Array {
     const { needCount, count, needOfPart } = this.parts;

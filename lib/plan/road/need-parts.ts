@@ -11,8 +11,11 @@ export class NeedParts {
   readonly needOfPart: Int32Array;
   readonly stems: Int32Array;
   readonly isPromised: readonly boolean[];
+  /** What a promised stem short costs beside its price, in cents [M9]. */
+  readonly lossCents: number;
 
-  constructor(needs: readonly Need[]) {
+  constructor(needs: readonly Need[], lossCents: number) {
+    this.lossCents = lossCents;
     this.firstPart = new Int32Array(needs.length + 1);
     const parts: { need: number; stems: number; isPromised: boolean }[] = [];
     needs.forEach(({ stems, promisedStems }, need) => {

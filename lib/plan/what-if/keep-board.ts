@@ -14,12 +14,14 @@ export type KeepBoard = {
 
 /**
  * What a winter takes over all candidate beds, and what is least in the choice of beds: `weighedCents` = the match's cost (stems short at
- * their price and the weight of their claim, poorer fits, age) + `cost.cents`.
+ * their price and the weight of their claim, `brokenCents` lost by the `brokenStems`, promised ones, among them, poorer fits, age) + `cost.cents`.
  * `runsShort` is what there is not enough of, by the rule of the choice [K3].
  */
 export type WinterSum = {
   readonly cost: WinterCost;
   readonly weighedCents: number;
+  readonly brokenStems: number;
+  readonly brokenCents: number;
   readonly runsShort: readonly WinterResource[];
 };
 
@@ -57,6 +59,7 @@ function winterSum({ snapshot, match }: Plan, beds: readonly WinterBed[]): Winte
   return {
     cost,
     weighedCents: match.solution.totalCost + cost.cents,
+    ...match.network.broken(match.solution),
     runsShort: runsShort(winterLimits(snapshot.farm, beds), fates),
   };
 }

@@ -15,13 +15,15 @@ export type ChoiceProgress = {
 
 /**
  * A choice of beds in money and in what it takes, every candidate bed reckoned. `totalCents` is what is least:
- * `buyInCents` (stems short at their expected price) + `fitCents` (what poorer fits and older stems are worth) + `winterCents`, and
+ * `buyInCents` (stems short at their expected price) + `brokenCents` (what is lost by the `brokenStems`, promised ones, among them) + `fitCents` (what poorer fits and older stems are worth) + `winterCents`, and
  * `winterCents` = labour + material + replacement + free bed. All cents are whole.
  */
 export type ChosenBeds = {
   readonly keptBedIds: readonly number[];
   readonly totalCents: number;
   readonly buyInCents: number;
+  readonly brokenStems: number;
+  readonly brokenCents: number;
   readonly fitCents: number;
   readonly winterCents: number;
   readonly labourCents: number;
@@ -100,13 +102,16 @@ export function chosenBeds(season: WinterSeason, selection: Selection): ChosenBe
   const sum = (of: (cost: (typeof costs)[number]) => number) => costs.reduce((total, cost) => total + of(cost), 0);
   const flow = season.flowOf(isKept);
   const { needs, network } = futures;
-  const buyInCents = needs.reduce((cents, _, index) => cents + network.shortCentsOf(index, flow), 0);
+  const { brokenStems, brokenCents } = network.broken(flow);
+  const shortCents = needs.reduce((cents, _, index) => cents + network.shortCentsOf(index, flow), 0);
   const winterCents = sum(({ cents }) => cents);
   return {
     keptBedIds: keptIds(season, selection),
     totalCents: flow.totalCost + winterCents,
-    buyInCents,
-    fitCents: flow.totalCost - buyInCents,
+    buyInCents: shortCents - brokenCents,
+    brokenStems,
+    brokenCents,
+    fitCents: flow.totalCost - shortCents,
     winterCents,
     labourCents: sum((cost) => cost.labourCents),
     materialCents: sum((cost) => cost.materialCents),

@@ -56,6 +56,7 @@ describe("the board of beds kept", () => {
     const tried = boardOf(farm, ids, SEASON).winters[2];
     expect(tried.weighedCents).toBe(chosen.totalCents);
     expect(tried.cost.cents).toBe(chosen.winterCents);
+    expect([tried.brokenStems, tried.brokenCents]).toEqual([chosen.brokenStems, chosen.brokenCents]);
     expect(tried.cost.hours).toBeCloseTo(chosen.hours, 9);
     expect(tried.cost.leafCubicMetres).toBeCloseTo(chosen.leafCubicMetres, 9);
   });

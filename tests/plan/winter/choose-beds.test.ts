@@ -74,6 +74,7 @@ describe("the choice", () => {
       const { labourCents, materialCents, replacementCents, freeBedCents, winterCents } = choice;
       expect(labourCents + materialCents + replacementCents + freeBedCents).toBe(winterCents);
       expect(choice.buyInCents + choice.fitCents + winterCents).toBe(choice.totalCents);
+      expect([choice.brokenStems, choice.brokenCents]).toEqual([0, 0]);
       const isKept = futures.beds.map(({ bed }) => choice.keptBedIds.includes(bed.id));
       const match = futures.match(isKept);
       expect(checkMatch(match)).toEqual([]);
