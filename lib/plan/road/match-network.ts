@@ -21,7 +21,7 @@ export class MatchNetwork extends MatchRuns {
   readonly varietyOfPassage: Int32Array;
 
   constructor(runs: MatchRuns, firstSupply: Int32Array, varietyOfSupply: Int32Array, varietyOfPassage: Int32Array) {
-    super(runs.flow, runs.firstPassage, runs.firstNeed, runs.firstServingArc, runs.parts);
+    super(runs.flow, runs.firstPassage, runs.firstNeed, runs.firstServingArc, runs.parts, runs.usedFirst);
     this.firstSupply = firstSupply;
     this.varietyOfSupply = varietyOfSupply;
     this.varietyOfPassage = varietyOfPassage;
@@ -53,13 +53,14 @@ export function matchNetwork(
   const worstFit = needs.reduce((most, need) => Math.max(most, worstFitCents(need)), 0);
   const parts = new NeedParts(needs, promiseLossCents(farm.promiseLossCents, dearest, needs.length, worstFit));
   const serving = new ArcList(needs.length * 6);
+  const bestFit = bestFitOfOwn(varieties, needs, fits);
   needs.forEach((need, needIndex) => {
     const fitting = fits.of(need);
     for (let index = 0; index < fitting.varieties.length; index++) {
       const passage = passages.of(fitting.varieties[index], need);
       if (passage === NO_PASSAGE) continue;
       for (let part = parts.firstPart[needIndex]; part < parts.firstPart[needIndex + 1]; part++)
-        serving.push(passage, part, fitting.cents[index]);
+        serving.push(passage, part, fitting.cents[index] - bestFit[fitting.varieties[index]]);
     }
   });
   const firstPassage = supplyCount;
@@ -86,7 +87,30 @@ export function matchNetwork(
     supply[firstNeed + part] = -parts.stems[part];
     unmetCost[firstNeed + part] = short[parts.needOfPart[part]] + (parts.isPromised[part] ? parts.lossCents : 0);
   }
+  const isOwn = ({ bookingId }: VarietySupply) => bookingId !== undefined;
+  const usedFirst = varieties.some(isOwn)
+    ? Uint8Array.from(varietyOfSupply, (index) => Number(isOwn(varieties[index])))
+    : null;
   const flow = { nodeCount, supply, unmetCost, arcCount, from, to, cost };
-  const runs = new MatchRuns(flow, firstPassage, firstNeed, passages.arcs.count, parts);
+  const runs = new MatchRuns(flow, firstPassage, firstNeed, passages.arcs.count, parts, usedFirst);
   return new MatchNetwork(runs, firstSupply, varietyOfSupply, passages.varietyOfPassage());
+}
+
+/**
+ * Of each supply that is a booking's own, the least fit among its needs, in cents: they are cut already, and only which of the needs they serve is still a
+ * question [T2]. 0 for what is nobody's own.
+ */
+function bestFitOfOwn(supplies: readonly VarietySupply[], needs: readonly Need[], fits: Fits): Int32Array {
+  const best = new Int32Array(supplies.length);
+  if (supplies.every(({ bookingId }) => bookingId === undefined)) return best;
+  const isMet = new Uint8Array(supplies.length);
+  for (const need of needs) {
+    const { varieties, cents } = fits.of(need);
+    varieties.forEach((supply, place) => {
+      if (supplies[supply].bookingId === undefined) return;
+      best[supply] = isMet[supply] ? Math.min(best[supply], cents[place]) : cents[place];
+      isMet[supply] = 1;
+    });
+  }
+  return best;
 }

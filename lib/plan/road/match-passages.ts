@@ -76,6 +76,8 @@ export class Passages {
   #make(variety: number, eventDay: number, wholeStretchCents: number): number {
     const supply = this.#supplies[variety];
     const { days, hold } = supply;
+    // What was cut for a booking is cut: it costs nothing more to use it [T2].
+    const isOwn = supply.bookingId !== undefined;
     const leadDays = this.#leadDays;
     const { earliest, latest } = servingWindow(eventDay, leadDays, supply);
     let index = firstAtLeast(days, earliest);
@@ -84,8 +86,7 @@ export class Passages {
       this.arcs.push(
         this.#firstSupply[variety] + index,
         this.count,
-        // What was cut for a booking later than its lead days is as fresh as can be.
-        Math.max(0, ageCents(eventDay - days[index], leadDays, hold, wholeStretchCents)),
+        isOwn ? 0 : ageCents(eventDay - days[index], leadDays, hold, wholeStretchCents),
       );
     this.#varieties.push(variety);
     return this.count++;

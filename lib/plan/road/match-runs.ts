@@ -1,6 +1,6 @@
 import type { FlowNetwork, FlowSolution } from "#lib/maths/flow-network";
 import { flowSolver, minCostFlow } from "#lib/maths/min-cost-flow";
-import { inCents, ranked } from "./match-rank";
+import { inCents, ranked, type UsedFirst } from "./match-rank";
 import type { NeedParts } from "./need-parts";
 
 /**
@@ -15,12 +15,23 @@ export class MatchRuns {
   readonly firstServingArc: number;
   readonly parts: NeedParts;
 
-  constructor(flow: FlowNetwork, firstPassage: number, firstNeed: number, firstServingArc: number, parts: NeedParts) {
+  /** The supplies that are used first: stems cut for a booking [T2]. */
+  readonly usedFirst: UsedFirst;
+
+  constructor(
+    flow: FlowNetwork,
+    firstPassage: number,
+    firstNeed: number,
+    firstServingArc: number,
+    parts: NeedParts,
+    usedFirst: UsedFirst = null,
+  ) {
     this.flow = flow;
     this.firstPassage = firstPassage;
     this.firstNeed = firstNeed;
     this.firstServingArc = firstServingArc;
     this.parts = parts;
+    this.usedFirst = usedFirst;
   }
 
   /** The first so many nodes of the flow are those that give: the supplies. */
@@ -30,8 +41,8 @@ export class MatchRuns {
 
   /** The cheapest flow, in cents; of equally cheap ones one that leaves the earlier needs less short [M7]. */
   solve(): FlowSolution {
-    const { flow, scale } = ranked(this.flow, this.firstNeed);
-    return inCents(minCostFlow(flow), this.flow, scale);
+    const { flow, scale } = ranked(this.flow, this.firstNeed, this.usedFirst);
+    return inCents(minCostFlow(flow), this.flow, scale, this.usedFirst);
   }
 
   /** The same again and again while the supplies change, each solve from the tree of the one before: the same stems short as a cold one. */

@@ -44,6 +44,9 @@ export function directMatch(
     ...ownLots,
   ];
   const { leadDays } = snapshot.farm;
+  /** Of stems cut for a booking only what lies between its own needs counts. */
+  const bestOf = (lot: Lot) =>
+    Math.min(...needs.flatMap((need) => (need.booking.id === lot.ownerId ? (fitOf(need, lot) ?? []) : [])));
   const arcs: { lot: number; need: number; cents: number }[] = [];
   lots.forEach((lot, lotIndex) => {
     needs.forEach((need, needIndex) => {
@@ -58,9 +61,9 @@ export function directMatch(
         held > days
           ? 8 + Math.round(((whole - 8) * (held - days)) / (longest - days))
           : days > leadDays
-            ? Math.max(0, Math.round((8 * (held - leadDays)) / (days - leadDays)))
+            ? Math.round((8 * (held - leadDays)) / (days - leadDays))
             : 0;
-      arcs.push({ lot: lotIndex, need: needIndex, cents: fit + age });
+      arcs.push({ lot: lotIndex, need: needIndex, cents: isOwn ? fit - bestOf(lot) : fit + age });
     });
   });
   const shortCents = needs.map((need) => {

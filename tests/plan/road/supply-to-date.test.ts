@@ -82,6 +82,13 @@ describe("a season of 70 stems, ten a day, for two weddings of 20 and 40", () =>
     expect(shortOf(on({ ...short, cuts: [late] }, "2027-06-12"))).toEqual([0]);
   });
 
+  test("[T2] stems cut for a wedding go before any other, so that none are asked for twice", () => {
+    for (const cutOn of ["2027-06-09", "2027-06-10"]) {
+      const record = cut({ cutOn: day(cutOn), stemsCut: 10 });
+      expect(given(on({ ...FARM, cuts: [record] }, cutOn), 1, (_, isRecorded) => isRecorded)).toBe(10);
+    }
+  });
+
   test("[T2] good stems are those counted, else what the planting's share leaves, and serve as such", () => {
     const graded = { ...FARM, plantings: [{ ...FARM.plantings[0], gradeOutShare: 0.2 }] };
     const lots = (record: Cut) =>

@@ -1,0 +1,106 @@
+import { type Day, toDayNumber } from "#lib/domain/day";
+import type { Booking } from "#lib/domain/records/booking";
+import type { Crop } from "#lib/domain/records/crop";
+import type { Cut } from "#lib/domain/records/cut";
+import type { Variety } from "#lib/domain/records/variety";
+import { ById, type Snapshot } from "#lib/domain/snapshot";
+import { placeKey } from "./cut-lots";
+import { type PickLine, placeOf } from "./pick-list";
+import type { AskedPart } from "./split-cut";
+
+/** What is to be cut of one variety in one bed, for all bookings together. Stems to cut are before grading. */
+export type RowToCut = {
+  readonly bedId: number;
+  readonly place: string;
+  readonly variety: Variety;
+  readonly crop: Crop;
+  readonly stemsToCut: number;
+  /** By day of the event, then by booking. */
+  readonly parts: readonly (AskedPart & { readonly booking: Booking })[];
+};
+
+/** What was recorded as cut of one variety in one bed. `stemsAsked` is null where no list asked. */
+export type RowCut = {
+  readonly place: string;
+  readonly variety: Variety;
+  readonly crop: Crop;
+  readonly cuts: readonly Cut[];
+  readonly stemsCut: number;
+  readonly stemsAsked: number | null;
+};
+
+/** A picking day bed by bed: what is not recorded yet, in the order in which beds are walked, and what is, in the order it was recorded. */
+export type DayToCut = { readonly open: readonly RowToCut[]; readonly done: readonly RowCut[] };
+
+/**
+ * A day's list as it is cut. Of a day that has passed, the open rows are those that count as cut as planned and are not recorded [T1].
+ * @param lines  the pick list's lines of the day, of every season that it touches
+ */
+export function dayToCut(snapshot: Snapshot, lines: readonly PickLine[], day: string): DayToCut {
+  const rows = new Map<string, PickLine[]>();
+  for (const line of lines) {
+    if (line.stand.kind !== "planting" || line.stand.isRecorded) continue;
+    const key = placeKey(line.stand.planting.planting);
+    rows.set(key, [...(rows.get(key) ?? []), line]);
+  }
+  return {
+    open: [...rows.values()].map(rowToCut),
+    done: rowsCut(
+      snapshot,
+      snapshot.cuts.filter(({ cutOn }) => cutOn === day),
+    ),
+  };
+}
+
+/** The days from a day on that a pick list asks for, before today, with their stems that nobody has recorded. Day numbers, the latest first. */
+export function daysNotRecorded(
+  lines: readonly PickLine[],
+  from: Day,
+  today: Day,
+): { readonly day: number; readonly stemsToCut: number }[] {
+  const stemsOn = new Map<number, number>();
+  const [first, last] = [toDayNumber(from), toDayNumber(today)];
+  for (const { stand, cutDay, stemsToCut } of lines) {
+    if (stand.kind !== "planting" || stand.isRecorded || cutDay < first || cutDay >= last) continue;
+    stemsOn.set(cutDay, (stemsOn.get(cutDay) ?? 0) + stemsToCut);
+  }
+  return [...stemsOn].map(([day, stemsToCut]) => ({ day, stemsToCut })).sort((a, b) => b.day - a.day);
+}
+
+function rowToCut(lines: readonly PickLine[]): RowToCut {
+  const [{ stand, variety, crop }] = lines;
+  const byBooking = new Map<number, { bookingId: number; stemsToCut: number; booking: Booking }>();
+  for (const { booking, stemsToCut } of lines) {
+    const known = byBooking.get(booking.id);
+    byBooking.set(booking.id, { bookingId: booking.id, booking, stemsToCut: stemsToCut + (known?.stemsToCut ?? 0) });
+  }
+  const inTurn = (a: Booking, b: Booking) => (a.eventOn < b.eventOn ? -1 : a.eventOn > b.eventOn ? 1 : a.id - b.id);
+  return {
+    bedId: stand.kind === "planting" ? stand.planting.bed.id : 0,
+    place: placeOf(stand),
+    variety,
+    crop,
+    stemsToCut: lines.reduce((sum, { stemsToCut }) => sum + stemsToCut, 0),
+    parts: [...byBooking.values()].sort((a, b) => inTurn(a.booking, b.booking)),
+  };
+}
+
+function rowsCut({ beds, varieties, crops }: Snapshot, cuts: readonly Cut[]): RowCut[] {
+  const bedOf = new ById("bed", beds);
+  const varietyOf = new ById("variety", varieties);
+  const cropOf = new ById("crop", crops);
+  const rows = new Map<string, Cut[]>();
+  for (const cut of cuts) rows.set(placeKey(cut), [...(rows.get(placeKey(cut)) ?? []), cut]);
+  return [...rows.values()].map((ofRow) => {
+    const variety = varietyOf.get(ofRow[0].varietyId);
+    const asked = ofRow.flatMap(({ stemsAsked }) => stemsAsked ?? []);
+    return {
+      place: bedOf.get(ofRow[0].bedId).name,
+      variety,
+      crop: cropOf.get(variety.cropId),
+      cuts: ofRow,
+      stemsCut: ofRow.reduce((sum, { stemsCut }) => sum + stemsCut, 0),
+      stemsAsked: asked.length > 0 ? asked.reduce((sum, stems) => sum + stems, 0) : null,
+    };
+  });
+}

@@ -1,0 +1,135 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { toDay } from "#lib/domain/day";
+import type { Cut } from "#lib/domain/records/cut";
+import { daysNotRecorded, dayToCut } from "#lib/plan/road/day-to-cut";
+import { splitCut } from "#lib/plan/road/split-cut";
+import { cutSumInWords, rowCutInWords, soonInWords } from "#lib/plan/words/cut-words";
+import { booking, day, farm, focal, planting, snapshot } from "../../small-farm";
+import { anySeed } from "../any-farm";
+import { anySeason, lived, on } from "./lived-season";
+
+test("[T6] of nine stems asked for two weddings, seven are five and two, eleven leave two for nobody, none is none for either", () => {
+  const asked = [
+    { bookingId: 4, stemsToCut: 5 },
+    { bookingId: 2, stemsToCut: 4 },
+  ];
+  const stems = (cut: number) => splitCut(asked, cut).map(({ bookingId, stemsCut }) => [bookingId, stemsCut]);
+  expect(stems(9)).toEqual([
+    [4, 5],
+    [2, 4],
+  ]);
+  expect(stems(7)).toEqual([
+    [4, 5],
+    [2, 2],
+  ]);
+  expect(stems(11)).toEqual([
+    [4, 5],
+    [2, 4],
+    [null, 2],
+  ]);
+  expect(stems(0)).toEqual([
+    [4, 0],
+    [2, 0],
+  ]);
+  expect(splitCut(asked, 11).map(({ stemsAsked }) => stemsAsked)).toEqual([5, 4, 0]);
+});
+
+test("[T6] parts sum to what was cut, name every booking, and none gets more than was asked for it", () => {
+  const anyRow = fc.record({
+    asked: fc.uniqueArray(fc.record({ bookingId: fc.integer({ min: 1, max: 40 }), stemsToCut: fc.nat(30) }), {
+      selector: ({ bookingId }) => bookingId,
+      maxLength: 6,
+    }),
+    stemsCut: fc.nat(200),
+  });
+  fc.assert(
+    fc.property(anyRow, ({ asked, stemsCut }) => {
+      const parts = splitCut(asked, stemsCut);
+      expect(parts.reduce((sum, part) => sum + part.stemsCut, 0)).toBe(stemsCut);
+      expect(parts.filter(({ bookingId }) => bookingId !== null).map(({ bookingId }) => bookingId)).toEqual(
+        asked.map(({ bookingId }) => bookingId),
+      );
+      for (const part of parts) if (part.bookingId !== null) expect(part.stemsCut).toBeLessThanOrEqual(part.stemsAsked);
+    }),
+    { ...anySeed, numRuns: 100 },
+  );
+});
+
+const FARM = snapshot({
+  farm: farm({ pickingWeekdays: [1, 2, 3, 4, 5, 6, 7] }),
+  plantings: [planting({ id: 1, plantCount: 70 })],
+  bookings: [
+    booking({ id: 1, client: "Later", eventOn: day("2027-06-13"), spareShare: 0, stemLines: focal(3) }),
+    booking({ id: 2, client: "Sooner", eventOn: day("2027-06-12"), spareShare: 0, stemLines: focal(5) }),
+  ],
+});
+
+test("a row to cut is one bed and variety for all weddings, the sooner first; a recorded one is done with what was asked", () => {
+  const first = on(FARM, "2027-06-01").pickList[0];
+  const today = toDay(first.cutDay);
+  const made = on(FARM, today);
+  const lines = made.pickList.filter(({ cutDay }) => cutDay === first.cutDay);
+  const { open, done } = dayToCut(FARM, lines, today);
+  expect(done).toEqual([]);
+  expect(open).toHaveLength(1);
+  const events = open[0].parts.map(({ booking: { eventOn } }) => eventOn);
+  expect(events).toEqual([...events].sort());
+  expect(open[0].stemsToCut).toBe(lines.reduce((sum, { stemsToCut }) => sum + stemsToCut, 0));
+
+  const cuts = splitCut(open[0].parts, open[0].stemsToCut).map(
+    (part, index): Cut => ({ id: index + 1, cutOn: today, bedId: 1, varietyId: 1, goodStems: null, ...part }),
+  );
+  const saved = { ...FARM, cuts };
+  const after = on(saved, today);
+  const evening = dayToCut(
+    saved,
+    after.pickList.filter(({ cutDay }) => cutDay === first.cutDay),
+    today,
+  );
+  expect(evening.open).toEqual([]);
+  expect(evening.done).toMatchObject([{ place: "B1", stemsCut: open[0].stemsToCut, stemsAsked: open[0].stemsToCut }]);
+});
+
+test("[T1] days behind with something not recorded are told, the latest first, with the stems that count as planned", () => {
+  fc.assert(
+    fc.property(anySeason, ({ snap, seed, dayCount }) => {
+      const { cuts, today } = lived(snap, seed, dayCount);
+      const { pickList } = on({ ...snap, cuts }, today);
+      const days = daysNotRecorded(pickList, day("2027-05-01"), toDay(today));
+      const counted = pickList.filter(
+        ({ stand, cutDay }) =>
+          stand.kind === "planting" && !stand.isRecorded && cutDay < today && toDay(cutDay) >= "2027-05-01",
+      );
+      expect(days.map(({ day: one }) => one)).toEqual(
+        [...new Set(counted.map(({ cutDay }) => cutDay))].sort((a, b) => b - a),
+      );
+      expect(days.reduce((sum, { stemsToCut }) => sum + stemsToCut, 0)).toBe(
+        counted.reduce((sum, { stemsToCut }) => sum + stemsToCut, 0),
+      );
+    }),
+    { ...anySeed, numRuns: 20 },
+  );
+});
+
+test("what is to be cut and what was cut are said with their numbers", () => {
+  expect(cutSumInWords([], [], true)).toBe("Nothing to cut today.");
+  expect(cutSumInWords([{ stemsToCut: 9 }, { stemsToCut: 3 }], [], true)).toBe("Cut 12 stems in 2 rows.");
+  expect(cutSumInWords([{ stemsToCut: 9 }], [{ stemsCut: 4 }], true)).toBe(
+    "Cut 9 stems in 1 row; 4 stems recorded as cut.",
+  );
+  expect(cutSumInWords([{ stemsToCut: 9 }], [], false)).toBe("9 stems in 1 row not recorded.");
+  expect(cutSumInWords([], [{ stemsCut: 4 }], true)).toBe("All done: 4 stems recorded as cut.");
+  const words = (stemsCut: number, stemsAsked: number | null) => rowCutInWords({ stemsCut, stemsAsked });
+  expect([words(9, 9), words(7, 9), words(12, 9), words(0, 9), words(5, null)]).toEqual([
+    "9 cut, as asked",
+    "7 of 9 cut",
+    "12 cut, 3 more than asked",
+    "none left of 9",
+    "5 cut",
+  ]);
+  expect([soonInWords(120, 0), soonInWords(120, 12)]).toEqual([
+    "all 120 stems cut or still to come",
+    "12 of 120 stems short",
+  ]);
+});
