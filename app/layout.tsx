@@ -34,6 +34,7 @@ import "./beds/buds/buds.css";
 import "./bookings/booking-list.css";
 import "./bookings/promises/promises.css";
 import "./picking/picking.css";
+import "./today/today.css";
 import "./buying/buying.css";
 import "./picking/pick-paper.css";
 import "./picking/bucket-labels.css";

@@ -8,7 +8,7 @@ import type { Screen } from "./screens";
 const ENQUIRY: Screen = { href: "/enquiry", name: "Enquiry" };
 
 /** The screens that a thumb reaches beside the enquiry; the rest stand behind "All". */
-const AT_THE_THUMB = ["/", "/bookings", "/picking"];
+const AT_THE_THUMB = ["/today", "/", "/bookings"];
 
 /** More are too many for a thumb. */
 const MOST_AT_THE_THUMB = 5;

@@ -4,6 +4,7 @@ import { mayOpen, type Role } from "../people/allowed";
 export type Screen = { readonly href: string; readonly name: string; readonly also?: string };
 
 const SCREENS: readonly Screen[] = [
+  { href: "/today", name: "Today" },
   { href: "/", name: "Season", also: "/weeks" },
   { href: "/bookings", name: "Bookings" },
   { href: "/beds", name: "Beds" },

@@ -11,7 +11,6 @@ import { type Written, write } from "./write";
 /**
  * Records cuts, all of them as one change, and gives their ids. Each takes the place of the cut of the same day, bed, variety and booking, so that
  * what is recorded twice is recorded once. Refused when a bed, variety or booking is not on the farm.
- * @internal until a screen records cuts
  */
 export const recordCuts = (database: FarmDatabase, drafts: readonly CutDraft[]): Written<readonly number[]> =>
   write(database, () => {
@@ -30,10 +29,7 @@ export const recordCuts = (database: FarmDatabase, drafts: readonly CutDraft[]):
     };
   });
 
-/**
- * Takes back the record of cuts, all of them as one change: the day stands as if nobody had recorded them.
- * @internal until a screen records cuts
- */
+/** Takes back the record of cuts, all of them as one change: the day stands as if nobody had recorded them. */
 export const removeCuts = (database: FarmDatabase, ids: readonly number[]): Written<readonly number[]> =>
   write(database, () => {
     const refusals = new Refusals();

@@ -7,14 +7,16 @@ import { serveBuilt } from "./served";
 /** The day the browser tests live on: its season ahead is 2027. */
 export const TODAY = "2026-11-25";
 
-/** Loads the demo farm into a new file and serves the built app on a free port. `end` stops it and takes the file away. */
-export async function serveDemo(): Promise<{ readonly address: string; readonly end: () => Promise<void> }> {
+/** Loads the demo farm into a new file and serves the built app on a free port, on a day. `end` stops it and takes the file away. */
+export async function serveDemo(
+  today = TODAY,
+): Promise<{ readonly address: string; readonly end: () => Promise<void> }> {
   const folder = mkdtempSync(join(tmpdir(), "farm-"));
   const env = {
     ...process.env,
     NODE_ENV: "production" as const,
     FARM_FILE: join(folder, "farm.sqlite"),
-    FARM_TODAY: TODAY,
+    FARM_TODAY: today,
   };
   const loaded = spawnSync(process.execPath, ["--import", "tsx", "demo/load-demo.ts", env.FARM_FILE], {
     env,

@@ -11,6 +11,7 @@ export const HELPER_ROUTES = [
   "/picking/labels",
   "/picking/print",
   "/sign-in",
+  "/today",
 ];
 export const DESIGNER_ROUTES = [
   "/beds",
@@ -30,7 +31,14 @@ export const DESIGNER_ROUTES = [
 export const STRANGER_ROUTES = ["/calendar/[key]", "/join/[code]", "/sign-in"];
 export const STRANGER_ACTIONS = ["chooseTheme", "join", "signIn"];
 const SIGNED_IN_ACTIONS = [...STRANGER_ACTIONS, "chooseSeason", "signOut", "undo"];
-export const HELPER_ACTIONS = [...SIGNED_IN_ACTIONS, "deleteCoolerStock", "noteBuds", "saveCoolerStock"];
+export const HELPER_ACTIONS = [
+  ...SIGNED_IN_ACTIONS,
+  "deleteCoolerStock",
+  "noteBuds",
+  "saveCoolerStock",
+  "saveCut",
+  "takeBackCut",
+];
 export const DESIGNER_ACTIONS = [
   ...SIGNED_IN_ACTIONS,
   "changeStatus",

@@ -1,0 +1,79 @@
+import { inShort } from "#lib/domain/day";
+import type { RowToCut } from "#lib/plan/road/day-to-cut";
+import { countOf, inWholes } from "#lib/plan/words/numbers";
+import { ColourWord } from "../ui/colour-words";
+import { CutRow } from "./cut-row.client";
+
+/** Rows that a phone shows before the rest is asked for. */
+const ROWS_AT_FIRST = 6;
+
+type Props = { rows: readonly RowToCut[]; day: string; isPast: boolean };
+
+/** What is to be cut and not recorded yet, in walking order: six rows, and the rest folded. */
+export function CutRows({ rows, day, isPast }: Props) {
+  if (rows.length === 0) return null;
+  const rest = rows.slice(ROWS_AT_FIRST);
+  return (
+    <section aria-labelledby="to-cut">
+      <h2 id="to-cut">{isPast ? "Not recorded: counts as cut as planned" : "To cut, in walking order"}</h2>
+      <Rows rows={rows.slice(0, ROWS_AT_FIRST)} day={day} />
+      {rest.length > 0 && (
+        <details className="fold">
+          <summary>
+            {countOf(rest.length, "more row")}{" "}
+            <small>
+              {countOf(
+                rest.reduce((sum, { stemsToCut }) => sum + stemsToCut, 0),
+                "stem",
+              )}
+            </small>
+          </summary>
+          <Rows rows={rest} day={day} />
+        </details>
+      )}
+    </section>
+  );
+}
+
+const Rows = ({ rows, day }: Pick<Props, "rows" | "day">) => (
+  <ul className="cut-rows">
+    {rows.map((row) => (
+      <li key={`${row.bedId} ${row.variety.id} ${row.stemsToCut}`} className="card">
+        <Row row={row} day={day} />
+      </li>
+    ))}
+  </ul>
+);
+
+const Row = ({ row: { bedId, place, variety, crop, stemsToCut, parts }, day }: { row: RowToCut; day: string }) => (
+  <>
+    <h3 className="row apart">
+      <span>
+        <a className="bed-tag" href={`/beds/${bedId}`}>
+          {place}
+        </a>{" "}
+        {crop.name} {variety.name}
+      </span>
+      <b className="cut-count">{inWholes(stemsToCut)}</b>
+    </h3>
+    <p className="small">
+      <ColourWord colour={variety.colour} />. {crop.cutStage}.
+    </p>
+    <p className="small">
+      {parts.map(({ booking, stemsToCut: stems }, index) => (
+        <span key={booking.id}>
+          {index > 0 && ", "}
+          {inWholes(stems)} for {booking.client}, {inShort(booking.eventOn)}
+        </span>
+      ))}
+    </p>
+    <CutRow
+      cutOn={day}
+      bedId={bedId}
+      varietyId={variety.id}
+      name={`${place}, ${crop.name} ${variety.name}`}
+      stemsToCut={stemsToCut}
+      asked={parts.map(({ bookingId, stemsToCut: stems }) => [bookingId, stems] as const)}
+    />
+  </>
+);

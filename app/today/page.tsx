@@ -1,0 +1,76 @@
+import type { Metadata } from "next";
+import { addDays, type Day, daySchema, inFull, toDayNumber, yearOf } from "#lib/domain/day";
+import { dayToCut } from "#lib/plan/road/day-to-cut";
+import { cutSumInWords } from "#lib/plan/words/cut-words";
+import { today } from "../clock";
+import { Cautions } from "../frame/cautions";
+import { loadFarm } from "../load";
+import { mayOpen } from "../people/allowed";
+import { roleNow } from "../people/who";
+import { BucketCare } from "../picking/bucket-care";
+import { loadLines } from "../picking/load-lines";
+import { CutRows } from "./cut-rows";
+import { DoneRows } from "./done-rows";
+import { NotRecorded } from "./not-recorded";
+import { Soon } from "./soon";
+
+export const metadata: Metadata = { title: "Today" };
+
+/** Days behind today that can still be recorded here without looking for them. */
+const DAYS_BACK = 14;
+
+/** What to cut today, bed by bed, each row recorded with a tap; or the same for a day that has passed. */
+export default async function TodayPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
+  const now = today();
+  const day = dayOf((await searchParams).day, now);
+  const snapshot = loadFarm();
+  const lines = loadLines({ day }) ?? [];
+  const { open, done } = dayToCut(snapshot, lines, day);
+  const crops = [...new Set([...open, ...done].map(({ crop }) => crop))];
+  return (
+    <>
+      {day !== now && (
+        <p className="crumb no-print">
+          <a href="/today">Today</a>
+        </p>
+      )}
+      <section className="day-board" aria-labelledby="day">
+        <h1 id="day">{inFull(day)}</h1>
+        <p>{cutSumInWords(open, done, day === now)}</p>
+        <p className="row no-print">
+          {open.length > 0 && (
+            <>
+              <a className="button" href={`/picking/print?day=${day}`}>
+                Print the list
+              </a>
+              <a className="button" href={`/picking/labels?day=${day}`}>
+                Bucket labels
+              </a>
+            </>
+          )}
+          <a className="button" href="/picking">
+            All picking days
+          </a>
+        </p>
+      </section>
+      <Cautions crops={crops} />
+      <CutRows rows={open} day={day} isPast={day !== now} />
+      <DoneRows rows={done} />
+      {day === now && (
+        <>
+          {mayOpen(roleNow(), "/buying") && <Soon now={now} />}
+          <NotRecorded from={addDays(now, -DAYS_BACK)} today={now} />
+        </>
+      )}
+      {crops.length > 0 && <BucketCare />}
+    </>
+  );
+}
+
+/** The day asked for, if it has passed; today otherwise. */
+function dayOf(asked: unknown, now: Day): Day {
+  const read = daySchema.safeParse(asked);
+  return read.success && read.data < now && toDayNumber(now) - toDayNumber(read.data) < 366 && yearOf(read.data) > 1990
+    ? read.data
+    : now;
+}

@@ -1,0 +1,91 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { breaches, DESK, openBrowser, openPage, PHONE, scrollsSideways, violations } from "./open-page";
+import { serveDemo } from "./serve-demo";
+
+/** A picking day in the demo's season, recorded on the phone. */
+
+let browser: Browser;
+let demo: Awaited<ReturnType<typeof serveDemo>>;
+beforeAll(async () => {
+  demo = await serveDemo("2027-06-10");
+  browser = await openBrowser();
+});
+afterAll(async () => {
+  await browser.close();
+  await demo.end();
+  expect(breaches).toEqual([]);
+});
+
+const open = (viewport = PHONE, path = "/today"): Promise<Page> => openPage(browser, demo.address, path, viewport);
+const rows = (page: Page) => page.locator(".cut-rows > li");
+const firstName = async (page: Page) => (await rows(page).first().locator("form").getAttribute("aria-label")) ?? "";
+
+test("a row that came as asked is saved with one tap, stands among the recorded ones, and can be taken back", async () => {
+  const page = await open();
+  const before = await rows(page).count();
+  const name = (await firstName(page)).replace("Record ", "");
+  const asked = Number(await rows(page).first().locator("input[name=stemsCut]").inputValue());
+  await rows(page)
+    .first()
+    .getByRole("button", { name: `Save ${asked}` })
+    .click();
+  await page.getByText("Recorded: 1 row").waitFor();
+  expect(await rows(page).count()).toBe(before - 1);
+  await page.getByText("Recorded: 1 row").click();
+  await page.getByText(`${asked} cut, as asked`).waitFor();
+  await page.getByRole("button", { name: "Take back" }).click();
+  await page.getByText("Recorded: 1 row").waitFor({ state: "detached" });
+  expect(await rows(page).count()).toBe(before);
+  expect((await firstName(page)).replace("Record ", "")).toBe(name);
+  await page.close();
+});
+
+test("fewer and none are saved as they came, and the list asks other beds for what is missing or says what is short", async () => {
+  const page = await open();
+  await page.getByText("16 more rows").click();
+  const mint = rows(page).filter({ hasText: "Mint" }).first();
+  const asked = Number(await mint.locator("input[name=stemsCut]").inputValue());
+  await mint.getByRole("button", { name: /^One fewer/ }).click();
+  await mint.getByRole("button", { name: `Save ${asked - 1}` }).click();
+  await page.getByText("Recorded: 1 row").waitFor();
+  await page.getByText("Recorded: 1 row").click();
+  await page.getByText(`${asked - 1} of ${asked} cut`).waitFor();
+  const rose = rows(page).filter({ hasText: "Vesper White" }).first();
+  await rose.getByRole("button", { name: "None left" }).click();
+  await page.getByText("Recorded: 2 rows").waitFor();
+  await page.getByText("none left of 3").waitFor();
+  await page.close();
+});
+
+test("a number that is none is refused at its field, and nothing is recorded", async () => {
+  const page = await open();
+  const recorded = await page.getByText(/^Recorded: /).count();
+  await rows(page).first().locator("input[name=stemsCut]").fill("some");
+  await rows(page).first().getByRole("button", { name: "Save" }).click();
+  await page.getByRole("alert").first().waitFor();
+  expect(await page.getByText(/^Recorded: /).count()).toBe(recorded);
+  await page.close();
+});
+
+test("a day behind is marked as not recorded, and is recorded late on its own page", async () => {
+  const page = await open();
+  await page.getByText(/Not recorded: \d+ picking days?/).click();
+  await page.locator("a[href^='/today?day=']").first().click();
+  await page.getByRole("heading", { name: "Not recorded: counts as cut as planned" }).waitFor();
+  await rows(page)
+    .first()
+    .getByRole("button", { name: /^Save \d+$/ })
+    .click();
+  await page.getByText("Recorded: 1 row").waitFor();
+  await page.close();
+});
+
+test("today reads well for everybody, at both widths", async () => {
+  for (const viewport of [DESK, PHONE]) {
+    const page = await open(viewport);
+    expect(await violations(page)).toEqual([]);
+    expect(await scrollsSideways(page)).toBe(false);
+    await page.close();
+  }
+});
