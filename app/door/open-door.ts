@@ -70,9 +70,7 @@ export function openDoor(screens: RequestListener, ways: DoorWays = {}): Server 
   server.on("upgrade", (request, socket) => {
     if (!isDev || judge(knockOf(request), portOf(server), site()) || !request.headers.origin) socket.destroy();
   });
-  server.on(tls ? "tlsClientError" : "clientError", (error: NodeJS.ErrnoException, socket: Duplex) =>
-    hangUp(error, socket),
-  );
+  server.on("clientError", (error: NodeJS.ErrnoException, socket) => hangUp(error, socket));
   return server;
 }
 

@@ -6,7 +6,8 @@ export const metadata: Metadata = { title: "Join" };
 
 const MAY = {
   owner: "",
-  helper: "You will see what is to be cut and what stands in the cooler, and write down what you cut.",
+  helper:
+    "You will see what is to be cut, what stands in the cooler and which buds to look at, and note what you find.",
   designer: "You will see the bookings, what they have and lack, and the beds.",
 };
 
