@@ -53,6 +53,7 @@ export const JSON_DOORS: readonly (readonly [path: string, question: string])[] 
   ["/keep-or-dig/try", BEDS],
   ["/keep-or-dig/stop", '{"workId":1}'],
   ["/farm/files/all", BEDS],
+  ["/farm/what-changed/effects", '{"seasonYear":2027}'],
   ["/~", BEDS],
 ];
 /** As a browser makes one up: it stands nowhere in what is sent. */
