@@ -83,9 +83,10 @@ const columnsOf = (bookings: readonly Booking[], noteOf: ReadonlyMap<number, str
   {
     head: "Variety, colour",
     className: "paper-what",
-    cell: ({ row: { crop, variety } }) => (
+    cell: ({ row: { crop, variety, stretchedStems } }) => (
       <>
         <b>{crop.name}</b> {variety.name}, {variety.colour} <sup>{noteOf.get(crop.id)}</sup>
+        {stretchedStems > 0 && ` ${inWholes(stretchedStems)} at a stretch`}
       </>
     ),
   },

@@ -70,7 +70,7 @@ const Place = ({ place: { stand, crops }, bookings }: { place: PickPlace; bookin
 );
 
 const Line = ({
-  row: { variety, crop, stems, stemsToCut, stemsOfBooking },
+  row: { variety, crop, stems, stemsToCut, stretchedStems, stemsOfBooking },
   bookings,
 }: {
   row: PickRow;
@@ -89,6 +89,7 @@ const Line = ({
           ) : null;
         })}
         <span>{keptInWords(stems, crop.bunchStems.count)}</span>
+        {stretchedStems > 0 && <span className="short-word">{inWholes(stretchedStems)} held at a stretch</span>}
       </small>
     </span>
     <span className="pick-count">

@@ -2,6 +2,7 @@ import { ROLES, type Role } from "#lib/domain/words";
 import type { Plan } from "#lib/plan/road/plan";
 import { bookingsOf } from "#lib/plan/road/seasons";
 import { shortWeeks } from "#lib/plan/road/short-weeks";
+import { stretchedByBooking } from "#lib/plan/road/stretched";
 import { countOf, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
 
 /** The other roles that are short, a line each, which shows that role. */
@@ -34,13 +35,19 @@ export function AlsoShort({ plan, role }: { plan: Plan; role: Role }) {
   );
 }
 
-/** Four figures of the season: how much is covered, how many bookings in full, what buying in would cost, what is over. */
+const NOT_STRETCHED = { stems: 0, cents: 0 };
+
+/** The figures of the season: how much is covered, how many bookings in full, what is held at a stretch, what buying in would cost, what is over. */
 export function SeasonSoFar({ plan }: { plan: Plan }) {
   const { match, gaps, weeks, buying, surplus, seasonYear } = plan;
   const needStems = weeks.flatMap(({ roles }) => roles).reduce((sum, role) => sum + role.needStems, 0);
   const shortStems = gaps.reduce((sum, gap) => sum + gap.shortStems, 0);
   const bookingCount = bookingsOf(match, seasonYear).length;
   const shortBookings = new Set(gaps.map((gap) => gap.need.booking.id)).size;
+  const own = new Set(bookingsOf(match, seasonYear).map(({ id }) => id));
+  const stretched = [...stretchedByBooking(plan.snapshot, match)]
+    .filter(([bookingId]) => own.has(bookingId))
+    .reduce((sum, [, { stems, cents }]) => ({ stems: sum.stems + stems, cents: sum.cents + cents }), NOT_STRETCHED);
   const buyInCents = buying.reduce((sum, line) => sum + line.costCents, 0);
   const rows = [
     {
@@ -55,6 +62,16 @@ export function SeasonSoFar({ plan }: { plan: Plan }) {
       words: `of ${bookingCount}`,
       href: "/bookings",
     },
+    ...(stretched.stems > 0
+      ? [
+          {
+            name: "Held at a stretch",
+            of: inWholes(stretched.stems),
+            words: `stems, ${inRoundMoney(stretched.cents)} lost`,
+            href: "/picking",
+          },
+        ]
+      : []),
     { name: "To buy in", of: inRoundMoney(buyInCents), words: `for ${countOf(shortStems, "stem")}`, href: "/buying" },
     {
       name: "Nobody’s yet",

@@ -2,7 +2,9 @@ import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { inFull, isoWeekOf, mondayOf, weekInWords, yearOf } from "#lib/domain/day";
 import { coverageByBooking } from "#lib/plan/road/coverage";
+import { stretchedByBooking } from "#lib/plan/road/stretched";
 import { countOf } from "#lib/plan/words/numbers";
+import { stretchInWords } from "#lib/plan/words/stretch-words";
 import { Cautions } from "../../frame/cautions";
 import { loadFarm, loadPlan } from "../../load";
 import { FlowerHeads } from "../../look/flower-heads";
@@ -32,6 +34,7 @@ export default async function BookingPage(props: Props) {
   const plan = loadPlan(yearOf(booking.eventOn));
   const { decimalMark } = plan.snapshot.farm;
   const covered = coverageByBooking(plan.match, plan.gaps).get(booking.id);
+  const stretched = stretchedByBooking(plan.snapshot, plan.match).get(booking.id);
   const named = new Set(booking.stemLines.map(({ cropId }) => cropId));
   const crops = new Set([
     ...plan.snapshot.crops.filter(({ id }) => named.has(id)),
@@ -56,6 +59,7 @@ export default async function BookingPage(props: Props) {
               <ShortState stems={covered.shortStems} all="all covered" /> of {countOf(covered.needStems, "stem")}
             </p>
           )}
+          {stretched && <p className="note">{stretchInWords(stretched)}</p>}
         </div>
         <Posy colours={booking.palette} />
       </div>

@@ -47,7 +47,7 @@ const CropLine = ({ crop, varietyCount }: { crop: Crop; varietyCount: number }) 
     <span className="crop-varieties">
       {varietyCount > 0 ? countOf(varietyCount, "variety", "varieties") : "none yet"}
     </span>
-    <Figure of={crop.holdDays} words="held" unit="days" />
+    <Figure of={crop.holdDays} words="held" unit="days" stretch={crop.stretchDays.count} />
     <Figure of={crop.fieldDays} words="in the field" unit="days" />
     <Figure of={crop.bunchStems} words="a bunch" />
     <Figure of={crop.bucketStems} words="a bucket" />
@@ -61,13 +61,17 @@ const CropLine = ({ crop, varietyCount }: { crop: Crop; varietyCount: number }) 
   </a>
 );
 
-/** A number of a crop; on a phone, and to readers, with the word of what it is. */
-const Figure = ({ of: { count, mark }, words, unit }: { of: Crop["holdDays"]; words: string; unit?: string }) => {
+type FigureProps = { of: Crop["holdDays"]; words: string; unit?: string; stretch?: number };
+
+/** A number of a crop; on a phone, and to readers, with the word of what it is. A hold with a stretch: "3 to 5 days". */
+const Figure = ({ of: { count, mark }, words, unit, stretch = 0 }: FigureProps) => {
   const shown = unit ? inTenths(count) : inWholes(count);
+  const most = stretch > count ? ` to ${inTenths(stretch)}` : "";
   return (
     <span className="crop-figure">
       {mark === "own" ? <strong>{shown}</strong> : shown}
-      {unit && ` ${count === 1 ? unit.replace(/s$/, "") : unit}`} <span className="crop-word">{words}</span>
+      {most}
+      {unit && ` ${count === 1 && !most ? unit.replace(/s$/, "") : unit}`} <span className="crop-word">{words}</span>
     </span>
   );
 };

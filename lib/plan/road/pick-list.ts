@@ -25,6 +25,8 @@ export type PickLine = {
   readonly bucketCount: number;
   /** Days from the cut to the event. */
   readonly heldDays: number;
+  /** Held longer than it keeps as good as fresh [M3]. */
+  readonly isStretched: boolean;
 };
 
 /**
@@ -130,7 +132,7 @@ function standRanks(servings: Match["servings"]): Map<Stand, number> {
 /** The line that some servings of one stand, day, variety and booking make; `indexes` are their places among the servings. */
 function lineOf({ needs, supplies, servings }: Match, indexes: Int32Array): OpenLine {
   const { stand, cutDay, needIndex, supplyIndex } = servings[indexes[0]];
-  const { variety, crop } = supplies[supplyIndex];
+  const { variety, crop, hold } = supplies[supplyIndex];
   const need = needs[needIndex];
   const gradeOutShare = stand.kind === "planting" ? stand.planting.planting.gradeOutShare : 0;
   const roles: Role[] = [];
@@ -152,6 +154,7 @@ function lineOf({ needs, supplies, servings }: Match, indexes: Int32Array): Open
     bunchCount: Math.ceil(stems / crop.bunchStems.count),
     bucketCount: 0,
     heldDays: need.eventDay - cutDay,
+    isStretched: need.eventDay - cutDay > hold.days,
   };
 }
 

@@ -11,6 +11,8 @@ export type PickRow = {
   readonly crop: Crop;
   readonly stems: number;
   readonly stemsToCut: number;
+  /** Of the saleable stems, those that are held longer than they keep as good as fresh. */
+  readonly stretchedStems: number;
   /** Saleable stems by booking id. */
   readonly stemsOfBooking: ReadonlyMap<number, number>;
 };
@@ -56,6 +58,7 @@ const rowOf = (lines: readonly PickLine[]): PickRow => {
     variety,
     crop,
     stems: lines.reduce((sum, { stems }) => sum + stems, 0),
+    stretchedStems: lines.reduce((sum, { stems, isStretched }) => sum + (isStretched ? stems : 0), 0),
     stemsToCut: lines.reduce((sum, { stemsToCut }) => sum + stemsToCut, 0),
     stemsOfBooking,
   };

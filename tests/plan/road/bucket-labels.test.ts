@@ -20,6 +20,7 @@ const line = (varietyId: number, bucketStems: number, stems: number): PickLine =
   bunchCount: 1,
   bucketCount: 0,
   heldDays: 2,
+  isStretched: false,
 });
 const inWords = (labels: readonly BucketLabel[]) =>
   labels.map(

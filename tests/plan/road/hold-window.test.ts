@@ -2,7 +2,9 @@ import { describe, expect, test } from "vitest";
 import type { Crop } from "#lib/domain/records/crop";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import { hasStretch, holdOf, holdWindow, isTooShort } from "#lib/plan/road/hold-window";
+import { stretchedByBooking } from "#lib/plan/road/stretched";
 import { unheldCrops } from "#lib/plan/road/unheld";
+import { stretchInWords } from "#lib/plan/words/stretch-words";
 import { unheldInWords } from "#lib/plan/words/unheld-words";
 import { provenPlan } from "../../proven-plan";
 import { booking, crop, day, farm, focal, snapshot } from "../../small-farm";
@@ -92,6 +94,15 @@ describe("a stretch in the match", () => {
     const fifteen = planned([{ id: 1, stemLines: focal(15) }]);
     expect(fifteen.match.shortStems[0]).toBe(0);
     expect(fifteen.match.solution.totalCost).toBe(10 * 8 + 5 * 150);
+    expect(fifteen.pickList.map(({ stems, heldDays, isStretched }) => [stems, heldDays, isStretched])).toEqual([
+      [5, 5, true],
+      [10, 3, false],
+    ]);
+    const [stretched] = [...stretchedByBooking(fifteen.snapshot, fifteen.match)];
+    expect(stretched).toEqual([1, { stems: 5, cents: 5 * 150 }]);
+    expect(stretchInWords(stretched[1])).toBe(
+      "5 stems are held at a stretch, longer than they keep as good as fresh: $7.50 is counted for it.",
+    );
   });
 
   test("[M3] where a firm booking and an enquiry want ten each on one day, the stretch falls to the enquiry, at 0.3 of its cost", () => {

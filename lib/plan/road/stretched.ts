@@ -1,0 +1,27 @@
+import type { Snapshot } from "#lib/domain/snapshot";
+import { buyInFinder } from "./buy-in";
+import { ageCents } from "./fit";
+import type { Match } from "./match";
+import { stretchCentsFinder } from "./stretch-cents";
+
+/** Stems that are held longer than they keep as good as fresh, and what the match counts for their age, in cents [M3]. */
+export type Stretched = { readonly stems: number; readonly cents: number };
+
+/** What each booking gets at a stretch, by booking id; bookings with no such stem are left out. */
+export function stretchedByBooking(
+  { farm, crops }: Pick<Snapshot, "farm" | "crops">,
+  { needs, supplies, servings }: Pick<Match, "needs" | "supplies" | "servings">,
+): Map<number, Stretched> {
+  const stretchCents = stretchCentsFinder(farm, buyInFinder(crops));
+  const found = new Map<number, Stretched>();
+  for (const { needIndex, supplyIndex, cutDay, stems } of servings) {
+    const { booking, eventDay } = needs[needIndex];
+    const { crop, hold } = supplies[supplyIndex];
+    const heldDays = eventDay - cutDay;
+    if (heldDays <= hold.days) continue;
+    const before = found.get(booking.id) ?? { stems: 0, cents: 0 };
+    const cents = stems * ageCents(heldDays, farm.leadDays, hold, stretchCents(crop, booking.status));
+    found.set(booking.id, { stems: before.stems + stems, cents: before.cents + cents });
+  }
+  return found;
+}
