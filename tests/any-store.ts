@@ -6,6 +6,7 @@ export const anyStore = <Number>(between: (least: number, most: number) => fc.Ar
   dryHoldDays: between(0, 120),
   holdUpToC: between(-5, 40),
   notColderC: between(-5, 40),
+  cutSpareShare: between(0, 1),
 });
 
 /** How any farm keeps its cut stems. */

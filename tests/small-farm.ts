@@ -88,6 +88,7 @@ export const crop = (given: Partial<Crop> & { id: number }): Crop => ({
   dryHoldDays: { count: 0, ...OWN },
   holdUpToC: { count: 5, ...OWN },
   notColderC: { count: 0, ...OWN },
+  cutSpareShare: { count: 0, ...OWN },
   fieldDays: { count: 2, ...OWN },
   bunchStems: { count: 10, ...OWN },
   bucketStems: { count: 50, ...OWN },

@@ -117,6 +117,6 @@ const Stages = ({ crops, noteOf }: { crops: readonly Crop[]; noteOf: ReadonlyMap
         <sup>{noteOf.get(crop.id)}</sup> {crop.cutStage};{" "}
       </span>
     ))}
-    cut is with what will be graded out, keep is what the bookings get.
+    cut is with what will be graded out, wilt or break, keep is what the bookings get.
   </p>
 );

@@ -1,7 +1,7 @@
 import { integer, real, sqliteTable, text, unique } from "drizzle-orm/sqlite-core";
 import { MARKS } from "#lib/domain/sourced";
 import { COLOURS, ROLES, SHAPES } from "#lib/domain/words";
-import { checks, isFromZero, isList, isNamed, isNumber, isWholeFrom, isYesNo, oneOf } from "./checks";
+import { checks, isFromZero, isList, isNamed, isNumber, isShare, isWholeFrom, isYesNo, oneOf } from "./checks";
 import { idOf, list, rowId, yesNo } from "./columns";
 
 /** Crops (species). Each number has its mark and, where there is one, its source beside it. */
@@ -31,6 +31,9 @@ export const crop = sqliteTable(
     notColderC: real("not_colder_c").notNull().default(0),
     notColderCMark: text("not_colder_c_mark").notNull().default("from memory"),
     notColderCSource: text("not_colder_c_source"),
+    cutSpareShare: real("cut_spare_share").notNull().default(0),
+    cutSpareShareMark: text("cut_spare_share_mark").notNull().default("from memory"),
+    cutSpareShareSource: text("cut_spare_share_source"),
     fieldDays: real("field_days").notNull(),
     fieldDaysMark: text("field_days_mark").notNull(),
     fieldDaysSource: text("field_days_source"),
@@ -63,6 +66,7 @@ export const crop = sqliteTable(
       isFromZero("hold_days"),
       ...["field_days", "stretch_days", "dry_hold_days"].map(isFromZero),
       ...["hold_up_to_c", "not_colder_c"].map(isNumber),
+      isShare("cut_spare_share"),
       isWholeFrom("bunch_stems", 1),
       isWholeFrom("bucket_stems", 1),
       isWholeFrom("buy_in_cents", 1),
@@ -72,6 +76,7 @@ export const crop = sqliteTable(
         "dry_hold_days",
         "hold_up_to_c",
         "not_colder_c",
+        "cut_spare_share",
         "field_days",
         "bunch_stems",
         "bucket_stems",

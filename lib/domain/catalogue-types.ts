@@ -5,13 +5,13 @@ import type { Recipe } from "./records/recipe";
 /** A built-in crop with its bloom curves: what a new farm starts from, each number with its origin. */
 export type CatalogueCrop = Omit<Crop, "id"> & { readonly curves: readonly CatalogueCurve[] };
 
-/** How the cut stems of a crop are stored: said in one list for all, `catalogue/stores.ts`. */
-export type StoreFigures = Pick<Crop, "stretchDays" | "dryHoldDays" | "holdUpToC" | "notColderC">;
+/** How the cut stems of a crop are stored, and what share wilts or breaks: said in one list for all, `catalogue/stores.ts`. */
+export type StoreFigures = Pick<Crop, "stretchDays" | "dryHoldDays" | "holdUpToC" | "notColderC" | "cutSpareShare">;
 
-/** A built-in crop without what is said in one list for all: how it is stored, and when and in what colours it is to be had. */
+/** A built-in crop without what is said in one list for all: how it is stored and cut, and when and in what colours it is to be had. */
 export type BareCrop = Omit<TradedCrop, keyof typeof TRADE>;
 
-/** A built-in crop without how it is stored. */
+/** A built-in crop without how it is stored and cut. */
 export type TradedCrop = Omit<CatalogueCrop, keyof StoreFigures>;
 
 /** A built-in bloom curve; it belongs to the crop that lists it. */

@@ -26,6 +26,7 @@ const ASTER = {
   stretchDays: { count: 8.5, mark: "own" as const, source: null },
   dryHoldDays: { count: 14, mark: "published" as const, source: "THIRD" },
   holdUpToC: { count: 3, mark: "common practice" as const, source: null },
+  cutSpareShare: { count: 0.175, mark: "trade" as const, source: null },
   notColderC: { count: -0.5, mark: "from memory" as const, source: null },
   fieldDays: { count: 0, mark: "trade" as const, source: null },
   bunchStems: { count: 10, mark: "common practice" as const, source: null },

@@ -18,6 +18,7 @@ const numbersOf = (crop: (typeof CATALOGUE)[number]): Origin[] => [
   crop.dryHoldDays,
   crop.holdUpToC,
   crop.notColderC,
+  crop.cutSpareShare,
   crop.fieldDays,
   crop.bunchStems,
   crop.bucketStems,

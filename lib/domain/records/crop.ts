@@ -55,6 +55,15 @@ export const CROP_NUMBERS = {
     heading: "not_colder_c",
     originHeading: "not_colder_origin",
   }),
+  cutSpareShare: sourced({
+    least: 0,
+    most: 1,
+    absent: 0,
+    measure: "percent",
+    label: "Cut beyond what is used",
+    hint: "For what wilts or breaks: of 115 stems cut at 15 %, 100 can be promised. A booking’s spare comes on top.",
+    originHeading: "cut_spare_origin",
+  }),
   fieldDays: sourced({
     least: 0,
     most: 60,

@@ -6,6 +6,7 @@ import { type Grown, wholeStems } from "#lib/plan/road/grown";
 import { holdOf } from "#lib/plan/road/hold-window";
 import { pickingDays } from "#lib/plan/road/picking-days";
 import { supplyOf, type VarietySupply } from "#lib/plan/road/supply";
+import { usableOf } from "#lib/plan/road/usable";
 import { firstDayOf } from "#lib/plan/road/usual-year";
 import type { FirstCutChance } from "./first-cut-chance";
 import type { SampledSeason } from "./sample-season";
@@ -67,11 +68,17 @@ export class SimulationSupply {
       const weekStems = apportion(wholeStems(plants * row.saleableShare * perPlant), weeks);
       const openPlaces = row.heatEnd === null ? cutOn.length : row.heatEnd - opensFrom + mostShiftDays;
       const lastDay = row.crop.tender ? frostDay : Number.MAX_SAFE_INTEGER;
+      const spareShare = row.crop.cutSpareShare.count;
+      let [cut, usable] = [0, 0];
       let place = mostShiftDays + shiftDays;
       for (let week = 0; week < weekStems.length; week++)
         for (let weekday = 0; weekday < 7; weekday++, place++)
-          if (place < openPlaces && node[place] !== LOST && cutOn[place] < lastDay)
-            stems[node[place]] += evenPart(weekStems[week], weekday, 7);
+          if (place < openPlaces && node[place] !== LOST && cutOn[place] < lastDay) {
+            cut += evenPart(weekStems[week], weekday, 7);
+            const before = usable;
+            usable = usableOf(cut, spareShare);
+            stems[node[place]] += usable - before;
+          }
     }
   }
 }

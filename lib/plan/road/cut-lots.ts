@@ -37,7 +37,7 @@ export function cutLots(
     if (!seasons.includes(season ?? year)) return [];
     const forecasts = (forecastsAt.get(placeKey(cut)) ?? []).filter(({ planting }) => planting.seasonYear === season);
     const from = forecasts.find(({ cutDays }) => cutDays.includes(day)) ?? forecasts[0];
-    const goodStems = cut.goodStems ?? saleableStems(cut.stemsCut, from?.planting.gradeOutShare ?? 0);
+    const goodStems = cut.goodStems ?? usableOfCut(cut.stemsCut, from);
     const stand: Stand = from
       ? { kind: "planting", planting: from, isRecorded: true }
       : { kind: "cooler", stock: { id: 0, varietyId: cut.varietyId, cutOn: cut.cutOn, stemCount: goodStems } };
@@ -69,8 +69,13 @@ const inTheirOrder = (cuts: readonly Cut[]): Cut[] =>
 export const placeKey = ({ bedId, varietyId }: { readonly bedId: number; readonly varietyId: number }): string =>
   `${bedId} ${varietyId}`;
 
-/** What is left of so many stems after grading: rounded down, but not for a last digit of floating point. Of a list's stems to cut it is the list's saleable stems [P1]. */
-function saleableStems(stemsCut: number, gradeOutShare: number): number {
-  if (gradeOutShare === 0 || gradeOutShare >= 1) return stemsCut;
-  return Math.floor(stemsCut * (1 - gradeOutShare) + 1e-9);
+/**
+ * What is left of so many stems after grading and the crop's spare: rounded down, but not for a last digit of floating point. Of a list's stems to cut it is
+ * the list's stems [P1].
+ */
+function usableOfCut(stemsCut: number, from: PlantingForecast | undefined): number {
+  if (!from) return stemsCut;
+  const { planting, crop } = from;
+  const saleableShare = planting.gradeOutShare >= 1 ? 1 : 1 - planting.gradeOutShare;
+  return Math.floor((stemsCut * saleableShare) / (1 + crop.cutSpareShare.count) + 1e-9);
 }

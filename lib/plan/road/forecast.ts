@@ -6,6 +6,7 @@ import { weeksOfBloom } from "./bloom-end";
 import { alivePlants, type Grown, grown, replantedPlants, wholeStems } from "./grown";
 import { withLateStems } from "./late-stems";
 import { type NextPickingDay, pickingDays } from "./picking-days";
+import { usableStems } from "./usable";
 import { firstDayOf } from "./usual-year";
 
 /**
@@ -23,6 +24,8 @@ export type PlantingForecast = Grown & {
   /** Picking days with something to cut, ascending, and the stems cut on each. */
   readonly cutDays: readonly number[];
   readonly cutStems: readonly number[];
+  /** Of these, the stems that can be promised [F14]. */
+  readonly usableStems: readonly number[];
   readonly lostInFieldStems: number;
   readonly lostToFrostStems: number;
 };
@@ -142,12 +145,13 @@ function forecastOf(
     openedStems,
     cutDays,
     cutStems,
+    usableStems: usableStems(cutStems, crop.cutSpareShare.count),
     lostInFieldStems,
     lostToFrostStems,
   };
 }
 
-type Harvest = Omit<PlantingForecast, keyof Grown | "alivePlantCount" | "opensFrom" | "openingStems">;
+type Harvest = Omit<PlantingForecast, keyof Grown | "alivePlantCount" | "opensFrom" | "openingStems" | "usableStems">;
 
 /**
  * Where the stems that open go. Frost takes what would open on its day or later, and what waits for a picking day that would come on it or later
@@ -192,6 +196,7 @@ const nothingFrom = (row: Grown, alivePlantCount: number): PlantingForecast => (
   openedStems: 0,
   cutDays: [],
   cutStems: [],
+  usableStems: [],
   lostInFieldStems: 0,
   lostToFrostStems: 0,
 });

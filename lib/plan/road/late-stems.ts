@@ -6,18 +6,21 @@ import type { PlantingForecast } from "./forecast";
  */
 export function withLateStems(own: PlantingForecast, late: PlantingForecast): PlantingForecast {
   if (late.openedStems === 0) return own;
-  const cutOn = new Map<number, number>();
-  for (const { cutDays, cutStems } of [own, late])
+  const [cut, usable] = [new Map<number, number>(), new Map<number, number>()];
+  const add = (stems: Map<number, number>, day: number, more: number) => stems.set(day, (stems.get(day) ?? 0) + more);
+  for (const { cutDays, cutStems, usableStems } of [own, late])
     cutDays.forEach((day, index) => {
-      cutOn.set(day, (cutOn.get(day) ?? 0) + cutStems[index]);
+      add(cut, day, cutStems[index]);
+      add(usable, day, usableStems[index]);
     });
-  const cutDays = [...cutOn.keys()].sort((a, b) => a - b);
+  const cutDays = [...cut.keys()].sort((a, b) => a - b);
   return {
     ...own,
     ...openingOfBoth(own, late),
     openedStems: own.openedStems + late.openedStems,
     cutDays,
-    cutStems: cutDays.map((day) => cutOn.get(day) ?? 0),
+    cutStems: cutDays.map((day) => cut.get(day) ?? 0),
+    usableStems: cutDays.map((day) => usable.get(day) ?? 0),
     lostInFieldStems: own.lostInFieldStems + late.lostInFieldStems,
     lostToFrostStems: own.lostToFrostStems + late.lostToFrostStems,
   };

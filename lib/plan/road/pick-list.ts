@@ -9,7 +9,7 @@ import type { Stand } from "./supply";
 
 /**
  * One line to cut, or to take from the cooler: stems of one variety from one bed on one day for one booking. `stems` are saleable and sum to the match
- * [P1]; `stemsToCut` adds what will be graded out. Bunches are whole, rounded up. `bucketCount` are the buckets that this line is the first to fill from: what
+ * [P1]; `stemsToCut` adds what will be graded out, and what the crop is cut beyond its use. Bunches are whole, rounded up. `bucketCount` are the buckets that this line is the first to fill from: what
  * is cut on a day for one booking shares buckets, so a part of the list always adds up to the buckets it fills.
  */
 export type PickLine = {
@@ -150,7 +150,7 @@ function lineOf({ needs, supplies, servings }: Match, indexes: Int32Array): Open
     crop,
     roles,
     stems,
-    stemsToCut: stemsToCut(stems, gradeOutShare),
+    stemsToCut: stemsToCut(stems, gradeOutShare, stand.kind === "planting" ? crop.cutSpareShare.count : 0),
     bunchCount: Math.ceil(stems / crop.bunchStems.count),
     bucketCount: 0,
     heldDays: need.eventDay - cutDay,
@@ -158,8 +158,8 @@ function lineOf({ needs, supplies, servings }: Match, indexes: Int32Array): Open
   };
 }
 
-/** Stems to cut so that so many are saleable: rounded up, but not for a last digit of floating point. */
-function stemsToCut(stems: number, gradeOutShare: number): number {
-  if (gradeOutShare === 0 || gradeOutShare >= 1) return stems;
-  return Math.ceil(stems / (1 - gradeOutShare) - 1e-9);
+/** Stems to cut so that so many are saleable and left: rounded up once, but not for a last digit of floating point. */
+function stemsToCut(stems: number, gradeOutShare: number, cutSpareShare: number): number {
+  const saleableShare = gradeOutShare >= 1 ? 1 : 1 - gradeOutShare;
+  return Math.ceil((stems * (1 + cutSpareShare)) / saleableShare - 1e-9);
 }

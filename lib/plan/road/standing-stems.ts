@@ -14,7 +14,7 @@ export class StandingStems {
     for (const planting of plantings) {
       const stand: Stand = { kind: "planting", planting };
       planting.cutDays.forEach((day, index) => {
-        const lot = { planting, day, stand, stems: planting.cutStems[index] };
+        const lot = { planting, day, stand, stems: planting.usableStems[index] };
         const known = this.#byDay.get(day);
         if (known) known.push(lot);
         else this.#byDay.set(day, [lot]);

@@ -9,19 +9,22 @@ export type Stretched = { readonly stems: number; readonly cents: number };
 
 /** What each booking gets at a stretch, by booking id; bookings with no such stem are left out. */
 export function stretchedByBooking(
-  { farm, crops }: Pick<Snapshot, "farm" | "crops">,
+  snapshot: Pick<Snapshot, "farm" | "crops">,
   { needs, supplies, servings }: Pick<Match, "needs" | "supplies" | "servings">,
 ): Map<number, Stretched> {
-  const stretchCents = stretchCentsFinder(farm, buyInFinder(crops));
+  const { farm } = snapshot;
+  const stretchCents = stretchCentsFinder(farm, buyInFinder(snapshot));
   const found = new Map<number, Stretched>();
   for (const { needIndex, supplyIndex, cutDay, stems } of servings) {
     const { booking, eventDay } = needs[needIndex];
-    const { crop, hold } = supplies[supplyIndex];
+    const { crop, hold, bookingId } = supplies[supplyIndex];
     const heldDays = eventDay - cutDay;
     if (heldDays <= hold.days) continue;
     const before = found.get(booking.id) ?? { stems: 0, cents: 0 };
-    const cents = stems * ageCents(heldDays, farm.leadDays, hold, stretchCents(crop, booking.status));
-    found.set(booking.id, { stems: before.stems + stems, cents: before.cents + cents });
+    // What is cut already for the booking costs nothing by its age [T2].
+    const ofStem =
+      bookingId === undefined ? ageCents(heldDays, farm.leadDays, hold, stretchCents(crop, booking.status)) : 0;
+    found.set(booking.id, { stems: before.stems + stems, cents: before.cents + stems * ofStem });
   }
   return found;
 }

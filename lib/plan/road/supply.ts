@@ -48,8 +48,11 @@ export function supplyOf(
     shelf.put(varietyId, null, day, { stand, stems });
   for (const planting of plantings) {
     const stand: Stand = { kind: "planting", planting };
-    for (let index = 0; index < planting.cutDays.length; index++)
-      shelf.put(planting.variety.id, null, planting.cutDays[index], { stand, stems: planting.cutStems[index] });
+    const { cutDays, cutStems, usableStems } = planting;
+    for (let index = 0; index < cutDays.length; index++) {
+      const isAllSpare = usableStems[index] === 0 && cutStems[index] > 0;
+      if (!isAllSpare) shelf.put(planting.variety.id, null, cutDays[index], { stand, stems: usableStems[index] });
+    }
   }
   return shelf.supplies(snapshot);
 }

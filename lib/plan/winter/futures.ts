@@ -89,7 +89,11 @@ const onceADay = (row: Grown): Grown => ({
   },
 });
 
-const withoutStems = (row: PlantingForecast): PlantingForecast => ({ ...row, cutStems: row.cutStems.map(() => 0) });
+const withoutStems = (row: PlantingForecast): PlantingForecast => ({
+  ...row,
+  cutStems: row.cutStems.map(() => 0),
+  usableStems: row.usableStems.map(() => 0),
+});
 
 /** The supply node of a variety on a day. */
 function nodeFinder(supplies: readonly VarietySupply[], network: MatchNetwork) {
@@ -113,10 +117,11 @@ function effectBetween(
 ): SwitchEffect {
   const byNode = new Map<number, number>();
   const add = (rows: readonly PlantingForecast[], sign: number) => {
-    for (const { variety, cutDays, cutStems } of rows)
+    for (const { variety, cutDays, usableStems } of rows)
       cutDays.forEach((day, index) => {
+        if (usableStems[index] === 0) return;
         const node = nodeOf(variety.id, day);
-        byNode.set(node, (byNode.get(node) ?? 0) + sign * cutStems[index]);
+        byNode.set(node, (byNode.get(node) ?? 0) + sign * usableStems[index]);
       });
   };
   add(kept, 1);

@@ -36,7 +36,7 @@ test("a rule over several fields is told at its field", () => {
 
 test("a number with an origin keeps it until it is changed, and is then the farm's own", () => {
   const before = crop({ id: 1, holdDays: { count: 4, mark: "trade", source: "X" } });
-  const store = { stretchDays: "0", dryHoldDays: "0", holdUpToC: "41", notColderC: "32" };
+  const store = { stretchDays: "0", dryHoldDays: "0", holdUpToC: "41", notColderC: "32", cutSpareShare: "0" };
   const form = { ...store, holdDays: "4", fieldDays: "3", bunchStems: "10", bucketStems: "50", buyInCents: "3.00" };
   const read = readForm(CROP_NUMBERS, typed(form), FEET, { before });
   expect(read).toMatchObject({ parsed: { holdDays: before.holdDays, fieldDays: { count: 3, ...OWN } } });

@@ -114,7 +114,7 @@ describe("sampled seasons", () => {
     fc.assert(
       fc.property(fc.nat(100_000), (season) => {
         const forecasts = asPlans(farm, 2027, simulation.season(season)[0]);
-        const cut = forecasts.reduce((sum, { cutStems }) => sum + cutStems.reduce((a, b) => a + b, 0), 25);
+        const cut = forecasts.reduce((sum, { usableStems }) => sum + usableStems.reduce((a, b) => a + b, 0), 25);
         const { network } = simulation.matched(season);
         const supplied = network.flow.supply.slice(0, network.giverCount).reduce((a, b) => a + b, 0);
         expect(supplied).toBe(cut);

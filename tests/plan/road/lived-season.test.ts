@@ -52,18 +52,14 @@ describe("a season that comes otherwise", () => {
         const { cuts, today } = lived(snap, seed, dayCount);
         const made = on({ ...snap, cuts }, today);
         const { supplies } = made.match;
-        for (const { planting: of, bed, variety, cutDays, cutStems } of made.forecast.plantings)
+        for (const { planting: of, bed, variety, crop, cutDays, usableStems } of made.forecast.plantings)
           cutDays.forEach((cutDay, at) => {
             const records = cuts.filter(
               (row) => row.cutOn === toDay(cutDay) && row.bedId === bed.id && row.varietyId === variety.id,
             );
-            const goodStems = sum(
-              records.map(({ stemsCut }) =>
-                of.gradeOutShare > 0 && of.gradeOutShare < 1
-                  ? Math.floor(stemsCut * (1 - of.gradeOutShare) + 1e-9)
-                  : stemsCut,
-              ),
-            );
+            const saleableShare = of.gradeOutShare < 1 ? 1 - of.gradeOutShare : 1;
+            const goodShare = saleableShare / (1 + crop.cutSpareShare.count);
+            const goodStems = sum(records.map(({ stemsCut }) => Math.floor(stemsCut * goodShare + 1e-9)));
             const isAll = records.some(({ stemsCut, stemsAsked }) => stemsAsked === null || stemsCut < stemsAsked);
             const lots = supplies.flatMap(({ days, lots: byDay, bookingId }) =>
               (byDay[days.indexOf(cutDay)] ?? []).flatMap(({ stand, stems }) =>
@@ -73,8 +69,8 @@ describe("a season that comes otherwise", () => {
             const recorded = lots.filter(({ stand }) => stand.isRecorded);
             const other = sum(lots.filter(({ stand }) => !stand.isRecorded).map(({ stems }) => stems));
             expect(sum(recorded.map(({ stems }) => stems))).toBe(goodStems);
-            expect(other).toBeLessThanOrEqual(isAll ? 0 : Math.max(0, cutStems[at] - goodStems));
-            if (cutDay > today) expect(other).toBe(cutStems[at]);
+            expect(other).toBeLessThanOrEqual(isAll ? 0 : Math.max(0, usableStems[at] - goodStems));
+            if (cutDay > today) expect(other).toBe(usableStems[at]);
             if (cutDay < today)
               expect(lots.every(({ stand, bookingId }) => stand.isRecorded || bookingId !== undefined)).toBe(true);
           });

@@ -24,7 +24,7 @@ type Lot = { variety: Variety; crop: Crop; day: number; stems: number; ownerId?:
 
 type Cut = Pick<SpecPlanting, "variety" | "crop"> & {
   readonly cutDays: readonly number[];
-  readonly cutStems: readonly number[];
+  readonly usableStems: readonly number[];
 };
 
 /** The worst fit as rule M4 states it, age aside, written out anew. */
@@ -37,8 +37,8 @@ export function directMatch(
   ownLots: readonly Lot[] = [],
 ): DirectMatch {
   const lots = [
-    ...plantings.flatMap(({ variety, crop, cutDays, cutStems }) =>
-      cutDays.map((day, index): Lot => ({ variety, crop, day, stems: cutStems[index] })),
+    ...plantings.flatMap(({ variety, crop, cutDays, usableStems }) =>
+      cutDays.map((day, index): Lot => ({ variety, crop, day, stems: usableStems[index] })),
     ),
     ...snapshot.coolerStock.map((stock) => stored(snapshot, stock)),
     ...ownLots,

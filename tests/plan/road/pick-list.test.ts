@@ -112,7 +112,8 @@ function pickListHolds(given: Snapshot): readonly PickLine[] {
   );
   expect(new Set(keys).size).toBe(keys.length);
   const faults = pickList.filter(({ stems, stemsToCut, stand, bunchCount, crop: grown }) => {
-    const saleableShare = stand.kind === "planting" ? 1 - stand.planting.planting.gradeOutShare : 1;
+    const isCut = stand.kind === "planting";
+    const saleableShare = isCut ? (1 - stand.planting.planting.gradeOutShare) / (1 + grown.cutSpareShare.count) : 1;
     const isEnough = stemsToCut * saleableShare >= stems - 1e-6 && (stemsToCut - 1) * saleableShare < stems;
     return (
       !isEnough || (bunchCount - 1) * grown.bunchStems.count >= stems || bunchCount * grown.bunchStems.count < stems

@@ -38,10 +38,11 @@ const given = ({
   planting,
   cutDays,
   cutStems,
+  usableStems,
   lostInFieldStems,
   lostToFrostStems,
 }: PlantingForecast | SpecPlanting) => ({
-  ...{ id: planting.id, cutDays, cutStems, lostInFieldStems, lostToFrostStems },
+  ...{ id: planting.id, cutDays, cutStems, usableStems, lostInFieldStems, lostToFrostStems },
 });
 
 const wants = ({ booking, role, cropId, cropOnly, colours, stems }: SpecNeed) =>
@@ -52,7 +53,7 @@ describe("the road written a second time from the rules", () => {
     await meets(demoSnapshot());
   });
 
-  test("[F3] [F4] [N1] [M5] [M7] and those of 60 seeded farms", async () => {
+  test("[F3] [F4] [F14] [N1] [M5] [M7] and those of 60 seeded farms", async () => {
     for (let seed = 1; seed <= 60; seed++) await meets(seededFarm(seed, { bedCount: 12, bookingCount: 10 }));
   });
 

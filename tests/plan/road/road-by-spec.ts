@@ -6,6 +6,7 @@ import type { Planting } from "#lib/domain/records/planting";
 import type { Variety } from "#lib/domain/records/variety";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { type Colour, ROLES, type Role } from "#lib/domain/words";
+import { findUsable } from "./usable-by-spec";
 
 /**
  * The first half of the road by a slow second method, written from lib/plan/SPEC.md alone and with nothing of lib/plan: what each planting gives,
@@ -18,6 +19,8 @@ export type SpecPlanting = {
   readonly crop: Crop;
   readonly cutDays: number[];
   readonly cutStems: number[];
+  /** Of these, the ones that can be promised [F14]. */
+  readonly usableStems: number[];
   lostInFieldStems: number;
   lostToFrostStems: number;
 };
@@ -29,15 +32,13 @@ export const bloomBySpec = (snapshot: Snapshot): SpecPlanting[] =>
 function bloomOf(snapshot: Snapshot, planting: Planting): SpecPlanting {
   const variety = theOne(snapshot.varieties, planting.varietyId);
   const crop = theOne(snapshot.crops, variety.cropId);
-  const given: SpecPlanting = {
-    ...{ planting, variety, crop, cutDays: [], cutStems: [] },
-    ...{ lostInFieldStems: 0, lostToFrostStems: 0 },
-  };
+  const given: SpecPlanting = nothing(planting, variety, crop);
   const { winter } = snapshot.farm;
   const isKept = planting.treatment === "kept-in-ground";
   const survival = isKept ? (planting.winterSurvivalShare ?? winter.winterSurvivalShare) : 1;
   const set = planting.plantCount * planting.aliveShare;
   const blooms = addBloom(given, snapshot, planting, set * survival);
+  findUsable(given);
   if (!isKept || !blooms || survival === 1 || winter.replantDeadShare === 0) return given;
   // The dead are replanted on the planting's own day, in the season's year.
   const plantedOn = `${planting.seasonYear}${planting.plantedOn.slice(4)}`;
@@ -46,13 +47,29 @@ function bloomOf(snapshot: Snapshot, planting: Planting): SpecPlanting {
     treatment: "spring-planted" as const,
     plantedOn: plantedOn as Planting["plantedOn"],
   };
-  addBloom(given, snapshot, replanted, set * (1 - survival) * winter.replantDeadShare);
-  const inOrder = given.cutDays.map((day, index) => [day, given.cutStems[index]]).sort(([a], [b]) => a - b);
-  inOrder.forEach(([day, stems], index) => {
-    given.cutDays[index] = day;
-    given.cutStems[index] = stems;
-  });
-  return given;
+  const late: SpecPlanting = nothing(planting, variety, crop);
+  addBloom(late, snapshot, replanted, set * (1 - survival) * winter.replantDeadShare);
+  findUsable(late);
+  return bothOf(given, late);
+}
+
+const nothing = (planting: Planting, variety: Variety, crop: Crop): SpecPlanting => ({
+  ...{ planting, variety, crop, cutDays: [], cutStems: [], usableStems: [] },
+  ...{ lostInFieldStems: 0, lostToFrostStems: 0 },
+});
+
+function bothOf(one: SpecPlanting, other: SpecPlanting): SpecPlanting {
+  const cutDays = [...new Set([...one.cutDays, ...other.cutDays])].sort((a, b) => a - b);
+  const sumOn = (day: number, of: "cutStems" | "usableStems") =>
+    [one, other].reduce((sum, row) => sum + (row[of][row.cutDays.indexOf(day)] ?? 0), 0);
+  return {
+    ...one,
+    cutDays,
+    cutStems: cutDays.map((day) => sumOn(day, "cutStems")),
+    usableStems: cutDays.map((day) => sumOn(day, "usableStems")),
+    lostInFieldStems: one.lostInFieldStems + other.lostInFieldStems,
+    lostToFrostStems: one.lostToFrostStems + other.lostToFrostStems,
+  };
 }
 
 /** Adds what so many plants give by the curve of their treatment; false where there is none, or where it blooms far from its season. */
