@@ -17,6 +17,7 @@ export default function BudWalkPage() {
   const snapshot = loadFarm();
   const now = today();
   const stops = budWalk(snapshot, yearOf(now), toDayNumber(now));
+  const beds = byBed(stops);
   return (
     <>
       <p className="crumb">
@@ -25,29 +26,46 @@ export default function BudWalkPage() {
       <h1>Bud walk</h1>
       {stops.length === 0 ? (
         <Empty title="No bed to look at this week">
-          <p>From five weeks before its first cut a bed stands here, until something was cut in it.</p>
+          <p>From four weeks before its first cut a bed stands here, until something was cut in it.</p>
         </Empty>
       ) : (
         <>
           <p>
-            {countOf(stops.length, "planting")} due within five weeks. What you note once a week tells how late the
+            {countOf(stops.length, "planting")} due within four weeks. What you note once a week tells how late the
             season runs; none of it is asked for.
           </p>
-          {byBed(stops).map(({ bed, ofBed }) => (
-            <section key={bed.id} aria-labelledby={`bed-${bed.id}`} className="bud-bed">
-              <h2 id={`bed-${bed.id}`} className="bed-tag">
-                {bed.name}
-              </h2>
-              <ul className="plain">
-                {ofBed.map((stop) => (
-                  <Stop key={stop.row.planting.id} stop={stop} today={now} />
-                ))}
-              </ul>
-            </section>
+          {beds.slice(0, BEDS_FIRST).map((one) => (
+            <BedStops key={one.bed.id} {...one} today={now} />
           ))}
+          {beds.length > BEDS_FIRST && (
+            <details>
+              <summary>{countOf(beds.length - BEDS_FIRST, "more bed")}</summary>
+              {beds.slice(BEDS_FIRST).map((one) => (
+                <BedStops key={one.bed.id} {...one} today={now} />
+              ))}
+            </details>
+          )}
         </>
       )}
     </>
+  );
+}
+
+/** Beds that stand open; the rest of the walk is a tap away. */
+const BEDS_FIRST = 8;
+
+function BedStops({ bed, ofBed, today: now }: ReturnType<typeof byBed>[number] & { today: Day }) {
+  return (
+    <section aria-labelledby={`bed-${bed.id}`} className="bud-bed">
+      <h2 id={`bed-${bed.id}`} className="bed-tag">
+        {bed.name}
+      </h2>
+      <ul className="plain">
+        {ofBed.map((stop) => (
+          <Stop key={stop.row.planting.id} stop={stop} today={now} />
+        ))}
+      </ul>
+    </section>
   );
 }
 

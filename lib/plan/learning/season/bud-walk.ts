@@ -9,10 +9,10 @@ import { watchedPlantings } from "./watched-plantings";
 export type BudWalkStop = { readonly row: Grown; readonly dueDay: number; readonly lastLook: BudLook | null };
 
 /** From so many days before the first cut buds tell something; so long after it a planting without a cut is still worth a look. */
-const DAYS_BEFORE = 35;
-const DAYS_AFTER = 21;
+const DAYS_BEFORE = 28;
+const DAYS_AFTER = 10;
 
-/** The plantings whose buds are worth a look on a day, in order of bed: due within five weeks, or three weeks over it, and not cut yet. */
+/** The plantings whose buds are worth a look on a day, in order of bed: due within four weeks, or up to ten days over it, and not cut yet. */
 export function budWalk(snapshot: Snapshot, seasonYear: number, today: number): BudWalkStop[] {
   const lesson = seasonLesson(snapshot, seasonYear);
   const cutPlaces = new Set(

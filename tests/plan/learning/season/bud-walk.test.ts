@@ -60,13 +60,13 @@ describe("a walk along the buds", () => {
     expect(late([...twice].reverse())).toEqual(late(twice));
   });
 
-  it("lists what is due within five weeks or three weeks over it and not cut yet, by the day that was learned", () => {
+  it("lists what is due within four weeks or ten days over it and not cut yet, by the day that was learned", () => {
     const on = (text: string, given = {}) =>
       budWalk({ ...FARM, ...given }, 2027, toDayNumber(day(text))).map(({ row }) => row.bed.id);
-    expect(on("2027-05-02")).toEqual([]);
-    expect(on("2027-05-03")).toEqual([1, 2]);
-    expect(on("2027-06-28")).toEqual([1, 2]);
-    expect(on("2027-06-29")).toEqual([]);
+    expect(on("2027-05-09")).toEqual([]);
+    expect(on("2027-05-10")).toEqual([1, 2]);
+    expect(on("2027-06-17")).toEqual([1, 2]);
+    expect(on("2027-06-18")).toEqual([]);
     const cut = {
       id: 1,
       cutOn: day("2027-06-07"),
