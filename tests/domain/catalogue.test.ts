@@ -142,8 +142,15 @@ describe("sources", () => {
     for (const [id, { title, publisher, address }] of Object.entries(SOURCES)) {
       expect(title, id).not.toBe("");
       expect(publisher, id).not.toBe("");
-      if (id !== "NCEI-ALB") expect(() => new URL(address), id).not.toThrow();
+      if (address !== "") expect(() => new URL(address), id).not.toThrow();
+      else expect(publisher, id).toMatch(/in a list|as quoted/);
+      expect(address, id).not.toMatch(/\/search\b|[?&](?:q|page|q_0)=/);
     }
+  });
+
+  test("nothing is called published whose source has no page of its own", () => {
+    for (const { mark, source } of origins)
+      if (mark === "published") expect(SOURCES[source ?? ""]?.address, source ?? "").not.toBe("");
   });
 });
 

@@ -1,7 +1,7 @@
 import type { BareCrop } from "#lib/domain/catalogue-types";
 import { DAISY_FAMILY, POISONOUS_SEEDS } from "./cautions";
 import { afterPlanting, curve, onDay } from "./curve";
-import { GENERAL_HOLD_DAYS, memory, practice, published } from "./marked";
+import { GENERAL_HOLD_DAYS, memory, practice, published, secondHand } from "./marked";
 
 /** Texture, movement and sparkle. */
 export const ACCENT_CROPS: readonly BareCrop[] = [
@@ -42,7 +42,7 @@ export const ACCENT_CROPS: readonly BareCrop[] = [
     usualRole: "accent",
     tender: true,
     overwinters: false,
-    holdDays: published(2, "ASHS-SIX"),
+    holdDays: secondHand(2, "ASHS-SIX"),
     fieldDays: memory(7),
     bunchStems: practice(10),
     bucketStems: memory(60),

@@ -1,7 +1,7 @@
 import type { BareCrop } from "#lib/domain/catalogue-types";
 import { ASTHMA, DAISY_FAMILY, POISONOUS, SAP_IN_SUN } from "./cautions";
 import { afterPlanting, curve, onDay } from "./curve";
-import { GENERAL_HOLD_DAYS, memory, practice, published, secondHand } from "./marked";
+import { GENERAL_HOLD_DAYS, memory, practice, secondHand } from "./marked";
 
 /** Soft volume. */
 export const FILLER_CROPS: readonly BareCrop[] = [
@@ -78,7 +78,7 @@ export const FILLER_CROPS: readonly BareCrop[] = [
     usualRole: "filler",
     tender: false,
     overwinters: false,
-    holdDays: published(7, "ASHS-SIX"),
+    holdDays: secondHand(7, "ASHS-SIX"),
     fieldDays: memory(4),
     bunchStems: practice(10),
     bucketStems: memory(60),

@@ -60,8 +60,8 @@ export const GROWING_SOURCES = {
   },
   "USU-RANU": {
     title: "Ranunculus Cut Flower Production in Utah",
-    publisher: "Utah State University Extension",
-    address: "https://core.ac.uk/search?q=author%3A%28Stock%2C+Melanie%29",
+    publisher: "Utah State University Extension; its abstract read in a list, no page of its own seen",
+    address: "",
   },
   "USU-RW2021": {
     title: "Evaluating Anemone and Ranunculus Production Strategies in Utah (poster)",
@@ -85,14 +85,14 @@ export const GROWING_SOURCES = {
   },
   "SNAP-LEWIS": {
     title: "Snapdragon in high tunnel and field, North Logan, Utah, 2018 and 2019 (title not shown in the record seen)",
-    publisher: "American Society for Horticultural Science",
-    address: "https://journals.ashs.org/search?f_0=author&q_0=Maegen+Lewis",
+    publisher: "American Society for Horticultural Science; its abstract read in a list, no page of its own seen",
+    address: "",
   },
   "PEONY-USU": {
     title:
       "'Coral Charm' peony in high tunnel and field, North Logan, Utah, 2019 to 2021 (title not shown in the record seen)",
-    publisher: "American Society for Horticultural Science",
-    address: "https://discovery.researcher.life/topic/coral-charm/1974703?page=1",
+    publisher: "American Society for Horticultural Science; its abstract read in a list, no page of its own seen",
+    address: "",
   },
   "NCSU-PEONYQA": {
     title: "Peony webinar questions and answers",
@@ -101,8 +101,8 @@ export const GROWING_SOURCES = {
   },
   "LATE-TUNNEL": {
     title: "Late-season cut flowers in high tunnel and field, Midwest (title not shown in the record seen)",
-    publisher: "American Society for Horticultural Science",
-    address: "https://journals.ashs.org/search?f_0=author&q_0=Alyssa+Hilligoss",
+    publisher: "American Society for Horticultural Science; its abstract read in a list, no page of its own seen",
+    address: "",
   },
   "CORNELL-2010": {
     title: "Cut Flower Cultural Practice Studies and Variety Trials 2010",

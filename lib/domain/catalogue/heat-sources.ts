@@ -10,8 +10,8 @@ export const HEAT_SOURCES = {
   },
   BRONDUM: {
     title: "Effects of temperature and photoperiod on Dahlia pinnata 'Royal Dahlietta Yellow'",
-    publisher: "American Society for Horticultural Science, 1993, abstract",
-    address: "https://journals.ashs.org/search?f_0=author&q_0=Jens+J.+Br%C3%B8ndum",
+    publisher: "American Society for Horticultural Science, 1993; its abstract read in a list, no page of its own seen",
+    address: "",
   },
   "USU-DAHLIA": {
     title: "Dahlia Cut Flower Production in Utah",

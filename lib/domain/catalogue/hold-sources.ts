@@ -22,8 +22,8 @@ export const HOLD_SOURCES = {
   },
   "ASHS-SIX": {
     title: "Postharvest attributes of six specialty cut flower species",
-    publisher: "HortScience (ASHS)",
-    address: "https://journals.ashs.org/search?access=user&pageSize=10&q=%22vase+life%22&sort=relevance&t=hortsci",
+    publisher: "HortScience (ASHS); its abstract read in a list, no page of its own seen",
+    address: "",
   },
   "ZINNIA-2022": {
     title: "Improving hydration and vase life of cut Zinnia",
