@@ -38,7 +38,7 @@ const DAHLIA: HeatRange = {
 
 /**
  * Clumps in the ground sprout in cooler soil than tubers are planted in: 5 °C is where cold hurts the plant (ASCFG-2021), and that growth begins there is our
- * reading. With the base of a planted tuber, Richmond would start three weeks before Asheville.
+ * reading. With the base of a planted tuber, Richmond would start twelve days before Asheville, with this one eight.
  */
 const DAHLIA_IN_GROUND: HeatRange = {
   ...DAHLIA,
