@@ -49,7 +49,7 @@ export function BloomRows({ plan, role }: { plan: Plan; role: Role }) {
 const MonthNames = ({ mondays }: { mondays: readonly Day[] }) => (
   <svg viewBox={`0 0 ${mondays.length * WEEK} 16`} className="bloom-month-names" aria-hidden="true">
     {mondays.map((monday, week) =>
-      week > 0 && monthInShort(mondays[week - 1]) === monthInShort(monday) ? null : (
+      !beginsMonth(mondays, week) ? null : (
         <text key={monday} x={week * WEEK + 1} y="12">
           {monthInShort(monday)}
         </text>
@@ -57,6 +57,13 @@ const MonthNames = ({ mondays }: { mondays: readonly Day[] }) => (
     )}
   </svg>
 );
+
+/** Whether a month's name stands at a week: its first here, unless so little of it is shown that the next name would run into it. */
+function beginsMonth(mondays: readonly Day[], week: number): boolean {
+  const month = monthInShort(mondays[week]);
+  if (week > 0) return monthInShort(mondays[week - 1]) !== month;
+  return mondays.length > 2 && monthInShort(mondays[2]) === month;
+}
 
 function Strip({ bloom, weekCount }: { bloom: CropBloom; weekCount: number }) {
   const sums = Array.from({ length: weekCount }, (_, week) =>

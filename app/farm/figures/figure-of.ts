@@ -31,6 +31,9 @@ export const settingValue = ({ group, name }: FigureSetting, farm: Farm): unknow
   return values[name];
 };
 
+/** What an empty figure means, where that is not "no limit". */
+const EMPTY: Readonly<Record<string, string>> = { promiseLossCents: "more than any price", storeC: "not said" };
+
 /** The figure of that control name. Throws RangeError when the farm has none. */
 export function figureOf(name: string, farm: Farm): Figure {
   const setting = settingNamed(name);
@@ -41,7 +44,7 @@ export function figureOf(name: string, farm: Farm): Figure {
     setting.name
   ];
   const [, money = "", unit = ""] = /^(\$?)(.*)$/.exec(field.unit ?? "") ?? [];
-  if (field.values.length === 0) return { field, before: "", shown: "no limit", unit: "" };
+  if (field.values.length === 0) return { field, before: "", shown: EMPTY[name] ?? "no limit", unit: "" };
   const shown = wordsOf(field, value).replace(/\n/g, ", ") || "none";
   return { field, before: money, shown, unit: field.input === "text" ? "" : unit.trim() };
 }

@@ -77,7 +77,7 @@ export const FARM = {
   spareShare: share({ label: "Spare of a new booking", hint: "Added for breakage." }),
   promiseLossCents: open(
     cents({
-      label: "A promised stem that is not there loses you",
+      label: "Lost by a promised stem that is missing",
       hint: "Beside the price of buying it in. Left empty it is ours: a hundred dollars or more, above any price and any chain of worse fits, so that no later booking takes what was promised.",
     }),
   ),
