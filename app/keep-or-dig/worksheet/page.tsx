@@ -19,7 +19,15 @@ import { WorkTotals } from "./work-totals";
 
 export const metadata: Metadata = { title: "Winter worksheet" };
 
-const query = z.object({ day: daySchema.optional().catch(undefined) });
+const query = z.object({
+  day: z
+    .union([z.literal("all"), daySchema])
+    .optional()
+    .catch(undefined),
+});
+
+/** So much work has its rows on one page; of more the next day's are there, and of the others the sums. */
+const MOST_TASKS = 600;
 
 /** The winter's work from today to spring, day after day, as the farm has its beds now. */
 export default async function WorksheetPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
@@ -29,8 +37,9 @@ export default async function WorksheetPage({ searchParams }: { searchParams: Pr
   const { farm } = snapshot;
   const sheet = worksheetOf(snapshot, year, today());
   const days = [...new Set(sheet.tasks.map(({ day }) => day))];
-  const shown = chosen && days.includes(chosen) ? [chosen] : days;
+  const shown = chosen && chosen !== "all" && days.includes(chosen) ? [chosen] : days;
   const isAlone = shown.length < days.length;
+  const isLong = sheet.tasks.length > MOST_TASKS && !isAlone && chosen !== "all";
   const [next] = days;
   if (sheet.beds.length === 0)
     return (
@@ -65,6 +74,11 @@ export default async function WorksheetPage({ searchParams }: { searchParams: Pr
               All {countOf(days.length, "day")}
             </a>
           )}
+          {isLong && (
+            <a className="button" href="/keep-or-dig/worksheet?day=all">
+              All {countOf(days.length, "day")} on one page, to print
+            </a>
+          )}
         </div>
         <p className="lead">
           Wet soil first, then cold: a clump rots in standing water long before frost reaches it. Lift what does not
@@ -96,6 +110,7 @@ export default async function WorksheetPage({ searchParams }: { searchParams: Pr
             units={farm.units}
             isOpen={isAlone || day === next}
             isAlone={isAlone}
+            isElsewhere={isLong && day !== next}
           />
         ))}
       </div>

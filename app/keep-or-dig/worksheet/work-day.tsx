@@ -7,12 +7,39 @@ import { sumOfTakes, takesInWords } from "#lib/plan/words/takes-words";
 import { taskInWords, taskWords } from "#lib/plan/words/task-words";
 import { TaskTable } from "./task-table";
 
-type Props = { title: string; day: Day; tasks: readonly WinterTask[]; units: Units; isOpen: boolean; isAlone: boolean };
+type Props = {
+  title: string;
+  day: Day;
+  tasks: readonly WinterTask[];
+  units: Units;
+  isOpen: boolean;
+  isAlone: boolean;
+  /** Its rows stand on a page of their own: only its sum is here, and the way there. */
+  isElsewhere?: boolean;
+};
 
 /** One day of the winter's work, folded under its sum: what several beds share under its own heading, then what each has for itself. */
-export function WorkDay({ title, day, tasks, units, isOpen, isAlone }: Props) {
+export function WorkDay({ title, day, tasks, units, isOpen, isAlone, isElsewhere }: Props) {
   const hours = tasks.reduce((sum, task) => sum + task.hours, 0);
   const takes = takesInWords(sumOfTakes(tasks), units);
+  const sum = (
+    <span className="soft">
+      {countOf(new Set(tasks.map(({ bedId }) => bedId)).size, "bed")}: {allOf(new Set(tasks.map(({ work }) => work)))}
+      {hours > 0 && `, about ${inTenths(hours)} hours`}
+      {takes && `, ${takes}`}
+    </span>
+  );
+  if (isElsewhere)
+    return (
+      <section className="work-sheet" id={`day-${day}`}>
+        <div className="work-elsewhere">
+          <h2>
+            <a href={`/keep-or-dig/worksheet?day=${day}`}>{title}</a>
+          </h2>
+          {sum}
+        </div>
+      </section>
+    );
   const byWords = new Map<string, WinterTask[]>();
   for (const task of tasks) {
     const words = taskInWords(task);
@@ -27,12 +54,7 @@ export function WorkDay({ title, day, tasks, units, isOpen, isAlone }: Props) {
     <details className="work-sheet prints-open" id={`day-${day}`} open={isOpen}>
       <summary>
         <h2>{title}</h2>
-        <span className="soft">
-          {countOf(new Set(tasks.map(({ bedId }) => bedId)).size, "bed")}:{" "}
-          {allOf(new Set(tasks.map(({ work }) => work)))}
-          {hours > 0 && `, about ${inTenths(hours)} hours`}
-          {takes && `, ${takes}`}
-        </span>
+        {sum}
       </summary>
       {shared.map(([words, beds]) => (
         <div key={words}>
