@@ -54,6 +54,8 @@ describe("one figure of the farm is changed where it stands", () => {
     expect(inOneWord(figureOf("winter.hoursAtHand", { ...kept, winter: { ...kept.winter, hoursAtHand: null } }))).toBe(
       "no limit",
     );
+    expect(inOneWord(figureOf("storeC", { ...kept, storeC: null }))).toBe("not said");
+    expect(inOneWord(figureOf("storeC", { ...kept, units: "us", storeC: 5 }))).toBe("41 °F");
     expect(
       figureWords("frost.firstAutumnP50", {
         ...kept,
