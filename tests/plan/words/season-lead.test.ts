@@ -21,9 +21,9 @@ describe("what Season says first", () => {
     ]);
   });
 
-  test("gaps are ranked by size, none lost: on the demo farm ten, from 101 stems to 14, 590 in all", () => {
+  test("gaps are ranked by size, none lost: on the demo farm ten, from 101 stems to 22, 610 in all", () => {
     const sizes = ranked.map(({ shortStems }) => shortStems);
-    expect([sizes[0], sizes.at(-1), sizes.length, stemsShort(ranked)]).toEqual([101, 14, 10, 590]);
+    expect([sizes[0], sizes.at(-1), sizes.length, stemsShort(ranked)]).toEqual([101, 22, 10, 610]);
     expect(sizes).toEqual(sizes.toSorted((a, b) => b - a));
   });
 
@@ -32,7 +32,7 @@ describe("what Season says first", () => {
     expect(staysShortInWords(ranked.slice(0, 1))).toBe(
       "101 stay short: 101 plum, burgundy or pink for The Nettlewick wedding.",
     );
-    expect(staysShortInWords(ranked)).toMatch(/^590 stay short: 101 .+; 90 .+; 76 .+; 74 .+; 249 in 6 smaller gaps\.$/);
+    expect(staysShortInWords(ranked)).toMatch(/^610 stay short: 101 .+; 90 .+; 76 .+; 74 .+; 269 in 6 smaller gaps\.$/);
   });
 
   test("a choice rests on the survival of its clumps and its first cut", () => {
