@@ -11,7 +11,7 @@ const EVERYBODY: Beside = ["helper", "designer", "stranger"];
 /** Where each role begins. */
 export const HOMES: Readonly<Record<Role, string>> = {
   owner: "/",
-  helper: "/picking",
+  helper: "/today",
   designer: "/bookings",
   stranger: "/sign-in",
 };

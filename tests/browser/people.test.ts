@@ -55,7 +55,7 @@ async function joined(name: string, role: "helper" | "designer"): Promise<Page> 
   const page = await phone();
   await page.goto((await owner.locator(".join-code code").textContent()) ?? "", { waitUntil: "networkidle" });
   await page.getByRole("button", { name: "Join on this phone" }).click();
-  await page.waitForURL(/\/(picking|bookings)$/);
+  await page.waitForURL(/\/(today|bookings)$/);
   return page;
 }
 
@@ -105,7 +105,7 @@ test("what a helper is sent on any page holds no client's name, no note and no m
   const names = [...readFileSync("demo/bookings.csv", "utf8").matchAll(/^The ([^,]+),/gm)].map(([, name]) => name);
   expect(names.length).toBeGreaterThan(20);
   const paths = ["/picking", "/picking?booking=2", "/picking/print?booking=2", "/picking/labels?booking=2"];
-  for (const path of [...paths, "/picking/csv", "/picking/calendar", "/farm/cooler", "/beds/buds"]) {
+  for (const path of [...paths, "/picking/csv", "/picking/calendar", "/today", "/farm/cooler", "/beds/buds"]) {
     const answer = await get(helper, path);
     expect([path, answer.status()]).toEqual([path, 200]);
     const said = await answer.text();

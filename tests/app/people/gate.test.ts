@@ -69,7 +69,7 @@ const isIn = (said: { body: string }) => said.body.startsWith("in as");
 const locationOf = ({ head }: { head: string }) => /^location: *(.*)$/im.exec(head)?.[1]?.trim();
 
 describe.each([
-  ["helper", HELPER_ROUTES, HELPER_ACTIONS, "/picking", "/not-yours"],
+  ["helper", HELPER_ROUTES, HELPER_ACTIONS, "/today", "/not-yours"],
   ["designer", DESIGNER_ROUTES, DESIGNER_ACTIONS, "/bookings", "/not-yours"],
   ["stranger", STRANGER_ROUTES, STRANGER_ACTIONS, "/sign-in", "/sign-in"],
 ] as const)("a %s", (role, routes, actions, home, elsewhere) => {
