@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
 import { z } from "zod";
-import { daySchema, inFull } from "#lib/domain/day";
+import { type Day, daySchema, inFull, toDayNumber } from "#lib/domain/day";
 import { bedsKeptNow } from "#lib/plan/winter/kept-beds";
 import { countOf } from "#lib/plan/words/numbers";
 import { workInWords } from "#lib/plan/words/task-words";
@@ -9,6 +9,7 @@ import { today } from "../../clock";
 import { SeasonHead } from "../../frame/season-head";
 import { seasonYear } from "../../frame/season-year";
 import { loadFarm } from "../../load";
+import { byMonth } from "../../ui/by-month";
 import { PrintButton } from "../../ui/print-button.client";
 import { NoCandidates } from "../no-candidates";
 import { WinterCautionList } from "../winter-caution-list";
@@ -41,6 +42,18 @@ export default async function WorksheetPage({ searchParams }: { searchParams: Pr
   const isAlone = shown.length < days.length;
   const isLong = sheet.tasks.length > MOST_TASKS && !isAlone && chosen !== "all";
   const [next] = days;
+  const workOf = (day: Day) => (
+    <WorkDay
+      key={day}
+      title={inFull(day)}
+      day={day}
+      tasks={sheet.tasks.filter((task) => task.day === day)}
+      units={farm.units}
+      isOpen={isAlone || day === next}
+      isAlone={isAlone}
+      isElsewhere={isLong && day !== next}
+    />
+  );
   if (sheet.beds.length === 0)
     return (
       <>
@@ -101,18 +114,16 @@ export default async function WorksheetPage({ searchParams }: { searchParams: Pr
         </details>
       </section>
       <div className="work-days">
-        {shown.map((day) => (
-          <WorkDay
-            key={day}
-            title={inFull(day)}
-            day={day}
-            tasks={sheet.tasks.filter((task) => task.day === day)}
-            units={farm.units}
-            isOpen={isAlone || day === next}
-            isAlone={isAlone}
-            isElsewhere={isLong && day !== next}
-          />
-        ))}
+        {isLong
+          ? byMonth(shown, (day) => toDayNumber(day)).map(({ month, rows }, index) => (
+              <details key={month} className="fold" open={index === 0}>
+                <summary>
+                  {month}: {countOf(rows.length, "day")}
+                </summary>
+                {rows.map(workOf)}
+              </details>
+            ))
+          : shown.map(workOf)}
       </div>
       <CameThrough beds={bedsKeptNow(snapshot, year)} snapshot={snapshot} seasonYear={year} />
     </>
