@@ -73,7 +73,7 @@ const Row = ({ row: { bedId, place, variety, crop, stemsToCut, parts }, day }: {
       varietyId={variety.id}
       name={`${place}, ${crop.name} ${variety.name}`}
       stemsToCut={stemsToCut}
-      asked={parts.map(({ bookingId, stemsToCut: stems }) => [bookingId, stems] as const)}
+      asked={parts.map(({ booking, stemsToCut: stems }) => [booking.id, stems] as const)}
     />
   </>
 );

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { daySchema } from "#lib/domain/day";
 import type { Parsed } from "#lib/domain/problem";
 import { CUT, type CutDraft } from "#lib/domain/records/cut";
+import { isDelivery } from "#lib/plan/road/orders";
 import { splitCut } from "#lib/plan/road/split-cut";
 import type { FormValues } from "../ui/form-values";
 
@@ -29,7 +30,7 @@ export function cutsOfRow(values: FormValues): Parsed<CutDraft[]> {
   if (!read.ok) return read;
   const { cutOn, bedId, varietyId, asked, stemsCut } = read.parsed;
   const parts = splitCut(
-    asked.map(([bookingId, stemsToCut]) => ({ bookingId, stemsToCut })),
+    asked.map(([id, stemsToCut]) => ({ bookingId: isDelivery({ id }) ? null : id, stemsToCut })),
     stemsCut,
   );
   return { ok: true, parsed: parts.map((part) => ({ cutOn, bedId, varietyId, ...part, goodStems: null })) };

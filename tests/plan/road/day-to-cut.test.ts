@@ -35,6 +35,18 @@ test("[T6] of nine stems asked for two weddings, seven are five and two, eleven 
   expect(splitCut(asked, 11).map(({ stemsAsked }) => stemsAsked)).toEqual([5, 4, 0]);
 });
 
+test("[T6] what standing orders ask for is recorded without a booking, in one part with what is over", () => {
+  const asked = [
+    { bookingId: 4, stemsToCut: 5 },
+    { bookingId: null, stemsToCut: 3 },
+    { bookingId: null, stemsToCut: 2 },
+  ];
+  const nobody = (cut: number) => splitCut(asked, cut).filter(({ bookingId }) => bookingId === null);
+  expect(nobody(10)).toEqual([{ bookingId: null, stemsCut: 5, stemsAsked: 5 }]);
+  expect(nobody(12)).toEqual([{ bookingId: null, stemsCut: 7, stemsAsked: 5 }]);
+  expect(nobody(0)).toEqual([{ bookingId: null, stemsCut: 0, stemsAsked: 5 }]);
+});
+
 test("[T6] parts sum to what was cut, name every booking, and none gets more than was asked for it", () => {
   const anyRow = fc.record({
     asked: fc.uniqueArray(fc.record({ bookingId: fc.integer({ min: 1, max: 40 }), stemsToCut: fc.nat(30) }), {
