@@ -72,6 +72,25 @@ test("flagged beds cannot be ticked, and say why in words", async () => {
   expect(await page.locator(`#${why}`).textContent()).toMatch(/wet|virus|vole|wanted|crowded|precious/);
 });
 
+test("a November choice reckons with Saturdays still to be booked once the farm says how many, and with none when it is taken back", async () => {
+  await go("/keep-or-dig");
+  const before = await focalShort();
+  await go("/farm");
+  const line = page.locator("details.figure", { hasText: "Free Saturdays that will still be booked" }).first();
+  await line.locator("summary").click();
+  await line.getByRole("textbox").fill("8");
+  await line.getByRole("button", { name: "Keep", exact: true }).click();
+  await page.getByText(/Saved: /).waitFor();
+  await go("/keep-or-dig");
+  // One Saturday of the demo is free: no more can come than there are.
+  await page.getByText("1 free Saturday").waitFor();
+  expect(await focalShort()).toBeGreaterThan(before);
+  await page.getByRole("button", { name: "Undo" }).click();
+  await page.getByText(/Saved: took back: /).waitFor();
+  await page.getByText("how many free Saturdays").waitFor();
+  expect(await focalShort()).toBe(before);
+});
+
 test("ticking two beds by hand moves the June gap, before anything is written", async () => {
   await page.getByRole("button", { name: "As the farm stands" }).click();
   const before = await focalShort();
