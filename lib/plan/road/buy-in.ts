@@ -8,7 +8,7 @@ import type { Need } from "./needs";
 export type Bought = { readonly crop: Crop; readonly colour: Colour | null };
 
 /** What a purchase must know of a need, what its booking refuses aside. */
-type Wanted = Pick<Need, "role" | "cropId" | "cropOnly" | "colours" | "eventDay">;
+type Wanted = Pick<Need, "role" | "cropId" | "cropOnly" | "colours" | "eventDay"> & Partial<Pick<Need, "kind">>;
 type Refusing = { readonly booking: Pick<Need["booking"], "unacceptableCropIds" | "unacceptableColours"> };
 
 /** What a stem short is bought in as, and at what price. */
@@ -54,15 +54,18 @@ export function buyInFinder({ crops, farm }: Pick<Snapshot, "crops" | "farm">): 
       }
     return null;
   };
-  const known = new Map<string, number>();
+  // By month, then by kind, which says more than the price hangs on: thousands of needs look up one string that they have already.
+  const known = new Map<number, Map<string, number>>();
   const centsOf = (need: Wanted): number => {
+    const month = monthOf(need);
+    const ofMonth = known.get(month) ?? new Map<string, number>();
+    known.set(month, ofMonth);
     const { role, cropId, cropOnly, colours } = need;
-    const key = `${monthOf(need)}/${role}/${cropId}/${cropOnly}/${colours.join()}`;
-    const cents =
-      known.get(key) ??
-      (boughtAs({ ...need, booking: REFUSING_NOTHING })?.crop ?? dearest(need))?.buyInCents.count ??
-      1;
-    known.set(key, cents);
+    const kind = need.kind ?? `${role}/${cropId}/${cropOnly}/${colours.join()}`;
+    const found = ofMonth.get(kind);
+    if (found !== undefined) return found;
+    const cents = (boughtAs({ ...need, booking: REFUSING_NOTHING })?.crop ?? dearest(need))?.buyInCents.count ?? 1;
+    ofMonth.set(kind, cents);
     return cents;
   };
   const dearest = ({ role, cropId }: Wanted): Crop | undefined =>

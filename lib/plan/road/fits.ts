@@ -29,7 +29,7 @@ export class Fits {
 
   of(need: Need): Fitting {
     const { id } = need.booking;
-    const own = this.#ownOf.get(id);
+    const own = this.#ownOf.size === 0 ? undefined : this.#ownOf.get(id);
     const ofAll = this.#remembered(need.kind, need, this.#free);
     if (!own) return ofAll;
     const ofOwn = this.#remembered(`${id} ${need.kind}`, need, own);
@@ -47,7 +47,9 @@ export class Fits {
   }
 
   #remembered(key: string, need: Need, places: readonly number[]): Fitting {
-    const found = this.#known.get(key) ?? this.#find(need, places);
+    const known = this.#known.get(key);
+    if (known) return known;
+    const found = this.#find(need, places);
     this.#known.set(key, found);
     return found;
   }

@@ -1,4 +1,5 @@
 import type { Farm } from "#lib/domain/records/farm-settings";
+import { STATUSES } from "#lib/domain/words";
 import { ArcList } from "#lib/maths/arc-list";
 import { Fits } from "./fits";
 import { NO_PASSAGE, Passages } from "./match-passages";
@@ -48,19 +49,24 @@ export function matchNetwork(
   const supplyCount = firstSupply[varieties.length];
   const passages = new Passages(farm, varieties, firstSupply, needs, buyIn);
   const { shortCents, worstFitCents } = shortCentsFinder(farm, buyIn);
-  const short = needs.map(shortCents);
+  const worst = Int32Array.from(needs, worstFitCents);
+  const short = Int32Array.from(needs, (need, index) => shortCents(need, worst[index]));
   const dearest = short.reduce((most, cents) => Math.max(most, cents), 0);
-  const worstFit = needs.reduce((most, need) => Math.max(most, worstFitCents(need)), 0);
+  const worstFit = worst.reduce((most, cents) => Math.max(most, cents), 0);
   const parts = new NeedParts(needs, promiseLossCents(farm.promiseLossCents, dearest, needs.length, worstFit));
   const serving = new ArcList(needs.length * 6);
   const bestFit = bestFitOfOwn(varieties, needs, fits);
   needs.forEach((need, needIndex) => {
     const fitting = fits.of(need);
+    const status = STATUSES.indexOf(need.booking.status);
+    const firstPart = parts.firstPart[needIndex];
+    const endPart = parts.firstPart[needIndex + 1];
     for (let index = 0; index < fitting.varieties.length; index++) {
-      const passage = passages.of(fitting.varieties[index], need);
+      const variety = fitting.varieties[index];
+      const passage = passages.of(variety, need.eventDay, status);
       if (passage === NO_PASSAGE) continue;
-      for (let part = parts.firstPart[needIndex]; part < parts.firstPart[needIndex + 1]; part++)
-        serving.push(passage, part, fitting.cents[index] - bestFit[fitting.varieties[index]]);
+      const cents = fitting.cents[index] - bestFit[variety];
+      for (let part = firstPart; part < endPart; part++) serving.push(passage, part, cents);
     }
   });
   const firstPassage = supplyCount;

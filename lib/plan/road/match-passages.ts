@@ -55,19 +55,19 @@ export class Passages {
     this.#firstSupply = firstSupply;
   }
 
-  /** The place among the passages of the one that brings a variety to a need, or `NO_PASSAGE` when it has nothing in the hold window. */
-  of(variety: number, { eventDay, booking }: Need): number {
+  /**
+   * The place among the passages of the one that brings a variety to needs of an event day and a status, or `NO_PASSAGE` when it has nothing in the hold window.
+   * @param status  its place among `STATUSES`
+   */
+  of(variety: number, eventDay: number, status: number): number {
     const isStretched = this.#firstRow[variety + 1] - this.#firstRow[variety] > 1;
-    const row = this.#firstRow[variety] + (isStretched ? STATUSES.indexOf(booking.status) : 0);
+    const row = this.#firstRow[variety] + (isStretched ? status : 0);
     const key = row * this.#dayCount + eventDay - this.#firstDay;
-    if (this.#known[key] === UNKNOWN) {
-      const { crop } = this.#supplies[variety];
-      this.#known[key] = this.#make(
-        variety,
-        eventDay,
-        isStretched ? this.#stretchCents(crop, booking.status) : AGE_CENTS,
-      );
-    }
+    const known = this.#known[key];
+    if (known !== UNKNOWN) return known;
+    const { crop } = this.#supplies[variety];
+    const wholeStretchCents = isStretched ? this.#stretchCents(crop, STATUSES[status]) : AGE_CENTS;
+    this.#known[key] = this.#make(variety, eventDay, wholeStretchCents);
     return this.#known[key];
   }
 

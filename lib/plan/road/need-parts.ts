@@ -17,15 +17,23 @@ export class NeedParts {
   constructor(needs: readonly Need[], lossCents: number) {
     this.lossCents = lossCents;
     this.firstPart = new Int32Array(needs.length + 1);
-    const parts: { need: number; stems: number; isPromised: boolean }[] = [];
-    needs.forEach(({ stems, promisedStems }, need) => {
-      if (promisedStems > 0) parts.push({ need, stems: promisedStems, isPromised: true });
-      if (promisedStems < stems || stems === 0) parts.push({ need, stems: stems - promisedStems, isPromised: false });
-      this.firstPart[need + 1] = parts.length;
-    });
-    this.needOfPart = Int32Array.from(parts, ({ need }) => need);
-    this.stems = Int32Array.from(parts, ({ stems }) => stems);
-    this.isPromised = parts.map(({ isPromised }) => isPromised);
+    const needOfPart = new Int32Array(2 * needs.length);
+    const stemsOf = new Int32Array(2 * needs.length);
+    const isPromised: boolean[] = [];
+    const put = (need: number, stems: number, promised: boolean) => {
+      needOfPart[isPromised.length] = need;
+      stemsOf[isPromised.length] = stems;
+      isPromised.push(promised);
+    };
+    for (let need = 0; need < needs.length; need++) {
+      const { stems, promisedStems } = needs[need];
+      if (promisedStems > 0) put(need, promisedStems, true);
+      if (promisedStems < stems || stems === 0) put(need, stems - promisedStems, false);
+      this.firstPart[need + 1] = isPromised.length;
+    }
+    this.needOfPart = needOfPart.subarray(0, isPromised.length);
+    this.stems = stemsOf.subarray(0, isPromised.length);
+    this.isPromised = isPromised;
   }
 
   get needCount(): number {

@@ -1,4 +1,5 @@
 import type { Farm } from "#lib/domain/records/farm-settings";
+import { STATUSES } from "#lib/domain/words";
 import type { BuyInPrices } from "./buy-in";
 import { AGE_CENTS, cropFitCents, WORST_FIT_CENTS } from "./fit";
 import { hasStretch, holdOf } from "./hold-window";
@@ -11,7 +12,8 @@ export type ShortPrices = Pick<BuyInPrices, "centsOf" | "middleCentsOf" | "crops
 /** What a need costs at worst, in cents: to serve with a stem, and to go without one. */
 type WorstCents = {
   readonly worstFitCents: (need: Need) => number;
-  readonly shortCents: (need: Need) => number;
+  /** @param worstFit  its worst fit, where that is known */
+  readonly shortCents: (need: Need, worstFit?: number) => number;
 };
 
 /**
@@ -21,20 +23,22 @@ type WorstCents = {
 export function shortCentsFinder(farm: Farm, buyIn: ShortPrices): WorstCents {
   const stretched = buyIn.crops.filter((crop) => hasStretch(holdOf(crop, farm)));
   const stretchCents = stretchCentsFinder(farm, buyIn);
-  const known = new Map<string, number>();
+  // By status, then by kind: a key of both in one string, made for thousands of needs, costs more than all else here.
+  const known = new Map(STATUSES.map((status) => [status, new Map<string, number>()]));
   const oldestCents = (need: Need): number => {
     if (stretched.length === 0) return AGE_CENTS;
     const { status } = need.booking;
-    const key = `${status} ${need.kind}`;
-    const ages = () => stretched.map((crop) => (cropFitCents(need, crop) === null ? 0 : stretchCents(crop, status)));
-    const cents = known.get(key) ?? Math.max(AGE_CENTS, ...ages());
-    known.set(key, cents);
+    const found = known.get(status)?.get(need.kind);
+    if (found !== undefined) return found;
+    const ages = stretched.map((crop) => (cropFitCents(need, crop) === null ? 0 : stretchCents(crop, status)));
+    const cents = Math.max(AGE_CENTS, ...ages);
+    known.get(status)?.set(need.kind, cents);
     return cents;
   };
   const worstFitCents = (need: Need) => WORST_FIT_CENTS + oldestCents(need);
-  const shortCents = (need: Need) => {
+  const shortCents = (need: Need, worstFit = worstFitCents(need)) => {
     const priced = Math.round(buyIn.centsOf(need) * weightOf(farm, need.booking.status));
-    return Math.max(priced, worstFitCents(need) + 1);
+    return Math.max(priced, worstFit + 1);
   };
   return { worstFitCents, shortCents };
 }
