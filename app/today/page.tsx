@@ -51,6 +51,11 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
           <a className="button" href="/picking">
             All picking days
           </a>
+          {day === now && mayOpen(roleNow(), "/beds/buds") && (
+            <a className="button" href="/beds/buds">
+              Bud walk
+            </a>
+          )}
         </p>
       </section>
       <Cautions crops={crops} />
