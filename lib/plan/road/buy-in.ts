@@ -61,11 +61,15 @@ export function buyInFinder({ crops, farm }: Pick<Snapshot, "crops" | "farm">): 
     const ofMonth = known.get(month) ?? new Map<string, number>();
     known.set(month, ofMonth);
     const { role, cropId, cropOnly, colours } = need;
-    const kind = need.kind ?? `${role}/${cropId}/${cropOnly}/${colours.join()}`;
-    const found = ofMonth.get(kind);
+    const found = need.kind === undefined ? undefined : ofMonth.get(need.kind);
     if (found !== undefined) return found;
-    const cents = (boughtAs({ ...need, booking: REFUSING_NOTHING })?.crop ?? dearest(need))?.buyInCents.count ?? 1;
-    ofMonth.set(kind, cents);
+    const plainKind = `${role}/${cropId}/${cropOnly}/${colours.join()}`;
+    const cents =
+      ofMonth.get(plainKind) ??
+      (boughtAs({ ...need, booking: REFUSING_NOTHING })?.crop ?? dearest(need))?.buyInCents.count ??
+      1;
+    ofMonth.set(plainKind, cents);
+    if (need.kind !== undefined) ofMonth.set(need.kind, cents);
     return cents;
   };
   const dearest = ({ role, cropId }: Wanted): Crop | undefined =>

@@ -56,30 +56,28 @@ export function needs(
 export function needsOf(booking: Booking, recipes: Pick<ById<Recipe>, "get">): Need[] {
   const refused = tooManyStems(stemsAskedFor(booking, (id) => recipes.get(id).lines));
   if (refused) throw new RangeError(`booking ${booking.id} ${refused}`);
-  const sums: { line: AskedLine; stems: number }[] = [];
+  const sums: { line: AskedLine; colourWords: string; stems: number }[] = [];
   for (const line of askedLines(booking, recipes)) {
     const sum = sums.find((known) => isAlike(known.line, line));
     if (sum) sum.stems += line.stems;
-    else sums.push({ line, stems: line.stems });
+    else sums.push({ line, colourWords: line.colours.join(), stems: line.stems });
   }
   const eventDay = toDayNumber(booking.eventOn);
   const unacceptable = [
     ...booking.unacceptableCropIds.toSorted((a, b) => a - b),
     ...booking.unacceptableColours.toSorted(),
   ].join();
-  const asked = sums
-    .sort((a, b) => inOrder(a.line, b.line))
-    .map(({ line: { role, cropId, cropOnly, colours }, stems }) => ({
-      booking,
-      eventDay,
-      role,
-      cropId,
-      cropOnly,
-      colours,
-      kind: `${role}/${cropId ?? ""}/${cropOnly}/${colours.join("+")}/${unacceptable}`,
-      stemsWithoutSpare: stems,
-      stems: wholeStems(stems * (1 + booking.spareShare)),
-    }));
+  const asked = sums.sort(inOrder).map(({ line: { role, cropId, cropOnly, colours }, colourWords, stems }) => ({
+    booking,
+    eventDay,
+    role,
+    cropId,
+    cropOnly,
+    colours,
+    kind: `${role}/${cropId ?? ""}/${cropOnly}/${colourWords}/${unacceptable}`,
+    stemsWithoutSpare: stems,
+    stems: wholeStems(stems * (1 + booking.spareShare)),
+  }));
   const promised = promisedStems(booking, asked);
   // Field by field: spread copies are of a shape for each booking, and every look at such a need costs ten times as much.
   return asked.map((need, index) => ({
@@ -97,15 +95,13 @@ export function needsOf(booking: Booking, recipes: Pick<ById<Recipe>, "get">): N
 }
 
 /** Roles in their order, then colours by name, then named crops, so that the order of the lines changes nothing. */
-const inOrder = (a: AskedLine, b: AskedLine): number => {
-  const [ours, theirs] = [a.colours.join(), b.colours.join()];
-  return (
-    ROLES.indexOf(a.role) - ROLES.indexOf(b.role) ||
-    (ours < theirs ? -1 : ours > theirs ? 1 : 0) ||
-    (a.cropId ?? 0) - (b.cropId ?? 0) ||
-    Number(a.cropOnly) - Number(b.cropOnly)
-  );
-};
+const inOrder = (a: Sum, b: Sum): number =>
+  ROLES.indexOf(a.line.role) - ROLES.indexOf(b.line.role) ||
+  (a.colourWords < b.colourWords ? -1 : a.colourWords > b.colourWords ? 1 : 0) ||
+  (a.line.cropId ?? 0) - (b.line.cropId ?? 0) ||
+  Number(a.line.cropOnly) - Number(b.line.cropOnly);
+
+type Sum = { readonly line: AskedLine; readonly colourWords: string };
 
 const isAlike = (a: AskedLine, b: AskedLine): boolean =>
   a.role === b.role && a.cropId === b.cropId && a.cropOnly === b.cropOnly && areSame(a.colours, b.colours);

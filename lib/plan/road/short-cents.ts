@@ -23,17 +23,14 @@ type WorstCents = {
 export function shortCentsFinder(farm: Farm, buyIn: ShortPrices): WorstCents {
   const stretched = buyIn.crops.filter((crop) => hasStretch(holdOf(crop, farm)));
   const stretchCents = stretchCentsFinder(farm, buyIn);
-  // By status, then by kind: a key of both in one string, made for thousands of needs, costs more than all else here.
-  const known = new Map(STATUSES.map((status) => [status, new Map<string, number>()]));
+  // Few crops are held at a stretch, and kinds of needs are nearly as many as needs: looked at anew they cost less than remembered.
+  const centsByStatus = STATUSES.map((status) => stretched.map((crop) => stretchCents(crop, status)));
   const oldestCents = (need: Need): number => {
-    if (stretched.length === 0) return AGE_CENTS;
-    const { status } = need.booking;
-    const found = known.get(status)?.get(need.kind);
-    if (found !== undefined) return found;
-    const ages = stretched.map((crop) => (cropFitCents(need, crop) === null ? 0 : stretchCents(crop, status)));
-    const cents = Math.max(AGE_CENTS, ...ages);
-    known.get(status)?.set(need.kind, cents);
-    return cents;
+    let most = AGE_CENTS;
+    const cents = centsByStatus[STATUSES.indexOf(need.booking.status)];
+    for (let index = 0; index < stretched.length; index++)
+      if (cents[index] > most && cropFitCents(need, stretched[index]) !== null) most = cents[index];
+    return most;
   };
   const worstFitCents = (need: Need) => WORST_FIT_CENTS + oldestCents(need);
   const shortCents = (need: Need, worstFit = worstFitCents(need)) => {
