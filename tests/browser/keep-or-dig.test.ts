@@ -80,7 +80,7 @@ test("a November choice reckons with Saturdays still to be booked once the farm 
   await line.locator("summary").click();
   await line.getByRole("textbox").fill("8");
   await line.getByRole("button", { name: "Keep", exact: true }).click();
-  await page.getByText(/Saved: /).waitFor();
+  await page.getByText(/Saved: changed “Free Saturdays/).waitFor();
   await go("/keep-or-dig");
   // One Saturday of the demo is free: no more can come than there are.
   await page.getByText("1 free Saturday").waitFor();
