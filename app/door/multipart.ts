@@ -39,7 +39,9 @@ function partIn(bytes: Buffer): Part | null {
   const headEnd = bytes.indexOf("\r\n\r\n");
   if (headEnd < 0) return null;
   const head = bytes.toString("utf8", 0, headEnd);
-  const disposition = head.split("\r\n").find((line) => /^content-disposition: *form-data *;/i.test(line));
+  // Readers differ in which of two they take, and in what they make of one written otherwise.
+  const said = head.split("\r\n").filter((line) => /^[ \t]*content-disposition[ \t]*:/i.test(line));
+  const disposition = said.length === 1 && /^content-disposition: *form-data *;/i.test(said[0]) ? said[0] : undefined;
   const name = disposition && /; *name="([^"]*)"/i.exec(disposition)?.[1];
   if (name === undefined || name === "" || CONTROL.test(head)) return null;
   return { name, text: /; *filename\*?=/i.test(head) ? null : bytes.toString("utf8", headEnd + 4) };

@@ -39,6 +39,18 @@ describe("a form's parts (RFC 7578)", () => {
     expect(partsOf(KIND, form([["a\u0000", "1"]]))).toBe(null);
   });
 
+  test("are refused when one says twice what it is, or says it in a way that readers do not share", () => {
+    const said = (head: string) => Buffer.from(`--xyz\r\n${head}\r\n\r\n\r\n--xyz--\r\n`);
+    const one = 'Content-Disposition: form-data; name="allowed"';
+    expect(partsOf(KIND, said(one))).toEqual([{ name: "allowed", text: "" }]);
+    for (const other of [
+      'Content-Disposition: form-data; name="forbidden"',
+      'Content-Disposition : form-data; name="forbidden"',
+    ])
+      for (const head of [`${one}\r\n${other}`, `${other}\r\n${one}`]) expect(partsOf(KIND, said(head))).toBe(null);
+    expect(partsOf(KIND, said('Content-Disposition : form-data; name="allowed"'))).toBe(null);
+  });
+
   test.each(["null", "-1", "{}", '"a"'])(
     "that call an action with %s, which is no list of anything, are refused",
     (row) => {
