@@ -60,8 +60,8 @@ function ownAsking(said: string | string[] | undefined): Admission {
 /** Where somebody is sent, or with what words, who may not open a path; null when they may. */
 function pathRefused(role: Role, { method, url = "", headers }: IncomingMessage): Admission | null {
   const path = url.split(/[?#]/, 1)[0];
-  // A dot in a name could mean another form of a page to the framework; no page that is not the owner's has one.
-  if (mayOpen(role, path) && (role === "owner" || !path.includes(".") || isPlainFile(path))) return null;
+  // A dot or a per cent sign could mean another page to the framework; no page that is not the owner's has one.
+  if (mayOpen(role, path) && (role === "owner" || !/[.%]/.test(path) || isPlainFile(path))) return null;
   const isPage = (method === "GET" || method === "HEAD") && headers.rsc === undefined;
   if (isPage && role === "stranger") return { kind: "sent", to: HOMES.stranger };
   if (isPage) return { kind: "sent", to: path === "/" ? HOMES[role] : "/not-yours" };

@@ -59,10 +59,14 @@ export class People {
     if (wait > 0)
       return { ok: false, problem: `too many wrong tries: wait ${wait} ${wait === 1 ? "second" : "seconds"}` };
     if (this.#waitingCount >= MOST_WAITING) return { ok: false, problem: "many try to sign in at once: try again" };
-    if (!(await this.#inTurn(() => isPassword(password, this.#file.read().ownerPassword ?? "")))) {
+    const problem = await this.#inTurn(async () => {
+      // Of many sent at once, those that were wrong meanwhile count.
+      if (this.#pace.wait(sender) > 0) return "too many wrong tries: wait a little";
+      if (await isPassword(password, this.#file.read().ownerPassword ?? "")) return null;
       this.#pace.wrong(sender);
-      return { ok: false, problem: "this is not the owner’s password" };
-    }
+      return "this is not the owner’s password";
+    });
+    if (problem !== null) return { ok: false, problem };
     this.#pace.right(sender);
     return { ok: true, token: this.#begin(0) };
   }

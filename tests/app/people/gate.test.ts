@@ -148,6 +148,8 @@ describe.each([
       "/beds/grid.rsc",
       "/bookings/1.rsc",
       "/%66arm",
+      "/beds/%67rid",
+      "/beds/%62uds",
       "/FARM",
       "/_next/data/x/farm.json",
       "/_next/image?url=%2Ffarm",
