@@ -61,6 +61,13 @@ describe("the owner", () => {
   });
 });
 
+test("many wrong tries at once are slowed down like one after the other", async () => {
+  const tried = await Promise.all([1, 2, 3, 4, 5, 6, 7, 8].map(() => people.signIn("wrong", "10.0.0.9")));
+  const wrong = tried.filter((one) => !one.ok && one.problem === "this is not the owner’s password");
+  expect(wrong.length).toBeLessThanOrEqual(3);
+  expect(wrong.length).toBeGreaterThan(0);
+});
+
 describe("a helper", () => {
   test("joins with a code once, and with no other code", () => {
     const code = people.invite(hired("Wren")) ?? "";
