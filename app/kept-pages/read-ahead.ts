@@ -83,7 +83,8 @@ export function readAhead(
         readerCount--;
         wait();
       });
-      if (isKeptPage(request)) note(pageAsked(request));
+      // A page with somebody's own change on it is theirs, and is not rendered for nobody.
+      if (isKeptPage(request) && !/(^|; *)saved=/.test(request.headers.cookie ?? "")) note(pageAsked(request));
     }
     pages(request, response);
   };
