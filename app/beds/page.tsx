@@ -8,7 +8,9 @@ import { SeasonHead } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
 import { loadPlan } from "../load";
 import { Patterns } from "../look/patterns";
+import { mayOpen } from "../people/allowed";
 import { IfMay } from "../people/if-may";
+import { roleNow } from "../people/who";
 import { Empty } from "../ui/empty";
 import { BedFields } from "./bed-fields";
 import { BedForm } from "./bed-form";
@@ -59,7 +61,8 @@ export default async function BedsPage({ searchParams }: { searchParams: Promise
           <CropFilter crops={snapshot.crops} plantings={forecast.plantings} cropId={cropId ?? null} />
           <p>
             {countOf(beds.length, "bed")}, {areaInWords(beds, units)}; {countOf(forecasts.length, "planting")}, about{" "}
-            {inWholes(stems)} stems cut in the season. <a href="/beds/buds">Bud walk</a>
+            {inWholes(stems)} stems cut in the season.{" "}
+            {mayOpen(roleNow(), "/beds/buds") && <a href="/beds/buds">Bud walk</a>}
           </p>
           {beds.length === 0 ? (
             <p>

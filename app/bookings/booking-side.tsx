@@ -1,4 +1,6 @@
 import { inWholes } from "#lib/plan/words/numbers";
+import { mayOpen } from "../people/allowed";
+import { roleNow } from "../people/who";
 import type { BookingLine } from "./booking-line";
 import { sumOf } from "./booking-months";
 
@@ -19,9 +21,11 @@ export function BookingSide({ lines }: { lines: readonly BookingLine[] }) {
       <a className="button" href="/enquiry">
         Answer an enquiry
       </a>
-      <a className="button" href="/orders">
-        Standing orders
-      </a>
+      {mayOpen(roleNow(), "/orders") && (
+        <a className="button" href="/orders">
+          Standing orders
+        </a>
+      )}
       <ul className="leaders">
         {figures.map(([name, count]) => (
           <li key={name}>

@@ -7,6 +7,7 @@ import { revision } from "#db/journal/journal";
 import { putPromises, removeBooking } from "#db/write/bookings";
 import { putWhatIf, removeWhatIf } from "#db/write/what-ifs";
 import { saveBed } from "../../app/beds/actions";
+import { noteBuds } from "../../app/beds/buds/bud-actions";
 import { keepOrDig, savePlanting } from "../../app/beds/plantings/planting-actions";
 import { changeStatus, deleteBooking, saveBooking } from "../../app/bookings/actions";
 import { promiseCovered } from "../../app/bookings/promises/promise-actions";
@@ -72,6 +73,14 @@ test.each(actionFiles.filter((path) => !OTHER.test(path)))(
     logged.mockRestore();
   },
 );
+
+test("a look at the buds is kept with a tap, and a number of days that is none is refused in words", async () => {
+  const look = { bedId: "1", varietyId: "1", lookedOn: "2027-07-01", sign: "early" };
+  expect((await noteBuds(FRESH, formOf({ ...look, daysToCut: "" }))).outcome).toBe("saved");
+  expect((await noteBuds(FRESH, formOf({ ...look, daysToCut: "5" }))).outcome).toBe("saved");
+  expect(kept(farmDatabase()).budLooks).toMatchObject([{ sign: "early", daysToCut: 5 }]);
+  expect((await noteBuds(FRESH, formOf({ ...look, daysToCut: "-5" }))).outcome).toBe("refused");
+});
 
 test("a booking that was removed meanwhile cannot be cancelled or removed, and both say so", async () => {
   removeBooking(farmDatabase(), 2);

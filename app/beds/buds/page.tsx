@@ -5,6 +5,8 @@ import { type BudWalkStop, budWalk } from "#lib/plan/learning/season/bud-walk";
 import { countOf } from "#lib/plan/words/numbers";
 import { today } from "../../clock";
 import { loadFarm } from "../../load";
+import { mayOpen } from "../../people/allowed";
+import { roleNow } from "../../people/who";
 import { ColourWord } from "../../ui/colour-words";
 import { Empty } from "../../ui/empty";
 import { Form } from "../../ui/form.client";
@@ -20,9 +22,11 @@ export default function BudWalkPage() {
   const beds = byBed(stops);
   return (
     <>
-      <p className="crumb">
-        <a href="/beds">Beds</a>
-      </p>
+      {mayOpen(roleNow(), "/beds") && (
+        <p className="crumb">
+          <a href="/beds">Beds</a>
+        </p>
+      )}
       <h1>Bud walk</h1>
       {stops.length === 0 ? (
         <Empty title="No bed to look at this week">
@@ -31,8 +35,8 @@ export default function BudWalkPage() {
       ) : (
         <>
           <p>
-            {countOf(stops.length, "planting")} due within four weeks. What you note once a week tells how late the
-            season runs; none of it is asked for.
+            {countOf(stops.length, "planting")} due within four weeks. Early, as due and late are against the day as
+            planned. What you note once a week tells how late the season runs; none of it is asked for.
           </p>
           {beds.slice(0, BEDS_FIRST).map((one) => (
             <BedStops key={one.bed.id} {...one} today={now} />
@@ -81,6 +85,7 @@ function Stop({ stop: { row, dueDay, lastLook }, today: now }: { stop: BudWalkSt
     <li className="bud-stop">
       <p>
         <b>{name}</b>, <ColourWord colour={row.variety.colour} />, due {withWeekday(toDay(dueDay))}
+        {row.firstCut !== null && row.firstCut !== dueDay && <>, as planned {inShort(toDay(row.firstCut))}</>}
         {lastLook && (
           <small className="soft">
             {" "}
@@ -96,6 +101,8 @@ function Stop({ stop: { row, dueDay, lastLook }, today: now }: { stop: BudWalkSt
         label={`${row.bed.name}, ${name}`}
         beside={
           <>
+            {/* What Enter would press: nothing, since no sign is meant by a number of days alone. */}
+            <button type="submit" disabled hidden />
             {BUD_SIGNS.map((sign) => (
               <button key={sign} type="submit" name="sign" value={sign}>
                 {sign}
