@@ -1,7 +1,6 @@
-import { shareAtAge } from "#lib/domain/records/curve";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import { weeksOfBloom } from "#lib/plan/road/bloom-end";
-import { alivePlants, type Grown } from "#lib/plan/road/grown";
+import { alivePlants, type Grown, replantedPlants } from "#lib/plan/road/grown";
 import { pickingDays } from "#lib/plan/road/picking-days";
 import { firstDayOf } from "#lib/plan/road/usual-year";
 
@@ -13,13 +12,23 @@ const EARLIEST_DAYS = 200;
  * since the picking day before, and is within its field days; nothing on a day that is no picking day, from the frost on in a tender crop [F5], or
  * of what would open after the heat has ended it [F11]. Days late may be a fraction.
  */
-export function readyStems(row: Grown, farm: Farm, frostDay: number): (day: number, daysLate: number) => number {
-  const { planting, bed, crop, curve, firstCut, heatEnd } = row;
+export function readyStems(row: Grown, farm: Farm, frostDay: number): ReadyStems {
+  const { planting, replanted, firstCut } = row;
+  const own = readyOf(row, alivePlants(planting, farm), farm, frostDay);
+  const latePlants = replanted === null || firstCut === null ? 0 : replantedPlants(planting, farm);
+  if (replanted === null || latePlants === 0) return own;
+  const late = readyOf(replanted, latePlants, farm, frostDay);
+  return (day, daysLate) => own(day, daysLate) + late(day, daysLate);
+}
+
+type ReadyStems = (day: number, daysLate: number) => number;
+
+function readyOf(row: Grown, plantCount: number, farm: Farm, frostDay: number): ReadyStems {
+  const { planting, bed, crop, curve, firstCut, heatEnd, saleableShare } = row;
   if (!curve || firstCut === null) return () => 0;
   const yearEnd = firstDayOf(planting.seasonYear + 1);
   const bounds = { opensFrom: firstCut - EARLIEST_DAYS, frostDay: yearEnd, yearEnd };
-  const plants = alivePlants(planting, farm) * (1 - planting.gradeOutShare) * shareAtAge(curve, planting.ageSeasons);
-  const opened = openedUntil(weeksOfBloom(curve, crop, bounds), plants);
+  const opened = openedUntil(weeksOfBloom(curve, crop, bounds), plantCount * saleableShare);
   const nextPickingDay = pickingDays(farm.pickingWeekdays);
   const lastDay = crop.tender ? frostDay : Number.POSITIVE_INFINITY;
   const ends = Math.min(lastDay, heatEnd ?? Number.POSITIVE_INFINITY);

@@ -12,7 +12,7 @@ import { type Outlook, seasonOutlook } from "./season-outlook";
 import { type SeasonPosterior, seasonPosterior } from "./season-posterior";
 import { type WatchedRow, watchedPlantings } from "./watched-plantings";
 
-/** What the season has taught of a crop: the mean over its plantings, each by the stems it was expected to give. */
+/** What the season has taught of a crop: the mean over its plantings, each by its plants. */
 export type CropLesson = {
   readonly crop: Crop;
   readonly daysLate: number;
