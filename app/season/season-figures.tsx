@@ -42,6 +42,7 @@ export function SeasonSoFar({ plan }: { plan: Plan }) {
   const { match, gaps, weeks, buying, surplus, seasonYear } = plan;
   const needStems = weeks.flatMap(({ roles }) => roles).reduce((sum, role) => sum + role.needStems, 0);
   const shortStems = gaps.reduce((sum, gap) => sum + gap.shortStems, 0);
+  const boughtStems = buying.reduce((sum, { gap }) => sum + gap.shortStems, 0);
   const bookingCount = bookingsOf(match, seasonYear).length;
   const shortBookings = new Set(gaps.map((gap) => gap.need.booking.id)).size;
   const own = new Set(bookingsOf(match, seasonYear).map(({ id }) => id));
@@ -72,7 +73,7 @@ export function SeasonSoFar({ plan }: { plan: Plan }) {
           },
         ]
       : []),
-    { name: "To buy in", of: inRoundMoney(buyInCents), words: `for ${countOf(shortStems, "stem")}`, href: "/buying" },
+    { name: "To buy in", of: inRoundMoney(buyInCents), words: `for ${countOf(boughtStems, "stem")}`, href: "/buying" },
     {
       name: "Nobody’s yet",
       of: inWholes(surplus.reduce((sum, line) => sum + line.stems, 0)),
