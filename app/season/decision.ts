@@ -2,7 +2,6 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import type { Plan } from "#lib/plan/road/plan";
 import type { KeepBoard } from "#lib/plan/what-if/keep-board";
 import { type WinterBed, winterBeds } from "#lib/plan/winter/beds";
-import { withExpectedBookings } from "#lib/plan/winter/expected-bookings";
 import { type KeepingTime, keepingTime } from "#lib/plan/winter/keeping-time";
 import { bedsKeptNow, plantingsToChange } from "#lib/plan/winter/kept-beds";
 import { rankedGaps } from "#lib/plan/words/season-lead";
@@ -59,6 +58,4 @@ export function payingBedCount({ snapshot, seasonYear }: Plan): number | null {
 
 /** The answer of the job that Keep or dig asks as well, when it is known. */
 const choiceKnown = (snapshot: Snapshot, seasonYear: number) =>
-  knownAnswer(withExpectedBookings(snapshot, seasonYear), `cheapest ${seasonYear}`) as
-    | Jobs["cheapest"]["answer"]
-    | undefined;
+  knownAnswer(snapshot, `cheapest ${seasonYear}`) as Jobs["cheapest"]["answer"] | undefined;

@@ -27,12 +27,14 @@ export async function POST(request: Request): Promise<Response> {
   const { asked, refusal } = await farmAsked(request, questionSchema, "this is not one of the questions");
   if (refusal) return refusal;
   const { question, seasonYear, by } = asked;
-  const farm = withExpectedBookings(loadFarm(), seasonYear);
+  // Kept under the farm as it is loaded: the pages' stamp counts its answers.
+  const farm = loadFarm();
+  const expected = withExpectedBookings(farm, seasonYear);
   const reader = readerOf(request);
   const start = (told: Told) =>
     question === "sweep"
-      ? pool().start(farm, question, { seasonYear, by, values: VALUES[by] }, { reader, told })
-      : pool().start(farm, question, { seasonYear }, { reader, told });
+      ? pool().start(expected, question, { seasonYear, by, values: VALUES[by] }, { reader, told })
+      : pool().start(expected, question, { seasonYear }, { reader, told });
   return streamed((told) =>
     askedOnce(farm, question === "sweep" ? `sweep ${by} ${seasonYear}` : `${question} ${seasonYear}`, start, told),
   );

@@ -79,10 +79,9 @@ const onceADay = (row: Grown): Grown => ({
     ...row.planting,
     plantCount: 1,
     aliveShare: 1,
-    gradeOutShare: 0,
     winterSurvivalShare: 1,
-    ageSeasons: null,
   },
+  saleableShare: 1,
   curve: row.curve && {
     ...row.curve,
     stemsPerPlantByWeek: row.curve.stemsPerPlantByWeek.map((stems) => (stems > 0 ? 7 : 0)),

@@ -52,7 +52,7 @@ class DayHours {
 
   /** Takes so many hours from a day on: on one day if they fit into one, else day after day; work of no hours is done on the day itself. */
   take(from: Day, hours: number): Part[] {
-    if (hours <= 0) return [{ day: from, hours: 0 }];
+    if (hours <= SLACK_HOURS) return [{ day: from, hours: 0 }];
     const needs = hours <= this.#perDay + SLACK_HOURS ? hours : SLACK_HOURS;
     const parts: Part[] = [];
     let left = hours;

@@ -1,7 +1,7 @@
 import type { Day } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { winterBeds } from "./beds";
-import { leafDepthLaidMetres } from "./costs";
+import { clumpCount, leafDepthLaidMetres } from "./costs";
 import { spreadWork, type WinterTask } from "./spread-work";
 import { dugSteps, keptSteps, type WinterDates, winterDates } from "./winter-steps";
 
@@ -49,23 +49,28 @@ export function winterWorksheet(
     dates,
     leafDepthLaidMetres: leafDepthLaidMetres(snapshot.farm),
     tasks,
-    beds: beds.map(({ bed: { id, name } }) => ({
+    beds: beds.map(({ bed: { id, name }, plantings }) => ({
       bedId: id,
       bedName: name,
       fate: kept.has(id) ? "kept" : "dug",
       ...totals(tasks.filter(({ bedId }) => bedId === id)),
+      keptClumpCount: kept.has(id) ? clumpCount(plantings.map((row) => row.kept.planting)) : 0,
     })),
-    totals: totals(tasks),
+    totals: {
+      ...totals(tasks),
+      keptClumpCount: clumpCount(
+        beds.flatMap(({ bed, plantings }) => (kept.has(bed.id) ? plantings.map((row) => row.kept.planting) : [])),
+      ),
+    },
   };
 }
 
-function totals(tasks: readonly WinterTask[]): WinterTotals {
+function totals(tasks: readonly WinterTask[]): Omit<WinterTotals, "keptClumpCount"> {
   const sum = (of: (task: WinterTask) => number) => tasks.reduce((total, task) => total + of(task), 0);
   return {
     hours: sum(({ hours }) => hours),
     leafCubicMetres: sum(({ leafCubicMetres }) => leafCubicMetres),
     tarpSquareMetres: sum(({ tarpSquareMetres }) => tarpSquareMetres),
-    keptClumpCount: sum(({ fate, clumpCount: clumps }) => (fate === "kept" ? clumps : 0)),
     dugClumpCount: sum(({ fate, clumpCount: clumps }) => (fate === "dug" ? clumps : 0)),
   };
 }

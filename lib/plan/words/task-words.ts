@@ -72,9 +72,11 @@ export function taskInWords(task: Pick<WinterTask, "work" | "variety">): string 
   return how ? `${what}. ${how}` : `${what}.`;
 }
 
+const OF_AUTUMN: ReadonlySet<WinterTask["work"]> = new Set(["haul leaves", "leaves on", "dig", "divide"]);
+
 /** When the work of autumn is done and that of spring begins: "At 6 hours a day digging and covering end on Friday, 20 November 2026. Covers come off on …" */
 export function workInWords({ tasks, dates }: Pick<WinterWorksheet, "tasks" | "dates">, hoursPerDay: number): string {
-  const autumn = tasks.filter(({ day, hours }) => hours > 0 && day < dates.ventOn);
+  const autumn = tasks.filter(({ work, hours }) => hours > 0 && OF_AUTUMN.has(work));
   const covered = tasks.some(({ work }) => work === "uncover");
   const ends = autumn.at(-1);
   return [
