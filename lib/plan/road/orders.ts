@@ -96,20 +96,21 @@ function deliveryOn(order: StandingOrder, day: number): Delivery {
 
 /** The supply of a match less the stems that it gives away, lot by lot. */
 function stemsLeft({ supplies, servings }: Pick<Match, "supplies" | "servings">): VarietySupply[] {
-  const taken = new Map<Stand, Map<number, number>>();
-  for (const { stand, cutDay, stems } of servings) {
-    const days = taken.get(stand) ?? new Map<number, number>();
-    taken.set(stand, days.set(cutDay, (days.get(cutDay) ?? 0) + stems));
+  // By supply too: what one stand gave a booking before today is the booking's own, and the rest of it is free.
+  const taken = supplies.map(() => new Map<Stand, Map<number, number>>());
+  for (const { supplyIndex, stand, cutDay, stems } of servings) {
+    const days = taken[supplyIndex].get(stand) ?? new Map<number, number>();
+    taken[supplyIndex].set(stand, days.set(cutDay, (days.get(cutDay) ?? 0) + stems));
   }
-  const leftOn = (ofDay: readonly Lot[], day: number): Lot[] =>
+  const leftOn = (supplyIndex: number, ofDay: readonly Lot[], day: number): Lot[] =>
     ofDay.flatMap((lot) => {
-      const stems = lot.stems - (taken.get(lot.stand)?.get(day) ?? 0);
+      const stems = lot.stems - (taken[supplyIndex].get(lot.stand)?.get(day) ?? 0);
       return stems > 0 ? [{ ...lot, stems }] : [];
     });
-  return supplies.flatMap((supply) => {
+  return supplies.flatMap((supply, supplyIndex) => {
     const { days, lots } = supply;
     const left = days
-      .map((day, index) => ({ day, lots: leftOn(lots[index], day) }))
+      .map((day, index) => ({ day, lots: leftOn(supplyIndex, lots[index], day) }))
       .filter(({ lots }) => lots.length > 0);
     if (left.length === 0) return [];
     return [

@@ -2,8 +2,9 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import { buyInFinder } from "./buy-in";
 import { type CutLot, cutLots } from "./cut-lots";
 import type { PlantingForecast } from "./forecast";
-import { match } from "./match";
+import { type Match, match } from "./match";
 import type { Need } from "./needs";
+import { isDelivery, ordersPlan } from "./orders";
 import { Shelf } from "./shelf";
 import { StandingStems } from "./standing-stems";
 import { coolerLots, type Stand, supplyOf, type VarietySupply } from "./supply";
@@ -63,7 +64,7 @@ class StemsToDate {
     this.#free = coolerLots(of.snapshot, of.seasons);
   }
 
-  /** Lets the days before this one pass: each booking has what the match gave it, and what was given to nobody was not cut. */
+  /** Lets the days before this one pass: each booking, and each delivery of a standing order, has what the match gave it, and what was given to nobody was not cut. */
   pass(day: number): void {
     const needs = this.#openNeeds();
     if (this.#standing.hasBefore(day) || needs.some(({ eventDay }) => eventDay < day)) this.#settle(day, needs);
@@ -100,11 +101,19 @@ class StemsToDate {
   }
 
   #settle(day: number, needs: readonly Need[]): void {
-    const { farm } = this.#of.snapshot;
+    const { snapshot, seasons } = this.#of;
     const open = new Set(needs.map(({ booking }) => booking.id));
-    const supplies = this.#suppliesFor((id) => open.has(id));
+    const supplies = this.#suppliesFor((id) => isDelivery({ id }) || open.has(id));
+    const ofBookings = match(snapshot.farm, supplies, needs, this.#buyIn);
+    this.#keep(day, ofBookings);
+    const ofOrders = ordersPlan(snapshot, seasons, ofBookings, this.#buyIn);
+    if (ofOrders) this.#keep(day, ofOrders.match);
+  }
+
+  /** Makes what a match gave before a day each booking's own, or each delivery's. */
+  #keep(day: number, { needs, supplies, servings }: Match): void {
     const freeOf = new Map(this.#free.map((lot) => [lot.stand, lot]));
-    for (const { needIndex, supplyIndex, stand, cutDay, stems } of match(farm, supplies, needs, this.#buyIn).servings) {
+    for (const { needIndex, supplyIndex, stand, cutDay, stems } of servings) {
       const { variety, bookingId } = supplies[supplyIndex];
       if (bookingId !== undefined) continue;
       const { booking, eventDay } = needs[needIndex];

@@ -10,8 +10,9 @@ import { deliveriesOf, isDelivery } from "#lib/plan/road/orders";
 import type { Plan } from "#lib/plan/road/plan";
 import { highs } from "../../least-cost";
 import { provenPlan } from "../../proven-plan";
-import { booking, crop, day, focal, snapshot } from "../../small-farm";
+import { booking, crop, day, focal, planting, snapshot } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
+import { on } from "./lived-season";
 import { leastCostOfOrders, stemsLeftIn } from "./orders-by-arcs";
 
 const order = (given: Partial<StandingOrder> & { id: number }): StandingOrder => ({
@@ -45,7 +46,36 @@ const soldIn = (farm: Snapshot) => {
     : [];
 };
 
+const soldOn = (farm: Snapshot, today: string) => {
+  const made = on(farm, today);
+  return {
+    sold: made.orders ? deliveryRows(made.orders, 2027).map(({ gotStems }) => gotStems) : [],
+    over: made.surplus.reduce((sum, { stems }) => sum + stems, 0),
+  };
+};
+
 describe("a standing order", () => {
+  test("[SO2] [S1] of 30 stems stored, 18 of them a wedding's of 11 June, an order of 10 on the 19th has its 10 and 2 are over, before and after that wedding", () => {
+    const farm = stored({
+      bookings: [booking({ id: 1, eventOn: day("2027-06-11"), spareShare: 0, stemLines: focal(18) })],
+      standingOrders: [order({ id: 1, firstOn: day("2027-06-19"), lastOn: day("2027-06-19") })],
+    });
+    for (const today of ["2027-06-09", "2027-06-11", "2027-06-12", "2027-06-15", "2027-06-18"])
+      expect(soldOn(farm, today)).toEqual({ sold: [10], over: 2 });
+  });
+
+  test("[T1] [SO2] has what was planned for it while days pass that nobody records", () => {
+    const farm = snapshot({
+      crops: [crop({ id: 1, holdDays: { count: 6, ...OWN } })],
+      plantings: [planting({ id: 1, plantCount: 70 })],
+      standingOrders: [order({ id: 1, askedCount: 30, firstOn: day("2027-06-12"), lastOn: day("2027-06-12") })],
+    });
+    const before = soldOn(farm, "2027-06-06").sold;
+    expect(before[0]).toBeGreaterThan(0);
+    for (const today of ["2027-06-08", "2027-06-09", "2027-06-10", "2027-06-11", "2027-06-12", "2027-06-13"])
+      expect(soldOn(farm, today).sold).toEqual(before);
+  });
+
   test("[SO1] goes out on its weekday from its first day to its last: Fridays of 4 to 18 June 2027 are three, of 5 to 17 June one, and of 5 to 10 June none", () => {
     const days = (from: string, to: string) =>
       deliveriesOf([order({ id: 1, weekday: 5, firstOn: day(from), lastOn: day(to) })], [2027]).map(
