@@ -5,6 +5,7 @@ import type { Cut } from "#lib/domain/records/cut";
 import type { Variety } from "#lib/domain/records/variety";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 import { placeKey } from "./cut-lots";
+import { isDelivery } from "./orders";
 import { type PickLine, placeOf } from "./pick-list";
 import type { AskedPart } from "./split-cut";
 
@@ -15,7 +16,7 @@ export type RowToCut = {
   readonly variety: Variety;
   readonly crop: Crop;
   readonly stemsToCut: number;
-  /** By day of the event, then by booking. */
+  /** By day of the event, then by booking; standing orders, which take what bookings leave, last. */
   readonly parts: readonly (AskedPart & { readonly booking: Booking })[];
 };
 
@@ -74,7 +75,9 @@ function rowToCut(lines: readonly PickLine[]): RowToCut {
     const known = byBooking.get(booking.id);
     byBooking.set(booking.id, { bookingId: booking.id, booking, stemsToCut: stemsToCut + (known?.stemsToCut ?? 0) });
   }
-  const inTurn = (a: Booking, b: Booking) => (a.eventOn < b.eventOn ? -1 : a.eventOn > b.eventOn ? 1 : a.id - b.id);
+  const inTurn = (a: Booking, b: Booking) =>
+    Number(isDelivery(a)) - Number(isDelivery(b)) ||
+    (a.eventOn < b.eventOn ? -1 : a.eventOn > b.eventOn ? 1 : a.id - b.id);
   return {
     bedId: stand.kind === "planting" ? stand.planting.bed.id : 0,
     place: placeOf(stand),

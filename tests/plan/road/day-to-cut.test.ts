@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { toDay } from "#lib/domain/day";
 import type { Cut } from "#lib/domain/records/cut";
+import type { StandingOrder } from "#lib/domain/records/standing-order";
 import { daysNotRecorded, dayToCut } from "#lib/plan/road/day-to-cut";
 import { splitCut } from "#lib/plan/road/split-cut";
 import { cutSumInWords, rowCutInWords, soonInWords } from "#lib/plan/words/cut-words";
@@ -101,6 +102,25 @@ test("a row to cut is one bed and variety for all weddings, the sooner first; a 
   );
   expect(evening.open).toEqual([]);
   expect(evening.done).toMatchObject([{ place: "B1", stemsCut: open[0].stemsToCut, stemsAsked: open[0].stemsToCut }]);
+});
+
+test("[SO2] in a row that a standing order shares, weddings come first, also one of a later day", () => {
+  const market: StandingOrder = {
+    ...{ id: 1, buyer: "Market", kind: "market", weekday: 6, firstOn: day("2027-06-12"), lastOn: day("2027-06-12") },
+    ...{ role: "focal", cropId: null, recipeId: null, colours: [], askedCount: 3, stemCents: 90 },
+  };
+  const farm = { ...FARM, standingOrders: [market] };
+  const made = on(farm, "2027-06-01");
+  const clients = [...new Set(made.pickList.map(({ cutDay }) => cutDay))].flatMap((cutDay) =>
+    dayToCut(
+      farm,
+      made.pickList.filter((line) => line.cutDay === cutDay),
+      toDay(cutDay),
+    ).open.map(({ parts }) => parts.map(({ booking: { client } }) => client)),
+  );
+  const shared = clients.filter((names) => names.includes("Market") && names.length > 1);
+  expect(shared.length).toBeGreaterThan(0);
+  for (const names of shared) expect(names.at(-1)).toBe("Market");
 });
 
 test("[T1] days behind with something not recorded are told, the latest first, with the stems that count as planned", () => {
