@@ -1,5 +1,5 @@
 import type { Farm } from "#lib/domain/records/farm-settings";
-import { servingWindow } from "./hold-window";
+import { holdWindow, servingWindow } from "./hold-window";
 import type { Match } from "./match";
 import type { Need } from "./needs";
 import { seasonOfBooking } from "./seasons";
@@ -112,7 +112,8 @@ function lookAround(farm: Farm, match: Match, stems: StemsByDay, need: Need): Su
     around.otherColourStems += stems.left(supplyIndex, earliest, latest);
   }
   for (const supplyIndex of match.fits.othersOwn(need)) {
-    const { earliest, latest } = windowOf(supplyIndex);
+    // As this need could take them: that they serve their own booking up to its day is no help to another.
+    const { earliest, latest } = holdWindow(need.eventDay, farm.leadDays, match.supplies[supplyIndex].hold);
     around.reachable += stems.all(supplyIndex, earliest, latest);
   }
   for (const supplyIndex of varieties) {

@@ -1,5 +1,5 @@
 import type { Farm } from "#lib/domain/records/farm-settings";
-import { servingWindow } from "./hold-window";
+import { holdWindow } from "./hold-window";
 import type { Match } from "./match";
 import { holdersBy, type StemHolder } from "./stem-holders";
 
@@ -11,7 +11,7 @@ export function windowHolders({ leadDays }: Farm, match: Match, needIndex: numbe
   const need = match.needs[needIndex];
   const fitting = new Set([...match.fits.of(need).varieties, ...match.fits.othersOwn(need)]);
   const isInReach = (supplyIndex: number, cutDay: number) => {
-    const { earliest, latest } = servingWindow(need.eventDay, leadDays, match.supplies[supplyIndex]);
+    const { earliest, latest } = holdWindow(need.eventDay, leadDays, match.supplies[supplyIndex].hold);
     return cutDay >= earliest && cutDay <= latest;
   };
   return holdersBy(
