@@ -39,13 +39,22 @@ export function openDoor(screens: RequestListener, ways: DoorWays = {}): Server 
   };
   const server = tls ? createEncrypted({ ...limits, ...tls }) : createServer(limits);
   server.maxConnections = MOST_CONNECTIONS;
+  // Who somebody is stands in a file, which may be damaged: then nobody comes in, and the server goes on.
+  const admissionOf = (request: IncomingMessage) => {
+    try {
+      return ways.gate?.admits(request);
+    } catch (error) {
+      console.error(error);
+      return { kind: "refused", refusal: { status: 503, words: "Who may come in cannot be read." } } as const;
+    }
+  };
   const answer = (request: IncomingMessage, response: ServerResponse, isAsked: boolean) => {
     const nonce = randomBytes(16).toString("base64");
     for (const [name, said] of Object.entries(ANSWER_HEADERS)) response.setHeader(name, said);
     response.setHeader("content-security-policy", contentPolicy(nonce, isDev));
     const refusal = judge(knockOf(request), portOf(server), site());
     if (refusal) return turnAway(request, response, refusal);
-    const admission = ways.gate?.admits(request);
+    const admission = admissionOf(request);
     if (admission?.kind === "refused") return turnAway(request, response, admission.refusal);
     for (const name of Object.keys(request.headers)) if (isUntrue(name)) delete request.headers[name];
     delete request.headers[OWN_ASKING];

@@ -6,6 +6,7 @@ import { bookingsOfLines, type PickPlace, type PickRow, pickPlaces } from "#lib/
 import type { PickDay } from "#lib/plan/road/pick-sheets";
 import { bunchesInWords } from "#lib/plan/words/bunch-words";
 import { inWholes } from "#lib/plan/words/numbers";
+import { LinkIfTheirs } from "../people/link-if-theirs";
 import { ColourWord } from "../ui/colour-words";
 import { Tie } from "./tie";
 import { totalsInWords } from "./totals-in-words";
@@ -24,8 +25,10 @@ function DaySheet({ day: { cutDay, lines } }: { day: PickDay }) {
         {bookings.map((booking, index) => (
           <li key={booking.id}>
             <Tie index={index} />{" "}
-            <a href={isDelivery(booking) ? "/orders" : `/bookings/${booking.id}`}>{booking.client}</a>,{" "}
-            {inShort(booking.eventOn)}
+            <LinkIfTheirs href={isDelivery(booking) ? "/orders" : `/bookings/${booking.id}`}>
+              {booking.client}
+            </LinkIfTheirs>
+            , {inShort(booking.eventOn)}
           </li>
         ))}
       </ul>
@@ -45,9 +48,9 @@ const Place = ({ place: { stand, crops }, bookings }: { place: PickPlace; bookin
   <>
     <h3 className="row apart">
       {stand.kind === "planting" ? (
-        <a className="bed-tag" href={`/beds/${stand.planting.bed.id}`}>
+        <LinkIfTheirs href={`/beds/${stand.planting.bed.id}`} className="bed-tag">
           {placeOf(stand)}
-        </a>
+        </LinkIfTheirs>
       ) : (
         "Cooler"
       )}

@@ -1,6 +1,7 @@
 import { inShort } from "#lib/domain/day";
 import type { RowToCut } from "#lib/plan/road/day-to-cut";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
+import { LinkIfTheirs } from "../people/link-if-theirs";
 import { ColourWord } from "../ui/colour-words";
 import { CutRow } from "./cut-row.client";
 
@@ -49,9 +50,9 @@ const Row = ({ row: { bedId, place, variety, crop, stemsToCut, parts }, day }: {
   <>
     <h3 className="row apart">
       <span>
-        <a className="bed-tag" href={`/beds/${bedId}`}>
+        <LinkIfTheirs href={`/beds/${bedId}`} className="bed-tag">
           {place}
-        </a>{" "}
+        </LinkIfTheirs>{" "}
         {crop.name} {variety.name}
       </span>
       <b className="cut-count">{inWholes(stemsToCut)}</b>

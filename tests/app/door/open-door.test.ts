@@ -1,6 +1,6 @@
 import type { IncomingMessage, Server } from "node:http";
 import type { AddressInfo } from "node:net";
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from "vitest";
+import { afterAll, beforeAll, beforeEach, describe, expect, test, vi } from "vitest";
 import { openDoor } from "../../../app/door/open-door";
 import { knock } from "./knock";
 
@@ -129,4 +129,25 @@ describe("what is not", () => {
   ])("is hung up on when it wants to leave HTTP: %s", async (bytes) => {
     expect(await knock(port, bytes.replace("OWN", `127.0.0.1:${port}`))).toMatchObject({ status: 0, isClosed: true });
   });
+});
+
+test("when it cannot be read who may come in, nobody does, in words, and the server goes on", async () => {
+  const logged = vi.spyOn(console, "error").mockImplementation(() => {});
+  const gate = {
+    admits: () => {
+      throw new SyntaxError("the people file is damaged");
+    },
+    callRefusal: () => null,
+    letThrough: () => undefined,
+  };
+  const closed = openDoor((_, response) => void response.end("in"), { gate });
+  await new Promise<void>((resolve) => closed.listen(0, "127.0.0.1", resolve));
+  const { port: at } = closed.address() as AddressInfo;
+  for (const _ of [1, 2]) {
+    const answer = await fetch(`http://127.0.0.1:${at}/`);
+    expect([answer.status, (await answer.text()).includes("Who may come in cannot be read.")]).toEqual([503, true]);
+  }
+  expect(logged).toHaveBeenCalledTimes(2);
+  logged.mockRestore();
+  closed.close();
 });
