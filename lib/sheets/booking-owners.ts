@@ -7,8 +7,9 @@ import type { Say, SheetRow } from "./sheet-rows";
 
 type Named = { readonly client: string; readonly eventOn: string };
 
-/** A booking that lines may belong to: of the farm, of the upload, or of both. `id` tells bookings apart; `farmId` is null when it is new. */
+/** A booking that lines may belong to: of the farm, of the upload, or of both. `id` tells bookings apart; `farmId` is null when it is new; `named` is what it is called in the one or the other. */
 type Owner = {
+  readonly named: Named;
   readonly id: string;
   readonly farmId: number | null;
   readonly row: SheetRow<BookingRecord> | null;
@@ -25,14 +26,14 @@ export class BookingOwners {
   readonly #guesses = new Guesses();
 
   constructor(rows: readonly SheetRow<BookingRecord>[], kept: KeptRows["bookings"]) {
-    for (const { id, row } of kept) this.#enter(row, { id: `farm ${id}`, farmId: id, row: null });
+    for (const { id, row } of kept) this.#enter(row, { named: row, id: `farm ${id}`, farmId: id, row: null });
     const byId = new Map(kept.map((one) => [one.id, one]));
     for (const row of rows) {
       const named = row.record ?? { client: row.textIn("client"), eventOn: row.textIn("event_on") };
       const before = row.kept && byId.get(row.kept.id);
       const owner: Owner = before
-        ? { id: `farm ${before.id}`, farmId: before.id, row }
-        : { id: `new ${keyOf(named)}`, farmId: null, row };
+        ? { named, id: `farm ${before.id}`, farmId: before.id, row }
+        : { named, id: `new ${keyOf(named)}`, farmId: null, row };
       const letters = lettersOfKey(row.textIn(KEY_HEADING));
       if (letters !== null && !this.#byLetters.has(letters)) this.#byLetters.set(letters, owner);
       const earlier = this.#byIdentity.get(keyOf(named));
@@ -50,8 +51,9 @@ export class BookingOwners {
 
   /** The line under the client and day that its booking has after the upload. */
   renamed<Line extends Named>(line: Line): Line {
-    const record = this.find(line)?.row?.record;
-    return record ? { ...line, client: record.client, eventOn: record.eventOn } : line;
+    const owner = this.find(line);
+    const named = owner && (owner.row === null ? owner.named : owner.row.record);
+    return named ? { ...line, client: named.client, eventOn: named.eventOn } : line;
   }
 
   /** Says when the booking of a line is nowhere, or wrong by itself. */

@@ -49,3 +49,12 @@ test("a cut may be of a booking that comes with the same upload", () => {
   expect(problems).toEqual([]);
   expect(records.cuts).toMatchObject([{ client: "Ivy & Sol", stemsCut: 4 }]);
 });
+
+test("a cut names its booking in any letter case, and becomes one of the booking as the farm has it", () => {
+  const { problems, records } = read({
+    "cuts.csv":
+      "cut_on,bed,crop,variety,client,event_on,stems_cut\n2027-09-16,D8,Dahlia,Maple Row,ash & WREN,2027-09-20,4\n",
+  });
+  expect(problems).toEqual([]);
+  expect(records.cuts).toMatchObject([{ client: "Ash & Wren", eventOn: "2027-09-20", stemsCut: 4 }]);
+});
