@@ -18,13 +18,11 @@ export type PromiseState = {
 
 /** How the promise of a booking stands beside what a match covers of it. */
 export function promiseState({ needs, shortStems }: Match, bookingId: number): PromiseState {
-  const own = [...needs.keys()]
-    .filter((index) => needs[index].booking.id === bookingId)
-    .map((index) => ({
-      need: needs[index],
-      coveredStems: needs[index].stems - shortStems[index],
-      brokenStems: brokenOf(needs[index], shortStems[index]),
-    }));
+  const own = (placesOf(needs).get(bookingId) ?? []).map((index) => ({
+    need: needs[index],
+    coveredStems: needs[index].stems - shortStems[index],
+    brokenStems: brokenOf(needs[index], shortStems[index]),
+  }));
   const sum = (of: (row: PromisedNeed) => number) => own.reduce((total, row) => total + of(row), 0);
   return {
     needs: own,
@@ -34,4 +32,20 @@ export function promiseState({ needs, shortStems }: Match, bookingId: number): P
     brokenStems: sum(({ brokenStems }) => brokenStems),
     moreStems: sum(({ need, coveredStems }) => Math.max(0, coveredStems - need.promisedStems)),
   };
+}
+
+/** Where each booking's needs stand among a match's: a list of bookings asks for all of them. */
+const known = new WeakMap<Match["needs"], Map<number, number[]>>();
+
+function placesOf(needs: Match["needs"]): Map<number, number[]> {
+  const found = known.get(needs);
+  if (found) return found;
+  const places = new Map<number, number[]>();
+  needs.forEach(({ booking: { id } }, index) => {
+    const own = places.get(id);
+    if (own) own.push(index);
+    else places.set(id, [index]);
+  });
+  known.set(needs, places);
+  return places;
 }
