@@ -12,6 +12,7 @@ import { keepOrDig, savePlanting } from "../../app/beds/plantings/planting-actio
 import { changeStatus, deleteBooking, saveBooking } from "../../app/bookings/actions";
 import { promiseCovered } from "../../app/bookings/promises/promise-actions";
 import { farmDatabase } from "../../app/load";
+import { saveOrder } from "../../app/orders/order-actions";
 import { type FormState, FRESH } from "../../app/ui/form-state";
 import { takeChangeOut, toggleBed } from "../../app/what-if/suppose/change-actions";
 import { done, fill, kept } from "../db/kept-farm";
@@ -80,6 +81,25 @@ test("a look at the buds is kept with a tap, and a number of days that is none i
   expect((await noteBuds(FRESH, formOf({ ...look, daysToCut: "5" }))).outcome).toBe("saved");
   expect(kept(farmDatabase()).budLooks).toMatchObject([{ sign: "early", daysToCut: 5 }]);
   expect((await noteBuds(FRESH, formOf({ ...look, daysToCut: "-5" }))).outcome).toBe("refused");
+});
+
+test("a standing order of a piece is of whole pieces, and names no crop beside it", async () => {
+  const [{ id: recipeId }] = kept(farmDatabase()).recipes;
+  const [{ id: cropId }] = kept(farmDatabase()).crops;
+  const order = {
+    buyer: "Market",
+    kind: "market",
+    weekday: "Sat",
+    firstOn: "2027-06-05",
+    lastOn: "2027-06-26",
+    role: "",
+  };
+  const asked = (given: Record<string, string>) =>
+    saveOrder(FRESH, formOf({ ...order, recipeId: String(recipeId), cropId: "", stemCents: "1.20", ...given }));
+  const fields = ({ problems }: FormState) => problems.map(({ place }) => place);
+  expect(fields(await asked({ askedCount: "2.5" }))).toEqual(["askedCount"]);
+  expect(fields(await asked({ askedCount: "2", cropId: String(cropId) }))).toEqual(["cropId"]);
+  expect((await asked({ askedCount: "2" })).outcome).toBe("saved");
 });
 
 test("a booking that was removed meanwhile cannot be cancelled or removed, and both say so", async () => {
