@@ -10,6 +10,7 @@ import { SaveRefused, type Saving, saving } from "#db/journal/saving";
 import { saveOf } from "../action";
 import { sentForm } from "../door/sent-form";
 import { farmDatabase } from "../load";
+import { HOMES } from "../people/allowed";
 import { roleNow } from "../people/who";
 import { rememberOwnSave } from "./own-save";
 
@@ -18,7 +19,9 @@ export async function undo(sent: FormData): Promise<void> {
   const form = sentForm(sent);
   const changeId = z.coerce.number().int().safeParse(form.get("changeId"));
   if (!changeId.success) redirect("/farm/history");
-  if (!isUndone(changeId.data, saveOf(form))) redirect(`/farm/history?refused=${changeId.data}`);
+  // The history, which says why, is the owner's alone; to others the bar that stays says that nothing was undone.
+  if (!isUndone(changeId.data, saveOf(form)))
+    redirect(roleNow() === "owner" ? `/farm/history?refused=${changeId.data}` : HOMES[roleNow()]);
   await rememberOwnSave();
   revalidatePath("/", "layout");
 }
