@@ -1,3 +1,4 @@
+import { availableParallelism } from "node:os";
 import { defineConfig } from "vitest/config";
 
 /** How long a test, or what makes it ready, may take: an end for what hangs. A machine that is busy with other things is slow, and no fault. */
@@ -17,6 +18,8 @@ export default defineConfig({
           exclude: ["tests/browser/**", ...LEFT_OUT],
           testTimeout: PATIENCE_MS,
           hookTimeout: PATIENCE_MS,
+          // Left to itself, vitest leaves a core free: on two cores that is half of them.
+          maxWorkers: Math.max(2, availableParallelism()),
         },
       },
       {
@@ -28,6 +31,7 @@ export default defineConfig({
           hookTimeout: PATIENCE_MS,
           // Files in two lanes, each with a server and a farm of its own (tests/browser/serve.ts).
           maxWorkers: 2,
+          sequence: { groupOrder: 1 },
         },
       },
     ],

@@ -5,7 +5,7 @@ import { DEFAULT_RECIPES } from "#lib/domain/catalogue/recipes";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { LinearSolver } from "#lib/maths/linear-programme";
 import { keepSureness } from "#lib/plan/chance/keep-sureness";
-import { sampleSteps } from "#lib/plan/chance/simulation";
+import { Simulation, sampleSteps } from "#lib/plan/chance/simulation";
 import type { SeasonSamples } from "#lib/plan/chance/simulation-samples";
 import { plan } from "#lib/plan/road/plan";
 import { figuresTakenSteps } from "#lib/plan/what-if/figures-taken";
@@ -23,11 +23,16 @@ export type Steps<Kind extends JobKind> = Generator<Jobs[Kind]["progress"], Jobs
 
 /** Seasons that a farm keeps ready. */
 const SEASONS_KEPT = 2;
+/** Simulations that it keeps ready: one with every bed dug, and those of two readers' ticks. */
+const SIMULATIONS_KEPT = 3;
+
+type SampledPlan = { readonly seasonYear: number; readonly seed: number; readonly keptBedIds: readonly number[] };
 
 /** A farm that jobs are run on, and what was made of it before: the network of a season is asked many questions. */
 export class JobFarm {
   readonly snapshot: Snapshot;
   #seasons: readonly WinterSeason[] = [];
+  #simulations: readonly (readonly [string, Simulation])[] = [];
 
   constructor(snapshot: Snapshot) {
     this.snapshot = snapshot;
@@ -38,6 +43,15 @@ export class JobFarm {
     const season = known ?? winterSeason(this.snapshot, seasonYear);
     this.#seasons = [season, ...this.#seasons.filter((other) => other !== season)].slice(0, SEASONS_KEPT);
     return season;
+  }
+
+  /** What chance does not touch, made once: the parts of a thousand seasons are walked with the same. */
+  simulation({ seasonYear, seed, keptBedIds }: SampledPlan): Simulation {
+    const key = `${seasonYear} ${seed} ${keptBedIds}`;
+    const [known] = this.#simulations.filter(([name]) => name === key);
+    const made = known ?? [key, new Simulation(withKeptBeds(this.snapshot, seasonYear, keptBedIds), seasonYear, seed)];
+    this.#simulations = [made, ...this.#simulations.filter((other) => other !== made)].slice(0, SIMULATIONS_KEPT);
+    return made[1];
   }
 }
 
@@ -73,11 +87,11 @@ export const RUN: {
     const recipes = changedRecipes(snapshot.recipes, DEFAULT_RECIPES);
     return figuresTakenSteps(plan(snapshot, seasonYear, undefined, null, todayNumber), crops, recipes);
   },
-  *sample({ snapshot }, { plans, seasonYear, seed, firstSeason, seasonCount }) {
+  *sample(farm, { plans, seasonYear, seed, firstSeason, seasonCount }) {
     const samples: SeasonSamples[] = [];
     for (const keptBedIds of plans) {
-      const farm = withKeptBeds(snapshot, seasonYear, keptBedIds);
-      const sampling = sampleSteps(farm, seasonYear, seed, firstSeason, seasonCount);
+      const simulation = farm.simulation({ seasonYear, seed, keptBedIds });
+      const sampling = sampleSteps(simulation, firstSeason, seasonCount);
       let step = sampling.next();
       while (!step.done) {
         if (yield null) return null;

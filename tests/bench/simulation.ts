@@ -1,4 +1,5 @@
 import { LARGE, seededFarm, TYPICAL } from "#demo/seeded-farm";
+import type { Snapshot } from "#lib/domain/snapshot";
 import { Simulation, sampleSteps } from "#lib/plan/chance/simulation";
 import { coveredChances } from "#lib/plan/chance/simulation-summary";
 import { openDates } from "#lib/plan/road/open-dates";
@@ -8,7 +9,8 @@ import { comparison } from "#lib/plan/what-if/comparison";
 import { applyChanges } from "#lib/plan/what-if/what-if";
 import { finished } from "#lib/plan/winter/choose-beds";
 
-const sampleSeasons = (...asked: Parameters<typeof sampleSteps>) => finished(sampleSteps(...asked));
+const sampleSeasons = (farm: Snapshot, seasonYear: number, seed: number, firstSeason: number, count: number) =>
+  finished(sampleSteps(new Simulation(farm, seasonYear, seed), firstSeason, count));
 
 /** One line of the bench table; milliseconds are medians, warm, on one thread. */
 export type BenchRow = { readonly name: string; readonly medianMs: number; readonly note: string };

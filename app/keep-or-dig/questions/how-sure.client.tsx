@@ -1,8 +1,8 @@
 "use client";
 
 import type { KeepSureness } from "#lib/plan/chance/keep-sureness";
-import type { PointsDone } from "#lib/plan/winter/keep-curve";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
+import type { SeasonsDone } from "../../threads/start-sureness";
 import { AskedWork } from "./asked-work";
 import { SurenessFound } from "./sureness-found";
 import { useWork } from "./use-work.client";
@@ -13,9 +13,10 @@ type Props = {
   sampled: string;
 };
 
-/** Samples a thousand seasons with these beds kept and with all dug, and says how sure the ticks are. */
+/** Samples a thousand seasons with these beds kept and with all dug, and says how sure the ticks are: soon from the first, then ever more sharply. */
 export function HowSure({ question, sampled }: Props) {
-  const work = useWork<PointsDone, KeepSureness>("/keep-or-dig/sure");
+  const work = useWork<SeasonsDone, KeepSureness>("/keep-or-dig/sure");
+  const known = work.answer ?? work.progress?.soFar ?? null;
   return (
     <section aria-labelledby="sure" className="card">
       <h2 id="sure">How sure are we</h2>
@@ -29,7 +30,7 @@ export function HowSure({ question, sampled }: Props) {
         inWords={({ doneCount, ofCount }) => `${inWholes(doneCount)} of ${countOf(ofCount, "season")} sampled…`}
         failedWords="Not sampled"
       >
-        {work.answer && <SurenessFound sureness={work.answer} isSame={question.keptBedIds.length === 0} />}
+        {known && <SurenessFound sureness={known} isSame={question.keptBedIds.length === 0} />}
       </AskedWork>
     </section>
   );

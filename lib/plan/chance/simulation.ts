@@ -19,14 +19,10 @@ import { SimulationSupply } from "./simulation-supply";
  * @param seasonCount  how many seasons from there
  */
 export function* sampleSteps(
-  snapshot: Snapshot,
-  seasonYear: number,
-  seed: number,
+  simulation: Simulation,
   firstSeason: number,
   seasonCount: number,
-  spreads = DEFAULT_SPREADS,
 ): Generator<void, SeasonSamples, unknown> {
-  const simulation = new Simulation(snapshot, seasonYear, seed, spreads);
   const { frame } = simulation;
   const samples = {
     frame,

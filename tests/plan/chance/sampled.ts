@@ -4,8 +4,7 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import { checkFlow } from "#lib/maths/check-flow";
 import type { SampledSeason } from "#lib/plan/chance/sample-season";
 import { sampledRows } from "#lib/plan/chance/sampled-rows";
-import { type Simulation, sampleSteps } from "#lib/plan/chance/simulation";
-import type { SeasonSamples } from "#lib/plan/chance/simulation-samples";
+import { Simulation, sampleSteps } from "#lib/plan/chance/simulation";
 import { buyInFinder } from "#lib/plan/road/buy-in";
 import { forecastPlanting, type PlantingForecast } from "#lib/plan/road/forecast";
 import { withLateStems } from "#lib/plan/road/late-stems";
@@ -15,8 +14,8 @@ import { supplyOf } from "#lib/plan/road/supply";
 import { finished } from "#lib/plan/winter/choose-beds";
 
 /** Sampled seasons, all at once. */
-export const sampleSeasons = (...asked: Parameters<typeof sampleSteps>): SeasonSamples =>
-  finished(sampleSteps(...asked));
+export const sampleSeasons = (farm: Snapshot, seasonYear: number, seed: number, firstSeason: number, count: number) =>
+  finished(sampleSteps(new Simulation(farm, seasonYear, seed), firstSeason, count));
 
 /** The farm with every spread at nothing: no first cut moved, one yield, certain winters, frost on one day. */
 export function certain(farm: Snapshot): Snapshot {
