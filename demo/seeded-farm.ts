@@ -171,6 +171,7 @@ function seededBooking(
       },
     ],
     promises: [],
+    takenOn: null,
     note: "",
   };
 }

@@ -184,6 +184,7 @@ export const booking = (given: Partial<Booking> & { id: number }): Booking => ({
   pieces: [],
   stemLines: [],
   promises: [],
+  takenOn: null,
   note: "",
   ...given,
 });

@@ -4,6 +4,7 @@ import { z } from "zod";
 import { addBooking, removeBooking, setBookingStatus, updateBooking } from "#db/write/bookings";
 import { yearOf } from "#lib/domain/day";
 import { promisedDraft } from "#lib/plan/road/promised-draft";
+import { takenToday } from "#lib/plan/road/taken-on";
 import { action, idIn, readEntry } from "../action";
 import { today } from "../clock";
 import { loadPlan } from "../load";
@@ -19,19 +20,24 @@ export const saveBooking = action(
       const problems = read.ok ? oddEntries(read.parsed, { recipes, before, today: today() }) : [];
       return problems.length > 0 ? { ok: false, problems } : read;
     }),
-  (database, { id, draft }) => {
+  (database, { id, draft }, farm) => {
+    const taken = takenToday(farm, draft, id, today());
     // What cannot be planned is refused by the write.
-    const isPlannable = unknownChoices(draft).length === 0;
-    const promised = isPlannable ? promisedDraft(loadPlan(yearOf(draft.eventOn)), draft, id) : draft;
+    const isPlannable = unknownChoices(taken).length === 0;
+    const promised = isPlannable ? promisedDraft(loadPlan(yearOf(taken.eventOn)), taken, id) : taken;
     return id === null ? addBooking(database, promised) : updateBooking(database, id, promised);
   },
   (bookingId) => `/bookings/${bookingId}`,
 );
 
-/** Cancels a booking, or takes it back as an enquiry; what it was promised lapses, and an undo brings that back too. It is confirmed on its own page, by its form. */
+/** Cancels a booking, or takes it back as an enquiry of today; what it was promised lapses, and an undo brings that back too. It is confirmed on its own page, by its form. */
 export const changeStatus = action(
   z.object({ bookingId: z.coerce.number().int(), status: z.enum(["cancelled", "enquiry"]) }),
-  (database, { bookingId, status }) => setBookingStatus(database, bookingId, status),
+  (database, { bookingId, status }, { bookings }) => {
+    const isReopened =
+      bookings.some((row) => row.id === bookingId && row.status === "cancelled") && status === "enquiry";
+    return setBookingStatus(database, bookingId, status, isReopened ? { takenOn: today() } : {});
+  },
 );
 
 /** Takes a booking out of the farm's records altogether; the undo on the next page brings it back. */

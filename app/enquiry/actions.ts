@@ -21,7 +21,7 @@ export const holdEnquiry = action(
     const problems = oddDays(asked.parsed.eventOn, heldUntil);
     if (problems.length > 0) return { ok: false, problems };
     const note = holdNote(asked.parsed, { askedOn: today(), heldUntil });
-    return { ok: true, parsed: { ...heldBooking(asked.parsed, farm), client, note } };
+    return { ok: true, parsed: { ...heldBooking(asked.parsed, farm), client, note, takenOn: today() } };
   },
   addBooking,
   (bookingId) => `/enquiry?held=${bookingId}`,

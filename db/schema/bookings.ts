@@ -55,6 +55,7 @@ export const booking = sqliteTable(
     alternativeColours: list("alternative_colours").notNull().default([]),
     unacceptableColours: list("unacceptable_colours").notNull().default([]),
     note: text("note").notNull(),
+    takenOn: text("taken_on"),
   },
   (table) => [
     unique("booking_once").on(table.client, table.eventOn),
@@ -63,6 +64,7 @@ export const booking = sqliteTable(
       isNamed("client"),
       oneOf("status", STATUSES),
       isDay("event_on"),
+      isDay("taken_on"),
       isList("palette"),
       isList("alternative_colours"),
       isList("unacceptable_colours"),

@@ -1,7 +1,7 @@
 import { eq } from "drizzle-orm";
 import type { FarmDatabase } from "#db/client";
 import { booking } from "#db/schema/bookings";
-import { inFull } from "#lib/domain/day";
+import { type Day, inFull } from "#lib/domain/day";
 import type { Problem } from "#lib/domain/problem";
 import type { BookingDraft } from "#lib/domain/records/booking";
 import type { PromisedStems } from "#lib/domain/records/promised-stems";
@@ -30,17 +30,17 @@ export const updateBooking = (database: FarmDatabase, id: number, draft: Booking
     return { title: `changed the booking of ${draft.client}, ${inFull(draft.eventOn)}`, result: id };
   });
 
-/** Sets where a booking stands, and what it is promised as such: by itself nothing. */
+/** Sets where a booking stands; what it was promised lapses. The day it was taken stays, unless another is given. */
 export const setBookingStatus = (
   database: FarmDatabase,
   id: number,
   status: Status,
-  promises: readonly PromisedStems[] = [],
+  { takenOn }: { readonly takenOn?: Day } = {},
 ): Written =>
   write(database, () => {
     const client = known(database, "booking", id);
-    database.update(booking).set({ status }).where(eq(booking.id, id)).run();
-    replacePromises(database, id, promises);
+    database.update(booking).set({ status, takenOn }).where(eq(booking.id, id)).run();
+    replacePromises(database, id, []);
     return { title: `set the booking of ${client} to ${status}`, result: id };
   });
 

@@ -15,11 +15,12 @@ const keptPlantingSchema = plantingDraftSchema.extend({
   ageSeasons: plantingDraftSchema.shape.ageSeasons.default(null),
 });
 
-/** A booking as a what-if keeps it. One that was kept before its client could name alternatives and refuse colours, and before promises were written down, has none. */
+/** A booking as a what-if keeps it. One that was kept before its client could name alternatives and refuse colours, and before promises were written down, has none; before the day it was taken was, it was known all season. */
 const keptBookingSchema = bookingDraftSchema.extend({
   alternativeColours: bookingDraftSchema.shape.alternativeColours.default([]),
   unacceptableColours: bookingDraftSchema.shape.unacceptableColours.default([]),
   promises: bookingDraftSchema.shape.promises.default([]),
+  takenOn: bookingDraftSchema.shape.takenOn.default(null),
 });
 
 const id = z.int();

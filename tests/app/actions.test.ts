@@ -151,29 +151,23 @@ test("a save that fails says so, and gives back all that was typed", async () =>
   expect((await saveBed(FRESH, formOf(typed))).outcome).toBe("saved");
 });
 
+/** What nobody typed into the booking's form. */
+const BLANK = {
+  ...{ palette: "", alternativeColours: "", unacceptableColours: "", takenOn: "", note: "" },
+  ...{ unacceptableCropIds: [], pieces: [], stemLines: [] },
+};
+
 test("a booking with a piece whose recipe is gone is refused at that piece", async () => {
-  const booking = {
-    client: "Invented client",
-    status: "held",
-    eventOn: "2027-06-12",
-    palette: "",
-    alternativeColours: "",
-    unacceptableColours: "",
-    spareShare: "10",
-    unacceptableCropIds: [],
-    pieces: [{ recipeId: 99, pieceCount: "3", colours: "" }],
-    stemLines: [],
-    note: "",
-  };
+  const asked = { client: "Invented client", status: "held", eventOn: "2027-06-12", spareShare: "10" };
+  const booking = { ...BLANK, ...asked, pieces: [{ recipeId: 99, pieceCount: "3", colours: "" }] };
   const answer = await saveBooking(FRESH, formOf({ bookingId: "", booking: JSON.stringify(booking) }));
   expect(answer.problems).toEqual([{ place: "pieces[0].recipeId", message: "this recipe is not on the farm" }]);
 });
 
 test("a confirmed booking is promised what the plan covers of it as it is saved, and what that is no longer so is lowered by its own button", async () => {
   const lines = [{ role: "focal", cropId: null, cropOnly: false, colours: "", stemCount: "4" }];
-  const asked = { client: "Signed", status: "confirmed", eventOn: "2027-06-12", palette: "", spareShare: "0" };
-  const open = { alternativeColours: "", unacceptableColours: "", unacceptableCropIds: [], pieces: [], note: "" };
-  const booking = { ...asked, ...open, stemLines: lines };
+  const asked = { client: "Signed", status: "confirmed", eventOn: "2027-06-12", spareShare: "0" };
+  const booking = { ...BLANK, ...asked, stemLines: lines };
   const promisedOf = (client: string) => kept(farmDatabase()).bookings.find((row) => row.client === client)?.promises;
   const saved = saveBooking(FRESH, formOf({ bookingId: "", booking: JSON.stringify(booking) }));
   await expect(saved).rejects.toThrow("NEXT_REDIRECT");

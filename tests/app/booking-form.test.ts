@@ -14,6 +14,7 @@ const form = (given: Partial<BookingForm> = {}): BookingForm => ({
   unacceptableCropIds: [],
   pieces: [],
   stemLines: [],
+  takenOn: "",
   note: "",
   ...given,
 });

@@ -13,6 +13,7 @@ export const typedBooking = (run: number) => ({
     palette: "blush, cream",
     alternativeColours: "",
     unacceptableColours: "",
+    takenOn: "",
     spareShare: "10",
     unacceptableCropIds: [],
     pieces: [],

@@ -153,6 +153,7 @@ export const bookingDraft = fc.record({
   alternativeColours: colours,
   unacceptableColours: colours,
   spareShare: share,
+  takenOn: fc.option(day),
   unacceptableCropIds: fc.array(fc.nat(), { maxLength: 4 }),
   pieces: fc.array(fc.record({ recipeId: fc.nat(), pieceCount: above0(100), colours }), { maxLength: 4 }),
   stemLines: fc.array(

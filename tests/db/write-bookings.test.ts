@@ -14,6 +14,7 @@ const RICH: BookingDraft = {
   alternativeColours: ["peach", "apricot"],
   unacceptableColours: ["white", "silver"],
   spareShare: 0.125,
+  takenOn: day("2027-11-03"),
   unacceptableCropIds: [2, 1, 2],
   pieces: [
     { recipeId: 2, pieceCount: 1.5, colours: ["white"] },
@@ -101,6 +102,8 @@ test("a status is set, which ends what was promised, and a booking removed, with
     const [first, second] = kept(database).bookings;
     done(setBookingStatus(database, 1, "cancelled"));
     expect(kept(database).bookings).toEqual([{ ...first, status: "cancelled", promises: [] }, second]);
+    done(setBookingStatus(database, 1, "enquiry", { takenOn: day("2027-06-02") }));
+    expect(kept(database).bookings[0]).toEqual({ ...first, status: "enquiry", promises: [], takenOn: "2027-06-02" });
     done(removeBooking(database, 1));
     expect(kept(database).bookings).toEqual([second]);
   });

@@ -37,6 +37,7 @@ export function anyBooking({ cropId, recipeId, client, note }: Given): fc.Arbitr
     alternativeColours: colours,
     unacceptableColours: colours,
     spareShare: share,
+    takenOn: fc.option(anyDay),
     unacceptableCropIds: fc.array(cropId, { maxLength: 2 }),
     pieces: fc.array(fc.record({ recipeId: recipeId, pieceCount: between(0.01, 1000), colours }), {
       maxLength: 3,

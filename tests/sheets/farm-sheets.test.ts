@@ -45,6 +45,7 @@ test("columns left out take the defaults that the sheet's text says", () => {
         palette: [],
         alternativeColours: [],
         unacceptableColours: [],
+        takenOn: null,
         spareShare: KNOWN.farm.spareShare,
         unacceptableCrops: [],
         pieces: [{ recipe: "Bridal bouquet", pieceCount: 1, colours: [] }],

@@ -31,6 +31,7 @@ const BOOKING = {
   unacceptableCropIds: [1],
   pieces: [{ recipeId: 1, pieceCount: "2", colours: "" }],
   stemLines: [{ role: "focal", cropId: null, cropOnly: false, colours: "cream", stemCount: "4" }],
+  takenOn: "2027-03-01",
   note: "",
 };
 const PARTS =

@@ -77,7 +77,7 @@ export function BookingEditor({ bookingId, form: initial, choices }: Props) {
             }
           />
           <details>
-            <summary>Alternatives, what is not wanted, and a note</summary>
+            <summary>Alternatives, what is not wanted, the day it was taken, and a note</summary>
             {(["alternativeColours", "unacceptableColours"] as const).map((name) => (
               <ColourField
                 key={name}
@@ -111,6 +111,13 @@ export function BookingEditor({ bookingId, form: initial, choices }: Props) {
                 ))}
               </div>
             </fieldset>
+            <DayField
+              name="takenOn"
+              label={BOOKING.takenOn.label}
+              hint={bookingId === null ? "Left empty, today." : BOOKING.takenOn.hint}
+              value={form.takenOn}
+              onChange={(takenOn) => set({ takenOn })}
+            />
             <AreaField name="note" label="Note" value={form.note} onChange={(note) => set({ note })} />
           </details>
         </div>

@@ -9,11 +9,13 @@ import { losers } from "#lib/plan/road/losers";
 import type { Plan } from "#lib/plan/road/plan";
 import { withOwnPromises } from "#lib/plan/road/promised-draft";
 import type { HeldStems } from "#lib/plan/road/stem-holders";
+import { takenToday } from "#lib/plan/road/taken-on";
 import type { ColourStems } from "#lib/plan/road/week-colours";
 import { windowHolders } from "#lib/plan/road/window-holders";
 import { needInWords, reasonInWords } from "#lib/plan/words/gap-words";
 import { inWholes } from "#lib/plan/words/numbers";
 import { lossInWords } from "#lib/plan/words/promise-words";
+import { today } from "../../clock";
 import { loadPlan } from "../../load";
 
 /** One line of the coverage that the form shows while typing. */
@@ -40,7 +42,8 @@ export type DraftCoverage = { lines: CoverageLine[]; stems: number; shortStems: 
 /** @param bookingId  the booking that the draft would replace; null for a new one */
 export function draftCoverage(draft: BookingDraft, bookingId: number | null): DraftCoverage {
   const before = loadPlan(yearOf(draft.eventOn));
-  const held = withOwnPromises(before.snapshot, draft, bookingId);
+  const taken = takenToday(before.snapshot, draft, bookingId, today());
+  const held = withOwnPromises(before.snapshot, taken, bookingId);
   const stands = asMetBy(before, held, bookingId);
   const after = matchedWith(stands, held, bookingId);
   const names = new Map(before.snapshot.crops.map((crop) => [crop.id, crop.name.toLowerCase()]));

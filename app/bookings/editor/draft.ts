@@ -20,6 +20,7 @@ export type BookingForm = {
   unacceptableCropIds: number[];
   pieces: { recipeId: number; pieceCount: string; colours: string }[];
   stemLines: { role: Role; cropId: number | null; cropOnly: boolean; colours: string; stemCount: string }[];
+  takenOn: string;
   note: string;
 };
 
@@ -74,5 +75,6 @@ export const formOf = (booking: Booking | BookingDraft, mark: DecimalMark): Book
     colours: listed(line.colours),
     stemCount: writeNumber(line.stemCount, mark),
   })),
+  takenOn: booking.takenOn ?? "",
   note: booking.note,
 });

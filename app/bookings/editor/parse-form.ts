@@ -25,6 +25,7 @@ const formSchema = z.object({
   stemLines: linesOf(
     z.object({ role: text, cropId: z.int().nullable(), cropOnly: z.boolean(), colours, stemCount: text }),
   ),
+  takenOn: text,
   note: text,
 });
 

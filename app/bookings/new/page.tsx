@@ -28,10 +28,17 @@ export default async function NewBookingPage({ searchParams }: { searchParams: P
     unacceptableCropIds: [],
     pieces: [],
     stemLines: [],
+    takenOn: "",
     note: "",
   };
   const form = copied
-    ? { ...formOf(copied, farm.farm.decimalMark), client: "", eventOn: on ?? "", status: "enquiry" as const }
+    ? {
+        ...formOf(copied, farm.farm.decimalMark),
+        client: "",
+        eventOn: on ?? "",
+        takenOn: "",
+        status: "enquiry" as const,
+      }
     : empty;
   return (
     <>

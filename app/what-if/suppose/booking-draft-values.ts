@@ -3,6 +3,7 @@ import type { BookingDraft } from "#lib/domain/records/booking";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { halfPieces } from "../../bookings/editor/odd-entries";
 import { parseBookingForm } from "../../bookings/editor/parse-form";
+import { today } from "../../clock";
 import type { FormValues } from "../../ui/form-values";
 import { chosen } from "./chosen";
 
@@ -41,6 +42,7 @@ export function readBookingDraft(values: FormValues, { farm, recipes }: Snapshot
       })),
       stemLines:
         stemCount === "" ? [] : [{ role: "focal", cropId: null, cropOnly: false, colours: palette, stemCount }],
+      takenOn: today(),
       note: "",
     },
     farm,

@@ -3,7 +3,7 @@ import { daySchema } from "../day";
 import { STATUS_WORDS } from "../trade-words";
 import { COLOURS, STATUSES } from "../words";
 import { field, open, recordSchema, rowId, share } from "./field";
-import { choice, colour, listOf, note, word } from "./kinds";
+import { choice, colour, day, listOf, note, word } from "./kinds";
 import { BOOKING_NAMES } from "./names";
 import { pieceSchema } from "./piece";
 import { promisedStemsSchema } from "./promised-stems";
@@ -34,10 +34,16 @@ export const BOOKING = {
     heading: "colours_not_wanted",
   }),
   spareShare: share({ label: "Spare" }),
+  takenOn: open(
+    field(day, daySchema, {
+      label: "Taken on",
+      hint: "On days before it nothing was cut for it, but what is recorded. Left empty, it was known all season.",
+    }),
+  ),
   note: field(note, z.string().max(4000, "a note has at most 4,000 letters"), { absent: "", label: "Note" }),
 };
 
-/** A booking a row. Absent or empty: `status` enquiry, no palette, no alternatives, `spare_share` the farm's, nothing unwanted, and no note. */
+/** A booking a row. Absent or empty: `status` enquiry, no palette, no alternatives, `spare_share` the farm's, nothing unwanted, known all season, and no note. */
 export const BOOKING_SHEET = {
   ...BOOKING_NAMES,
   status: BOOKING.status,
@@ -50,6 +56,7 @@ export const BOOKING_SHEET = {
     label: "Not wanted",
     heading: "not_wanted",
   }),
+  takenOn: BOOKING.takenOn,
   note: BOOKING.note,
 };
 

@@ -1,3 +1,4 @@
+import { yearOf } from "#lib/domain/day";
 import type { BookingDraft } from "#lib/domain/records/booking";
 import { ById } from "#lib/domain/snapshot";
 import { buyInFinder } from "./buy-in";
@@ -26,15 +27,29 @@ export type MatchedSeason = Pick<Plan, "snapshot" | "seasonYear" | "today" | "me
 export const withDraft = (plan: MatchedSeason, draft: BookingDraft, bookingId: number | null): DraftPlan =>
   matchedWith(asMetBy(plan, draft, bookingId), draft, bookingId);
 
-/** The same for a season that is already as the draft will be matched in it (`asMetBy`). */
+/**
+ * The same for a season that is already as the draft will be matched in it (`asMetBy`). What a booking that stands asks for otherwise it is taken to have
+ * asked for since it was taken, as when it is saved: the days that have passed are lived through again.
+ */
 export function matchedWith(stands: MatchedSeason, draft: BookingDraft, bookingId: number | null): DraftPlan {
-  const { match: before, meetingSeasons, seasonYear, snapshot } = stands;
+  const { match: before, meetingSeasons, seasonYear, snapshot, today } = stands;
   const { farm, recipes } = snapshot;
   const draftId = bookingId ?? NEW_BOOKING_ID;
   const booking = { ...draft, id: draftId };
   const isAsked = draft.status !== "cancelled" && meetingSeasons.includes(seasonOfBooking(booking));
   const own = isAsked ? needsOf(booking, new ById("recipe", recipes)) : [];
-  const matched = match(farm, before.supplies, inOrder(before.needs, own, draftId), buyInFinder(snapshot));
+  const asked = inOrder(before.needs, own, draftId);
+  const supplies =
+    bookingId === null || !isUnderWay(stands)
+      ? before.supplies
+      : supplyToDate({
+          snapshot,
+          plantings: plantingsOf(stands, meetingSeasons),
+          seasons: meetingSeasons,
+          needs: asked,
+          today,
+        });
+  const matched = match(farm, supplies, asked, buyInFinder(snapshot));
   return { match: matched, gaps: gaps(farm, matched, seasonYear), draftId };
 }
 
@@ -49,15 +64,25 @@ export function asMetBy(plan: MatchedSeason, draft: BookingDraft, bookingId: num
   const bookings = [...others, { ...draft, id: draftId }];
   const seasons = meetingSeasons({ ...snapshot, bookings }, seasonYear);
   if (seasons.join() === plan.meetingSeasons.join()) return plan;
-  const plantings = seasons.flatMap((season) => forecastOf(plan, season));
+  const plantings = plantingsOf(plan, seasons);
   const asked = needs(snapshot, seasons);
   const supplies = supplyToDate({ snapshot, plantings, seasons, needs: asked, today });
   const matched = match(snapshot.farm, supplies, asked, buyInFinder(snapshot));
   return { snapshot, seasonYear, today, forecast: plan.forecast, meetingSeasons: seasons, match: matched };
 }
 
-const forecastOf = (plan: MatchedSeason, season: number) =>
-  (season === plan.seasonYear ? plan.forecast : forecast(plan.snapshot, season)).plantings;
+const plantingsOf = (plan: MatchedSeason, seasons: readonly number[]) =>
+  seasons.flatMap((season) => (season === plan.seasonYear ? plan.forecast : forecast(plan.snapshot, season)).plantings);
+
+/** Whether days have passed of which something may be a booking's own: a cut that was recorded or expected, or an event. */
+function isUnderWay({ snapshot, today, meetingSeasons, forecast: { plantings }, match }: MatchedSeason): boolean {
+  if (today === null) return false;
+  return (
+    plantings.some(({ cutDays }) => cutDays[0] < today) ||
+    match.supplies.some(({ bookingId }) => bookingId !== undefined) ||
+    snapshot.cuts.some(({ cutOn }) => meetingSeasons.includes(yearOf(cutOn)))
+  );
+}
 
 /** The needs as a saved draft would stand among them: by event day, then by booking, a new one after all others [M7]. */
 function inOrder(needs: readonly Need[], own: readonly Need[], draftId: number): Need[] {

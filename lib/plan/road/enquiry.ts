@@ -46,6 +46,7 @@ export const heldBooking = ({ stemCount, colours, role, eventOn }: Enquiry, { sp
   pieces: [],
   stemLines: [{ role, cropId: null, cropOnly: false, colours: [...colours], stemCount }],
   promises: [],
+  takenOn: null,
   note: "",
 });
 

@@ -89,6 +89,7 @@ function deliveryOn(order: StandingOrder, day: number): Delivery {
     stemLines:
       role === null ? [] : [{ role, cropId, cropOnly: cropId !== null, colours: [...colours], stemCount: askedCount }],
     promises: [],
+    takenOn: null,
     note: "",
   };
   return { order, eventOn, booking };

@@ -1,3 +1,4 @@
+import { toDayNumber } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { buyInFinder } from "./buy-in";
 import { type CutLot, cutLots } from "./cut-lots";
@@ -21,7 +22,8 @@ export type ToDate = {
 /**
  * What the match may give away on a day. Behind it stands what was recorded, and of what nobody recorded as much as was planned for bookings,
  * each with the booking that it was cut for; from the day on, what is forecast [T1]. The past is lived through once: the match is made anew
- * on every day with a record, and days pass with what the last match gave. So it does not matter in which order, how late and how often cuts were recorded [T5].
+ * on every day with a record or with a booking that is taken [T7], and days pass with what the last match gave. So it does not matter in which order,
+ * how late and how often cuts were recorded [T5].
  */
 export function supplyToDate(of: ToDate): VarietySupply[] {
   const { snapshot, plantings, seasons, today } = of;
@@ -33,6 +35,9 @@ export function supplyToDate(of: ToDate): VarietySupply[] {
     if (known) known.push(lot);
     else byDay.set(lot.day, [lot]);
   }
+  for (const { booking } of of.needs)
+    if (booking.takenOn !== null && !byDay.has(toDayNumber(booking.takenOn)))
+      byDay.set(toDayNumber(booking.takenOn), []);
   for (const [day, lots] of [...byDay].sort(([a], [b]) => a - b)) {
     if (day > today) break;
     stems.pass(day);
@@ -66,7 +71,7 @@ class StemsToDate {
 
   /** Lets the days before this one pass: each booking, and each delivery of a standing order, has what the match gave it, and what was given to nobody was not cut. */
   pass(day: number): void {
-    const needs = this.#openNeeds();
+    const needs = this.#openNeeds(day);
     if (this.#standing.hasBefore(day) || needs.some(({ eventDay }) => eventDay < day)) this.#settle(day, needs);
     this.#standing.dropBefore(day);
     this.#day = day;
@@ -87,8 +92,11 @@ class StemsToDate {
 
   supplies = (): VarietySupply[] => this.#suppliesFor(() => true);
 
-  /** Needs of events that have not passed: nothing else can still be given anything. */
-  #openNeeds = (): Need[] => this.#of.needs.filter(({ eventDay }) => eventDay >= this.#day);
+  /** Needs of events that have not passed, and of bookings taken before the day: nothing else can be given anything of the days before it. */
+  #openNeeds = (day: number): Need[] =>
+    this.#of.needs.filter(
+      ({ eventDay, booking: { takenOn } }) => eventDay >= this.#day && (takenOn === null || toDayNumber(takenOn) < day),
+    );
 
   #suppliesFor(isAsked: (bookingId: number) => boolean): VarietySupply[] {
     const shelf = new Shelf();
