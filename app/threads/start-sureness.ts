@@ -18,6 +18,8 @@ const FIRST_PARTS = [5, 5, 15] as const;
 const SEASONS_A_PART = 25;
 /** After a look the next comes when so many times the seasons are done: the last looks cost no more than the answer itself. */
 const LOOK_AGAIN = 2;
+/** Fewer seasons than these say nothing that a grower would act on. */
+const FIRST_LOOK = 10;
 
 /**
  * Samples seasons on all threads, with every bed dug and with these kept, and sums them up: first the seasons that are done, and again each time
@@ -35,7 +37,7 @@ export function startSureness(
   let doneCount = 0;
   let isStopped = false;
   let soFar: KeepSureness | null = null;
-  let lookAt = 1;
+  let lookAt = FIRST_LOOK;
   const tell = () => told({ doneCount, ofCount: seasonCount, soFar });
   const stop = () => {
     isStopped = true;
