@@ -1,11 +1,12 @@
 import { and, eq, isNull } from "drizzle-orm";
 import type { FarmDatabase } from "#db/client";
+import { lastWriter } from "#db/journal/last-writer";
 import { cut } from "#db/schema/cuts";
 import { inFull } from "#lib/domain/day";
 import type { CutDraft } from "#lib/domain/records/cut";
 import { counted, known } from "./known";
 import { addRow, changeRow, removeRow } from "./put-row";
-import { Refusals, refuseTwice } from "./refusal";
+import { Refusals, refuse, refuseTwice } from "./refusal";
 import { type Written, write } from "./write";
 
 /**
@@ -29,11 +30,20 @@ export const recordCuts = (database: FarmDatabase, drafts: readonly CutDraft[]):
     };
   });
 
-/** Takes back the record of cuts, all of them as one change: the day stands as if nobody had recorded them. */
-export const removeCuts = (database: FarmDatabase, ids: readonly number[]): Written<readonly number[]> =>
+const NOT_THEIRS = "somebody else recorded this cut: they or the owner can take it back";
+
+/**
+ * Takes back the record of cuts, all of them as one change: the day stands as if nobody had recorded them.
+ * @param by  who takes them back, where it is not the owner: what somebody else recorded is refused, and so is what is too old to know
+ */
+export const removeCuts = (database: FarmDatabase, ids: readonly number[], by?: string): Written<readonly number[]> =>
   write(database, () => {
     const refusals = new Refusals();
-    const names = refusals.each("cuts", ids, (id) => known(database, "cut", id));
+    const names = refusals.each("cuts", ids, (id) => {
+      const name = known(database, "cut", id);
+      if (by !== undefined && lastWriter(database, "cut", id) !== by) refuse("id", NOT_THEIRS);
+      return name;
+    });
     refusals.end();
     for (const id of ids) removeRow(database, cut, id);
     const what = names.length === 1 ? names[0] : counted(names.length, "cut");

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { undoChange } from "#db/journal/journal";
+import { saving } from "#db/journal/saving";
 import { removeBed } from "#db/write/beds";
 import { removeBooking } from "#db/write/bookings";
 import { removeVariety } from "#db/write/crops";
@@ -91,5 +92,24 @@ test("cuts are imported under the names of bed, variety and booking, in the plac
     expect(refused(importRecords(database, { cuts: [nobody] }))).toEqual([
       `cuts[0].client: there is no booking of Nobody on ${eventOn}`,
     ]);
+  });
+});
+
+test("whoever is not the owner takes back the cuts that they recorded last, and nobody else's", () => {
+  withFarm((database) => {
+    const save = (by: string | null) => ({ key: null, fingerprint: "", by, seenRevision: null });
+    const record = (by: string | null, draft: CutDraft) =>
+      done(saving(database, save(by), () => recordCuts(database, [draft]))).result;
+    const ids = [record("Ada", cut()), record("Ben", cut({ bookingId: 2 })), record(null, cut({ bedId: 2 }))].flat();
+    const notTheirs = "somebody else recorded this cut: they or the owner can take it back";
+    expect(refused(removeCuts(database, ids, "Ada"))).toEqual([`cuts[1].id: ${notTheirs}`, `cuts[2].id: ${notTheirs}`]);
+    expect(kept(database).cuts).toHaveLength(3);
+    // Recorded again by another, it is the other's.
+    record("Ben", cut({ stemsCut: 7 }));
+    expect(refused(removeCuts(database, [ids[0]], "Ada"))).toEqual([`cuts[0].id: ${notTheirs}`]);
+    done(removeCuts(database, [ids[0], ids[1]], "Ben"));
+    // The owner takes back anybody's.
+    done(removeCuts(database, [ids[2]]));
+    expect(kept(database).cuts).toEqual([]);
   });
 });
