@@ -3,6 +3,7 @@ import { z } from "zod";
 import { ROLES } from "#lib/domain/words";
 import type { Plan } from "#lib/plan/road/plan";
 import { bookingsOf } from "#lib/plan/road/seasons";
+import { weeksGone } from "#lib/plan/road/to-come";
 import { unheldCrops } from "#lib/plan/road/unheld";
 import { barrenInWords } from "#lib/plan/words/barren-words";
 import { unheldInWords } from "#lib/plan/words/unheld-words";
@@ -21,6 +22,7 @@ import { SeasonLead } from "./season/season-lead";
 import { SeasonLessonPlate } from "./season/season-lesson";
 import { SeasonStart } from "./season/season-start";
 import { WeekTable } from "./season/week-table";
+import { WeeksBehind } from "./season/weeks-behind";
 import { ProblemList } from "./ui/problem-list";
 
 export const metadata: Metadata = { title: "Season" };
@@ -35,6 +37,8 @@ export default async function SeasonPage({ searchParams }: { searchParams: Promi
   const isBooked = bookingsOf(plan.match, year).length > 0;
   const decision = decisionOf(plan);
   const band = loadBand(year).map((roles) => roles[ROLES.indexOf(role)]);
+  const gone = weeksGone(plan);
+  const isOver = gone === plan.weeks.length;
   return (
     <>
       <SeasonLine seasonYear={year} back="/" farm={plan.snapshot.farm} />
@@ -43,26 +47,29 @@ export default async function SeasonPage({ searchParams }: { searchParams: Promi
       {isBooked && (
         <>
           <SeasonLead plan={plan} decision={decision} />
-          <section className="plate" aria-labelledby="weeks">
-            <SeasonRibbon
-              role={role}
-              winters={wintersOf(plan, decision)}
-              shown="stands"
-              band={band}
-              coming={decision.kind === "working" ? [DUG, CHOSEN] : []}
-            >
-              <h2 id="weeks">{`${role[0].toUpperCase()}${role.slice(1)} stems, week by week`}</h2>
-              <RoleTabs role={role} />
-            </SeasonRibbon>
-            <WeekTable weeks={plan.weeks} band={band} role={role} />
-          </section>
+          {!isOver && (
+            <section className="plate" aria-labelledby="weeks">
+              <SeasonRibbon
+                role={role}
+                winters={wintersOf(plan, decision)}
+                shown="stands"
+                band={band}
+                coming={decision.kind === "working" ? [DUG, CHOSEN] : []}
+              >
+                <h2 id="weeks">{`${role[0].toUpperCase()}${role.slice(1)} stems, week by week`}</h2>
+                <RoleTabs role={role} />
+              </SeasonRibbon>
+              <WeekTable weeks={plan.weeks.slice(gone)} band={band.slice(gone)} role={role} />
+            </section>
+          )}
+          <WeeksBehind plan={plan} isOpen={isOver} />
           <GapCards plan={plan} role={role} chosen={decision.kind === "choice" ? decision.winters.tried : null} />
         </>
       )}
       <SeasonLessonPlate snapshot={plan.snapshot} seasonYear={year} today={today()} />
       {plan.weeks.length > 0 && (
         <div className="season-lower">
-          <BloomRows plan={plan} role={role} />
+          {!isOver && <BloomRows plan={plan} role={role} />}
           <div className="stack">
             <AlsoShort plan={plan} role={role} />
             {isBooked && <SeasonSoFar plan={plan} />}

@@ -13,6 +13,7 @@ export type BedLine = {
   /** The number or word that tells the bed from others of its field. */
   readonly sign: string;
   readonly plantings: readonly PlantingForecast[];
+  /** Cut in the weeks shown. */
   readonly stems: number;
   /** The first day with something to cut, as a day number; null without one. */
   readonly firstCut: number | null;
@@ -25,7 +26,7 @@ export type BedField = { readonly name: string; readonly lines: readonly BedLine
 /** Weeks from Monday to Monday, as day numbers of the first and after the last. */
 export type WeekSpan = { readonly first: number; readonly count: number };
 
-/** The weeks shown of a season: March to November, and as much more as has something to cut. */
+/** The weeks of a season: March to November, and as much more as has something to cut. */
 export function weeksShown(forecasts: readonly PlantingForecast[], seasonYear: number): WeekSpan {
   let from = toDayNumber(dayInYear("03-01" as MonthDay, seasonYear));
   let to = toDayNumber(dayInYear("11-30" as MonthDay, seasonYear));
@@ -36,6 +37,16 @@ export function weeksShown(forecasts: readonly PlantingForecast[], seasonYear: n
   }
   const first = mondayNumber(from);
   return { first, count: (mondayNumber(to) - first) / 7 + 1 };
+}
+
+/** The weeks of a span from the one that a day lies in on, and how many before it have gone by; all of them before the first and after the last. `today` is a day number. */
+export function weeksFrom(
+  { first, count }: WeekSpan,
+  today: number,
+): { readonly ahead: WeekSpan; readonly goneCount: number } {
+  const gone = Math.floor((today - first) / 7);
+  const goneCount = gone > 0 && gone < count ? gone : 0;
+  return { ahead: { first: first + 7 * goneCount, count: count - goneCount }, goneCount };
 }
 
 /** Beds by the field in their names ("Long Field 3" is bed 3 of Long Field), in the order given. */
@@ -52,13 +63,13 @@ export function bedFields(beds: readonly Bed[], forecasts: readonly PlantingFore
   return [...fields].map(([name, lines]) => ({ name, lines }));
 }
 
-/** Stems cut by colour and week, in the order of `COLOURS`; none with 0 stems. */
+/** Stems cut by colour in the weeks of a span, in the order of `COLOURS`; none with 0 stems. */
 export function colourWeeks(plantings: readonly PlantingForecast[], { first, count }: WeekSpan): ColourWeeks[] {
   const byColour = new Map<Colour, number[]>();
   for (const { variety, cutDays, cutStems } of plantings) {
     const stems = byColour.get(variety.colour) ?? new Array<number>(count).fill(0);
     cutDays.forEach((day, index) => {
-      stems[Math.floor((day - first) / 7)] += cutStems[index];
+      if (day >= first) stems[Math.floor((day - first) / 7)] += cutStems[index];
     });
     byColour.set(variety.colour, stems);
   }
@@ -68,13 +79,21 @@ export function colourWeeks(plantings: readonly PlantingForecast[], { first, cou
   });
 }
 
+/** Stems cut of some plantings from a day on. */
+export const stemsFrom = (plantings: readonly PlantingForecast[], first: number): number =>
+  plantings.reduce(
+    (sum, { cutDays, cutStems }) =>
+      sum + cutStems.reduce((cut, stems, index) => cut + (cutDays[index] >= first ? stems : 0), 0),
+    0,
+  );
+
 function lineOf(bed: Bed, sign: string, plantings: readonly PlantingForecast[], weeks: WeekSpan): BedLine {
   const firstDays = plantings.flatMap(({ cutDays }) => cutDays.slice(0, 1));
   return {
     bed,
     sign,
     plantings,
-    stems: plantings.reduce((sum, { cutStems }) => sum + cutStems.reduce((cut, stems) => cut + stems, 0), 0),
+    stems: stemsFrom(plantings, weeks.first),
     firstCut: firstDays.length > 0 ? Math.min(...firstDays) : null,
     colours: colourWeeks(plantings, weeks),
   };

@@ -3,6 +3,7 @@ import { z } from "zod";
 import { toDayNumber } from "#lib/domain/day";
 import { seasonBefore } from "#lib/plan/winter/carried-plantings";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
+import { weeksGoneInWords } from "#lib/plan/words/to-come-words";
 import { today } from "../clock";
 import { SeasonHead } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
@@ -14,7 +15,7 @@ import { roleNow } from "../people/who";
 import { Empty } from "../ui/empty";
 import { BedFields } from "./bed-fields";
 import { BedForm } from "./bed-form";
-import { bedFields, weeksShown } from "./bed-lines";
+import { bedFields, stemsFrom, weeksFrom, weeksShown } from "./bed-lines";
 import { BedMap } from "./bed-map.client";
 import { areaInWords, inNameOrder } from "./bed-words";
 import { CarryOver } from "./carry-over";
@@ -23,20 +24,25 @@ import { mapPlan } from "./map-beds";
 
 export const metadata: Metadata = { title: "Beds" };
 
-const query = z.object({ crop: z.coerce.number().int().optional().catch(undefined) });
+const query = z.object({
+  crop: z.coerce.number().int().optional().catch(undefined),
+  weeks: z.enum(["ahead", "all"]).catch("ahead"),
+});
 
 /** Every bed with what grows in it this season, or only those with a crop. */
 export default async function BedsPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
-  const { crop: cropId } = query.parse(await searchParams);
+  const { crop: cropId, weeks: asked } = query.parse(await searchParams);
   const year = await seasonYear();
   const { snapshot, forecast } = loadPlan(year);
   const { units } = snapshot.farm;
   const forecasts = forecast.plantings.filter(({ crop }) => !cropId || crop.id === cropId);
   const shown = new Set(forecasts.map(({ bed }) => bed.id));
   const beds = inNameOrder(cropId ? snapshot.beds.filter(({ id }) => shown.has(id)) : snapshot.beds);
-  const stems = forecasts.reduce((sum, row) => sum + row.cutStems.reduce((cut, stems) => cut + stems, 0), 0);
   const earlier = seasonBefore(snapshot, year);
-  const weeks = weeksShown(forecast.plantings, year);
+  const season = weeksShown(forecast.plantings, year);
+  const { ahead, goneCount } = weeksFrom(season, toDayNumber(today()));
+  const weeks = asked === "all" ? season : ahead;
+  const stems = stemsFrom(forecasts, weeks.first);
   const fields = bedFields(beds, forecasts, weeks);
   const week = Math.floor((toDayNumber(today()) - weeks.first) / 7);
   const firstShown = week >= 0 && week < weeks.count ? week : Math.floor(weeks.count / 2);
@@ -61,9 +67,16 @@ export default async function BedsPage({ searchParams }: { searchParams: Promise
           <CropFilter crops={snapshot.crops} plantings={forecast.plantings} cropId={cropId ?? null} />
           <p>
             {countOf(beds.length, "bed")}, {areaInWords(beds, units)}; {countOf(forecasts.length, "planting")}, about{" "}
-            {inWholes(stems)} stems cut in the season.{" "}
+            {inWholes(stems)} stems {weeks === season ? "cut in the season" : "still to come"}.{" "}
             {mayOpen(roleNow(), "/beds/buds") && <a href="/beds/buds">Bud walk</a>}
           </p>
+          {goneCount > 0 && (
+            <p className="no-print">
+              <a href={addressOf(weeks !== season, cropId)}>
+                {weeks === season ? "From this week on" : `${weeksGoneInWords(goneCount)}: show them too`}
+              </a>
+            </p>
+          )}
           {beds.length === 0 ? (
             <p>
               No bed has this crop in {year}. <a href="/beds">Show all beds</a>
@@ -89,4 +102,11 @@ export default async function BedsPage({ searchParams }: { searchParams: Promise
       </IfMay>
     </>
   );
+}
+
+/** The same beds with all weeks of the season, or from this week on. */
+function addressOf(isWhole: boolean, cropId: number | undefined): string {
+  const query = new URLSearchParams(isWhole ? { weeks: "all" } : {});
+  if (cropId) query.set("crop", String(cropId));
+  return query.size > 0 ? `/beds?${query}` : "/beds";
 }

@@ -8,7 +8,7 @@ const OPEN_LINES = 60;
 
 type Props = {
   readonly lines: readonly BookingLine[];
-  /** What they have in common when they are folded: "done", "cancelled". Without it they stand open, or by month where they are many. */
+  /** What they have in common when they are folded: "gone by", "cancelled". Without it they stand open, or by month where they are many. */
   readonly title?: string;
 };
 
@@ -30,7 +30,7 @@ export function BookingMonths({ lines, title }: Props) {
     <details className="fold">
       <summary>
         {countOf(lines.length, "booking")} {title}
-        {title === "done" && <small>{inWholes(sumOf(lines, "needStems"))} stems</small>}
+        {title === "gone by" && <small>{inWholes(sumOf(lines, "needStems"))} stems</small>}
       </summary>
       {sections}
     </details>

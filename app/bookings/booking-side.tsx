@@ -4,14 +4,17 @@ import { roleNow } from "../people/who";
 import type { BookingLine } from "./booking-line";
 import { sumOf } from "./booking-months";
 
-/** What can be done here, and the season's bookings added up. */
-export function BookingSide({ lines }: { lines: readonly BookingLine[] }) {
+type Props = { readonly toCome: readonly BookingLine[]; readonly done: readonly BookingLine[] };
+
+/** What can be done here, and the bookings still to come added up; how many are done. */
+export function BookingSide({ toCome: lines, done }: Props) {
   const covered = lines.filter(({ needStems, shortStems }) => needStems > 0 && shortStems === 0);
   const figures: readonly (readonly [string, number])[] = [
-    ["Booked", lines.length],
+    [done.length > 0 ? "Still to come" : "Booked", lines.length],
     ["Covered in full", covered.length],
     ["Stems asked", sumOf(lines, "needStems")],
     ["Stems short", sumOf(lines, "shortStems")],
+    ...(done.length > 0 ? [["Gone by", done.length] as const] : []),
   ];
   return (
     <div className="bookings-side">

@@ -31,6 +31,7 @@ export default async function BookingsPage({ searchParams }: { searchParams: Pro
   const lines = linesOf(plan);
   const live = lines.filter(({ booking }) => booking.status !== "cancelled");
   const toCome = live.filter(({ booking }) => booking.eventOn >= now);
+  const done = live.filter(({ booking }) => booking.eventOn < now);
   return (
     <>
       <CountedMarks />
@@ -52,14 +53,14 @@ export default async function BookingsPage({ searchParams }: { searchParams: Pro
         <>
           <div className="cols bookings-top">
             <NextEvent lines={toCome} today={now} />
-            <BookingSide lines={live} />
+            <BookingSide toCome={toCome} done={done} />
           </div>
           <PromiseNews plan={plan} today={now} />
           <ShowFilter show={show} lines={toCome} />
           <p className="note">
             One bloom is twenty stems, one ring twenty short; then the stems asked and what is short.
           </p>
-          <BookingMonths lines={live.filter(({ booking }) => booking.eventOn < now)} title="done" />
+          <BookingMonths lines={done} title="gone by" />
           <BookingMonths lines={toCome.filter(ofShow(show))} />
           <BookingMonths lines={lines.filter(({ booking }) => booking.status === "cancelled")} title="cancelled" />
         </>

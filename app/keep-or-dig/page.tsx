@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { revision } from "#db/journal/journal";
+import { mondayOf } from "#lib/domain/day";
 import { replay } from "#lib/plan/road/replay";
 import { winterBeds } from "#lib/plan/winter/beds";
 import { keepingTime } from "#lib/plan/winter/keeping-time";
@@ -50,6 +51,7 @@ export default async function KeepOrDigPage() {
               board: boardOf(year, kept),
               blooms: bedBlooms(snapshot, year, beds),
               sampled: sampledInWords(replay(snapshot, year), tooFewYearsInWords(snapshot)),
+              thisMonday: mondayOf(today()),
               isOver: keepingTime(snapshot, beds, year, today()) === "over",
             }}
           />

@@ -48,6 +48,8 @@ export type PlannerData = {
   readonly keptNowIds: readonly number[];
   readonly board: BoardInWords;
   readonly blooms: BedBlooms;
+  /** The Monday of the week at hand. */
+  readonly thisMonday: Day;
   /** Replanting has begun: nothing of this winter is adopted any more. */
   readonly isOver: boolean;
   /** What is sampled where the beds are asked how sure they are, in words. */

@@ -79,7 +79,13 @@ export function Planner({ data }: { data: PlannerData }) {
           )}
         </div>
       </div>
-      <BoardFigures board={board} keptCount={keptBedIds.length} units={units} atHand={atHand} />
+      <BoardFigures
+        board={board}
+        keptCount={keptBedIds.length}
+        units={units}
+        atHand={atHand}
+        thisMonday={data.thisMonday}
+      />
       <div className="keep-questions">
         <HowSure key={question} question={{ seasonYear, keptBedIds }} sampled={data.sampled} />
         <KeepCurve seasonYear={seasonYear} />

@@ -2,7 +2,7 @@ import type { Metadata } from "next";
 import { inShort, withWeekday } from "#lib/domain/day";
 import { ById } from "#lib/domain/snapshot";
 import { type DeliveryRow, deliveryRows, deliveryTotals } from "#lib/plan/road/order-rows";
-import { inMoney, inWholes } from "#lib/plan/words/numbers";
+import { countOf, inMoney, inWholes } from "#lib/plan/words/numbers";
 import { orderInWords, ordersLead } from "#lib/plan/words/order-words";
 import { today } from "../clock";
 import { SeasonHead } from "../frame/season-head";
@@ -22,11 +22,12 @@ export default async function OrdersPage() {
   const plan = loadPlan(year);
   const { snapshot } = plan;
   const rows = plan.orders ? deliveryRows(plan.orders, year) : [];
-  const totals = deliveryTotals(rows);
+  const isToCome = ({ delivery }: DeliveryRow) => delivery.eventOn >= today();
+  const toCome = rows.filter(isToCome);
+  const gone = rows.filter((row) => !isToCome(row));
   const crops = new ById("crop", snapshot.crops);
   const recipes = new ById("recipe", snapshot.recipes);
   const names = { crop: (id: number) => crops.get(id).name, recipe: (id: number) => recipes.get(id).name };
-  const toCome = rows.filter(({ delivery }) => delivery.eventOn >= today());
   return (
     <>
       <p className="crumb">
@@ -35,13 +36,13 @@ export default async function OrdersPage() {
       <SeasonHead title={`Standing orders of ${year}`} seasonYear={year} back="/orders" />
       <p className="lead">
         {rows.length > 0
-          ? ordersLead(totals)
+          ? ordersLead(deliveryTotals(toCome), deliveryTotals(gone))
           : "A subscription, a market day or a florist’s list takes stems every week, from what bookings leave. None goes out this season yet."}
       </p>
       {snapshot.standingOrders.length > 0 && (
         <ul className="cards">
           {snapshot.standingOrders.map((order) => {
-            const own = deliveryTotals(rows.filter(({ delivery }) => delivery.order.id === order.id));
+            const own = deliveryTotals(toCome.filter(({ delivery }) => delivery.order.id === order.id));
             return (
               <li key={order.id} className="card">
                 <h2 className="card-title">{order.buyer}</h2>
@@ -76,6 +77,21 @@ export default async function OrdersPage() {
             isCaptionHidden
             columns={COLUMNS}
             rows={toCome}
+            keyOf={({ delivery }) => delivery.booking.id}
+          />
+        </details>
+      )}
+      {gone.length > 0 && (
+        <details className="fold">
+          <summary>
+            {countOf(gone.length, "delivery", "deliveries")} gone by{" "}
+            <small>{inMoney(deliveryTotals(gone).earnedCents)}</small>
+          </summary>
+          <Table
+            caption="Deliveries gone by"
+            isCaptionHidden
+            columns={COLUMNS}
+            rows={gone}
             keyOf={({ delivery }) => delivery.booking.id}
           />
         </details>

@@ -31,7 +31,7 @@ export function PickingIndex({ plan, today }: { plan: Plan; today: number }) {
       <div className="cols picking-index">
         <section aria-labelledby="by-day">
           <h2 id="by-day">By day</h2>
-          {done.length > 0 && <Days title="Done" days={done} />}
+          {done.length > 0 && <Days title="Gone by" days={done} />}
           {byMonth(ahead, ({ cutDay }) => cutDay).map(({ month, rows }, index) => (
             <Days key={month} title={month} days={rows} isOpen={index === 0} />
           ))}
@@ -99,7 +99,7 @@ function Bookings({ plan, today }: { plan: Plan; today: number }) {
   return (
     <section aria-labelledby="by-booking">
       <h2 id="by-booking">By booking</h2>
-      {done.length > 0 && <BookingFold title="Done" bookings={done} stemsFor={stemsFor} />}
+      {done.length > 0 && <BookingFold title="Gone by" bookings={done} stemsFor={stemsFor} />}
       {byMonth(ahead, ({ eventOn }) => toDayNumber(eventOn)).map(({ month, rows }, index) => (
         <BookingFold key={month} title={month} bookings={rows} stemsFor={stemsFor} isOpen={index === 0} />
       ))}

@@ -3,6 +3,7 @@ import { allOf } from "#lib/domain/listed";
 import type { Role } from "#lib/domain/words";
 import { bloomByCrop, type CropBloom } from "#lib/plan/road/bloom-by-crop";
 import type { Plan } from "#lib/plan/road/plan";
+import { weeksGone } from "#lib/plan/road/to-come";
 import { KEPT } from "#lib/plan/winter/beds";
 import { inWholes } from "#lib/plan/words/numbers";
 import { Patterns } from "../look/patterns";
@@ -14,8 +15,10 @@ const NAMED_COUNT = 8;
 
 /** What blooms when for a role: a strip for each crop, a bar a week stacked by colour, and its stems of the season. */
 export function BloomRows({ plan, role }: { plan: Plan; role: Role }) {
-  const mondays = plan.weeks.map(({ monday }) => monday);
-  const crops = bloomByCrop(plan, role, mondays);
+  const mondays = plan.weeks.slice(weeksGone(plan)).map(({ monday }) => monday);
+  const crops = bloomByCrop(plan, role, mondays).filter(
+    ({ stems }) => stems > 0 || mondays.length === plan.weeks.length,
+  );
   return (
     <section aria-labelledby="bloom">
       <h2 id="bloom">What blooms when, {role}</h2>

@@ -2,6 +2,7 @@ import { inShort, isoWeekOf, toDay } from "#lib/domain/day";
 import type { Role } from "#lib/domain/words";
 import { type Gap, stemsShort } from "#lib/plan/road/gaps";
 import type { Plan } from "#lib/plan/road/plan";
+import { gapsAhead } from "#lib/plan/road/to-come";
 import { coverInWords } from "#lib/plan/words/gap-words";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { rankedGaps } from "#lib/plan/words/season-lead";
@@ -19,7 +20,7 @@ const WIDTHS = 10;
 
 /** Where stems of a role are missing: the largest first, each as wide as it is short. `chosen` is the plan with the beds worth keeping, when that is known. */
 export function GapCards({ plan, role, chosen }: { plan: Plan; role: Role; chosen: Plan | null }) {
-  const ranked = rankedGaps(plan.gaps, role);
+  const ranked = rankedGaps(gapsAhead(plan), role);
   if (ranked.length === 0) return null;
   const shown = ranked.slice(0, SHOWN_COUNT);
   const rest = ranked.slice(SHOWN_COUNT);

@@ -1,9 +1,12 @@
+import { toDayNumber } from "#lib/domain/day";
 import { ROLES, type Role } from "#lib/domain/words";
 import type { Plan } from "#lib/plan/road/plan";
 import { bookingsOf } from "#lib/plan/road/seasons";
 import { shortWeeks } from "#lib/plan/road/short-weeks";
 import { stretchedByBooking } from "#lib/plan/road/stretched";
+import { cutsBehind, isAhead, seasonSums } from "#lib/plan/road/to-come";
 import { countOf, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
+import { cutsInWords, eventsInWords } from "#lib/plan/words/to-come-words";
 
 /** The other roles that are short, a line each, which shows that role. */
 export function AlsoShort({ plan, role }: { plan: Plan; role: Role }) {
@@ -37,30 +40,30 @@ export function AlsoShort({ plan, role }: { plan: Plan; role: Role }) {
 
 const NOT_STRETCHED = { stems: 0, cents: 0 };
 
-/** The figures of the season: how much is covered, how many bookings in full, what is held at a stretch, what buying in would cost, what is over. */
+/** The figures of what is still to come: how much is covered, how many bookings in full, what is held at a stretch, what buying in would cost, what is over; and what is behind. */
 export function SeasonSoFar({ plan }: { plan: Plan }) {
-  const { match, gaps, weeks, buying, surplus, seasonYear } = plan;
-  const needStems = weeks.flatMap(({ roles }) => roles).reduce((sum, role) => sum + role.needStems, 0);
-  const shortStems = gaps.reduce((sum, gap) => sum + gap.shortStems, 0);
-  const boughtStems = buying.reduce((sum, { gap }) => sum + gap.shortStems, 0);
-  const bookingCount = bookingsOf(match, seasonYear).length;
-  const shortBookings = new Set(gaps.map((gap) => gap.need.booking.id)).size;
-  const own = new Set(bookingsOf(match, seasonYear).map(({ id }) => id));
+  const { match, surplus, seasonYear } = plan;
+  const { ahead, behind } = seasonSums(plan);
+  const own = new Set(
+    bookingsOf(match, seasonYear).flatMap(({ id, eventOn }) => (isAhead(plan, toDayNumber(eventOn)) ? [id] : [])),
+  );
   const stretched = [...stretchedByBooking(plan.snapshot, match)]
     .filter(([bookingId]) => own.has(bookingId))
     .reduce((sum, [, { stems, cents }]) => ({ stems: sum.stems + stems, cents: sum.cents + cents }), NOT_STRETCHED);
+  const buying = plan.buying.filter(({ gap }) => isAhead(plan, gap.need.eventDay));
+  const boughtStems = buying.reduce((sum, { gap }) => sum + gap.shortStems, 0);
   const buyInCents = buying.reduce((sum, line) => sum + line.costCents, 0);
   const rows = [
     {
       name: "Stems covered",
-      of: inWholes(needStems - shortStems),
-      words: `of ${inWholes(needStems)}`,
+      of: inWholes(ahead.needStems - ahead.shortStems),
+      words: `of ${inWholes(ahead.needStems)}`,
       href: "/picking",
     },
     {
       name: "Bookings in full",
-      of: inWholes(bookingCount - shortBookings),
-      words: `of ${bookingCount}`,
+      of: inWholes(ahead.fullBookingCount),
+      words: `of ${inWholes(ahead.bookingCount)}`,
       href: "/bookings",
     },
     ...(stretched.stems > 0
@@ -83,7 +86,7 @@ export function SeasonSoFar({ plan }: { plan: Plan }) {
   ];
   return (
     <section aria-labelledby="so-far">
-      <h2 id="so-far">The season so far</h2>
+      <h2 id="so-far">{behind.bookingCount > 0 ? "Still to come" : "The season so far"}</h2>
       <ul className="leaders">
         {rows.map(({ name, of, words, href }) => (
           <li key={name}>
@@ -95,6 +98,11 @@ export function SeasonSoFar({ plan }: { plan: Plan }) {
           </li>
         ))}
       </ul>
+      {behind.bookingCount > 0 && (
+        <p className="small">
+          Behind: {eventsInWords(behind)}; {cutsInWords(cutsBehind(plan))}.
+        </p>
+      )}
     </section>
   );
 }

@@ -2,7 +2,7 @@ import type { ReactNode } from "react";
 import { inShort, isoWeekOf, toDay } from "#lib/domain/day";
 import { stemsShort } from "#lib/plan/road/gaps";
 import type { Plan } from "#lib/plan/road/plan";
-import { bookingsOf } from "#lib/plan/road/seasons";
+import { gapsAhead, seasonSums } from "#lib/plan/road/to-come";
 import { coloursInWords } from "#lib/plan/words/colour-words";
 import { coverInWords } from "#lib/plan/words/gap-words";
 import { countOf, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
@@ -31,7 +31,7 @@ type LeadProps = { plan: Plan; isWorking: boolean; children: ReactNode };
 
 /** The largest focal gap. `children` is what there is to say of the winter; while that is worked out, it says so in the place of the picture. */
 function GapLead({ plan, isWorking, children }: LeadProps) {
-  const ranked = rankedGaps(plan.gaps, "focal");
+  const ranked = rankedGaps(gapsAhead(plan), "focal");
   const [largest] = ranked;
   if (!largest)
     return (
@@ -49,7 +49,7 @@ function GapLead({ plan, isWorking, children }: LeadProps) {
       <div className="lead-words">
         <h1 id="answer">
           <span className="great short-great">{inWholes(stemsShort(ranked))} short</span>
-          focal stems are missing from {countOf(bookingCount, "booking")} of {plan.seasonYear}.
+          focal stems are missing from {countOf(bookingCount, "booking")} {ofOrAhead(plan)}.
         </h1>
         {children}
         <p className="lead">
@@ -77,19 +77,31 @@ function GapLead({ plan, isWorking, children }: LeadProps) {
   );
 }
 
-const CoveredLead = ({ plan, isWorking, children }: LeadProps) => (
-  <section className="season-lead" aria-labelledby="answer">
-    <h1 id="answer">
-      <span className="great good-great">Covered</span>
-      Every focal stem of {countOf(bookingsOf(plan.match, plan.seasonYear).length, "booking")} of {plan.seasonYear} is
-      covered from your beds.
-    </h1>
-    {isWorking && <FindChoice seasonYear={plan.seasonYear} />}
-    {children}
-    <p className="actions">
-      <a className="button main" href="/picking">
-        See what to pick
-      </a>
-    </p>
-  </section>
-);
+function CoveredLead({ plan, isWorking, children }: LeadProps) {
+  const { ahead } = seasonSums(plan);
+  return (
+    <section className="season-lead" aria-labelledby="answer">
+      <h1 id="answer">
+        {ahead.bookingCount === 0 ? (
+          `Every event of ${plan.seasonYear} has gone by.`
+        ) : (
+          <>
+            <span className="great good-great">Covered</span>
+            Every focal stem of {countOf(ahead.bookingCount, "booking")} {ofOrAhead(plan)} is covered from your beds.
+          </>
+        )}
+      </h1>
+      {isWorking && <FindChoice seasonYear={plan.seasonYear} />}
+      {children}
+      <p className="actions">
+        <a className="button main" href="/picking">
+          See what to pick
+        </a>
+      </p>
+    </section>
+  );
+}
+
+/** "of 2027", or once the first event has gone by "still to come". */
+const ofOrAhead = (plan: Plan): string =>
+  seasonSums(plan).behind.bookingCount === 0 ? `of ${plan.seasonYear}` : "still to come";

@@ -1,10 +1,12 @@
 import { ROLES } from "#lib/domain/words";
 import type { Gap } from "#lib/plan/road/gaps";
 import type { Plan } from "#lib/plan/road/plan";
+import { weeksBehind, weeksGone } from "#lib/plan/road/to-come";
 import { weekColours } from "#lib/plan/road/week-colours";
 import type { Week } from "#lib/plan/road/weeks";
 import { dayInWords } from "#lib/plan/words/keep-or-dig-words";
 import { countOf, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
+import { cutsInWords } from "#lib/plan/words/to-come-words";
 import { CountedRow } from "../look/counted-row";
 import { ringUnit } from "./ring-unit";
 
@@ -28,7 +30,8 @@ export function WeekLead({
   const costCents = plan.buying.filter(({ gap }) => gaps.includes(gap)).reduce((sum, line) => sum + line.costCents, 0);
   const covered = weekColours(plan, "focal")[plan.weeks.indexOf(week)].covered;
   const unit = ringUnit(focal.needStems);
-  const of = `the week of ${dayInWords(week.monday)}`;
+  const isGone = plan.weeks.indexOf(week) < weeksGone(plan);
+  const of = `the week of ${dayInWords(week.monday)}${isGone ? ", which has gone by" : ""}`;
   return (
     <section className="season-lead with-picture week-lead" aria-labelledby="answer">
       <div>
@@ -45,14 +48,15 @@ export function WeekLead({
             </>
           )}
         </h1>
-        {focal.needStems > 0 && (
+        {isGone && <CutInWeek plan={plan} week={week} />}
+        {focal.needStems > 0 && !isGone && (
           <p className="lead">
             {focal.shortStems > 0
               ? `${inWholes(focal.shortStems)} of ${countOf(focal.needStems, "focal stem")} are short; ${inWholes(focal.reachableStems)} are within reach of all who ask.`
               : `Its ${countOf(focal.needStems, "focal stem")} are covered.`}
           </p>
         )}
-        {shortStems > 0 && (
+        {shortStems > 0 && !isGone && (
           <p className="actions">
             {canKeep && focal.shortStems > 0 && (
               <a className="button main" href="/keep-or-dig">
@@ -76,4 +80,10 @@ export function WeekLead({
       )}
     </section>
   );
+}
+
+/** What was cut in a week that has gone by. */
+function CutInWeek({ plan, week }: { plan: Plan; week: Week }) {
+  const gone = weeksBehind(plan).find((row) => row.week === week.week);
+  return gone && <p className="lead">In it: {cutsInWords(gone)}.</p>;
 }

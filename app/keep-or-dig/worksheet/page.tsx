@@ -3,7 +3,7 @@ import { z } from "zod";
 import { type Day, daySchema, inFull, toDayNumber } from "#lib/domain/day";
 import { bedsKeptNow } from "#lib/plan/winter/kept-beds";
 import { countOf } from "#lib/plan/words/numbers";
-import { workInWords } from "#lib/plan/words/task-words";
+import { isWinterWork, workInWords } from "#lib/plan/words/task-words";
 import { WINTER_CAUTIONS } from "#lib/plan/words/winter-cautions";
 import { today } from "../../clock";
 import { SeasonHead } from "../../frame/season-head";
@@ -93,25 +93,32 @@ export default async function WorksheetPage({ searchParams }: { searchParams: Pr
             </a>
           )}
         </div>
-        <p className="lead">
-          Wet soil first, then cold: a clump rots in standing water long before frost reaches it. Lift what does not
-          drain; crown the leaves and lay the tarp so that water runs off.
-        </p>
-        <p>{workInWords(sheet, farm.winter.workHoursPerDay)}</p>
-        <p className="soft">
-          Days hang on your median first frost and on your last ones of spring: move them with the weather. Two weeks
-          from frost to digging is published (University of Minnesota Extension); the other spans are common practice.
-        </p>
+        {isWinterWork(sheet) && (
+          <>
+            <p className="lead">
+              Wet soil first, then cold: a clump rots in standing water long before frost reaches it. Lift what does not
+              drain; crown the leaves and lay the tarp so that water runs off.
+            </p>
+            <p>{workInWords(sheet, farm.winter.workHoursPerDay)}</p>
+            <p className="soft">
+              Days hang on your median first frost and on your last ones of spring: move them with the weather. Two
+              weeks from frost to digging is published (University of Minnesota Extension); the other spans are common
+              practice.
+            </p>
+          </>
+        )}
         <WorkTotals sheet={sheet} units={farm.units} />
-        <details className="notice prints-open">
-          <summary>
-            <span>
-              <strong>Take care:</strong> wet ground, heavy clumps, stakes at eye height, wet tarps and hot ones, clean
-              blades, what a store may take
-            </span>
-          </summary>
-          <WinterCautionList cautions={WINTER_CAUTIONS} />
-        </details>
+        {isWinterWork(sheet) && (
+          <details className="notice prints-open">
+            <summary>
+              <span>
+                <strong>Take care:</strong> wet ground, heavy clumps, stakes at eye height, wet tarps and hot ones,
+                clean blades, what a store may take
+              </span>
+            </summary>
+            <WinterCautionList cautions={WINTER_CAUTIONS} />
+          </details>
+        )}
       </section>
       <div className="work-days">
         {isLong

@@ -1,18 +1,14 @@
-import { MEASURES, shown } from "#lib/domain/measures";
+import { MEASURES } from "#lib/domain/measures";
 import type { Units } from "#lib/domain/words";
 import type { WinterTotals, WinterWorksheet } from "#lib/plan/winter/worksheet";
-import { countOf, inTenths, inWholes } from "#lib/plan/words/numbers";
+import { inTenths, inWholes } from "#lib/plan/words/numbers";
+import { workTakesInWords } from "#lib/plan/words/task-words";
 import { type Column, Table } from "../../ui/table";
 
 /** What the winter takes, in all and bed by bed. */
-export function WorkTotals({
-  sheet: { beds, totals, leafDepthLaidMetres },
-  units,
-}: {
-  sheet: WinterWorksheet;
-  units: Units;
-}) {
-  const { volume, area, depth } = MEASURES[units];
+export function WorkTotals({ sheet, units }: { sheet: WinterWorksheet; units: Units }) {
+  const { beds, totals } = sheet;
+  const { volume, area } = MEASURES[units];
   const leaves = (of: WinterTotals) => inTenths(of.leafCubicMetres * volume.shownPerStored);
   const tarp = (of: WinterTotals) => inWholes(of.tarpSquareMetres * area.shownPerStored);
   const column = (
@@ -28,17 +24,20 @@ export function WorkTotals({
     cell: (bed) => (figure(bed) === "0" ? "–" : figure(bed)),
     foot: figure(totals),
   });
-  const keptCount = beds.filter(isKept).length;
+  const figures = [
+    column(
+      "Clumps",
+      undefined,
+      ({ keptClumpCount, dugClumpCount }) => inWholes(keptClumpCount + dugClumpCount),
+      "none",
+    ),
+    column("Leaves", volume.word, leaves),
+    column("Tarp", area.word, tarp),
+    column("Hours", undefined, ({ hours }) => inTenths(hours)),
+  ];
   return (
     <>
-      <p>
-        <strong>
-          {countOf(keptCount, "bed")} kept, {countOf(beds.length - keptCount, "bed")} dug:
-        </strong>{" "}
-        {inTenths(totals.hours)} hours, {leaves(totals)} {volume.word} of leaves laid{" "}
-        {shown(depth, leafDepthLaidMetres)} {depth.word} deep, {tarp(totals)} {area.word} of tarp,{" "}
-        {countOf(totals.dugClumpCount, "clump")} to lift, {inWholes(totals.keptClumpCount)} left in.
-      </p>
+      <p>{workTakesInWords(sheet, units)}</p>
       <details className="fold prints-open">
         <summary>What the winter takes, bed by bed</summary>
         <Table
@@ -56,15 +55,8 @@ export function WorkTotals({
               ),
               foot: "In all",
             },
-            column(
-              "Clumps",
-              undefined,
-              ({ keptClumpCount, dugClumpCount }) => inWholes(keptClumpCount + dugClumpCount),
-              "none",
-            ),
-            column("Leaves", volume.word, leaves),
-            column("Tarp", area.word, tarp),
-            column("Hours", undefined, ({ hours }) => inTenths(hours)),
+            // What no bed takes any more has no column.
+            ...figures.filter(({ foot }) => foot !== "0"),
           ]}
           rows={beds}
           keyOf={({ bedId }) => bedId}

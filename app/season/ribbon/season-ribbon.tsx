@@ -1,7 +1,9 @@
 import { toDay, weekInWords } from "#lib/domain/day";
 import { ROLES, type Role } from "#lib/domain/words";
+import { stemsShort } from "#lib/plan/road/gaps";
 import type { Plan } from "#lib/plan/road/plan";
 import type { ReachBand } from "#lib/plan/road/season-band";
+import { gapsAhead, weeksGone } from "#lib/plan/road/to-come";
 import { weekColours } from "#lib/plan/road/week-colours";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import type { RibbonWeek } from "./cells";
@@ -24,7 +26,7 @@ type Props = {
   readonly children?: React.ReactNode;
 };
 
-/** The season ribbon of one role, with its switch between winters, its weeks to look into, and its key. `band`: the poor and the rich year of each week, of the plan as it stands. */
+/** The season ribbon of one role from the week at hand on, with its switch between winters, its weeks to look into, and its key. `band`: the poor and the rich year of each week, of the plan as it stands. */
 export function SeasonRibbon({ role, winters, shown, band, coming = [], children }: Props) {
   const [{ plan: first }] = winters;
   const colours = winters.map(({ plan }) => weekColours(plan, role));
@@ -42,7 +44,7 @@ export function SeasonRibbon({ role, winters, shown, band, coming = [], children
   const isShown = first.weeks.map((_, week) =>
     all.some((weeks) => weeks[week].needStems > 0 || weeks[week].unclaimed.length > 0),
   );
-  const from = Math.max(0, isShown.indexOf(true));
+  const from = Math.max(weeksGone(first), isShown.indexOf(true));
   const to = isShown.lastIndexOf(true) + 1;
   const plans = winters.map(({ key }, winter) => ({ key, weeks: all[winter].slice(from, to) }));
   const weeks = first.weeks.slice(from, to);
@@ -99,7 +101,7 @@ export function SeasonRibbon({ role, winters, shown, band, coming = [], children
 }
 
 const shortInAll = (plan: Plan, role: Role): number =>
-  plan.weeks.reduce((sum, { roles }) => sum + roles[ROLES.indexOf(role)].shortStems, 0);
+  stemsShort(gapsAhead(plan).filter(({ need }) => need.role === role));
 
 /** "177 needed, 13 covered, 164 short; 42 unclaimed" */
 function figuresInWords({ needStems, shortStems, unclaimed }: RibbonWeek): string {

@@ -1,13 +1,20 @@
-import { weekInWords } from "#lib/domain/day";
+import { type Day, weekInWords } from "#lib/domain/day";
 import type { ComparedWeek } from "#lib/plan/what-if/comparison";
-import { inWholes } from "#lib/plan/words/numbers";
+import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { Bar } from "../../ui/bar";
 import { Table } from "../../ui/table";
 import { SHORT } from "./difference-words";
 import { type ComparedPlan, planColumns } from "./plan-columns";
 
+type Props = {
+  readonly plans: readonly ComparedPlan[];
+  readonly weeks: readonly ComparedWeek[];
+  /** The Monday of the week at hand: weeks before it are folded. */
+  readonly thisMonday: Day;
+};
+
 /** Focal stems short in each week under each plan: a number, a bar, and how far it is from the first. */
-export function ComparedWeeks({ plans, weeks }: { plans: readonly ComparedPlan[]; weeks: readonly ComparedWeek[] }) {
+export function ComparedWeeks({ plans, weeks, thisMonday }: Props) {
   const short = weeks.filter(({ focal }) => focal.some(({ shortStems }) => shortStems > 0));
   if (short.length === 0)
     return (
@@ -16,9 +23,10 @@ export function ComparedWeeks({ plans, weeks }: { plans: readonly ComparedPlan[]
       </p>
     );
   const most = Math.max(...short.flatMap(({ focal }) => focal.map(({ shortStems }) => shortStems)));
-  return (
+  const gone = short.filter(({ monday }) => monday < thisMonday);
+  const table = (caption: string, rows: readonly ComparedWeek[]) => (
     <Table
-      caption="Focal stems short, week by week"
+      caption={caption}
       columns={[
         {
           head: "Week",
@@ -31,9 +39,24 @@ export function ComparedWeeks({ plans, weeks }: { plans: readonly ComparedPlan[]
           ({ focal }, index) => ({ difference: focal[index].shortStems - focal[0].shortStems, sense: SHORT }),
         ),
       ]}
-      rows={short}
+      rows={rows}
       keyOf={({ week }) => week}
     />
+  );
+  return (
+    <>
+      {gone.length > 0 && (
+        <details className="fold">
+          <summary>{countOf(gone.length, "short week")} gone by</summary>
+          {table("Focal stems short in weeks gone by", gone)}
+        </details>
+      )}
+      {gone.length < short.length &&
+        table(
+          "Focal stems short, week by week",
+          short.filter(({ monday }) => monday >= thisMonday),
+        )}
+    </>
   );
 }
 

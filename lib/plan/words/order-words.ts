@@ -17,19 +17,18 @@ export function orderInWords(order: StandingOrder, names: Names): string {
   return `${what}${in_}, each ${WEEKDAYS[weekday - 1]} from ${inShort(firstOn)} to ${inShort(lastOn)}, at ${inMoney(stemCents)} a stem`;
 }
 
-/** What a season's orders come to, in two sentences. */
-export function ordersLead({
-  needStems,
-  gotStems,
-  earnedCents,
-}: {
-  needStems: number;
-  gotStems: number;
-  earnedCents: number;
-}): string {
+/** Deliveries added up: stems asked and got, and what these bring. */
+type Totals = { readonly needStems: number; readonly gotStems: number; readonly earnedCents: number };
+
+/** What the deliveries still to come are worth, and those that have gone by, in a sentence each. */
+export function ordersLead({ needStems, gotStems, earnedCents }: Totals, gone: Totals): string {
+  const behind =
+    gone.needStems > 0 ? ` Gone by: ${inWholes(gone.gotStems)} of ${countOf(gone.needStems, "stem")}.` : "";
+  if (needStems === 0) return `No delivery is still to come.${behind}`;
+  const asked = gone.needStems > 0 ? "still to go out" : "asked for";
   const covered =
     gotStems === needStems
-      ? `All ${countOf(needStems, "stem")} asked for are there`
-      : `${inWholes(gotStems)} of ${countOf(needStems, "stem")} asked for are there`;
-  return `${covered}: they bring ${inRoundMoney(earnedCents)}. Bookings come first, and nothing is bought in for an order.`;
+      ? `All ${countOf(needStems, "stem")} ${asked} are there`
+      : `${inWholes(gotStems)} of ${countOf(needStems, "stem")} ${asked} are there`;
+  return `${covered}: they bring ${inRoundMoney(earnedCents)}. Bookings come first, and nothing is bought in for an order.${behind}`;
 }

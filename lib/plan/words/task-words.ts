@@ -1,7 +1,9 @@
 import { inFull } from "#lib/domain/day";
+import { MEASURES, shown } from "#lib/domain/measures";
+import type { Units } from "#lib/domain/words";
 import type { WinterTask } from "#lib/plan/winter/spread-work";
 import type { WinterWorksheet } from "#lib/plan/winter/worksheet";
-import { inTenths } from "./numbers";
+import { countOf, inTenths, inWholes } from "./numbers";
 
 /** A piece of winter work in words: what is done, without a full stop, and how, in sentences that are the same for every bed. */
 export type TaskWords = { readonly what: string; readonly how: string };
@@ -72,7 +74,32 @@ export function taskInWords(task: Pick<WinterTask, "work" | "variety">): string 
   return how ? `${what}. ${how}` : `${what}.`;
 }
 
+/**
+ * What the work that is left takes, without what it does not: "4 beds kept, 2 dug: 12.5 hours, 6.1 cubic yards of leaves laid 9.8 inches deep, 80 clumps to lift, 40 left in."
+ * Where no work is left it says so.
+ */
+export function workTakesInWords({ beds, tasks, totals, leafDepthLaidMetres }: WinterWorksheet, units: Units): string {
+  const keptCount = beds.filter(({ fate }) => fate === "kept").length;
+  const fates = `${countOf(keptCount, "bed")} kept, ${countOf(beds.length - keptCount, "bed")} dug`;
+  if (tasks.length === 0) return `${fates}: no work of this winter is left.`;
+  const { volume, area, depth } = MEASURES[units];
+  const { hours, leafCubicMetres, tarpSquareMetres, dugClumpCount, keptClumpCount } = totals;
+  const parts = [
+    hours > 0 && `${inTenths(hours)} hours`,
+    leafCubicMetres > 0 &&
+      `${inTenths(leafCubicMetres * volume.shownPerStored)} ${volume.word} of leaves laid ${shown(depth, leafDepthLaidMetres)} ${depth.word} deep`,
+    tarpSquareMetres > 0 && `${inWholes(tarpSquareMetres * area.shownPerStored)} ${area.word} of tarp`,
+    dugClumpCount > 0 && `${countOf(dugClumpCount, "clump")} to lift`,
+    keptClumpCount > 0 && `${inWholes(keptClumpCount)} left in the ground`,
+  ];
+  return `${fates}: ${parts.filter((part) => part !== false).join(", ")}.`;
+}
+
 const OF_AUTUMN: ReadonlySet<WinterTask["work"]> = new Set(["haul leaves", "leaves on", "dig", "divide"]);
+
+/** Whether leaves, tarps or clumps are still to be moved: work of the autumn and of covered beds, not of planting again. */
+export const isWinterWork = ({ tasks }: Pick<WinterWorksheet, "tasks">): boolean =>
+  tasks.some(({ work }) => work !== "replant" && work !== "replant dead");
 
 /** When the work of autumn is done and that of spring begins: "At 6 hours a day digging and covering end on Friday, 20 November 2026. Covers come off on …" */
 export function workInWords({ tasks, dates }: Pick<WinterWorksheet, "tasks" | "dates">, hoursPerDay: number): string {

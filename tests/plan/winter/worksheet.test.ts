@@ -4,7 +4,7 @@ import { isoWeekday } from "#lib/domain/day";
 import { winterBeds } from "#lib/plan/winter/beds";
 import { winterWorksheet } from "#lib/plan/winter/worksheet";
 import { takesInWords } from "#lib/plan/words/takes-words";
-import { taskInWords } from "#lib/plan/words/task-words";
+import { isWinterWork, taskInWords, workTakesInWords } from "#lib/plan/words/task-words";
 import { WINTER_CAUTIONS } from "#lib/plan/words/winter-cautions";
 import { bed, crop, curve, day, planting, snapshot, variety } from "../../small-farm";
 import { SEASON, winterFarm } from "./farm";
@@ -149,4 +149,15 @@ describe("the worksheet", () => {
     );
     expect(WINTER_CAUTIONS[0].topic).toBe("wet ground");
   });
+});
+
+test("the sum of the work names what is left of it and no nought: in June the planting again, in August nothing", () => {
+  const late = (on: string) => winterWorksheet(farmOf(), 2027, [1], day(on));
+  expect(workTakesInWords(late("2026-10-01"), "metric")).toMatch(
+    /^1 bed kept, 1 bed dug: [\d.]+ hours, [\d.]+ cubic metres of leaves laid 20 centimetres deep, 24 square metres of tarp, 90 clumps to lift, 90 left in the ground\.$/,
+  );
+  expect(isWinterWork(late("2026-10-01"))).toBe(true);
+  expect(workTakesInWords(late("2027-06-10"), "metric")).toBe("1 bed kept, 1 bed dug: 1 hours, 90 left in the ground.");
+  expect(isWinterWork(late("2027-06-10"))).toBe(false);
+  expect(workTakesInWords(late("2027-08-01"), "metric")).toBe("1 bed kept, 1 bed dug: no work of this winter is left.");
 });

@@ -18,11 +18,21 @@ test("an order is told by what it takes, when and at what price", () => {
   );
 });
 
+const NONE_GONE = { needStems: 0, gotStems: 0, earnedCents: 0 };
+
 test("a season's orders are told by the stems that are there and what they bring", () => {
-  expect(ordersLead({ needStems: 480, gotStems: 300, earnedCents: 36_000 })).toMatch(
+  expect(ordersLead({ needStems: 480, gotStems: 300, earnedCents: 36_000 }, NONE_GONE)).toMatch(
     /^300 of 480 stems asked for are there: they bring \$360\. Bookings come first/,
   );
-  expect(ordersLead({ needStems: 480, gotStems: 480, earnedCents: 57_600 })).toMatch(
+  expect(ordersLead({ needStems: 480, gotStems: 480, earnedCents: 57_600 }, NONE_GONE)).toMatch(
     /^All 480 stems asked for are there/,
   );
+});
+
+test("deliveries that have gone by are told apart from those still to go out", () => {
+  const gone = { needStems: 120, gotStems: 100, earnedCents: 12_000 };
+  const lead = ordersLead({ needStems: 480, gotStems: 300, earnedCents: 36_000 }, gone);
+  expect(lead).toMatch(/^300 of 480 stems still to go out are there: they bring \$360\./);
+  expect(lead).toMatch(/Gone by: 100 of 120 stems\.$/);
+  expect(ordersLead(NONE_GONE, gone)).toBe("No delivery is still to come. Gone by: 100 of 120 stems.");
 });
