@@ -29,13 +29,24 @@ export type BuyInPrices = {
   readonly monthOf: (need: Pick<Wanted, "eventDay">) => number;
 };
 
+/** What is found hangs on the crops and the lead days alone: plans of one farm, most of which change neither, ask thousands of times for the same. */
+const finders = new WeakMap<Snapshot["crops"], Map<number, BuyInPrices>>();
+
 /** Finds what each need is bought in as, among a farm's crops. Bought stems arrive on the last day on which a stem may be cut for the event. */
-export function buyInFinder({ crops, farm }: Pick<Snapshot, "crops" | "farm">): BuyInPrices {
+export function buyInFinder({ crops, farm: { leadDays } }: Pick<Snapshot, "crops" | "farm">): BuyInPrices {
+  const ofCrops = finders.get(crops) ?? new Map<number, BuyInPrices>();
+  finders.set(crops, ofCrops);
+  const found = ofCrops.get(leadDays) ?? finderOf(crops, leadDays);
+  ofCrops.set(leadDays, found);
+  return found;
+}
+
+function finderOf(crops: Snapshot["crops"], leadDays: number): BuyInPrices {
   const ofId = new Map(crops.map((crop) => [crop.id, crop]));
   const lists = new Map(ROLES.map((role) => [role, listsFor([...crops].sort(byPrice), role)]));
   const months = new Map<number, number>();
   const monthOf = ({ eventDay }: Pick<Wanted, "eventDay">) => {
-    const known = months.get(eventDay) ?? monthNumber(toDay(eventDay - farm.leadDays));
+    const known = months.get(eventDay) ?? monthNumber(toDay(eventDay - leadDays));
     months.set(eventDay, known);
     return known;
   };
