@@ -123,6 +123,8 @@ function seededPlanting(
     plantCount: wholeBetween(random, 30, 120),
     ageSeasons: null,
     sown: false,
+    daysLate: null,
+    yieldFactor: null,
     aliveShare: 0.95,
     gradeOutShare: 0.1,
     winterSurvivalShare: null,

@@ -157,6 +157,8 @@ export const planting = (given: Partial<Planting> & { id: number }): Planting =>
   plantCount: 70,
   ageSeasons: null,
   sown: false,
+  daysLate: null,
+  yieldFactor: null,
   aliveShare: 1,
   gradeOutShare: 0,
   winterSurvivalShare: null,

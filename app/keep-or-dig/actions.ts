@@ -45,7 +45,6 @@ export const adoptBeds = action(readWinter, (database, { seasonYear, keptBedIds 
     farm: null,
     plantings: { ...NOTHING, changed: plantingsToChange(farm, seasonYear, keptBedIds) },
     bookings: NOTHING,
-    changedCurves: [],
   }),
 );
 

@@ -1,11 +1,12 @@
 import { type Day, inShort, toDay, toDayNumber, yearOf } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Role } from "#lib/domain/words";
-import { type CropLesson, seasonLesson, weeksAhead } from "#lib/plan/learning/season/season-lesson";
+import { type CropLesson, type SeasonLesson, seasonLesson, weeksAhead } from "#lib/plan/learning/season/season-lesson";
 import type { Outlook } from "#lib/plan/learning/season/season-outlook";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { cropLessonInWords, seenInWords } from "#lib/plan/words/season-lesson-words";
 import { Table } from "../ui/table";
+import { OwnSeason } from "./own-season";
 
 type AheadOfRole = readonly [Role, readonly Outlook[]];
 
@@ -16,8 +17,8 @@ const CROPS_FIRST = 6;
 const newsOf = ({ daysLate, yieldFactor }: CropLesson): number => Math.abs(daysLate) + 20 * Math.abs(yieldFactor - 1);
 
 /**
- * What the recorded cuts of the season tell: how late each crop is and how heavy, and what the next four weeks bring, in eight seasons of ten. Nothing while nothing
- * was recorded, or before and after the season.
+ * What the recorded cuts of the season tell: how late each crop is and how heavy, and what the next four weeks bring, in eight seasons of ten. Nothing
+ * before and after the season.
  */
 export function SeasonLessonPlate({
   snapshot,
@@ -30,7 +31,23 @@ export function SeasonLessonPlate({
 }) {
   if (yearOf(today) !== seasonYear) return null;
   const lesson = seasonLesson(snapshot, seasonYear);
-  if (!lesson) return null;
+  return (
+    <section aria-labelledby="shown">
+      <h2 id="shown">What the season has shown</h2>
+      {lesson ? (
+        <Shown lesson={lesson} snapshot={snapshot} today={today} />
+      ) : (
+        <p>
+          Nothing yet: cuts that are recorded and <a href="/beds/buds">buds that are looked at</a> tell how late it
+          runs.
+        </p>
+      )}
+      <OwnSeason snapshot={snapshot} seasonYear={seasonYear} />
+    </section>
+  );
+}
+
+function Shown({ lesson, snapshot, today }: { lesson: SeasonLesson; snapshot: Snapshot; today: Day }) {
   const byNews = [...lesson.crops].sort((a, b) => newsOf(b) - newsOf(a));
   const [first, rest] = [byNews.slice(0, CROPS_FIRST), byNews.slice(CROPS_FIRST)];
   const from = toDayNumber(today);
@@ -38,8 +55,7 @@ export function SeasonLessonPlate({
     weeks.some(({ meanStems }) => meanStems >= 1),
   );
   return (
-    <section aria-labelledby="shown">
-      <h2 id="shown">What the season has shown</h2>
+    <>
       <Crops lessons={first} />
       {rest.length > 0 && (
         <details>
@@ -67,7 +83,7 @@ export function SeasonLessonPlate({
           keyOf={([role]) => role}
         />
       )}
-    </section>
+    </>
   );
 }
 

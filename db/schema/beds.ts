@@ -1,6 +1,18 @@
 import { index, integer, real, sqliteTable, text, unique } from "drizzle-orm/sqlite-core";
 import { TREATMENTS } from "#lib/domain/words";
-import { checks, holds, isAboveZero, isDay, isList, isNamed, isShare, isWholeFrom, isYesNo, oneOf } from "./checks";
+import {
+  checks,
+  holds,
+  isAboveZero,
+  isDay,
+  isFromZero,
+  isList,
+  isNamed,
+  isShare,
+  isWholeFrom,
+  isYesNo,
+  oneOf,
+} from "./checks";
 import { idOf, list, rowId, yesNo } from "./columns";
 import { variety } from "./crops";
 
@@ -52,6 +64,8 @@ export const planting = sqliteTable(
     flags: list("flags").notNull(),
     ageSeasons: integer("age_seasons"),
     sown: yesNo("sown").notNull().default(false),
+    daysLate: integer("days_late"),
+    yieldFactor: real("yield_factor"),
   },
   (table) => [
     index("planting_bed").on(table.bedId),
@@ -68,6 +82,8 @@ export const planting = sqliteTable(
       isList("flags"),
       isWholeFrom("age_seasons", 1),
       isYesNo("sown"),
+      holds("days_late", "days_late BETWEEN -120 AND 120 AND days_late = CAST(days_late AS INTEGER)"),
+      isFromZero("yield_factor"),
     ),
   ],
 );

@@ -71,12 +71,7 @@ export const setTreatment = (
   { winterSurvivalShare }: { readonly winterSurvivalShare?: number | null } = {},
 ): Written<readonly number[]> =>
   write(database, () => {
-    const problems = plantingIds.flatMap((id, index) =>
-      called(database, "planting", id) === undefined
-        ? [{ place: `plantingIds[${index}]`, message: notOnFarm("planting") }]
-        : [],
-    );
-    if (problems.length) throw new Refusal(problems);
+    refuseUnknown(database, plantingIds);
     // A field that is undefined is left as it is.
     for (const id of plantingIds)
       database.update(planting).set({ treatment, winterSurvivalShare }).where(eq(planting.id, id)).run();
@@ -86,6 +81,32 @@ export const setTreatment = (
       result: plantingIds,
     };
   });
+
+/** What a grower says of a season of plantings, apart from all others. */
+type SaidOfSeason = Pick<PlantingDraft, "daysLate" | "yieldFactor">;
+
+/** Says the same of the season of some plantings, all of them as one change under the title given; null takes back what was said. Gives the ids back. */
+export const sayOfSeason = (
+  database: FarmDatabase,
+  title: string,
+  plantingIds: readonly number[],
+  { daysLate, yieldFactor }: SaidOfSeason,
+): Written<readonly number[]> =>
+  write(database, () => {
+    refuseUnknown(database, plantingIds);
+    for (const id of plantingIds)
+      database.update(planting).set({ daysLate, yieldFactor }).where(eq(planting.id, id)).run();
+    return { title, result: plantingIds };
+  });
+
+function refuseUnknown(database: FarmDatabase, plantingIds: readonly number[]): void {
+  const problems = plantingIds.flatMap((id, index) =>
+    called(database, "planting", id) === undefined
+      ? [{ place: `plantingIds[${index}]`, message: notOnFarm("planting") }]
+      : [],
+  );
+  if (problems.length) throw new Refusal(problems);
+}
 
 /** A planting that is carried over, with the bloom curves that are its alone, if any. */
 type CarriedOver = PlantingDraft & { readonly ownCurves?: readonly Omit<CurveDraft, "plantingId">[] };

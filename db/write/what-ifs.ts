@@ -1,11 +1,8 @@
 import { eq } from "drizzle-orm";
 import type { FarmDatabase } from "#db/client";
 import { planting } from "#db/schema/beds";
-import { bloomCurve } from "#db/schema/curves";
-import { curveRow } from "#db/schema/nested";
 import { whatIf } from "#db/schema/what-ifs";
 import type { Booking, BookingDraft } from "#lib/domain/records/booking";
-import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Planting, PlantingDraft } from "#lib/domain/records/planting";
 import type { RowChanges } from "#lib/domain/row-changes";
@@ -25,7 +22,6 @@ export type AdoptedRows = {
   readonly farm: Farm | null;
   readonly plantings: RowChanges<Planting, PlantingDraft>;
   readonly bookings: RowChanges<Booking, BookingDraft>;
-  readonly changedCurves: readonly BloomCurve[];
 };
 
 /** A what-if before it has an id. */
@@ -59,16 +55,11 @@ export const removeWhatIf = (database: FarmDatabase, id: number): Written =>
 export const adoptWhatIf = (
   database: FarmDatabase,
   title: string,
-  { farm, plantings, bookings, changedCurves }: AdoptedRows,
+  { farm, plantings, bookings }: AdoptedRows,
 ): Written<{ readonly plantingIds: readonly number[]; readonly bookingIds: readonly number[] }> =>
   write(database, () => {
     const refusals = new Refusals();
     if (farm) putFarm(database, farm);
-    for (const row of changedCurves)
-      refusals.gather(`curves[${row.id}]`, () => {
-        known(database, "bloom_curve", row.id);
-        changeRow(database, bloomCurve, row.id, curveRow(row));
-      });
     for (const id of plantings.removedIds)
       refusals.gather(`plantings[${id}]`, () => {
         known(database, "planting", id);

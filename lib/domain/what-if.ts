@@ -9,10 +9,12 @@ import { STATUSES } from "./words";
 export const RESOURCES = ["leaves", "tarp", "hours"] as const;
 export type Resource = (typeof RESOURCES)[number];
 
-/** A planting as a what-if keeps it. One that was kept before these two were asked for says nothing of them: they are then as they were reckoned. */
+/** A planting as a what-if keeps it. One that was kept before these were asked for says nothing of them: they are then as they were reckoned. */
 const keptPlantingSchema = plantingDraftSchema.extend({
   sown: plantingDraftSchema.shape.sown.default(false),
   ageSeasons: plantingDraftSchema.shape.ageSeasons.default(null),
+  daysLate: plantingDraftSchema.shape.daysLate.default(null),
+  yieldFactor: plantingDraftSchema.shape.yieldFactor.default(null),
 });
 
 /** A booking as a what-if keeps it. One that was kept before its client could name alternatives and refuse colours, and before promises were written down, has none; before the day it was taken was, it was known all season. */

@@ -2,7 +2,6 @@ import { expect, test } from "vitest";
 import { adoption } from "#lib/plan/what-if/adoption";
 import { comparison } from "#lib/plan/what-if/comparison";
 import { adoptionInWords } from "#lib/plan/words/adoption-words";
-import { ownCurve } from "../../app/what-if/adopt/own-curve";
 import { comparedOf } from "../../app/what-if/compare-query";
 import { bedToggles, toggledBed } from "../../app/what-if/suppose/bed-toggle";
 import { withChange } from "../../app/what-if/suppose/with-change";
@@ -77,15 +76,16 @@ test("adopting is told row by row, and no change tells nothing", () => {
   expect(lines.filter((line) => line.includes("kept in the ground over winter"))).toHaveLength(1);
 });
 
-test("a curve that is adopted keeps its source for what was not moved", () => {
-  const [before] = dahliaFarm().curves.map((curve) => ({
-    ...curve,
-    timingOrigin: { mark: "published", source: "DOLE-DAHLIA" } as const,
-    yieldOrigin: { mark: "published", source: "DOLE-DAHLIA" } as const,
-  }));
-  const adopted = ownCurve({ ...before, stemsPerPlantByWeek: [9] }, before);
-  expect(adopted.yieldOrigin.mark).toBe("own");
-  expect(adopted.timingOrigin).toEqual(before.timingOrigin);
+test("a late season is adopted for its plantings, said together, and no curve", () => {
+  const now = dahliaFarm();
+  const late = [
+    { kind: "season-shifted", days: 10, cropId: null },
+    { kind: "yield-scaled", factor: 0.9, cropId: 1 },
+  ] as const;
+  expect(adoptionInWords(adoption(now, YEAR, late), now)).toEqual([
+    "2 plantings: 10 days late, 90 % of its stems, this season only",
+    "1 planting: 10 days late, this season only",
+  ]);
 });
 
 test("an address shows at most three what-ifs, each once, and says how many found no room; one that names none shows the last three", () => {

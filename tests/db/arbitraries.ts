@@ -7,6 +7,7 @@ import { PLANTING_FLAGS } from "#lib/domain/records/planting";
 import { MARKS } from "#lib/domain/sourced";
 import { COLOURS, LINE_COLOURS, ROLES, SHAPES, STATUSES, TREATMENTS } from "#lib/domain/words";
 import { anyStore } from "../any-store";
+import { anyAge } from "../sheets/any-heat";
 import { farm } from "../small-farm";
 
 /** Whatever the domain allows, the odd ends of it included: any letters, all digits of a number, lists with the same thing twice. */
@@ -112,8 +113,7 @@ export const plantingDraft = fc.record({
   treatment: fc.constantFrom(...TREATMENTS),
   plantedOn: day,
   plantCount: fc.integer({ min: 0, max: 1_000_000 }),
-  sown: fc.boolean(),
-  ageSeasons: fc.option(fc.integer({ min: 1, max: 100 })),
+  ...anyAge,
   aliveShare: share,
   gradeOutShare: share,
   winterSurvivalShare: fc.option(share),

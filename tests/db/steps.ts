@@ -165,7 +165,6 @@ export const anyStep: fc.Arbitrary<Step> = fc.oneof(
         removedIds: now.bookings.slice(0, 1).map(({ id }) => id),
         added: [booked(now, booking)],
       },
-      changedCurves: now.curves.slice(0, 1).map((row) => ({ ...row, yieldSpread: 1.5 })),
     }),
   ),
 );

@@ -22,6 +22,8 @@ const ASKED = {
   plantedOn: day("2026-05-11"),
   plantCount: 0,
   ageSeasons: 3,
+  daysLate: -6,
+  yieldFactor: 0.85,
   sown: true,
   aliveShare: 0.95,
   gradeOutShare: 1 / 3,

@@ -10,7 +10,6 @@ const NOTHING: AdoptedRows = {
   farm: null,
   plantings: { changed: [], removedIds: [], added: [] },
   bookings: { changed: [], removedIds: [], added: [] },
-  changedCurves: [],
 };
 
 const EARLY: Omit<WhatIf, "id"> = {
@@ -60,14 +59,12 @@ test("adopting a what-if writes all of its rows as one change, and one undo take
   withFarm((database) => {
     const before = kept(database);
     const [first, second] = before.plantings;
-    const [curve, ...curves] = before.curves;
     const { id: _, ...added } = planting({ id: 0, bedId: 2, plantCount: 12 });
     const { id: __, ...asked } = booking({ id: 0, client: "Third" });
     const adopted = {
       farm: farm({ zone: "6a" }),
       plantings: { changed: [{ ...second, treatment: "tunnel" as const }], removedIds: [first.id], added: [added] },
       bookings: { changed: [{ ...before.bookings[1], eventOn: day("2027-07-03") }], removedIds: [1], added: [asked] },
-      changedCurves: [{ ...curve, yieldSpread: 0.5 }],
     };
     const written = done(adoptWhatIf(database, "freed D1", adopted));
     expect(written.title).toBe("freed D1");
@@ -75,7 +72,6 @@ test("adopting a what-if writes all of its rows as one change, and one undo take
     expect(kept(database)).toEqual({
       ...before,
       farm: farm({ zone: "6a" }),
-      curves: [{ ...curve, yieldSpread: 0.5 }, ...curves],
       plantings: [
         { ...second, treatment: "tunnel" },
         { id: plantingId, ...added },
@@ -93,7 +89,6 @@ test("adopting a what-if writes all of its rows as one change, and one undo take
 test("a what-if over rows that are gone is refused whole, with every one of them", () => {
   withFarm((database) => {
     const before = kept(database);
-    const [curve] = before.curves;
     const lost: AdoptedRows = {
       farm: farm({ zone: "6a" }),
       plantings: { changed: [planting({ id: 98 }), planting({ id: 2, bedId: 97 })], removedIds: [99], added: [] },
@@ -102,10 +97,8 @@ test("a what-if over rows that are gone is refused whole, with every one of them
         removedIds: [95],
         added: [booking({ id: 0, client: "Client 2" })],
       },
-      changedCurves: [{ ...curve, id: 94 }],
     };
     expect(refused(adoptWhatIf(database, "lost", lost))).toEqual([
-      "curves[94].id: this bloom curve is not on the farm",
       "plantings[99].id: this planting is not on the farm",
       "plantings[98].id: this planting is not on the farm",
       "plantings[2].bedId: this bed is not on the farm",

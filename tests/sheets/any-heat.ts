@@ -51,5 +51,10 @@ export const anyCourse = fc
     laterDays,
   }));
 
-/** How a planting began, and how old it is. */
-export const anyAge = { sown: fc.boolean(), ageSeasons: fc.option(fc.integer({ min: 1, max: 100 })) };
+/** How a planting began, how old it is, and what is said of it for its season alone. */
+export const anyAge = {
+  sown: fc.boolean(),
+  ageSeasons: fc.option(fc.integer({ min: 1, max: 100 })),
+  daysLate: fc.option(fc.integer({ min: -120, max: 120 })),
+  yieldFactor: fc.option(fc.double({ min: 0, max: 5, noNaN: true }).map((factor) => factor + 0)),
+};

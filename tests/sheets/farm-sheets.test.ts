@@ -35,6 +35,8 @@ test("columns left out take the defaults that the sheet's text says", () => {
         flags: [],
         ageSeasons: null,
         sown: false,
+        daysLate: null,
+        yieldFactor: null,
       },
     ],
     bookings: [

@@ -91,8 +91,8 @@ test("one file for each sheet, in the order of the columns' list, the header its
 test("a small farm's plantings sheet is this text", () => {
   const plantings = farmSheets(snapshot()).find(({ name }) => name === "plantings.csv");
   expect(plantings?.text).toBe(
-    "bed,crop,variety,colour,season,treatment,planted_on,sown,plants,age_seasons,alive_share,grade_out_share,winter_survival_share,flags,key\r\n" +
-      "B1,Crop 1,Variety 1,cream,2027,field,2027-05-20,no,70,,1,0,,,1-ccdjyd\r\n",
+    "bed,crop,variety,colour,season,treatment,planted_on,sown,plants,age_seasons,alive_share,grade_out_share,winter_survival_share,days_late,yield_factor,flags,key\r\n" +
+      "B1,Crop 1,Variety 1,cream,2027,field,2027-05-20,no,70,,1,0,,,,,1-ccdjyd\r\n",
   );
 });
 

@@ -7,6 +7,7 @@ import { heatReached } from "#lib/plan/road/heat-reached";
 import type { Plan } from "#lib/plan/road/plan";
 import { shareOfLate } from "#lib/plan/road/saleable-share";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
+import { ownSeasonInWords } from "#lib/plan/words/own-season-words";
 import { lateInWords, whyInWords } from "#lib/plan/words/why-words";
 import { today } from "../../clock";
 import { IfMay } from "../../people/if-may";
@@ -98,11 +99,13 @@ function Why({ row, plan: { snapshot } }: { row: PlantingForecast; plan: Plan })
   const season = warmthOf(farm, weather);
   const reached = heatReached(row, season, toDayNumber(today()));
   const late = row.curve && lateInWords(shareOfLate(row.curve, row.planting, season));
+  const said = ownSeasonInWords(row.planting);
   const isAgeAsked = row.curve !== null && row.curve.shareByAge.length > 1 && row.planting.ageSeasons === null;
   return (
     <>
       <p>
         {whyInWords(row, reached, farm.units)} {late}
+        {said && ` By your own word it is ${said}, this season only.`}
       </p>
       {isAgeAsked && (
         <p className="hint">

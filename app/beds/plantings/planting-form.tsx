@@ -20,11 +20,8 @@ export function PlantingForm({ row, bedId, seasonYear, farm, choices }: Props) {
   const planting = row?.planting;
   // What is set out now is in the first season of its life.
   const atFirst = { ageSeasons: 1, ...GUESSES };
-  const { plantedOn, sown, plantCount, ageSeasons, aliveShare, gradeOutShare, flags, winterSurvivalShare } = formFields(
-    PLANTING,
-    planting ?? atFirst,
-    farm,
-  );
+  const fields = formFields(PLANTING, planting ?? atFirst, farm);
+  const { plantedOn, sown, plantCount, ageSeasons, aliveShare, gradeOutShare, flags, winterSurvivalShare } = fields;
   return (
     <Form
       action={savePlanting}
@@ -45,6 +42,7 @@ export function PlantingForm({ row, bedId, seasonYear, farm, choices }: Props) {
         {[plantedOn, sown, plantCount, ageSeasons, aliveShare, gradeOutShare, flags].map((field) => (
           <RecordField key={field.name} {...field} />
         ))}
+        {planting && [fields.daysLate, fields.yieldFactor].map((field) => <RecordField key={field.name} {...field} />)}
       </div>
       <MeantField />
       {!planting && (

@@ -8,7 +8,6 @@ import { winterOverInWords } from "#lib/plan/words/season-lead";
 import { action, refusal } from "../../action";
 import { today } from "../../clock";
 import { keptWhatIf } from "../kept-what-ifs";
-import { ownCurve } from "./own-curve";
 import { isOfWinterOver } from "./winter-over";
 
 const id = z.coerce.number().int();
@@ -23,13 +22,7 @@ export const adopt = action(
     const toWrite = adoption(farm, whatIf.seasonYear, whatIf.changes);
     if (isOfWinterOver(toWrite, farm, whatIf.seasonYear, today()))
       return refusal("whatIfId", winterOverInWords(whatIf.seasonYear));
-    const changedCurves = toWrite.changedCurves.map((curve) =>
-      ownCurve(
-        curve,
-        farm.curves.find(({ id }) => id === curve.id),
-      ),
-    );
-    const adopted = adoptWhatIf(database, `adopted the what-if ${whatIf.name}`, { ...toWrite, changedCurves });
+    const adopted = adoptWhatIf(database, `adopted the what-if ${whatIf.name}`, toWrite);
     return adopted.ok ? { ok: true, result: adopted.changeId } : adopted;
   },
   (changeId, { whatIfId }) => `/what-if/${whatIfId}?adopted=${changeId ?? ""}`,

@@ -3,7 +3,7 @@ import { daySchema } from "../day";
 import { FIRST_SEASON, LAST_SEASON } from "../season-years";
 import { OTHER_TREATMENTS } from "../trade-words";
 import { TREATMENT_WORDS, TREATMENTS } from "../words";
-import { count, field, open, recordSchema, rowId, share } from "./field";
+import { count, field, number, open, recordSchema, rowId, share } from "./field";
 import { choice, day, listOf, whole, yesNo } from "./kinds";
 import { nameOf } from "./names";
 import { VARIETY_NAMES } from "./variety";
@@ -11,6 +11,33 @@ import { VARIETY_NAMES } from "./variety";
 /** Reasons of the plants to lift them whatever the sum says. */
 export const PLANTING_FLAGS = ["virus or gall", "old crowded clumps", "too precious to risk"] as const;
 export type PlantingFlag = (typeof PLANTING_FLAGS)[number];
+
+/** How many days early or late a planting can be said to be in a season, and how many times its stems it can be said to give. */
+export const MOST_DAYS_LATE = 120;
+export const MOST_YIELD_FACTOR = 5;
+
+/** What a grower says of one season of a planting, on top of its curve and of no other season [F15]; left open where she says nothing. */
+export const SEASON_ALONE = {
+  daysLate: open(
+    count({
+      of: "days",
+      unit: "days",
+      least: -MOST_DAYS_LATE,
+      most: MOST_DAYS_LATE,
+      label: "Late this season",
+      hint: "Days that its first cut comes later than the curve says, this season only; -5 is five days earlier.",
+    }),
+  ),
+  yieldFactor: open(
+    number({
+      measure: "percent",
+      least: 0,
+      most: MOST_YIELD_FACTOR,
+      label: "Stems this season",
+      hint: "Of what the curve says, this season only: 80 % where a fifth is missing.",
+    }),
+  ),
+};
 
 const planting = {
   seasonYear: field(
@@ -52,6 +79,7 @@ const planting = {
   aliveShare: share({ absent: 1, label: "Alive at first cut" }),
   gradeOutShare: share({ absent: 0, label: "Graded out", hint: "Cut stems that are not fit to use." }),
   winterSurvivalShare: open(share({ label: "Survival in the ground" })),
+  ...SEASON_ALONE,
   flags: field(listOf(choice(PLANTING_FLAGS)), z.array(z.enum(PLANTING_FLAGS)), {
     absent: [],
     label: "Reasons of the plants to dig over winter",
@@ -63,7 +91,7 @@ export const PLANTING = { bedId: rowId("Bed"), varietyId: rowId("Variety"), ...p
 
 /**
  * A planting a row. Absent or empty: `colour` is that of the variety (on the farm, in the varieties sheet or in a row above),
- * `alive_share` 1, `grade_out_share` 0, `winter_survival_share` the farm's, and no flags.
+ * `alive_share` 1, `grade_out_share` 0, `winter_survival_share` the farm's, nothing said of the season, and no flags.
  */
 export const PLANTING_SHEET = { bed: nameOf("Bed"), ...VARIETY_NAMES, ...planting };
 
@@ -77,6 +105,7 @@ export type PlantingDraft = z.infer<typeof plantingDraftSchema>;
  * `sown`: `plantedOn` is the day it was sown in place, and not that of setting out plants, bulbs or tubers.
  * `ageSeasons` is the season of the plants' life, 1 the first, null where nobody has told it: they are then taken as grown.
  * `winterSurvivalShare` is the grower's own expectation for a bed kept in the ground; null takes the farm's.
+ * `daysLate` and `yieldFactor` are the grower's own word of this season alone, on top of the curve [F15]; null where she has said nothing.
  */
 export const plantingSchema = recordSchema({ id: rowId("Id"), ...PLANTING });
 export type Planting = z.infer<typeof plantingSchema>;

@@ -12,7 +12,7 @@ import { saleableShare } from "./saleable-share";
 
 /**
  * A planting with all that its forecast rests on. `curve` is null when the crop has none for this treatment; `firstCut` is the day number of its
- * first cut [F1], null when it gives nothing: without a curve, or where by it the planting never blooms in its season [F7].
+ * first cut [F1], moved as the grower says of this season [F15], null when it gives nothing: without a curve, or where by it the planting never blooms in its season [F7].
  */
 export type Grown = {
   readonly planting: Planting;
@@ -23,7 +23,7 @@ export type Grown = {
   readonly firstCut: number | null;
   /** The day number from which heat lets nothing open any more; null where it does not end the bloom. On or before what would be the first cut, there is none. */
   readonly heatEnd: number | null;
-  /** Of a grown plant's stems by the curve, those that a plant gives to sell. */
+  /** Of a grown plant's stems by the curve, those that a plant gives to sell; above 1 where the season is said to be so heavy. */
   readonly saleableShare: number;
   /** The tubers that take the places of clumps dead in the ground, as they grow from spring on; null where nothing is kept in the ground or there is no curve for them. */
   readonly replanted: Grown | null;
@@ -45,6 +45,16 @@ export function grown(snapshot: Snapshot, seasonYear: number): Grown[] {
     });
 }
 
+/** The plantings of a crop in a season; of every crop where none is told. */
+export function plantingsOfCrop(
+  { plantings, varieties }: Pick<Snapshot, "plantings" | "varieties">,
+  seasonYear: number,
+  cropId: number | null,
+): Planting[] {
+  const ofCrop = new Set(varieties.filter((row) => cropId === null || row.cropId === cropId).map(({ id }) => id));
+  return plantings.filter((row) => row.seasonYear === seasonYear && ofCrop.has(row.varietyId));
+}
+
 /** A planting as it grows by the curve for its treatment, in the warmth of the season. */
 export function grownBy(
   { planting, bed, variety, crop }: Pick<Grown, "planting" | "bed" | "variety" | "crop">,
@@ -56,9 +66,10 @@ export function grownBy(
       ? grownBy({ planting: asReplanted(planting), bed, variety, crop }, curveFor, warmth)
       : null;
   const curve = curveFor(variety, planting);
-  const cut = curve && firstCutDay(curve, planting, warmth);
+  const byCurve = curve && firstCutDay(curve, planting, warmth);
+  const cut = byCurve === null ? null : byCurve + (planting.daysLate ?? 0);
   const heatEnd = curve && cut !== null ? heatEndDay(curve, cut, warmth) : null;
-  const share = curve ? saleableShare(curve, planting, warmth) : 0;
+  const share = curve ? saleableShare(curve, planting, warmth) * (planting.yieldFactor ?? 1) : 0;
   return {
     planting,
     bed,

@@ -1,5 +1,4 @@
 import type { Booking, BookingDraft } from "#lib/domain/records/booking";
-import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Planting, PlantingDraft } from "#lib/domain/records/planting";
 import type { RowChanges } from "#lib/domain/row-changes";
@@ -8,13 +7,11 @@ import type { Change } from "#lib/domain/what-if";
 import { KEPT } from "#lib/plan/winter/beds";
 import { applyChanges, type ChangeMisfit } from "./what-if";
 
-/** What adopting a list of changes writes to the farm's records. `farm` is null when its settings stay as they are. */
+/** What adopting a list of changes writes to the farm's records; a change never touches a curve. `farm` is null when its settings stay as they are. */
 export type Adoption = {
   readonly farm: Farm | null;
   readonly plantings: RowChanges<Planting, PlantingDraft>;
   readonly bookings: RowChanges<Booking, BookingDraft>;
-  /** A change never adds or removes a curve. */
-  readonly changedCurves: readonly BloomCurve[];
   readonly misfits: readonly ChangeMisfit[];
 };
 
@@ -30,7 +27,6 @@ export function adoption(snapshot: Snapshot, seasonYear: number, changes: readon
     farm: isSame(snapshot.farm, wouldBe.farm) ? null : wouldBe.farm,
     plantings: { ...plantings, added: plantings.added.map(({ id: _, ...draft }) => draft) },
     bookings: { ...bookings, added: bookings.added.map(({ id: _, ...draft }) => draft) },
-    changedCurves: difference(snapshot.curves, wouldBe.curves).changed,
     misfits,
   };
 }

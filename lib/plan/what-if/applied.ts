@@ -9,7 +9,7 @@ export type Misfit =
   | { readonly kind: "stays-in-the-ground" }
   | { readonly kind: "frost-held" }
   | { readonly kind: "first-cut-held" }
-  | { readonly kind: "yield-held"; readonly mostStems: number };
+  | { readonly kind: "yield-held" };
 
 type Gone =
   | "this bed"

@@ -1,12 +1,9 @@
 import { dayInYear, type MonthDay, monthDayOf, PLAIN_YEAR, parseDay, toDay, toDayNumber } from "#lib/domain/day";
-import { type Anchor, type BloomCurve, MOST_LATER_DAYS } from "#lib/domain/records/curve";
+import { MOST_DAYS_LATE, MOST_YIELD_FACTOR, type Planting } from "#lib/domain/records/planting";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { ChangeOf } from "#lib/domain/what-if";
-import { goesByWarmth } from "#lib/plan/road/first-cut";
+import { plantingsOfCrop } from "#lib/plan/road/grown";
 import { type Applied, type Misfit, unchangedSinceGone } from "./applied";
-
-const MOST_DAYS_AFTER_PLANTING = 1000;
-const MOST_STEMS_PER_PLANT = 1000;
 
 /**
  * The farm with its median first frost on another day; the early and the late date move with it by as many days. One that would leave the
@@ -21,60 +18,63 @@ export function movedFrost(now: Snapshot, firstFrost: MonthDay): Applied {
   return early.fits && late.fits ? { snapshot } : { snapshot, misfit: { kind: "frost-held" } };
 }
 
-/** The farm with first cuts so many days later (earlier, when negative), of every crop or of one. Frost stays where it is. */
-export function shiftedSeason(now: Snapshot, change: ChangeOf<"season-shifted">): Applied {
-  const { climate } = now.farm;
-  return withCurves(now, change.cropId, (curve) => {
-    const isByWarmth = climate !== null && goesByWarmth(curve, climate);
-    const { moved, fits } = isByWarmth ? movedCut(curve, change.days) : movedAnchor(curve, change.days);
-    return { curve: moved, misfit: fits ? undefined : { kind: "first-cut-held" } };
-  });
-}
-
-/** A curve whose first cut warmth tells, cut so many days later: its known point stays what it is, or other planting days would move by other days. */
-function movedCut(curve: BloomCurve, days: number): { moved: BloomCurve; fits: boolean } {
-  const wanted = curve.laterDays + days;
-  const laterDays = Math.min(MOST_LATER_DAYS, Math.max(-MOST_LATER_DAYS, wanted));
-  return { moved: { ...curve, laterDays }, fits: laterDays === wanted };
-}
-
-function movedAnchor(curve: BloomCurve, days: number): { moved: BloomCurve; fits: boolean } {
-  const { anchor, fits } = shiftedAnchor(curve.anchor, days);
-  return { moved: { ...curve, anchor }, fits };
-}
-
-/** The farm with so many times the stems per plant, of every crop or of one. */
-export function scaledYield(now: Snapshot, { factor, cropId }: ChangeOf<"yield-scaled">): Applied {
-  return withCurves(now, cropId, (curve) => {
-    const wanted = curve.stemsPerPlantByWeek.map((stems) => stems * factor);
-    const held = wanted.map((stems) => Math.min(MOST_STEMS_PER_PLANT, stems));
-    const fits = wanted.every((stems) => stems <= MOST_STEMS_PER_PLANT);
-    const misfit = fits ? undefined : ({ kind: "yield-held", mostStems: MOST_STEMS_PER_PLANT } as const);
-    return { curve: { ...curve, stemsPerPlantByWeek: held }, misfit };
-  });
-}
-
-function withCurves(
+/** The farm with first cuts of the season so many days later (earlier, when negative), of every crop or of one. Frost stays where it is. */
+export const shiftedSeason = (
   now: Snapshot,
+  seasonYear: number,
+  { days, cropId }: ChangeOf<"season-shifted">,
+  before: Snapshot,
+): Applied =>
+  withSeason(now, seasonYear, cropId, before, (planting) => {
+    const wanted = (planting.daysLate ?? 0) + days;
+    const daysLate = Math.min(MOST_DAYS_LATE, Math.max(-MOST_DAYS_LATE, wanted));
+    return { said: { daysLate }, misfit: daysLate === wanted ? undefined : { kind: "first-cut-held" } };
+  });
+
+/** The farm with so many times the stems in the season, of every crop or of one. */
+export const scaledYield = (
+  now: Snapshot,
+  seasonYear: number,
+  { factor, cropId }: ChangeOf<"yield-scaled">,
+  before: Snapshot,
+): Applied =>
+  withSeason(now, seasonYear, cropId, before, (planting) => {
+    const wanted = (planting.yieldFactor ?? 1) * factor;
+    const yieldFactor = Math.min(MOST_YIELD_FACTOR, wanted);
+    return { said: { yieldFactor }, misfit: yieldFactor === wanted ? undefined : { kind: "yield-held" } };
+  });
+
+/** What a change makes the grower say of a planting's season. */
+type Said = {
+  readonly said: Partial<Pick<Planting, "daysLate" | "yieldFactor">>;
+  readonly misfit: Misfit | undefined;
+};
+
+/** The farm with something else said of the season of its plantings. What is as expected, and was not said of before, is not said of. */
+function withSeason(
+  now: Snapshot,
+  seasonYear: number,
   cropId: number | null,
-  otherwise: (curve: BloomCurve) => { curve: BloomCurve; misfit?: Misfit },
+  before: Snapshot,
+  otherwise: (planting: Planting) => Said,
 ): Applied {
   if (cropId !== null && !now.crops.some(({ id }) => id === cropId)) return unchangedSinceGone(now, "this crop");
-  const changed = now.curves.map((curve) =>
-    cropId === null || curve.cropId === cropId ? otherwise(curve) : { curve, misfit: undefined },
-  );
-  const misfit = changed.find((one) => one.misfit)?.misfit;
-  return { snapshot: { ...now, curves: changed.map(({ curve }) => curve) }, misfit };
-}
-
-function shiftedAnchor(anchor: Anchor, days: number): { anchor: Anchor; fits: boolean } {
-  if (anchor.kind === "days-after-planting") {
-    const wanted = anchor.days + days;
-    const held = Math.min(MOST_DAYS_AFTER_PLANTING, Math.max(0, wanted));
-    return { anchor: { kind: "days-after-planting", days: held }, fits: held === wanted };
-  }
-  const { monthDay, fits } = shifted(anchor.firstCut, days);
-  return { anchor: { kind: "day-of-year", firstCut: monthDay }, fits };
+  const ofCrop = new Set(plantingsOfCrop(now, seasonYear, cropId));
+  const saidBefore = new Map(before.plantings.map((row) => [row.id, row]));
+  let misfit: Misfit | undefined;
+  const plantings = now.plantings.map((planting) => {
+    if (!ofCrop.has(planting)) return planting;
+    const changed = otherwise(planting);
+    misfit ??= changed.misfit;
+    const { daysLate, yieldFactor } = { ...planting, ...changed.said };
+    const was = saidBefore.get(planting.id);
+    return {
+      ...planting,
+      daysLate: daysLate === 0 && (was?.daysLate ?? null) === null ? null : daysLate,
+      yieldFactor: yieldFactor === 1 && (was?.yieldFactor ?? null) === null ? null : yieldFactor,
+    };
+  });
+  return { snapshot: { ...now, plantings }, misfit };
 }
 
 /** Days of a year are counted in one of 365: "29 February" is no day of every year, and one day and one day must be two [W5]. */

@@ -17,19 +17,27 @@ export type WouldBe = {
 export type ChangeMisfit = { readonly changeIndex: number; readonly misfit: Misfit };
 
 /**
- * The farm as it would be after the changes, one after the other. The snapshot given is never touched [W1]; no change gives the
+ * The farm as it would be after the changes, one after the other, those of the season last. The snapshot given is never touched [W1]; no change gives the
  * same farm [W2]; a change that no longer fits the farm is left out and told as a misfit [W3]. Rows added have ids above all
  * of the farm's.
  */
 export function applyChanges(snapshot: Snapshot, seasonYear: number, changes: readonly Change[]): WouldBe {
   const misfits: ChangeMisfit[] = [];
   let now = snapshot;
-  changes.forEach((change, changeIndex) => {
-    const { snapshot: next, misfit } = applied(now, snapshot, seasonYear, change);
+  for (const changeIndex of inTheirTurn(changes)) {
+    const { snapshot: next, misfit } = applied(now, snapshot, seasonYear, changes[changeIndex]);
     if (misfit) misfits.push({ changeIndex, misfit });
     now = next;
-  });
+  }
+  misfits.sort((a, b) => a.changeIndex - b.changeIndex);
   return { snapshot: now, frostDay: frostDayOf(now.farm, seasonYear), misfits };
+}
+
+/** Places of changes in the order in which they are applied: what is supposed of the season comes last, so that it holds for plantings that are added too. */
+function inTheirTurn(changes: readonly Change[]): number[] {
+  const isOfSeason = ({ kind }: Change) => kind === "season-shifted" || kind === "yield-scaled";
+  const places = changes.map((_, index) => index);
+  return [...places.filter((at) => !isOfSeason(changes[at])), ...places.filter((at) => isOfSeason(changes[at]))];
 }
 
 function applied(now: Snapshot, before: Snapshot, seasonYear: number, change: Change): Applied {
@@ -41,9 +49,9 @@ function applied(now: Snapshot, before: Snapshot, seasonYear: number, change: Ch
     case "frost-moved":
       return movedFrost(now, change.firstFrost);
     case "season-shifted":
-      return shiftedSeason(now, change);
+      return shiftedSeason(now, seasonYear, change, before);
     case "yield-scaled":
-      return scaledYield(now, change);
+      return scaledYield(now, seasonYear, change, before);
     case "booking-added":
       return addedBooking(now, before, change.booking);
     case "booking-moved":

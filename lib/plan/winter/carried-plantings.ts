@@ -27,7 +27,9 @@ export function carriedPlantings(snapshot: Snapshot, fromSeason: number, toSeaso
   return grown(snapshot, fromSeason)
     .filter(({ planting }) => !there.has(`${planting.bedId} ${planting.varietyId}`))
     .map((row) => {
-      const { id, ...planted } = row.planting;
+      const { id, ...stood } = row.planting;
+      // What was said of one season is of that one.
+      const planted = { ...stood, daysLate: null, yieldFactor: null };
       const draft = { ...planted, ownCurves: ownCurvesOf(snapshot, id) };
       if (!stays(row))
         return {

@@ -8,16 +8,18 @@ import { ById, type Snapshot } from "#lib/domain/snapshot";
 import { TREATMENT_WORDS } from "#lib/domain/words";
 import type { Adoption } from "#lib/plan/what-if/adoption";
 import { countOf } from "./numbers";
+import { ownSeasonInWords } from "./own-season-words";
 import { atHandMeasure } from "./what-if-words";
 
 /** Every thing that adopting writes, a sentence each, from what it is to what it becomes. Empty when nothing would be written. */
-export function adoptionInWords({ farm, plantings, bookings, changedCurves }: Adoption, now: Snapshot): string[] {
+export function adoptionInWords({ farm, plantings, bookings }: Adoption, now: Snapshot): string[] {
   const named = plantingNamer(now);
   const plantingOf = new ById("planting", now.plantings);
   const bookingOf = new ById("booking", now.bookings);
   return [
     ...(farm ? settingsInWords(now.farm, farm) : []),
-    ...plantings.changed.map((row) => plantingInWords(plantingOf.get(row.id), row, named, now)),
+    ...plantings.changed.flatMap((row) => plantingInWords(plantingOf.get(row.id), row, named, now)),
+    ...seasonsInWords(plantings.changed, plantingOf),
     ...plantings.removedIds.map((id) => `${named(plantingOf.get(id))}: removed`),
     ...plantings.added.map(
       (row) =>
@@ -28,11 +30,6 @@ export function adoptionInWords({ farm, plantings, bookings, changedCurves }: Ad
     ...bookings.added.map(
       ({ client, eventOn, status }) => `Booking of ${client}, ${inFull(eventOn)}: added as ${status}`,
     ),
-    ...(changedCurves.length > 0
-      ? [
-          `${countOf(changedCurves.length, "bloom curve")} changed, for this season and every other; their numbers become your own`,
-        ]
-      : []),
   ];
 }
 
@@ -93,13 +90,25 @@ function plantingInWords(
   row: Planting,
   named: (row: PlantingDraft) => string,
   { beds }: Snapshot,
-): string {
+): string[] {
   const parts = [
     was.treatment !== row.treatment && `${TREATMENT_WORDS[was.treatment]} → ${TREATMENT_WORDS[row.treatment]}`,
     was.plantedOn !== row.plantedOn && `planted on ${inFull(was.plantedOn)} → ${inFull(row.plantedOn)}`,
     was.bedId !== row.bedId && `moved to bed ${new ById("bed", beds).get(row.bedId).name}`,
   ].filter((part) => part !== false);
-  return `${named(was)}: ${parts.join("; ")}`;
+  return parts.length === 0 ? [] : [`${named(was)}: ${parts.join("; ")}`];
+}
+
+/** What is said of the season of plantings, those of which the same is said together: "12 plantings: 10 days late, this season only". */
+function seasonsInWords(changed: readonly Planting[], before: ById<Planting>): string[] {
+  const said = new Map<string, number>();
+  for (const row of changed) {
+    const was = before.get(row.id);
+    if (was.daysLate === row.daysLate && was.yieldFactor === row.yieldFactor) continue;
+    const words = ownSeasonInWords(row) ?? "as the curve says again";
+    said.set(words, (said.get(words) ?? 0) + 1);
+  }
+  return [...said].map(([words, count]) => `${countOf(count, "planting")}: ${words}, this season only`);
 }
 
 function bookingInWords(was: Booking, row: Booking): string {

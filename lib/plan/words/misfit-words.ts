@@ -1,4 +1,5 @@
 import { tooManyStems } from "#lib/domain/booking-stems";
+import { MOST_DAYS_LATE, MOST_YIELD_FACTOR } from "#lib/domain/records/planting";
 import type { Misfit } from "#lib/plan/what-if/applied";
 
 /** Why a change did not fit, or at what it was held, as a sentence without its end [W3]. */
@@ -17,8 +18,8 @@ export function misfitInWords(misfit: Misfit): string {
     case "frost-held":
       return "its early or late date would leave the year: it is held at the year's end";
     case "first-cut-held":
-      return "a first cut would leave the year: it is held at the year's end, or at the planting day";
+      return `a planting would be more than ${MOST_DAYS_LATE} days early or late: it is held there`;
     case "yield-held":
-      return `no plant gives more than ${misfit.mostStems} stems a week: its curve is held there`;
+      return `a planting would give more than ${MOST_YIELD_FACTOR} times its stems: it is held there`;
   }
 }

@@ -66,7 +66,6 @@ const adopted = (before: Snapshot, what: Adoption): Snapshot => ({
   farm: what.farm ?? before.farm,
   plantings: written(before.plantings, what.plantings, (id, one) => ({ id, ...one })),
   bookings: written(before.bookings, what.bookings, (id, one) => ({ id, ...one })),
-  curves: before.curves.map((curve) => what.changedCurves.find(({ id }) => id === curve.id) ?? curve),
 });
 
 describe("adopting a what-if", () => {
@@ -97,7 +96,7 @@ describe("adopting a what-if", () => {
       { kind: "booking-moved", bookingId: moved.id, eventOn: moved.eventOn },
     ]);
     const none = { changed: [], removedIds: [], added: [] };
-    expect(what).toEqual({ farm: null, plantings: none, bookings: none, changedCurves: [], misfits: [] });
+    expect(what).toEqual({ farm: null, plantings: none, bookings: none, misfits: [] });
   });
 
   test("[W7] a kept bed writes its planting, and nothing else", () => {
@@ -105,6 +104,6 @@ describe("adopting a what-if", () => {
     if (!dug) throw new Error("the invented farm has no dug bed");
     const what = adoption(farm, 2027, [{ kind: "bed-kept", bedId: dug.bedId }]);
     expect(what.plantings).toEqual({ changed: [{ ...dug, treatment: "kept-in-ground" }], removedIds: [], added: [] });
-    expect([what.farm, what.bookings.changed, what.changedCurves]).toEqual([null, [], []]);
+    expect([what.farm, what.bookings.changed]).toEqual([null, []]);
   });
 });

@@ -25,6 +25,4 @@ test("[W5] where warmth tells a first cut, ten days late are ten days for every 
   };
   expect(cuts(10)).toEqual(cuts().map((cut) => cut + 10));
   expect(cuts(10, -10, -3)).toEqual(cuts().map((cut) => cut - 3));
-  const held = Array.from({ length: 7 }, () => ({ kind: "season-shifted" as const, days: 60, cropId: null }));
-  expect(applyChanges(byWarmth, 2027, held).misfits.map(({ misfit }) => misfit.kind)).toEqual(["first-cut-held"]);
 });

@@ -4,7 +4,7 @@ import type { Change } from "#lib/domain/what-if";
 import { applyChanges } from "#lib/plan/what-if/what-if";
 import { misfitInWords } from "#lib/plan/words/misfit-words";
 import { provenPlan } from "../../proven-plan";
-import { curve, day, monthDay, planting, snapshot } from "../../small-farm";
+import { day, monthDay, planting, snapshot } from "../../small-farm";
 import { dahliaFarm, FITTING, GONE, newBooking } from "./farm";
 
 const farmAfter = (...changes: Change[]) => applyChanges(dahliaFarm(), 2027, changes);
@@ -90,18 +90,28 @@ describe("applying changes", () => {
     expect(firstCuts([]) - firstCuts([{ kind: "bed-kept", bedId: 2 }])).toBe(50);
   });
 
-  test("[W5] ten days late: 85 days become 95, 24 June becomes 4 July, 7 June 17 June; of one crop, its own alone", () => {
-    const anchors = (cropId: number | null) =>
-      farmAfter({ kind: "season-shifted", days: 10, cropId }).snapshot.curves.map(({ anchor }) => anchor);
-    const [dug, kept, yarrow] = dahliaFarm().curves.map(({ anchor }) => anchor);
-    const shifted = [
-      { kind: "days-after-planting", days: 95 },
-      { kind: "day-of-year", firstCut: "07-04" },
-      { kind: "day-of-year", firstCut: "06-17" },
-    ];
-    expect(anchors(null)).toEqual(shifted);
-    expect(anchors(1)).toEqual([shifted[0], shifted[1], yarrow]);
-    expect(anchors(2)).toEqual([dug, kept, shifted[2]]);
+  test("[W5] ten days late every planting of the season is cut ten days later; of one crop, its own alone; no curve changes", () => {
+    const cuts = (...changes: Change[]) =>
+      provenPlan(farmAfter(...changes).snapshot, 2027).forecast.plantings.map((row) => row.opensFrom);
+    const late = (cropId: number | null): Change => ({ kind: "season-shifted", days: 10, cropId });
+    const [dahlia, yarrow, another] = cuts();
+    expect(cuts(late(null))).toEqual([dahlia + 10, yarrow + 10, another + 10]);
+    expect(cuts(late(1))).toEqual([dahlia + 10, yarrow, another + 10]);
+    expect(cuts(late(2))).toEqual([dahlia, yarrow + 10, another]);
+    const { snapshot: farmNow } = farmAfter(late(null));
+    expect(farmNow.curves).toEqual(dahliaFarm().curves);
+    expect(farmNow.plantings.map(({ seasonYear, daysLate }) => [seasonYear, daysLate])).toEqual([
+      ...[1, 2, 3].map(() => [2027, 10]),
+      [2028, null],
+    ]);
+  });
+
+  test("[W5] a season that is late is late for a planting that is added too, whichever stands first in the list", () => {
+    const { id: _, ...added } = planting({ id: 0 });
+    const late: Change = { kind: "season-shifted", days: 10, cropId: null };
+    const more: Change = { kind: "planting-added", planting: added };
+    expect(farmAfter(late, more)).toEqual(farmAfter(more, late));
+    expect(farmAfter(late, more).snapshot.plantings.at(-1)?.daysLate).toBe(10);
   });
 
   test("[W5] seed 42: two shifts add up, and two scales multiply", () => {
@@ -131,13 +141,15 @@ describe("applying changes", () => {
     expect(provenPlan(farmNow, 2027).frostDay).toBe(frostDay);
   });
 
-  test("[W5] a first cut that would leave the year is held there, and said so", () => {
-    const early = curve({ anchor: { kind: "day-of-year", firstCut: monthDay("01-20") } });
-    const { snapshot: farmNow, misfits } = applyChanges(snapshot({ curves: [early] }), 2027, [
-      { kind: "season-shifted", days: -30, cropId: null },
+  test("[W5] a planting is held at 120 days late and at five times its stems, and that is told", () => {
+    const shifts = [60, 60, 1].map((days): Change => ({ kind: "season-shifted", days, cropId: null }));
+    const scales = [3, 2].map((factor): Change => ({ kind: "yield-scaled", factor, cropId: null }));
+    const { snapshot: farmNow, misfits } = applyChanges(snapshot(), 2027, [...shifts, ...scales]);
+    expect([farmNow.plantings[0].daysLate, farmNow.plantings[0].yieldFactor]).toEqual([120, 5]);
+    expect(misfits).toEqual([
+      { changeIndex: 2, misfit: { kind: "first-cut-held" } },
+      { changeIndex: 4, misfit: { kind: "yield-held" } },
     ]);
-    expect(farmNow.curves[0].anchor).toEqual({ kind: "day-of-year", firstCut: "01-01" });
-    expect(misfits).toHaveLength(1);
   });
 
   test("[W3] [W5] a frost whose early date would leave the year is held there, and said so", () => {
@@ -145,19 +157,6 @@ describe("applying changes", () => {
     const { firstAutumnP10, firstAutumnP50 } = farmNow.farm.frost;
     expect([firstAutumnP10, firstAutumnP50]).toEqual(["01-01", "01-05"]);
     expect(misfits).toEqual([{ changeIndex: 0, misfit: { kind: "frost-held" } }]);
-  });
-
-  test("[W5] in a leap year too, 28 February moved by one day and one is moved by two", () => {
-    const farm28 = snapshot({ curves: [curve({ anchor: { kind: "day-of-year", firstCut: monthDay("02-28") } })] });
-    const firstCut = (...days: number[]) =>
-      applyChanges(
-        farm28,
-        2028,
-        days.map((by) => ({ kind: "season-shifted", days: by, cropId: null })),
-      ).snapshot.curves[0].anchor;
-    expect(firstCut(1, 1)).toEqual(firstCut(2));
-    expect(firstCut(1)).toEqual({ kind: "day-of-year", firstCut: "03-01" });
-    expect(firstCut(1, -1)).toEqual({ kind: "day-of-year", firstCut: "02-28" });
   });
 
   test("a booking that is added gets an id that no booking had, even after the last one is dropped", () => {
