@@ -15,3 +15,10 @@ export function today(): Day {
 /** This moment, "YYYY-MM-DDThh:mm:ssZ", or the one so many seconds later. */
 export const now = (laterSeconds = 0): string =>
   `${new Date(Date.now() + laterSeconds * 1000).toISOString().slice(0, 19)}Z`;
+
+/** The moment at which this day began on the farm's wall, in UTC as the journal writes it, "YYYY-MM-DD hh:mm:ss". */
+export function dayBegan(): string {
+  const midnight = new Date();
+  midnight.setHours(0, 0, 0, 0);
+  return midnight.toISOString().slice(0, 19).replace("T", " ");
+}

@@ -49,17 +49,23 @@ export function BloomRows({ plan, role }: { plan: Plan; role: Role }) {
   );
 }
 
-const MonthNames = ({ mondays }: { mondays: readonly Day[] }) => (
-  <svg viewBox={`0 0 ${mondays.length * WEEK} 16`} className="bloom-month-names" aria-hidden="true">
-    {mondays.map((monday, week) =>
-      !beginsMonth(mondays, week) ? null : (
-        <text key={monday} x={week * WEEK + 1} y="12">
-          {monthInShort(monday)}
-        </text>
-      ),
-    )}
-  </svg>
-);
+/** Over few weeks the names stay as small as over a whole season's. */
+const NAMES_WIDTH = 380;
+
+function MonthNames({ mondays }: { mondays: readonly Day[] }) {
+  const width = Math.max(NAMES_WIDTH, mondays.length * WEEK);
+  return (
+    <svg viewBox={`0 0 ${width} 16`} className="bloom-month-names" aria-hidden="true">
+      {mondays.map((monday, week) =>
+        !beginsMonth(mondays, week) ? null : (
+          <text key={monday} x={tenth((week * width) / mondays.length + 1)} y="12">
+            {monthInShort(monday)}
+          </text>
+        ),
+      )}
+    </svg>
+  );
+}
 
 /** Whether a month's name stands at a week: its first here, unless so little of it is shown that the next name would run into it. */
 function beginsMonth(mondays: readonly Day[], week: number): boolean {

@@ -10,7 +10,7 @@ const ROWS_AT_FIRST = 6;
 
 type Props = { rows: readonly RowToCut[]; day: string; isPast: boolean };
 
-/** What is to be cut and not recorded yet, in walking order: six rows, and the rest folded. */
+/** What is to be cut and not recorded yet, in walking order: six rows, and the rest folded bed by bed. */
 export function CutRows({ rows, day, isPast }: Props) {
   if (rows.length === 0) return null;
   const rest = rows.slice(ROWS_AT_FIRST);
@@ -18,22 +18,29 @@ export function CutRows({ rows, day, isPast }: Props) {
     <section aria-labelledby="to-cut">
       <h2 id="to-cut">{isPast ? "Not recorded: counts as cut as planned" : "To cut, in walking order"}</h2>
       <Rows rows={rows.slice(0, ROWS_AT_FIRST)} day={day} />
-      {rest.length > 0 && (
-        <details className="fold">
+      {byBed(rest).map(({ place, ofBed }) => (
+        <details key={place} className="fold">
           <summary>
-            {countOf(rest.length, "more row")}{" "}
+            {place}: {countOf(ofBed.length, "more row")}{" "}
             <small>
               {countOf(
-                rest.reduce((sum, { stemsToCut }) => sum + stemsToCut, 0),
+                ofBed.reduce((sum, { stemsToCut }) => sum + stemsToCut, 0),
                 "stem",
               )}
             </small>
           </summary>
-          <Rows rows={rest} day={day} />
+          <Rows rows={ofBed} day={day} />
         </details>
-      )}
+      ))}
     </section>
   );
+}
+
+/** Rows bed by bed, in the order in which they are walked. */
+function byBed(rows: readonly RowToCut[]): { readonly place: string; readonly ofBed: readonly RowToCut[] }[] {
+  const beds = new Map<string, RowToCut[]>();
+  for (const row of rows) beds.set(row.place, [...(beds.get(row.place) ?? []), row]);
+  return [...beds].map(([place, ofBed]) => ({ place, ofBed }));
 }
 
 const Rows = ({ rows, day }: Pick<Props, "rows" | "day">) => (

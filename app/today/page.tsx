@@ -9,8 +9,11 @@ import { mayOpen } from "../people/allowed";
 import { roleNow } from "../people/who";
 import { BucketCare } from "../picking/bucket-care";
 import { loadLines } from "../picking/load-lines";
+import { BedsToWalk } from "./beds-to-walk";
+import { Bench } from "./bench";
 import { CutRows } from "./cut-rows";
 import { DoneRows } from "./done-rows";
+import { Moved } from "./moved";
 import { NotRecorded } from "./not-recorded";
 import { Soon } from "./soon";
 
@@ -51,19 +54,21 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
           <a className="button" href="/picking">
             All picking days
           </a>
-          {day === now && mayOpen(roleNow(), "/beds/buds") && (
-            <a className="button" href="/beds/buds">
-              Bud walk
-            </a>
-          )}
         </p>
       </section>
       <Cautions crops={crops} />
       <CutRows rows={open} day={day} isPast={day !== now} />
       <DoneRows rows={done} />
+      <Bench lines={lines} />
       {day === now && (
         <>
-          {mayOpen(roleNow(), "/buying") && <Soon now={now} />}
+          {mayOpen(roleNow(), "/buying") && (
+            <>
+              <Moved />
+              <Soon now={now} />
+            </>
+          )}
+          {mayOpen(roleNow(), "/beds/buds") && <BedsToWalk snapshot={snapshot} today={now} />}
           <NotRecorded from={addDays(now, -DAYS_BACK)} today={now} />
         </>
       )}

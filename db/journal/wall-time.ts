@@ -6,3 +6,6 @@ export function wallTime(utc: string, timeZone?: string): string {
   const moment = new Date(`${utc.slice(0, 19).replace(" ", "T")}Z`);
   return new Intl.DateTimeFormat("en-GB", { dateStyle: "medium", timeStyle: "short", timeZone }).format(moment);
 }
+
+/** The same moment as the time of its day alone: "15:43". */
+export const wallClock = (utc: string, timeZone?: string): string => wallTime(utc, timeZone).split(", ")[1];

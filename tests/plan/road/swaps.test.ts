@@ -1,0 +1,104 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { nearColours } from "#lib/domain/near-colours";
+import type { Colour } from "#lib/domain/words";
+import { swapsFor } from "#lib/plan/road/swaps";
+import { swapInWords } from "#lib/plan/words/today-words";
+import { bed, booking, crop, curve, day, focal, planting, snapshot, variety } from "../../small-farm";
+import { anyFarm, anySeed } from "../any-farm";
+import { keptDays } from "./kept-days";
+import { on } from "./lived-season";
+
+const garden = (given: Parameters<typeof snapshot>[0] = {}) =>
+  snapshot({
+    crops: [crop({ id: 1, name: "Dahlia" }), crop({ id: 2, name: "Rose", shape: "form" })],
+    varieties: [
+      variety({ id: 1, name: "Plum one", colour: "plum" }),
+      variety({ id: 2, name: "Peach one", colour: "peach" }),
+      variety({ id: 3, name: "Green rose", colour: "green", cropId: 2 }),
+    ],
+    curves: [curve(), curve({ id: 2, cropId: 2 })],
+    beds: [bed({ id: 1 }), bed({ id: 2 }), bed({ id: 3 })],
+    plantings: [1, 2, 3].map((id) => planting({ id, bedId: id, varietyId: id, plantCount: 70 })),
+    bookings: [booking({ id: 1, stemLines: focal(20, { colours: ["blush"] }) })],
+    ...given,
+  });
+const firstSwaps = (snap: ReturnType<typeof garden>, today = "2027-06-08") => {
+  const plan = on(snap, today);
+  return swapsFor(plan, plan.gaps[0]);
+};
+
+describe("what falls short", () => {
+  test("[T9] of plum, peach and green for 20 blush, peach is near and goes first; all are cut on the Wednesday and Thursday before", () => {
+    const swaps = firstSwaps(garden());
+    expect(swaps.map(({ variety: { name }, otherColour }) => [name, otherColour])).toEqual([
+      ["Peach one", "near"],
+      ["Plum one", "another"],
+      ["Green rose", "another"],
+    ]);
+    expect(swapInWords(swaps[0])).toMatch(/^\d+ Dahlia Peach one, peach \(a near colour\): B2, cut 9 Jun to 10 Jun$/);
+  });
+
+  test("[T9] a colour that the client named goes before a near one, what she refuses is not offered, and a sprayed bed gives none before its day", () => {
+    const named = booking({ id: 1, alternativeColours: ["green"], stemLines: focal(20, { colours: ["blush"] }) });
+    expect(firstSwaps(garden({ bookings: [named] }))[0]).toMatchObject({ otherColour: "named by the client" });
+    const refused = { ...named, unacceptableColours: ["peach"] as Colour[], unacceptableCropIds: [2] };
+    expect(firstSwaps(garden({ bookings: [refused] })).map(({ variety: { name } }) => name)).toEqual(["Plum one"]);
+    const sprayed = bed({ id: 2, noEntryFrom: day("2027-06-07"), noEntryUntil: day("2027-06-12") });
+    const beds = [bed({ id: 1 }), sprayed, bed({ id: 3 })];
+    expect(firstSwaps(garden({ beds })).map(({ variety: { name } }) => name)).toEqual(["Plum one", "Green rose"]);
+  });
+
+  test("[T9] where only dahlias will do, a rose is offered as another crop, and a dahlia of another colour before it", () => {
+    const only = booking({ id: 1, stemLines: focal(20, { cropId: 1, cropOnly: true, colours: ["blush"] }) });
+    const swaps = firstSwaps(garden({ bookings: [only] }));
+    expect(swaps.map(({ crop: { name }, isOtherCrop }) => [name, isOtherCrop])).toEqual([
+      ["Dahlia", false],
+      ["Dahlia", false],
+      ["Rose", true],
+    ]);
+  });
+
+  test("[T9] on any farm swaps are the surplus that could take the gap's place, sorted stem by stem by a second reading of the rule", () => {
+    let offered = 0;
+    fc.assert(
+      fc.property(anyFarm, fc.integer({ min: 5, max: 25 }), (snap, date) => {
+        const plan = on(snap, `2027-06-${String(date).padStart(2, "0")}`);
+        for (const gap of plan.gaps) {
+          const { need } = gap;
+          const free = new Map<number, number>();
+          for (const row of plan.surplus) {
+            const age = need.eventDay - row.cutDay;
+            const { colour } = row.variety;
+            const isRefused =
+              need.booking.unacceptableColours.includes(colour) ||
+              need.booking.unacceptableCropIds.includes(row.crop.id);
+            const isFit =
+              (need.colours.length === 0 || need.colours.includes(colour)) &&
+              (!need.cropOnly || need.cropId === row.crop.id);
+            const isInWindow = age >= snap.farm.leadDays && age <= Math.floor(keptDays(row.crop, snap)[1]);
+            if (!row.crop.roles.includes(need.role) || isRefused || isFit || !isInWindow) continue;
+            free.set(row.variety.id, (free.get(row.variety.id) ?? 0) + row.stems);
+          }
+          const swaps = swapsFor(plan, gap);
+          expect(new Map(swaps.map(({ variety: { id }, stems }) => [id, stems]))).toEqual(free);
+          for (const { places } of swaps) expect(places.length).toBeGreaterThan(0);
+          const near = nearColours(need.colours);
+          const shape = snap.crops.find(({ id }) => id === need.cropId)?.shape;
+          const keys = swaps.map(({ crop: { usualRole, shape: own }, variety: { colour }, stems }) => {
+            const isAsked = need.colours.length === 0 || need.colours.includes(colour);
+            const isNamed = need.booking.alternativeColours.includes(colour);
+            const rank = isAsked ? 0 : isNamed ? 1 : near.includes(colour) ? 2 : 3;
+            const nearness = near.includes(colour) ? near.indexOf(colour) : 99;
+            const [role, other] = [usualRole === need.role ? 0 : 1, shape === undefined || shape === own ? 0 : 1];
+            return [role, other, rank, nearness, 1e6 - stems].map((one) => String(one).padStart(8, "0")).join();
+          });
+          expect([...keys].sort()).toEqual(keys);
+          offered += swaps.length;
+        }
+      }),
+      anySeed,
+    );
+    expect(offered).toBeGreaterThan(30);
+  });
+});
