@@ -33,6 +33,7 @@ import "./beds/grid/grid.css";
 import "./beds/buds/buds.css";
 import "./bookings/booking-list.css";
 import "./bookings/promises/promises.css";
+import "./bookings/review/review.css";
 import "./picking/picking.css";
 import "./today/today.css";
 import "./buying/buying.css";

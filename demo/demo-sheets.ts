@@ -40,5 +40,6 @@ const STARTED: Snapshot = {
   standingOrders: [],
   cuts: [],
   budLooks: [],
+  reviews: [],
   weather: null,
 };

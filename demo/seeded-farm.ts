@@ -64,6 +64,7 @@ export function seededFarm(seed: number, { bedCount, bookingCount }: FarmSize, s
     standingOrders: [],
     cuts: [],
     budLooks: [],
+    reviews: [],
     weather: null,
   };
 }
@@ -160,6 +161,7 @@ function seededBooking(
     alternativeColours: [],
     unacceptableColours: [],
     spareShare: 0.1,
+    priceCents: null,
     unacceptableCropIds: random() < 0.2 ? [oneOf(random, crops).id] : [],
     pieces: [piece(0, 1, 1), piece(1, 2, 6), piece(2, 4, 10), piece(4, 4, 14)],
     stemLines: [

@@ -182,6 +182,7 @@ export const booking = (given: Partial<Booking> & { id: number }): Booking => ({
   alternativeColours: [],
   unacceptableColours: [],
   spareShare: 0,
+  priceCents: null,
   unacceptableCropIds: [],
   pieces: [],
   stemLines: [],
@@ -210,6 +211,7 @@ export const snapshot = (given: Partial<Snapshot> = {}): Snapshot => ({
   standingOrders: [],
   cuts: [],
   budLooks: [],
+  reviews: [],
   weather: null,
   ...given,
 });

@@ -24,6 +24,9 @@ export function BookingSide({ toCome: lines, done }: Props) {
       <a className="button" href="/enquiry">
         Answer an enquiry
       </a>
+      <a className="button" href="/bookings/review">
+        Review past events
+      </a>
       {mayOpen(roleNow(), "/orders") && (
         <a className="button" href="/orders">
           Standing orders

@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import { addDays, type Day, daySchema, inFull, toDayNumber, yearOf } from "#lib/domain/day";
 import { dayToCut } from "#lib/plan/road/day-to-cut";
 import { cutSumInWords } from "#lib/plan/words/cut-words";
+import { ToReview } from "../bookings/review/to-review";
 import { today } from "../clock";
 import { Cautions } from "../frame/cautions";
 import { loadFarm } from "../load";
@@ -69,6 +70,7 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
             </>
           )}
           {mayOpen(roleNow(), "/beds/buds") && <BedsToWalk snapshot={snapshot} today={now} />}
+          <ToReview now={now} />
           <NotRecorded from={addDays(now, -DAYS_BACK)} today={now} />
         </>
       )}

@@ -10,12 +10,24 @@ import * as cuts from "#db/schema/cuts";
 import * as farm from "#db/schema/farm";
 import * as journal from "#db/schema/journal";
 import * as orders from "#db/schema/orders";
+import * as reviews from "#db/schema/reviews";
 import * as weather from "#db/schema/weather";
 import * as whatIfs from "#db/schema/what-ifs";
 
-const TABLES = [beds, bookings, budLooks, crops, curves, cuts, farm, journal, orders, weather, whatIfs].flatMap(
-  (schema) => Object.values(schema).filter((part) => is(part, SQLiteTable)),
-);
+const TABLES = [
+  beds,
+  bookings,
+  budLooks,
+  crops,
+  curves,
+  cuts,
+  farm,
+  journal,
+  orders,
+  reviews,
+  weather,
+  whatIfs,
+].flatMap((schema) => Object.values(schema).filter((part) => is(part, SQLiteTable)));
 
 /**
  * Has SQLite look up every column that we read: a bad byte in the name of one passes its own check of the file.

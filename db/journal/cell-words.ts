@@ -8,6 +8,7 @@ import { bloomCurve } from "#db/schema/curves";
 import { cut } from "#db/schema/cuts";
 import { farm } from "#db/schema/farm";
 import { standingOrder } from "#db/schema/orders";
+import { review } from "#db/schema/reviews";
 import { BED } from "#lib/domain/records/bed";
 import { BOOKING } from "#lib/domain/records/booking";
 import { BUD_LOOK } from "#lib/domain/records/bud-look";
@@ -23,6 +24,7 @@ import { PIECE } from "#lib/domain/records/piece";
 import { PLANTING } from "#lib/domain/records/planting";
 import { PROMISED_STEMS } from "#lib/domain/records/promised-stems";
 import { OR_NEUTRAL, RECIPE, RECIPE_LINE } from "#lib/domain/records/recipe";
+import { REVIEW } from "#lib/domain/records/review";
 import { STANDING_ORDER } from "#lib/domain/records/standing-order";
 import { STEM_LINE } from "#lib/domain/records/stem-line";
 import { VARIETY } from "#lib/domain/records/variety";
@@ -58,6 +60,7 @@ const FIELDS = new Map([
   ["cooler_stock", columns(coolerStock, COOLER_LOT)],
   ["cut", columns(cut, CUT)],
   ["bud_look", columns(budLook, BUD_LOOK)],
+  ["review", columns(review, REVIEW)],
 ]);
 
 /** How the farm shows its numbers. */

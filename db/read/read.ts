@@ -17,6 +17,7 @@ import { cut } from "#db/schema/cuts";
 import { farm } from "#db/schema/farm";
 import { cropOfRow, curveOfRow, farmOfRow, recipeLineOfRow } from "#db/schema/nested";
 import { standingOrder } from "#db/schema/orders";
+import { review } from "#db/schema/reviews";
 import { weatherYear } from "#db/schema/weather";
 import { whatIf } from "#db/schema/what-ifs";
 import type { Parsed } from "#lib/domain/problem";
@@ -30,6 +31,7 @@ import { cutSchema } from "#lib/domain/records/cut";
 import { farmSchema } from "#lib/domain/records/farm-settings";
 import { plantingSchema } from "#lib/domain/records/planting";
 import { type Recipe, recipeSchema } from "#lib/domain/records/recipe";
+import { reviewSchema } from "#lib/domain/records/review";
 import { standingOrderSchema } from "#lib/domain/records/standing-order";
 import { varietySchema } from "#lib/domain/records/variety";
 import { type WeatherYear, weatherYearSchema } from "#lib/domain/records/weather-day";
@@ -80,6 +82,7 @@ function readSnapshot(database: FarmDatabase, memory: RowMemory): Parsed<Snapsho
       standingOrderSchema,
       database.select().from(standingOrder).orderBy(asc(standingOrder.id)).all(),
     ),
+    reviews: rows.all("reviews", reviewSchema, database.select().from(review).orderBy(asc(review.id)).all()),
     cuts: rows.all("cuts", cutSchema, database.select().from(cut).orderBy(asc(cut.id)).all()),
   };
   const weather = memory.weather(readWeatherYears(database, rows));

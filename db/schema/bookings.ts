@@ -56,6 +56,7 @@ export const booking = sqliteTable(
     unacceptableColours: list("unacceptable_colours").notNull().default([]),
     note: text("note").notNull(),
     takenOn: text("taken_on"),
+    priceCents: integer("price_cents"),
   },
   (table) => [
     unique("booking_once").on(table.client, table.eventOn),
@@ -69,6 +70,7 @@ export const booking = sqliteTable(
       isList("alternative_colours"),
       isList("unacceptable_colours"),
       isShare("spare_share"),
+      isWholeFrom("price_cents", 0),
     ),
   ],
 );

@@ -84,7 +84,11 @@ export class BookingIds {
 
   /** The booking of a client and day, null when neither is given; refuses when there is none. */
   get({ client, eventOn }: { readonly client: string | null; readonly eventOn: string | null }): number | null {
-    if (client === null || eventOn === null) return null;
+    return client === null || eventOn === null ? null : this.idOf({ client, eventOn });
+  }
+
+  /** The booking of a client and day; refuses when there is none. */
+  idOf({ client, eventOn }: { readonly client: string; readonly eventOn: string }): number {
     return this.#ids.get(`${eventOn} ${client}`) ?? refuse("client", `there is no booking of ${client} on ${eventOn}`);
   }
 }

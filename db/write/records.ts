@@ -15,6 +15,7 @@ import { insertCrop, putCurveRow, replaceCrop, replaceCurve } from "./put-crops"
 import { putRecipeByName, replaceRecipe } from "./put-recipes";
 import { changeRow } from "./put-row";
 import { Refusals, refuseOverfull } from "./refusal";
+import { importReviews } from "./reviews";
 import { putWeatherDays } from "./weather";
 import { type Written, write } from "./write";
 
@@ -45,6 +46,7 @@ export const importRecords = (database: FarmDatabase, records: FarmRecords): Wri
     });
     putCuts(database, records, varieties, refusals);
     putBudLooks(database, records, varieties, refusals);
+    importReviews(database, records.reviews, refusals);
     putWeatherDays(database, records.weather ?? []);
     refusals.end();
     refuseOverfull(database);

@@ -11,6 +11,7 @@ import type { Piece } from "./records/piece";
 import type { Planting } from "./records/planting";
 import type { PromisedStems } from "./records/promised-stems";
 import type { Recipe } from "./records/recipe";
+import type { ReviewDraft } from "./records/review";
 import type { StandingOrderDraft } from "./records/standing-order";
 import type { StemLine } from "./records/stem-line";
 import type { WeatherDay } from "./records/weather-day";
@@ -85,6 +86,10 @@ export type CutRecord = Omit<CutDraft, "bedId" | "varietyId" | "bookingId"> &
 /** A look at the buds of a bed of the farm or of the records. */
 export type BudLookRecord = Omit<BudLookDraft, "bedId" | "varietyId"> & VarietyRecord & { readonly bed: string };
 
+/** What became of the stems of an event, the booking by client and day. */
+export type ReviewRecord = Omit<ReviewDraft, "bookingId"> &
+  InPlaceOf & { readonly client: string; readonly eventOn: Day };
+
 /**
  * Records to add to a farm, every value parsed and every name known to the farm or to the records themselves. What is absent is left
  * as it is. `farm` holds every setting: those that were not given keep the value they had.
@@ -104,6 +109,8 @@ export type FarmRecords = {
   readonly cuts?: readonly CutRecord[];
   /** What the buds looked like. A look of the same day, bed and variety is replaced. */
   readonly budLooks?: readonly BudLookRecord[];
+  /** What became of the stems of events. A review of the same booking and role is replaced. */
+  readonly reviews?: readonly ReviewRecord[];
   /** Recorded days. One that the farm has already is replaced. */
   readonly weather?: readonly WeatherDay[];
 };

@@ -6,11 +6,11 @@ const ARTICLE = /^(the|an?)\s+/i;
 
 /**
  * Bookings as somebody may know them who cuts for them but is no party to them: the client by the first word of the name, an article left out, and
- * without the note. Clients who would then be called the same are told apart by the day of their event, and on one day by their order.
+ * without the note and the price. Clients who would then be called the same are told apart by the day of their event, and on one day by their order.
  */
 export function withShortClients(bookings: readonly Booking[]): Booking[] {
   const names = shortNames(bookings.map(({ client, eventOn }) => ({ name: client, on: eventOn })));
-  return bookings.map((booking, index) => ({ ...booking, client: names[index], note: "" }));
+  return bookings.map((booking, index) => ({ ...booking, client: names[index], note: "", priceCents: null }));
 }
 
 /** Standing orders in the same way: buyers who would be called the same are told apart by the first day of theirs. What a stem brings stays, for the match. */

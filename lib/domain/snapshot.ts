@@ -10,6 +10,7 @@ import type { Cut } from "./records/cut";
 import type { Farm } from "./records/farm-settings";
 import type { Planting } from "./records/planting";
 import type { Recipe } from "./records/recipe";
+import type { Review } from "./records/review";
 import type { StandingOrder } from "./records/standing-order";
 import type { Variety } from "./records/variety";
 import type { DailyWeather } from "./weather";
@@ -29,6 +30,8 @@ export type Snapshot = {
   /** What was cut, of all seasons. */
   readonly cuts: readonly Cut[];
   readonly budLooks: readonly BudLook[];
+  /** What became of the stems of events that are over. */
+  readonly reviews: readonly Review[];
   /** The days that were recorded; null while there are none. The same object as long as no day changes. */
   readonly weather: DailyWeather | null;
 };
@@ -88,6 +91,9 @@ export function checkSnapshot(snapshot: Snapshot): Parsed<Snapshot> {
   snapshot.budLooks.forEach((row) => {
     need(beds, row.bedId, `budLooks[${row.id}].bedId`, "bed");
     need(varieties, row.varietyId, `budLooks[${row.id}].varietyId`, "variety");
+  });
+  snapshot.reviews.forEach((row) => {
+    need(bookings, row.bookingId, `reviews[${row.id}].bookingId`, "booking");
   });
   snapshot.standingOrders.forEach((row) => {
     need(crops, row.cropId, `standingOrders[${row.id}].cropId`, "crop");

@@ -65,6 +65,10 @@ export function farmRecordsOf(snapshot: Snapshot): Required<FarmRecords> {
       ...namesOf(varietyId),
       bed: beds.get(bedId).name,
     })),
+    reviews: snapshot.reviews.map(({ id: _id, bookingId, ...review }) => ({
+      ...review,
+      ...nameOfBooking(bookings.get(bookingId)),
+    })),
     weather: snapshot.weather ? recordedDays(snapshot.weather) : [],
   };
 }

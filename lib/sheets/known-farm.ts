@@ -44,6 +44,7 @@ const KNOWN_BY = {
   cooler: ["crop", "variety", "cutOn"],
   cuts: ["cutOn", "bed", "crop", "variety", "client", "eventOn"],
   buds: ["lookedOn", "bed", "crop", "variety"],
+  reviews: ["client", "eventOn", "role"],
   weather: ["date"],
 } as const satisfies { readonly [Name in RecordSheet]: readonly (keyof RowOf<Name>)[] };
 
@@ -102,6 +103,7 @@ export function knownFarm(snapshot: Snapshot): KnownFarm {
       orders: kept("orders", idsOf(snapshot.standingOrders)),
       cuts: kept("cuts", idsOf(snapshot.cuts)),
       buds: kept("buds", idsOf(snapshot.budLooks)),
+      reviews: kept("reviews", idsOf(snapshot.reviews)),
       weather: rows.weather.map((row) => ({ id: 0, key: "", row })),
     },
   };

@@ -10,6 +10,7 @@ import { linkCrops, linkCurves, linkRecipes, linkVarieties } from "./link-crops"
 import { linkCuts, withBooking } from "./link-cuts";
 import { linkBeds, linkCooler, linkPlantings } from "./link-ground";
 import { linkOrders } from "./link-orders";
+import { linkReviews } from "./link-reviews";
 import { linkWeather } from "./link-weather";
 import { matchRows } from "./match-rows";
 import { cropBook, NameBook, recipeBook } from "./name-book";
@@ -87,6 +88,7 @@ export function linkSheets(rowsOf: RowsOf, { farm, rows: kept }: KnownFarm) {
       orders: linkOrders(matched("orders", "several", ordersIn(crops, recipes)), { crops, recipes }),
       cuts,
       buds: linkBudLooks(matched("buds", "one", inBed), beds, crops, varieties),
+      reviews: linkReviews(matched("reviews", "one", owners.renamed.bind(owners)), owners),
       curves,
       weather: linkWeather(matched("weather", "one")),
       ...booked,

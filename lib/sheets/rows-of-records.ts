@@ -35,6 +35,7 @@ export function rowsOfRecords({ farm, bookings = [], ...records }: FarmRecords):
     orders: records.standingOrders ?? [],
     cuts: records.cuts ?? [],
     buds: records.budLooks ?? [],
+    reviews: records.reviews ?? [],
     weather: records.weather ?? [],
   };
 }

@@ -11,6 +11,7 @@ const form = (given: Partial<BookingForm> = {}): BookingForm => ({
   alternativeColours: "",
   unacceptableColours: "",
   spareShare: "10",
+  priceCents: "",
   unacceptableCropIds: [],
   pieces: [],
   stemLines: [],

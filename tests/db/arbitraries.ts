@@ -154,6 +154,7 @@ export const bookingDraft = fc.record({
   unacceptableColours: colours,
   spareShare: share,
   takenOn: fc.option(day),
+  priceCents: fc.option(fc.nat(100_000_000)),
   unacceptableCropIds: fc.array(fc.nat(), { maxLength: 4 }),
   pieces: fc.array(fc.record({ recipeId: fc.nat(), pieceCount: above0(100), colours }), { maxLength: 4 }),
   stemLines: fc.array(

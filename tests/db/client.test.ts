@@ -115,6 +115,7 @@ test("the tables hold exactly the words of the domain, and nothing more", () => 
           "cooler_stock",
           "cut",
           "bud_look",
+          "review",
           "weather_year",
         ],
         ...[

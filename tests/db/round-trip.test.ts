@@ -12,7 +12,9 @@ import { cutDraftSchema } from "#lib/domain/records/cut";
 import { farmSchema } from "#lib/domain/records/farm-settings";
 import { plantingSchema } from "#lib/domain/records/planting";
 import { recipeSchema } from "#lib/domain/records/recipe";
+import { reviewDraftSchema } from "#lib/domain/records/review";
 import { COLOURS } from "#lib/domain/words";
+import { anyReview } from "../any-review";
 import {
   bedDraft,
   bookingDraft,
@@ -46,6 +48,7 @@ const anyFarm = fc.record({
   stock: fc.array(stockDraft, { maxLength: 3 }),
   orders: fc.array(orderDraft, { maxLength: 3 }),
   budLooks: fc.uniqueArray(budLookDraft, { selector: ({ lookedOn }) => lookedOn, maxLength: 4 }),
+  reviews: fc.uniqueArray(anyReview, { selector: ({ role }) => role, maxLength: 3 }),
   cuts: fc.uniqueArray(cutDraft, { selector: ({ cutOn }) => cutOn, maxLength: 4 }),
 });
 
@@ -56,7 +59,7 @@ test("everything that the domain allows is kept, and comes back equal", () => {
   fc.assert(
     fc.property(
       anyFarm,
-      ({ farm, crops, curves, recipes, variety, beds, plantings, bookings, stock, orders, cuts, budLooks }) =>
+      ({ farm, crops, curves, recipes, variety, beds, plantings, bookings, stock, orders, cuts, budLooks, reviews }) =>
         withDatabase((database) => {
           const whose = { crop: crops[0].name, ...variety };
           const namingCrop = <Line extends { cropId: number | null }>(line: Line) => ({
@@ -91,6 +94,11 @@ test("everything that the domain allows is kept, and comes back equal", () => {
                 ...look,
                 ...whose,
                 bed: beds[0].name,
+              })),
+              reviews: reviews.map(({ bookingId: _booking, ...review }) => ({
+                ...review,
+                client: bookings[0].client,
+                eventOn: bookings[0].eventOn,
               })),
               standingOrders: orders.map(({ cropId, recipeId, ...order }) => ({
                 ...namingCrop({ ...order, cropId }),
@@ -132,6 +140,7 @@ test("everything that the domain allows is kept, and comes back equal", () => {
             bookings: drafts,
             coolerStock: numbered(stock.map((line) => ({ ...line, varietyId: 1 }))),
             budLooks: numbered(budLooks.map((look) => ({ ...look, bedId: 1, varietyId: 1 }))),
+            reviews: numbered(reviews.map((review) => ({ ...review, bookingId: 1 }))),
             standingOrders: numbered(
               orders.map((order) => ({
                 ...ofCropOnFarm(order),
@@ -164,6 +173,7 @@ test("what the property above draws is what the domain allows", () => {
   isAllowed(plantingSchema, plantingDraft, { id: 1, bedId: 1, varietyId: 1 });
   isAllowed(cutDraftSchema, cutDraft);
   isAllowed(budLookDraftSchema, budLookDraft);
+  isAllowed(reviewDraftSchema, anyReview);
   isAllowed(coolerStockSchema, stockDraft, { id: 1, varietyId: 1 });
   isAllowed(bookingDraftSchema, bookingDraft);
 });

@@ -2,12 +2,14 @@ import fc from "fast-check";
 import { putCoolerStock, removeCoolerStock } from "#db/write/beds";
 import { recordBudLook } from "#db/write/bud-looks";
 import { recordCuts, removeCuts } from "#db/write/cuts";
+import { recordReviews, removeReviews } from "#db/write/reviews";
+import { anyReview } from "../any-review";
 import { among, budLookDraft, cutDraft, stockDraft } from "./arbitraries";
 import { type Step, step } from "./step";
 
 const pick = fc.nat();
 
-/** One write of what happens in a season: stems in the cooler, cuts, looks at buds. */
+/** One write of what happens in a season: stems in the cooler, cuts, looks at buds, reviews. */
 export const seasonStep: fc.Arbitrary<Step> = fc.oneof(
   step("put stems into the cooler", fc.tuple(pick, stockDraft), (to, now, [at, stock]) =>
     putCoolerStock(to, { ...stock, varietyId: among(now.varieties, at) }),
@@ -27,5 +29,12 @@ export const seasonStep: fc.Arbitrary<Step> = fc.oneof(
   step("note buds", budLookDraft, (to, now, look) =>
     recordBudLook(to, { ...look, bedId: among(now.beds, look.bedId), varietyId: among(now.varieties, look.varietyId) }),
   ),
+  step("review an event", fc.array(anyReview, { minLength: 1, maxLength: 3 }), (to, now, reviews) =>
+    recordReviews(
+      to,
+      reviews.map((review) => ({ ...review, bookingId: among(now.bookings, review.bookingId) })),
+    ),
+  ),
+  step("take back a review", pick, (to, now, at) => removeReviews(to, among(now.bookings, at))),
   step("take back cuts", pick, (to, now, at) => removeCuts(to, [among(now.cuts, at)])),
 );

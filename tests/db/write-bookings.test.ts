@@ -15,6 +15,7 @@ const RICH: BookingDraft = {
   unacceptableColours: ["white", "silver"],
   spareShare: 0.125,
   takenOn: day("2027-11-03"),
+  priceCents: 148_000,
   unacceptableCropIds: [2, 1, 2],
   pieces: [
     { recipeId: 2, pieceCount: 1.5, colours: ["white"] },

@@ -28,6 +28,7 @@ test("a started farm holds its settings and the built-in crops, curves and recip
       standingOrders: [],
       cuts: [],
       budLooks: [],
+      reviews: [],
       weather: null,
     });
 
@@ -127,6 +128,7 @@ test("an emptied farm keeps crops, their curves, recipes and settings, under its
       standingOrders: [],
       cuts: [],
       budLooks: [],
+      reviews: [],
       weather: null,
     });
   });

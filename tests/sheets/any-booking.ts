@@ -38,6 +38,7 @@ export function anyBooking({ cropId, recipeId, client, note }: Given): fc.Arbitr
     unacceptableColours: colours,
     spareShare: share,
     takenOn: fc.option(anyDay),
+    priceCents: fc.option(fc.nat(100_000_000)),
     unacceptableCropIds: fc.array(cropId, { maxLength: 2 }),
     pieces: fc.array(fc.record({ recipeId: recipeId, pieceCount: between(0.01, 1000), colours }), {
       maxLength: 3,

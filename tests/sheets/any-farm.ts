@@ -8,6 +8,7 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import { MARKS } from "#lib/domain/sourced";
 import { COLOURS, TREATMENTS } from "#lib/domain/words";
 import { DATE_ORDERS } from "#lib/domain/writing";
+import { anyReview } from "../any-review";
 import { anyStoreSettings } from "../any-store";
 import { monthDay, farm as plainFarm } from "../small-farm";
 import { anyBooking, between, share } from "./any-booking";
@@ -147,13 +148,18 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
             })
             .map(numbered),
           budLooks: anyBudLooks(idOf(beds), idOf(varieties)),
+          reviews: fc.uniqueArray(anyReview, { selector: ({ role }) => role, maxLength: 3 }),
           standingOrders: fc
             .array(anyOrder({ cropId: idOf(crops), recipeId: idOf(recipes), buyer: name }), { maxLength: 3 })
             .map(numbered),
           cuts: anyCuts(idOf(beds), idOf(varieties)),
           weather: anyWeather,
         });
-        return rest.map((all) => ({ ...all, cuts: cutsFor(all.cuts, all.bookings.length) }));
+        return rest.map((all) => ({
+          ...all,
+          cuts: cutsFor(all.cuts, all.bookings.length),
+          reviews: all.bookings.length ? numbered(all.reviews.map((row) => ({ ...row, bookingId: 1 }))) : [],
+        }));
       });
   });
 

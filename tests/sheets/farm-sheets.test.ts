@@ -48,6 +48,7 @@ test("columns left out take the defaults that the sheet's text says", () => {
         alternativeColours: [],
         unacceptableColours: [],
         takenOn: null,
+        priceCents: null,
         spareShare: KNOWN.farm.spareShare,
         unacceptableCrops: [],
         pieces: [{ recipe: "Bridal bouquet", pieceCount: 1, colours: [] }],

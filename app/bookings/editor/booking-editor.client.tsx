@@ -59,6 +59,13 @@ export function BookingEditor({ bookingId, form: initial, choices }: Props) {
               value={form.spareShare}
               onChange={(spareShare) => set({ spareShare })}
             />
+            <NumberField
+              name="priceCents"
+              label="Price"
+              unit="$"
+              value={form.priceCents}
+              onChange={(priceCents) => set({ priceCents })}
+            />
             <ColourField
               name="palette"
               isWide

@@ -1,4 +1,4 @@
-import { PERCENT, shown } from "#lib/domain/measures";
+import { measureIn, PERCENT, shown } from "#lib/domain/measures";
 import { type DecimalMark, writeNumber } from "#lib/domain/read-number";
 import type { Booking, BookingDraft } from "#lib/domain/records/booking";
 import type { Snapshot } from "#lib/domain/snapshot";
@@ -17,6 +17,8 @@ export type BookingForm = {
   alternativeColours: string;
   unacceptableColours: string;
   spareShare: string;
+  /** In dollars. */
+  priceCents: string;
   unacceptableCropIds: number[];
   pieces: { recipeId: number; pieceCount: string; colours: string }[];
   stemLines: { role: Role; cropId: number | null; cropOnly: boolean; colours: string; stemCount: string }[];
@@ -64,6 +66,7 @@ export const formOf = (booking: Booking | BookingDraft, mark: DecimalMark): Book
   alternativeColours: listed(booking.alternativeColours),
   unacceptableColours: listed(booking.unacceptableColours),
   spareShare: shown(PERCENT, booking.spareShare, mark),
+  priceCents: booking.priceCents === null ? "" : shown(measureIn("us", "dollars"), booking.priceCents, mark),
   unacceptableCropIds: booking.unacceptableCropIds,
   pieces: booking.pieces.map((piece) => ({
     recipeId: piece.recipeId,

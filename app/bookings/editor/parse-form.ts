@@ -20,6 +20,7 @@ const formSchema = z.object({
   alternativeColours: colours,
   unacceptableColours: colours,
   spareShare: text,
+  priceCents: text.default(""),
   unacceptableCropIds: linesOf(z.int()),
   pieces: linesOf(z.object({ recipeId: z.int(), pieceCount: text, colours })),
   stemLines: linesOf(

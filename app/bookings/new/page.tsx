@@ -25,6 +25,7 @@ export default async function NewBookingPage({ searchParams }: { searchParams: P
     alternativeColours: "",
     unacceptableColours: "",
     spareShare: shown(PERCENT, farm.farm.spareShare, farm.farm.decimalMark),
+    priceCents: "",
     unacceptableCropIds: [],
     pieces: [],
     stemLines: [],
@@ -37,6 +38,7 @@ export default async function NewBookingPage({ searchParams }: { searchParams: P
         client: "",
         eventOn: on ?? "",
         takenOn: "",
+        priceCents: "",
         status: "enquiry" as const,
       }
     : empty;

@@ -92,6 +92,7 @@ const HOLDS: Readonly<Record<SheetName, string>> = {
   promises: "what each client was promised",
   orders: "who buys every week",
   cuts: "what was cut",
+  reviews: "what became of the stems of past events, role by role",
   buds: "what the buds looked like, bed by bed",
   weather: "highs and lows, day by day",
 };

@@ -33,6 +33,7 @@ export function readBookingDraft(values: FormValues, { farm, recipes }: Snapshot
       alternativeColours: "",
       unacceptableColours: "",
       spareShare: shown(PERCENT, farm.spareShare, farm.decimalMark),
+      priceCents: "",
       unacceptableCropIds: [],
       pieces: pieces.map(({ index, pieceCount }) => ({
         // No recipe has the id 0: what was not chosen is refused already, and the other fields are still to be read.

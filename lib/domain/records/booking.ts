@@ -2,7 +2,7 @@ import { z } from "zod";
 import { daySchema } from "../day";
 import { STATUS_WORDS } from "../trade-words";
 import { COLOURS, STATUSES } from "../words";
-import { field, open, recordSchema, rowId, share } from "./field";
+import { cents, field, open, recordSchema, rowId, share } from "./field";
 import { choice, colour, day, listOf, note, word } from "./kinds";
 import { BOOKING_NAMES } from "./names";
 import { pieceSchema } from "./piece";
@@ -40,6 +40,7 @@ export const BOOKING = {
       hint: "On days before it nothing was cut for it, but what is recorded. Left empty, it was known all season.",
     }),
   ),
+  priceCents: open(cents({ label: "Price", hint: "What the client pays. Left empty, the review leaves money out." })),
   note: field(note, z.string().max(4000, "a note has at most 4,000 letters"), { absent: "", label: "Note" }),
 };
 
@@ -51,6 +52,7 @@ export const BOOKING_SHEET = {
   alternativeColours: BOOKING.alternativeColours,
   unacceptableColours: BOOKING.unacceptableColours,
   spareShare: open(BOOKING.spareShare),
+  priceCents: BOOKING.priceCents,
   unacceptableCrops: field(listOf(word), z.array(z.string().trim()), {
     absent: [],
     label: "Not wanted",

@@ -12,6 +12,7 @@ import { PIECE_SHEET } from "./piece";
 import { PLANTING_SHEET } from "./planting";
 import { PROMISE_SHEET } from "./promised-stems";
 import { RECIPE_SHEET } from "./recipe";
+import { REVIEW_SHEET } from "./review";
 import { ORDER_SHEET } from "./standing-order";
 import { STEM_SHEET } from "./stem-line";
 import { VARIETY_SHEET } from "./variety";
@@ -43,6 +44,7 @@ export const SHEETS = {
   cooler: COOLER_SHEET,
   cuts: CUT_SHEET,
   buds: BUD_LOOK_SHEET,
+  reviews: REVIEW_SHEET,
   weather: WEATHER_SHEET,
 } satisfies Readonly<Record<string, Fields>>;
 
@@ -65,6 +67,7 @@ export const SHEET_NAMES: readonly SheetName[] = [
   "orders",
   "cuts",
   "buds",
+  "reviews",
   "weather",
 ];
 

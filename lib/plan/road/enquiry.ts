@@ -40,6 +40,7 @@ export const heldBooking = ({ stemCount, colours, role, eventOn }: Enquiry, { sp
   eventOn,
   palette: [...colours],
   spareShare,
+  priceCents: null,
   alternativeColours: [],
   unacceptableColours: [],
   unacceptableCropIds: [],

@@ -84,6 +84,7 @@ function deliveryOn(order: StandingOrder, day: number): Delivery {
     alternativeColours: [],
     unacceptableColours: [],
     spareShare: 0,
+    priceCents: null,
     unacceptableCropIds: [],
     pieces: recipeId === null ? [] : [{ recipeId, pieceCount: askedCount, colours: [] }],
     stemLines:
