@@ -55,7 +55,7 @@ function fillKept(file: string, ownName: string | null): void {
 
 function fillFarm(database: FarmDatabase, file: string, ownName: string | null): boolean {
   const season = demoSeasonOn(today());
-  const written = startDemoFarm(database, season);
+  const written = startDemoFarm(database, season, today());
   if (written.ok) {
     if (ownName !== null) emptyFarm(database, ownName);
     forgetChanges(database);

@@ -3,15 +3,22 @@ import { undoChange } from "#db/journal/journal";
 import { startFarm } from "#db/write/farm";
 import { importRecords } from "#db/write/records";
 import type { Written } from "#db/write/write";
+import type { Day } from "#lib/domain/day";
 import type { Reading } from "#lib/sheets/read-farm-sheets";
 import { movedToSeason } from "./demo-season";
 import { DEMO_START, readDemoSheets } from "./demo-sheets";
+import { DEMO_CLIMATE, demoWeather } from "./demo-weather";
 
 /**
- * Starts the invented farm in a database that has no farm yet, for one season. Refused, with every reason and nothing left behind, when a
- * sheet has a problem ("plantings.csv, line 12, colour") or there is a farm already.
+ * Starts the invented farm in a database that has no farm yet, for one season, as it stands on a day; without one, as it stands before the season. Refused, with
+ * every reason and nothing left behind, when a sheet has a problem ("plantings.csv, line 12, colour") or there is a farm already.
  */
-export function startDemoFarm(database: FarmDatabase, season: number, reading: Reading = readDemoSheets()): Written {
+export function startDemoFarm(
+  database: FarmDatabase,
+  season: number,
+  today: Day | null = null,
+  reading: Reading = readDemoSheets(),
+): Written {
   const { records, problems } = reading;
   if (problems.length)
     return {
@@ -23,7 +30,9 @@ export function startDemoFarm(database: FarmDatabase, season: number, reading: R
     };
   const started = startFarm(database, DEMO_START);
   if (!started.ok) return started;
-  const imported = importRecords(database, movedToSeason(records, season));
+  const farm = { ...(records.farm ?? DEMO_START.farm), climate: DEMO_CLIMATE };
+  const weather = demoWeather(season, today);
+  const imported = importRecords(database, { ...movedToSeason(records, season), farm, weather });
   if (!imported.ok && started.changeId !== null) undoChange(database, started.changeId);
   return imported;
 }

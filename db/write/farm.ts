@@ -8,8 +8,10 @@ import { cut } from "#db/schema/cuts";
 import { farm } from "#db/schema/farm";
 import { farmRow } from "#db/schema/nested";
 import { standingOrder } from "#db/schema/orders";
+import { weatherYear } from "#db/schema/weather";
 import { whatIf } from "#db/schema/what-ifs";
 import type { CatalogueCrop, CatalogueRecipe } from "#lib/domain/catalogue-types";
+import { climateColumns } from "#lib/domain/records/climate";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import { insertCrop, putCurveRow } from "./put-crops";
 import { putRecipeByName } from "./put-recipes";
@@ -65,12 +67,20 @@ export function putFarm(database: FarmDatabase, settings: Farm): void {
 
 /**
  * Empties the farm for a grower to begin with: beds, plantings, bookings, standing orders, cuts, cooler, varieties with their own curves and what-ifs go. Crops with
- * their curves, recipes, settings and recorded weather stay; the farm gets the name `name` and is no longer an invented one. Can be undone like any change.
+ * their curves, recipes, settings and recorded weather stay; of an invented farm the weather, the climate and the Saturdays expected are invented too, and go. The farm gets
+ * the name `name` and is no longer an invented one. Can be undone like any change.
  */
 export const emptyFarm = (database: FarmDatabase, name: string): Written =>
   write(database, () => {
     if (!hasFarm(database)) refuse("farm", "the farm has not been started yet");
     for (const table of [whatIf, cut, standingOrder, booking, coolerStock, bed, variety]) database.delete(table).run();
-    database.update(farm).set({ name, isInvented: false }).where(eq(farm.id, FARM_ID)).run();
+    const wasInvented = database.select().from(farm).where(eq(farm.isInvented, true)).get() !== undefined;
+    if (wasInvented) database.delete(weatherYear).run();
+    const invented = wasInvented ? { ...climateColumns(null), expectedSaturdayCount: 0 } : {};
+    database
+      .update(farm)
+      .set({ ...invented, name, isInvented: false })
+      .where(eq(farm.id, FARM_ID))
+      .run();
     return { title: `emptied the farm, now ${name}`, result: FARM_ID };
   });

@@ -13,11 +13,21 @@ export function withShortClients(bookings: readonly Booking[]): Booking[] {
   return bookings.map((booking, index) => ({ ...booking, client: names[index], note: "", priceCents: null }));
 }
 
-/** Standing orders in the same way: buyers who would be called the same are told apart by the first day of theirs. What a stem brings stays, for the match. */
+/**
+ * Standing orders in the same way: all orders of a buyer under one name, and buyers who would be called the same told apart by the first day of the
+ * first of theirs. What a stem brings stays, for the match.
+ */
 export function withShortBuyers(orders: readonly StandingOrder[]): StandingOrder[] {
-  const names = shortNames(orders.map(({ buyer, firstOn }) => ({ name: buyer, on: firstOn })));
-  return orders.map((order, index) => ({ ...order, buyer: names[index] }));
+  const buyers = [...new Set(orders.map(({ buyer }) => buyer.trim()))];
+  const names = shortNames(buyers.map((name) => ({ name, on: firstDay(orders, name) })));
+  return orders.map((order) => ({ ...order, buyer: names[buyers.indexOf(order.buyer.trim())] }));
 }
+
+const firstDay = (orders: readonly StandingOrder[], name: string): Day =>
+  orders
+    .filter(({ buyer }) => buyer.trim() === name)
+    .map(({ firstOn }) => firstOn)
+    .sort()[0];
 
 function shortNames(named: readonly { readonly name: string; readonly on: Day }[]): string[] {
   const firsts = named.map(

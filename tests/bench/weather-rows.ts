@@ -3,6 +3,7 @@ import { loadSnapshot } from "#db/read/read";
 import { startFarm } from "#db/write/farm";
 import { takeWeather } from "#db/write/weather";
 import { DEMO_START } from "#demo/demo-sheets";
+import { inventedWeather } from "#demo/invented-weather";
 import { LARGE, seededFarm, TYPICAL } from "#demo/seeded-farm";
 import { CLIMATE_STATIONS } from "#lib/domain/catalogue/climate-stations";
 import { toDay } from "#lib/domain/day";
@@ -13,7 +14,6 @@ import { grown } from "#lib/plan/road/grown";
 import { replay } from "#lib/plan/road/replay";
 import { firstDayOf } from "#lib/plan/road/usual-year";
 import { readWeather } from "#lib/sheets/weather-sheet";
-import { inventedWeather } from "../invented-weather";
 import { monthDay } from "../small-farm";
 import { type BenchRow, timed } from "./timing";
 

@@ -83,9 +83,11 @@ test("a farm of one's own begins with crops, curves and recipes, under its name,
   expect(latestChanges(database, 5)).toEqual([]);
   closeFarm(database);
   if (!read.ok) throw new Error("the farm cannot be read");
-  const { farm, beds, plantings, bookings, varieties, coolerStock, crops, recipes } = read.parsed;
+  const { farm, beds, plantings, bookings, varieties, coolerStock, standingOrders, weather, crops, recipes } =
+    read.parsed;
   expect([farm.name, farm.isInvented]).toEqual(["Hill Farm", false]);
-  expect([beds, plantings, bookings, varieties, coolerStock].flat()).toEqual([]);
+  expect([beds, plantings, bookings, varieties, coolerStock, standingOrders].flat()).toEqual([]);
+  expect([weather, farm.climate, farm.winter.expectedSaturdayCount]).toEqual([null, null, 0]);
   expect(crops.length).toBeGreaterThan(20);
   expect(recipes.length).toBeGreaterThan(5);
   expect(loadNamed(join(folder, "own")).stdout).toContain("already");
@@ -97,7 +99,7 @@ test("sheets with problems are refused with all of them, each at its place, and 
     text: name === "plantings.csv" ? text.replace("Long Field 2,", "Lost Field,").replace(",blush,", ",beige,") : text,
   }));
   const database = openFarm(":memory:");
-  const written = startDemoFarm(database, 2027, readDemoSheets(broken));
+  const written = startDemoFarm(database, 2027, null, readDemoSheets(broken));
   const places = written.ok ? [] : written.problems.map(({ place }) => place);
   expect(places).toContain("plantings.csv, line 3, bed");
   expect(places).toContain("plantings.csv, line 2, colour");
@@ -109,7 +111,7 @@ test("records that the farm refuses leave no half-started farm", () => {
   const { records, ...reading } = readDemoSheets();
   const twice = { ...reading, records: { ...records, beds: [...(records.beds ?? []), ...(records.beds ?? [])] } };
   const database = openFarm(":memory:");
-  expect(startDemoFarm(database, 2027, twice).ok).toBe(false);
+  expect(startDemoFarm(database, 2027, null, twice).ok).toBe(false);
   expect(hasFarm(database)).toBe(false);
   closeFarm(database);
 });

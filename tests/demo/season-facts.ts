@@ -1,4 +1,4 @@
-import { toDay } from "#lib/domain/day";
+import { toDay, toDayNumber } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Role } from "#lib/domain/words";
 import type { Gap, GapReason } from "#lib/plan/road/gaps";
@@ -50,3 +50,37 @@ export function allKept(snapshot: Snapshot): Snapshot {
     ),
   };
 }
+
+/** The share of what can be promised of the season's cut that bookings and standing orders take: in all, and of the stems cut in a month ("08"). */
+export function soldShares({ match, orders }: Plan): { all: number; byMonth: (month: string) => number } {
+  const [cut, sold] = [new Map<string, number>(), new Map<string, number>()];
+  const add = (sums: Map<string, number>, day: number, stems: number) => {
+    const month = toDay(day).slice(5, 7);
+    sums.set(month, (sums.get(month) ?? 0) + stems);
+  };
+  for (const { days, stems } of match.supplies)
+    days.forEach((day, index) => {
+      add(cut, day, stems[index]);
+    });
+  for (const { cutDay, stems } of [...match.servings, ...(orders?.match.servings ?? [])]) add(sold, cutDay, stems);
+  const sum = (sums: Map<string, number>) => [...sums.values()].reduce((total, stems) => total + stems, 0);
+  return { all: sum(sold) / sum(cut), byMonth: (month) => (sold.get(month) ?? 0) / (cut.get(month) ?? 0) };
+}
+
+const cropIdNamed = ({ crops }: Snapshot, name: string) => crops.find((crop) => crop.name === name)?.id;
+
+const plantingsOf = (snapshot: Snapshot, crop: string) => {
+  const cropId = cropIdNamed(snapshot, crop);
+  const varietyIds = new Set(snapshot.varieties.filter((variety) => variety.cropId === cropId).map(({ id }) => id));
+  return snapshot.plantings.filter(({ varietyId }) => varietyIds.has(varietyId));
+};
+
+/** Plants of a crop in a bed. */
+export const plantsOf = (snapshot: Snapshot, crop: string, bed: string): number =>
+  plantingsOf(snapshot, crop)
+    .filter(({ bedId }) => snapshot.beds.find(({ id }) => id === bedId)?.name === bed)
+    .reduce((sum, { plantCount }) => sum + plantCount, 0);
+
+/** The days on which a crop is sown or planted, each once, as day numbers in order. */
+export const plantingDays = (snapshot: Snapshot, crop: string): number[] =>
+  [...new Set(plantingsOf(snapshot, crop).map(({ plantedOn }) => toDayNumber(plantedOn)))].sort((a, b) => a - b);

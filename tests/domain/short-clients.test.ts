@@ -38,3 +38,20 @@ test("buyers are called in the same way, told apart by the first day of their or
     ["Hill, 1 Jun", 90],
   ]);
 });
+
+test("several orders of one buyer keep one name", () => {
+  const order = (id: number, buyer: string, firstOn: string) =>
+    ({ id, buyer, firstOn: day(firstOn), stemCents: 90 }) as StandingOrder;
+  const names = (orders: StandingOrder[]) => withShortBuyers(orders).map(({ buyer }) => buyer);
+  expect(names([order(1, "Weir florist", "2027-05-01"), order(2, "Weir florist ", "2027-04-01")])).toEqual([
+    "Weir",
+    "Weir",
+  ]);
+  expect(
+    names([
+      order(1, "Weir florist", "2027-05-01"),
+      order(2, "Weir Co-op", "2027-06-01"),
+      order(3, "Weir florist", "2027-04-01"),
+    ]),
+  ).toEqual(["Weir, 1 Apr", "Weir, 1 Jun", "Weir, 1 Apr"]);
+});

@@ -22,7 +22,7 @@ export const StartOwn = ({ farm, beds, plantings, bookings, coolerStock }: Snaps
         name="empties"
         label="Empty the beds, plantings, bookings and cooler stock"
         isChecked={farm.isInvented}
-        hint={`${countOf(beds.length, "bed")}, ${countOf(plantings.length, "planting")}, ${countOf(bookings.length, "booking")} and ${countOf(coolerStock.length, "line")} of cooler stock would go, and the varieties with them.`}
+        hint={`${countOf(beds.length, "bed")}, ${countOf(plantings.length, "planting")}, ${countOf(bookings.length, "booking")} and ${countOf(coolerStock.length, "line")} of cooler stock would go, and the varieties with them${farm.isInvented ? ", with the invented weather and the climate" : ""}.`}
       />
     </Form>
   </section>

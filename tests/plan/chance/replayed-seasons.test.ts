@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { inventedWeather } from "#demo/invented-weather";
 import { CLIMATE_STATIONS } from "#lib/domain/catalogue/climate-stations";
 import { addDays, dayInYear, monthDayOf, toDay, toDayNumber } from "#lib/domain/day";
 import type { BloomCurve } from "#lib/domain/records/curve";
@@ -15,7 +16,6 @@ import { needs } from "#lib/plan/road/needs";
 import { replay } from "#lib/plan/road/replay";
 import { supplyOf } from "#lib/plan/road/supply";
 import { firstDayOf } from "#lib/plan/road/usual-year";
-import { inventedWeather } from "../../invented-weather";
 import { bed, booking, curve, day, farm, focal, monthDay, planting, snapshot } from "../../small-farm";
 import { sampleSeasons } from "./sampled";
 

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { inventedWeather } from "#demo/invented-weather";
 import { CLIMATE_STATIONS } from "#lib/domain/catalogue/climate-stations";
 import { toDay } from "#lib/domain/day";
 import { OWN } from "#lib/domain/sourced";
@@ -9,7 +10,6 @@ import { recordedSeasons } from "#lib/plan/learning/recorded-seasons";
 import { firstCutDay, warmthOf } from "#lib/plan/road/first-cut";
 import { firstDayOf } from "#lib/plan/road/usual-year";
 import { lessonInWords } from "#lib/plan/words/lesson-words";
-import { inventedWeather } from "../../invented-weather";
 import { curve, farm, planting } from "../../small-farm";
 import { walkedIndex } from "./invented-seasons";
 

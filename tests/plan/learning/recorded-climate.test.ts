@@ -1,10 +1,10 @@
 import { expect, test } from "vitest";
+import { inventedWeather } from "#demo/invented-weather";
 import { CLIMATE_STATIONS } from "#lib/domain/catalogue/climate-stations";
 import { toDay } from "#lib/domain/day";
 import type { DailyWeather } from "#lib/domain/weather";
 import { recordedClimate } from "#lib/plan/learning/recorded-climate";
 import { firstDayOf, usualYear } from "#lib/plan/road/usual-year";
-import { inventedWeather } from "../../invented-weather";
 
 const CLIMATE = CLIMATE_STATIONS[0];
 

@@ -1,17 +1,16 @@
 import { describe, expect, test } from "vitest";
 import { CLIMATE_STATIONS } from "#lib/domain/catalogue/climate-stations";
-import { dayInYear, daysBetween, type MonthDay, toDay, toDayNumber } from "#lib/domain/day";
+import { daysBetween, toDay } from "#lib/domain/day";
 import type { Climate } from "#lib/domain/records/climate";
 import type { BloomCurve } from "#lib/domain/records/curve";
 import { seededRandom, wholeBetween } from "#lib/maths/random";
 import { firstCutDay, warmthOf } from "#lib/plan/road/first-cut";
 import { forecast } from "#lib/plan/road/forecast";
 import { heatSums, momentOfHeat } from "#lib/plan/road/heat-sums";
-import { usualHeat } from "#lib/plan/road/usual-heat";
-import { usualYear } from "#lib/plan/road/usual-year";
 import { barrenInWords } from "#lib/plan/words/barren-words";
 import { firstCutOn } from "../../first-cut-on";
 import { curve, day, farm, monthDay, planting, snapshot } from "../../small-farm";
+import { firstCutByAddition } from "./first-cut-by-addition";
 
 const place = (name: string): Climate => {
   const found = CLIMATE_STATIONS.find(({ station }) => station.startsWith(name));
@@ -56,41 +55,11 @@ describe("adding up heat", () => {
   });
 });
 
-/** The slow second method: day after day is added until the sum is there, from the climate alone. */
-function byAddition(of: BloomCurve, set: ReturnType<typeof plantedOn>, climate: Climate): string | null {
-  const heatOn = (dayNumber: number, at: Climate) => {
-    const today = toDay(dayNumber);
-    const first = toDayNumber(dayInYear("01-01" as MonthDay, Number(today.slice(0, 4))));
-    const { meanC } = usualYear(at, Number(today.slice(0, 4)));
-    return usualHeat(meanC[dayNumber - first], (dayNumber - first + 0.5) / meanC.length, {
-      baseC: of.heatBaseC ?? 0,
-      ceilingC: of.heatCeilingC,
-      limitC: of.heatLimitC,
-    });
-  };
-  const from = of.heatFrom ?? monthDay("01-01");
-  const known = CLIMATE_STATIONS.find(({ station }) => station === of.heatPlace) ?? climate;
-  const start = toDayNumber(
-    dayInYear(from, of.anchor.kind === "day-of-year" && from < of.anchor.firstCut ? 2026 : 2025),
-  );
-  const cut =
-    of.anchor.kind === "day-of-year" ? toDayNumber(dayInYear(of.anchor.firstCut, 2026)) : start + of.anchor.days;
-  let wanted = 0;
-  for (let on = start; on < cut; on++) wanted += heatOn(on, known);
-  const year = of.anchor.kind === "day-of-year" && from >= of.anchor.firstCut ? set.seasonYear - 1 : set.seasonYear;
-  const first = of.anchor.kind === "day-of-year" ? toDayNumber(dayInYear(from, year)) : toDayNumber(set.plantedOn);
-  let had = 0;
-  for (let on = first; on < toDayNumber(dayInYear("01-01" as MonthDay, set.seasonYear + 1)); on++) {
-    const heat = heatOn(on, climate);
-    if (had + heat >= wanted - 1e-6) {
-      const moment = on + (wanted - had) / heat;
-      const cutOn = Math.floor(moment + 0.5 + 1e-6);
-      return cutOn < toDayNumber(dayInYear("01-01" as MonthDay, set.seasonYear + 1)) ? toDay(cutOn) : null;
-    }
-    had += heat;
-  }
-  return null;
-}
+/** The first cut as a day, by the slow second method. */
+const byAddition = (of: BloomCurve, set: ReturnType<typeof plantedOn>, climate: Climate): string | null => {
+  const cut = firstCutByAddition(of, set, climate);
+  return cut === null ? null : toDay(cut);
+};
 
 describe("a first cut by warmth", () => {
   test("[F1] is that of adding day after day, on 400 curves, plantings, places and years", () => {

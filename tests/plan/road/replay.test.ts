@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { inventedWeather } from "#demo/invented-weather";
 import { CLIMATE_STATIONS } from "#lib/domain/catalogue/climate-stations";
 import { addDays, type Day, dayInYear, toDay, toDayNumber, yearOf } from "#lib/domain/day";
 import type { BloomCurve } from "#lib/domain/records/curve";
@@ -11,7 +12,6 @@ import { daysLateAt, type Replay, replay } from "#lib/plan/road/replay";
 import { seasonBand } from "#lib/plan/road/season-band";
 import { usualHeat } from "#lib/plan/road/usual-heat";
 import { firstDayOf, usualYear } from "#lib/plan/road/usual-year";
-import { inventedWeather } from "../../invented-weather";
 import { provenPlan } from "../../proven-plan";
 import { booking, curve, day, farm, focal, monthDay, planting, snapshot } from "../../small-farm";
 

@@ -1,4 +1,4 @@
-import { dayInYear, toDay, toDayNumber, weekdayOfDayNumber } from "#lib/domain/day";
+import { dayInYear, toDayNumber, weekdayOfDayNumber } from "#lib/domain/day";
 import type { Bed } from "#lib/domain/records/bed";
 import type { Booking } from "#lib/domain/records/booking";
 import type { Crop } from "#lib/domain/records/crop";
@@ -6,11 +6,12 @@ import type { Planting } from "#lib/domain/records/planting";
 import type { Variety } from "#lib/domain/records/variety";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { type Colour, ROLES, type Role } from "#lib/domain/words";
+import { firstCutBySpec, heatEndBySpec, shareBySpec } from "./bloom-by-spec";
 import { findUsable } from "./usable-by-spec";
 
 /**
- * The first half of the road by a slow second method, written from lib/plan/SPEC.md alone and with nothing of lib/plan: what each planting gives,
- * day by day, and what each booking asks. Sums that must be exact are made with fractions of whole numbers. The second half is match-by-arcs.
+ * The first half of the road by a slow second method, written from lib/plan/SPEC.md alone and with nothing of lib/plan but the usual days of a climate [F8] [F9]: what
+ * each planting gives, day by day, and what each booking asks. Sums that must be exact are made with fractions of whole numbers. The second half is match-by-arcs.
  */
 
 export type SpecPlanting = {
@@ -84,23 +85,24 @@ function addBloom(given: SpecPlanting, snapshot: Snapshot, planting: Planting, a
     forTreatment.find(({ varietyId, plantingId }) => plantingId === null && varietyId === variety.id) ??
     forTreatment.find(({ varietyId }) => varietyId === null);
   if (!curve) return false;
-  const first =
-    curve.anchor.kind === "day-of-year"
-      ? toDayNumber(dayInYear(curve.anchor.firstCut, planting.seasonYear))
-      : toDayNumber(planting.plantedOn) + curve.anchor.days;
-  if (Math.abs(Number(toDay(first).slice(0, 4)) - planting.seasonYear) > 1) return false;
+  const first = firstCutBySpec(snapshot, curve, planting);
+  if (first === null) return false;
   const weeks = [...curve.stemsPerPlantByWeek];
   const firstFrost = toDayNumber(dayInYear(snapshot.farm.frost.firstAutumnP50, planting.seasonYear));
   const last = weeks.at(-1) ?? 0;
   // Until the frost lies in the last week or before it; frost dates lie within the season's year.
   if (curve.ends === "frost" && crop.tender) while (first + weeks.length * 7 < firstFrost) weeks.push(last);
   const perPlant = weeks.reduce((sum, stems) => sum + stems, 0);
-  const season = Math.floor(alive * (1 - planting.gradeOutShare) * perPlant * (1 + 1e-12) + 0.5);
+  const ofLate = shareBySpec(snapshot, curve, planting);
+  const season = Math.floor(alive * (1 - planting.gradeOutShare) * ofLate * perPlant * (1 + 1e-12) + 0.5);
+  const tooHot = heatEndBySpec(snapshot, curve, first);
+  if (tooHot === first) return false;
   const frost = crop.tender ? firstFrost : Number.POSITIVE_INFINITY;
   shared(season, weeks).forEach((ofWeek, week) => {
     for (let weekday = 0; weekday < 7; weekday++) {
       const stems = Math.floor(((weekday + 1) * ofWeek) / 7) - Math.floor((weekday * ofWeek) / 7);
-      if (stems > 0) pick(given, snapshot, bed, first + week * 7 + weekday, stems, frost);
+      if (stems > 0 && first + week * 7 + weekday < tooHot)
+        pick(given, snapshot, bed, first + week * 7 + weekday, stems, frost);
     }
   });
   return true;

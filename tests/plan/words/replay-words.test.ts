@@ -1,11 +1,11 @@
 import { expect, test } from "vitest";
+import { inventedWeather } from "#demo/invented-weather";
 import { CLIMATE_STATIONS } from "#lib/domain/catalogue/climate-stations";
 import { toDayNumber } from "#lib/domain/day";
 import { type Grown, grown } from "#lib/plan/road/grown";
 import type { Replay } from "#lib/plan/road/replay";
 import { firstDayOf } from "#lib/plan/road/usual-year";
 import { replayInWords, sampledInWords, tooFewYearsInWords } from "#lib/plan/words/replay-words";
-import { inventedWeather } from "../../invented-weather";
 import { day, farm, snapshot } from "../../small-farm";
 
 const row: Grown = { ...grown(snapshot(), 2027)[0], firstCut: toDayNumber(day("2027-06-05")) };
