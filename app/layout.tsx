@@ -45,6 +45,7 @@ import "./farm/figures/first-figures.css";
 import "./farm/figures/figures.css";
 import "./farm/copies/copies.css";
 import "./farm/people/people.css";
+import "./farm/cooler/cooler.css";
 import "./look/print.css";
 import type { FarmFileRefused } from "#db/file/farm-file-refused";
 import { EnquiryLink } from "./frame/enquiry-link.client";

@@ -58,6 +58,14 @@ export function movedToSeason(records: FarmRecords, season: number): FarmRecords
     ...(records.budLooks && {
       budLooks: records.budLooks.map((look) => ({ ...look, lookedOn: sameWeekday(look.lookedOn, yearCount) })),
     }),
+    ...(records.coolerMoves && {
+      coolerMoves: records.coolerMoves.map((move) => ({
+        ...move,
+        movedOn: sameWeekday(move.movedOn, yearCount),
+        cutOn: sameWeekday(move.cutOn, yearCount),
+        eventOn: move.eventOn && sameWeekday(move.eventOn, yearCount),
+      })),
+    }),
     ...(records.coolerStock && {
       coolerStock: records.coolerStock.map((stock) => ({ ...stock, cutOn: sameWeekday(stock.cutOn, yearCount) })),
     }),

@@ -37,6 +37,7 @@ const STARTED: Snapshot = {
   plantings: [],
   bookings: [],
   coolerStock: [],
+  coolerMoves: [],
   standingOrders: [],
   cuts: [],
   budLooks: [],

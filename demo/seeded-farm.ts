@@ -61,6 +61,7 @@ export function seededFarm(seed: number, { bedCount, bookingCount }: FarmSize, s
     plantings,
     bookings,
     coolerStock: [],
+    coolerMoves: [],
     standingOrders: [],
     cuts: [],
     budLooks: [],

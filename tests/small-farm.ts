@@ -209,9 +209,7 @@ export const snapshot = (given: Partial<Snapshot> = {}): Snapshot => ({
   bookings: [],
   coolerStock: [],
   standingOrders: [],
-  cuts: [],
-  budLooks: [],
-  reviews: [],
+  ...{ cuts: [], coolerMoves: [], budLooks: [], reviews: [] },
   weather: null,
   ...given,
 });

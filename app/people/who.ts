@@ -31,3 +31,7 @@ export const roleNow = (): Person["role"] | "stranger" => {
   const found = asking();
   return found ? (found.person?.role ?? "stranger") : "owner";
 };
+
+/** The name of whoever asks, where that is not the owner: they take back only what is their own. */
+export const notTheOwner = (): string | undefined =>
+  roleNow() === "owner" ? undefined : (asking()?.person?.name ?? "");

@@ -4,6 +4,7 @@ import { SQLiteTable } from "drizzle-orm/sqlite-core";
 import * as beds from "#db/schema/beds";
 import * as bookings from "#db/schema/bookings";
 import * as budLooks from "#db/schema/bud-looks";
+import * as coolerMoves from "#db/schema/cooler-moves";
 import * as crops from "#db/schema/crops";
 import * as curves from "#db/schema/curves";
 import * as cuts from "#db/schema/cuts";
@@ -18,6 +19,7 @@ const TABLES = [
   beds,
   bookings,
   budLooks,
+  coolerMoves,
   crops,
   curves,
   cuts,

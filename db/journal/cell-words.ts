@@ -3,6 +3,7 @@ import { getTableColumns } from "drizzle-orm";
 import { bed, coolerStock, planting } from "#db/schema/beds";
 import { booking, bookingPiece, bookingPromise, bookingStemLine, recipe, recipeLine } from "#db/schema/bookings";
 import { budLook } from "#db/schema/bud-looks";
+import { coolerMove } from "#db/schema/cooler-moves";
 import { crop, variety } from "#db/schema/crops";
 import { bloomCurve } from "#db/schema/curves";
 import { cut } from "#db/schema/cuts";
@@ -14,6 +15,7 @@ import { BOOKING } from "#lib/domain/records/booking";
 import { BUD_LOOK } from "#lib/domain/records/bud-look";
 import { CLIMATE } from "#lib/domain/records/climate";
 import { COOLER_LOT } from "#lib/domain/records/cooler-lot";
+import { COOLER_MOVE } from "#lib/domain/records/cooler-move";
 import { CROP } from "#lib/domain/records/crop";
 import { CURVE } from "#lib/domain/records/curve";
 import { CUT } from "#lib/domain/records/cut";
@@ -58,6 +60,7 @@ const FIELDS = new Map([
   ["standing_order", columns(standingOrder, STANDING_ORDER)],
   ["booking_promise", columns(bookingPromise, PROMISED_STEMS)],
   ["cooler_stock", columns(coolerStock, COOLER_LOT)],
+  ["cooler_move", columns(coolerMove, COOLER_MOVE)],
   ["cut", columns(cut, CUT)],
   ["bud_look", columns(budLook, BUD_LOOK)],
   ["review", columns(review, REVIEW)],

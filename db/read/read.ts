@@ -11,6 +11,7 @@ import {
   recipeLine,
 } from "#db/schema/bookings";
 import { budLook } from "#db/schema/bud-looks";
+import { coolerMove } from "#db/schema/cooler-moves";
 import { crop, variety } from "#db/schema/crops";
 import { bloomCurve } from "#db/schema/curves";
 import { cut } from "#db/schema/cuts";
@@ -25,6 +26,7 @@ import { bedSchema } from "#lib/domain/records/bed";
 import { type Booking, bookingSchema } from "#lib/domain/records/booking";
 import { budLookSchema } from "#lib/domain/records/bud-look";
 import { coolerStockSchema } from "#lib/domain/records/cooler-lot";
+import { coolerMoveSchema } from "#lib/domain/records/cooler-move";
 import { cropSchema } from "#lib/domain/records/crop";
 import { bloomCurveSchema } from "#lib/domain/records/curve";
 import { cutSchema } from "#lib/domain/records/cut";
@@ -75,6 +77,11 @@ function readSnapshot(database: FarmDatabase, memory: RowMemory): Parsed<Snapsho
       "coolerStock",
       coolerStockSchema,
       database.select().from(coolerStock).orderBy(asc(coolerStock.id)).all(),
+    ),
+    coolerMoves: rows.all(
+      "coolerMoves",
+      coolerMoveSchema,
+      database.select().from(coolerMove).orderBy(asc(coolerMove.id)).all(),
     ),
     budLooks: rows.all("budLooks", budLookSchema, database.select().from(budLook).orderBy(asc(budLook.id)).all()),
     standingOrders: rows.all(

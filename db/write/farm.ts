@@ -3,6 +3,7 @@ import type { FarmDatabase } from "#db/client";
 import { hasFarm } from "#db/read/read";
 import { bed, coolerStock } from "#db/schema/beds";
 import { booking } from "#db/schema/bookings";
+import { coolerMove } from "#db/schema/cooler-moves";
 import { variety } from "#db/schema/crops";
 import { cut } from "#db/schema/cuts";
 import { farm } from "#db/schema/farm";
@@ -73,7 +74,8 @@ export function putFarm(database: FarmDatabase, settings: Farm): void {
 export const emptyFarm = (database: FarmDatabase, name: string): Written =>
   write(database, () => {
     if (!hasFarm(database)) refuse("farm", "the farm has not been started yet");
-    for (const table of [whatIf, cut, standingOrder, booking, coolerStock, bed, variety]) database.delete(table).run();
+    for (const table of [whatIf, cut, coolerMove, standingOrder, booking, coolerStock, bed, variety])
+      database.delete(table).run();
     const wasInvented = database.select().from(farm).where(eq(farm.isInvented, true)).get() !== undefined;
     if (wasInvented) database.delete(weatherYear).run();
     const invented = wasInvented ? { ...climateColumns(null), expectedSaturdayCount: 0 } : {};

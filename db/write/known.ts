@@ -20,6 +20,7 @@ const CALLED = {
   planting: `${VARIETY} || ' in bed ' || (SELECT name FROM bed WHERE bed.id = bed_id)`,
   cooler_stock: VARIETY,
   cut: `${VARIETY} || ' cut in bed ' || (SELECT name FROM bed WHERE bed.id = bed_id) || ' on ' || cut_on`,
+  cooler_move: `${VARIETY} || ' ' || kind || ' on ' || moved_on`,
   bud_look: `${VARIETY} || ' in bed ' || (SELECT name FROM bed WHERE bed.id = bed_id) || ' on ' || looked_on`,
   review: "(SELECT client FROM booking WHERE booking.id = booking_id) || ', ' || role",
   bloom_curve: `coalesce(${VARIETY} || ', ', '') || (SELECT name FROM crop WHERE crop.id = crop_id) || ', ' || treatment || coalesce(${ONE_BED}, '')`,
@@ -40,6 +41,7 @@ export function known(database: FarmDatabase, table: KnownTable, id: number, pla
 const ONE_ROW: Partial<Record<KnownTable, string>> = {
   bloom_curve: "bloom curve",
   cooler_stock: "line in the cooler",
+  cooler_move: "move out of the cooler",
   what_if: "what-if",
   standing_order: "standing order",
 };

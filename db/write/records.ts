@@ -2,18 +2,18 @@ import type { FarmDatabase } from "#db/client";
 import { coolerStock } from "#db/schema/beds";
 import type { BookingRecord, CurveRecord, FarmRecords } from "#lib/domain/farm-records";
 import type { BookingDraft } from "#lib/domain/records/booking";
-import { putBudLook, replaceBudLook } from "./bud-looks";
-import { putCut, replaceCut } from "./cuts";
 import { putFarm } from "./farm";
 import { importTitle } from "./import-title";
-import { type KnownTable, known } from "./known";
-import { BookingIds, Names, plantingNamed, VarietyNames } from "./names";
+import { known } from "./known";
+import { Names, plantingNamed, VarietyNames } from "./names";
 import { writeOrder } from "./orders";
 import { insertBed, insertCoolerStock, insertPlanting, replaceBed, replacePlanting } from "./put-beds";
 import { insertBooking, replaceBooking } from "./put-bookings";
 import { insertCrop, putCurveRow, replaceCrop, replaceCurve } from "./put-crops";
+import { putInPlace } from "./put-in-place";
 import { putRecipeByName, replaceRecipe } from "./put-recipes";
 import { changeRow } from "./put-row";
+import { putSeasonRecords } from "./put-season";
 import { Refusals, refuseOverfull } from "./refusal";
 import { importReviews } from "./reviews";
 import { putWeatherDays } from "./weather";
@@ -44,8 +44,7 @@ export const importRecords = (database: FarmDatabase, records: FarmRecords): Wri
         replace: (id) => changeRow(database, coolerStock, id, row),
       });
     });
-    putCuts(database, records, varieties, refusals);
-    putBudLooks(database, records, varieties, refusals);
+    putSeasonRecords(database, records, varieties, refusals);
     importReviews(database, records.reviews, refusals);
     putWeatherDays(database, records.weather ?? []);
     refusals.end();
@@ -150,43 +149,6 @@ function putOrders(database: FarmDatabase, records: FarmRecords, crops: Names, r
       recipeId: idOf(recipes, recipe, "recipe"),
     }),
   );
-}
-
-function putCuts(database: FarmDatabase, records: FarmRecords, varieties: VarietyNames, refusals: Refusals): void {
-  const beds = new Names(database, "bed");
-  const bookingIds = new BookingIds(database);
-  refusals.each("cuts", records.cuts, (record) => {
-    const bedId = beds.get(record.bed, "bed");
-    const row = { ...record, bedId, varietyId: varieties.put(record), bookingId: bookingIds.get(record) };
-    putInPlace(database, "cut", record.id, {
-      add: () => putCut(database, row),
-      replace: (id) => replaceCut(database, id, row),
-    });
-  });
-}
-
-function putBudLooks(database: FarmDatabase, records: FarmRecords, varieties: VarietyNames, refusals: Refusals): void {
-  const beds = new Names(database, "bed");
-  refusals.each("budLooks", records.budLooks, (record) => {
-    const row = { ...record, bedId: beds.get(record.bed, "bed"), varietyId: varieties.put(record) };
-    putInPlace(database, "bud_look", record.id, {
-      add: () => putBudLook(database, row),
-      replace: (id) => replaceBudLook(database, id, row),
-    });
-  });
-}
-
-/** Adds a record, or puts it in the place of the one with the id, and gives its id. Refuses when there is none of that id. */
-function putInPlace(
-  database: FarmDatabase,
-  table: KnownTable,
-  id: number | undefined,
-  { add, replace }: { readonly add: () => number; readonly replace: (id: number) => void },
-): number {
-  if (id === undefined) return add();
-  known(database, table, id);
-  replace(id);
-  return id;
 }
 
 /** The booking with ids in place of names; every unknown name is told. */

@@ -3,6 +3,7 @@ import type { Bed } from "./records/bed";
 import type { BookingDraft } from "./records/booking";
 import type { BudLookDraft } from "./records/bud-look";
 import type { CoolerStock } from "./records/cooler-lot";
+import type { CoolerMoveDraft } from "./records/cooler-move";
 import type { Crop } from "./records/crop";
 import type { BloomCurve } from "./records/curve";
 import type { CutDraft } from "./records/cut";
@@ -75,6 +76,10 @@ export type BookingRecord = Omit<BookingDraft, "unacceptableCropIds" | "pieces" 
 /** Stems in the cooler; the variety may be new. */
 export type CoolerStockRecord = Omit<CoolerStock, "id" | "varietyId"> & VarietyRecord;
 
+/** Stems that left the cooler; the booking they were for by client and day, both null when none is named. */
+export type CoolerMoveRecord = Omit<CoolerMoveDraft, "varietyId" | "bookingId"> &
+  VarietyRecord & { readonly client: string | null; readonly eventOn: Day | null };
+
 /** A standing order, its crop and its piece by name; null where it names none. */
 export type OrderRecord = Omit<StandingOrderDraft, "cropId" | "recipeId"> &
   InPlaceOf & { readonly crop: string | null; readonly recipe: string | null };
@@ -104,6 +109,7 @@ export type FarmRecords = {
   readonly plantings?: readonly PlantingRecord[];
   readonly bookings?: readonly BookingRecord[];
   readonly coolerStock?: readonly CoolerStockRecord[];
+  readonly coolerMoves?: readonly CoolerMoveRecord[];
   readonly standingOrders?: readonly OrderRecord[];
   /** What was cut. A cut of the same day, bed, variety and booking is replaced. */
   readonly cuts?: readonly CutRecord[];

@@ -4,6 +4,7 @@ import type { Bed } from "./records/bed";
 import type { Booking } from "./records/booking";
 import type { BudLook } from "./records/bud-look";
 import type { CoolerStock } from "./records/cooler-lot";
+import type { CoolerMove } from "./records/cooler-move";
 import type { Crop } from "./records/crop";
 import type { BloomCurve } from "./records/curve";
 import type { Cut } from "./records/cut";
@@ -26,6 +27,8 @@ export type Snapshot = {
   readonly plantings: readonly Planting[];
   readonly bookings: readonly Booking[];
   readonly coolerStock: readonly CoolerStock[];
+  /** What left the cooler, of all seasons. */
+  readonly coolerMoves: readonly CoolerMove[];
   readonly standingOrders: readonly StandingOrder[];
   /** What was cut, of all seasons. */
   readonly cuts: readonly Cut[];
@@ -103,6 +106,10 @@ export function checkSnapshot(snapshot: Snapshot): Parsed<Snapshot> {
     need(beds, row.bedId, `cuts[${row.id}].bedId`, "bed");
     need(varieties, row.varietyId, `cuts[${row.id}].varietyId`, "variety");
     need(bookings, row.bookingId, `cuts[${row.id}].bookingId`, "booking");
+  });
+  snapshot.coolerMoves.forEach((row) => {
+    need(varieties, row.varietyId, `coolerMoves[${row.id}].varietyId`, "variety");
+    need(bookings, row.bookingId, `coolerMoves[${row.id}].bookingId`, "booking");
   });
   snapshot.bookings.forEach((row) => {
     row.pieces.forEach((piece, index) => {

@@ -23,6 +23,8 @@ export function farmRecordsOf(snapshot: Snapshot): Required<FarmRecords> {
     ...line,
     crop: cropId === null ? null : crops.get(cropId).name,
   });
+  const whose = (bookingId: number | null) =>
+    bookingId === null ? FOR_NOBODY : nameOfBooking(bookings.get(bookingId));
   return {
     farm: snapshot.farm,
     crops: snapshot.crops.map(withoutId),
@@ -50,6 +52,11 @@ export function farmRecordsOf(snapshot: Snapshot): Required<FarmRecords> {
       promises: promises.map(namingCrop),
     })),
     coolerStock: snapshot.coolerStock.map(({ id: _id, varietyId, ...stock }) => ({ ...stock, ...namesOf(varietyId) })),
+    coolerMoves: snapshot.coolerMoves.map(({ id: _id, varietyId, bookingId, ...move }) => ({
+      ...move,
+      ...namesOf(varietyId),
+      ...whose(bookingId),
+    })),
     standingOrders: snapshot.standingOrders.map(({ id: _id, recipeId, ...order }) => ({
       ...namingCrop(order),
       recipe: recipeId === null ? null : recipes.get(recipeId).name,
@@ -58,7 +65,7 @@ export function farmRecordsOf(snapshot: Snapshot): Required<FarmRecords> {
       ...cut,
       ...namesOf(varietyId),
       bed: beds.get(bedId).name,
-      ...(bookingId === null ? FOR_NOBODY : nameOfBooking(bookings.get(bookingId))),
+      ...whose(bookingId),
     })),
     budLooks: snapshot.budLooks.map(({ id: _id, bedId, varietyId, ...look }) => ({
       ...look,

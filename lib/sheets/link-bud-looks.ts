@@ -1,18 +1,15 @@
 import type { BudLookRecord } from "#lib/domain/farm-records";
 import { identityOf } from "./known-farm";
 import { varietyOf } from "./link-ground";
-import type { NameBook } from "./name-book";
+import type { SeasonNames } from "./link-season";
 import { type Place, placeInWords } from "./sheet-problem";
 import { linkRows, type SheetRows } from "./sheet-rows";
 import type { RowOf } from "./to-records";
-import type { VarietyBook } from "./variety-book";
 
 /** Looks at buds in known beds. There is one for each day, bed and variety. */
 export function linkBudLooks(
   sheet: SheetRows<RowOf<"buds">>,
-  beds: NameBook,
-  crops: NameBook,
-  varieties: VarietyBook,
+  { beds, crops, varieties }: Omit<SeasonNames, "owners">,
 ): SheetRows<BudLookRecord> {
   const seen = new Map<string, Place>();
   return linkRows(sheet, (draft, say, { place }) => {

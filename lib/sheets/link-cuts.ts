@@ -3,24 +3,15 @@ import { MORE_GOOD_THAN_CUT } from "#lib/domain/records/cut";
 import type { BookingOwners } from "./booking-owners";
 import { identityOf } from "./known-farm";
 import { varietyOf } from "./link-ground";
-import type { NameBook } from "./name-book";
+import type { SeasonNames } from "./link-season";
 import { type Place, placeInWords } from "./sheet-problem";
 import { linkRows, type Say, type SheetRows } from "./sheet-rows";
 import type { RowOf } from "./to-records";
-import type { VarietyBook } from "./variety-book";
-
-/** Names of the farm and of the upload that a cut may have. */
-type CutNames = {
-  readonly beds: NameBook;
-  readonly crops: NameBook;
-  readonly varieties: VarietyBook;
-  readonly owners: BookingOwners;
-};
 
 /** Cuts in known beds, for bookings of the farm or of the upload. There is one cut for each day, bed, variety and booking. */
 export function linkCuts(
   sheet: SheetRows<RowOf<"cuts">>,
-  { beds, crops, varieties, owners }: CutNames,
+  { beds, crops, varieties, owners }: SeasonNames,
 ): SheetRows<CutRecord> {
   const seen = new Map<string, Place>();
   return linkRows(sheet, (draft, say, { place }) => {
@@ -42,13 +33,17 @@ export function linkCuts(
   });
 }
 
-/** The cut under the client and day that its booking has after the upload. */
-export function withBooking(row: RowOf<"cuts">, owners: BookingOwners): RowOf<"cuts"> {
+/** A row that may name a booking. */
+type ForBooking = Pick<RowOf<"cuts">, "client" | "eventOn">;
+
+/** The row under the client and day that its booking has after the upload. */
+export function withBooking<Row extends ForBooking>(row: Row, owners: BookingOwners): Row {
   const { client, eventOn } = row;
   return client === null || eventOn === null ? row : owners.renamed({ ...row, client, eventOn });
 }
 
-function checkBooking({ client, eventOn }: RowOf<"cuts">, owners: BookingOwners, say: Say): void {
+/** Says when a row names a booking that is neither on the farm nor in the upload, or only half of one. */
+export function checkBooking({ client, eventOn }: ForBooking, owners: BookingOwners, say: Say): void {
   if (client !== null && eventOn !== null) owners.check({ client, eventOn }, say);
   else if (client !== eventOn)
     say("client", "client and event_on name one booking together: fill both, or leave both empty");

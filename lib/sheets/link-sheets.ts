@@ -5,12 +5,12 @@ import type { Colour } from "#lib/domain/words";
 import { BookingOwners } from "./booking-owners";
 import { identityOf, type KeptRow, type KeptRows, type KnownFarm, type RecordSheet } from "./known-farm";
 import { linkBookings } from "./link-bookings";
-import { linkBudLooks } from "./link-bud-looks";
 import { linkCrops, linkCurves, linkRecipes, linkVarieties } from "./link-crops";
-import { linkCuts, withBooking } from "./link-cuts";
+import { withBooking } from "./link-cuts";
 import { linkBeds, linkCooler, linkPlantings } from "./link-ground";
 import { linkOrders } from "./link-orders";
 import { linkReviews } from "./link-reviews";
+import { linkSeason } from "./link-season";
 import { linkWeather } from "./link-weather";
 import { matchRows } from "./match-rows";
 import { cropBook, NameBook, recipeBook } from "./name-book";
@@ -71,10 +71,13 @@ export function linkSheets(rowsOf: RowsOf, { farm, rows: kept }: KnownFarm) {
     { crops, recipes, unitOf: unitsOf(kept.recipes, recipeRows, recipes), farm, rows: kept },
   );
   const owners = new BookingOwners(booked.bookings.rows, kept.bookings);
-  const ofCuts = { beds, crops, varieties, owners };
-  const cuts = linkCuts(
-    matched("cuts", "one", (row) => inBed(withBooking(row, owners))),
-    ofCuts,
+  const season = linkSeason(
+    {
+      cuts: matched("cuts", "one", (row) => inBed(withBooking(row, owners))),
+      moves: matched("moves", "several", (row) => ofVariety(withBooking(row, owners))),
+      buds: matched("buds", "one", inBed),
+    },
+    { beds, crops, varieties, owners },
   );
   return {
     bookings: bookings as readonly BookingRecord[],
@@ -86,8 +89,7 @@ export function linkSheets(rowsOf: RowsOf, { farm, rows: kept }: KnownFarm) {
       plantings,
       cooler: linkCooler(matched("cooler", "several", ofVariety), crops, varieties),
       orders: linkOrders(matched("orders", "several", ordersIn(crops, recipes)), { crops, recipes }),
-      cuts,
-      buds: linkBudLooks(matched("buds", "one", inBed), beds, crops, varieties),
+      ...season,
       reviews: linkReviews(matched("reviews", "one", owners.renamed.bind(owners)), owners),
       curves,
       weather: linkWeather(matched("weather", "one")),

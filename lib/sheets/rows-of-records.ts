@@ -33,6 +33,7 @@ export function rowsOfRecords({ farm, bookings = [], ...records }: FarmRecords):
     promises: bookings.flatMap((booking) => booking.promises.map((line) => lineRow(booking, line))),
     cooler: records.coolerStock ?? [],
     orders: records.standingOrders ?? [],
+    moves: records.coolerMoves ?? [],
     cuts: records.cuts ?? [],
     buds: records.budLooks ?? [],
     reviews: records.reviews ?? [],

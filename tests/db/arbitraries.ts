@@ -22,7 +22,7 @@ export const share = number(0, 1);
 const above0 = (max: number) => fc.double({ min: 0, minExcluded: true, max, noNaN: true });
 const cents = fc.integer({ min: 0, max: 100_000_000 });
 
-const day: fc.Arbitrary<Day> = fc.integer({ min: 8000, max: 80_000 }).map(toDay);
+export const day: fc.Arbitrary<Day> = fc.integer({ min: 8000, max: 80_000 }).map(toDay);
 const monthDay: fc.Arbitrary<MonthDay> = fc
   .integer({ min: 0, max: 364 })
   .map((days) => addDays(parseDay("2027-01-01"), days).slice(5) as MonthDay);

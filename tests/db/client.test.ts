@@ -114,6 +114,7 @@ test("the tables hold exactly the words of the domain, and nothing more", () => 
           "planting",
           "cooler_stock",
           "cut",
+          "cooler_move",
           "bud_look",
           "review",
           "weather_year",

@@ -3,9 +3,10 @@ import { expect, test } from "vitest";
 import { startFarm } from "#db/write/farm";
 import { importRecords } from "#db/write/records";
 import { bedSchema } from "#lib/domain/records/bed";
-import { bookingDraftSchema } from "#lib/domain/records/booking";
+import { type Booking, bookingDraftSchema } from "#lib/domain/records/booking";
 import { budLookDraftSchema } from "#lib/domain/records/bud-look";
 import { coolerStockSchema } from "#lib/domain/records/cooler-lot";
+import { coolerMoveDraftSchema } from "#lib/domain/records/cooler-move";
 import { cropSchema } from "#lib/domain/records/crop";
 import { bloomCurveSchema } from "#lib/domain/records/curve";
 import { cutDraftSchema } from "#lib/domain/records/cut";
@@ -30,6 +31,7 @@ import {
   stockDraft,
 } from "./arbitraries";
 import { done, kept, withDatabase } from "./kept-farm";
+import { moveDraft } from "./store-arbitraries";
 
 const SEED = 20_270_918;
 
@@ -47,19 +49,37 @@ const anyFarm = fc.record({
   bookings: several(bookingDraft, ({ client, eventOn }) => `${eventOn} ${client}`),
   stock: fc.array(stockDraft, { maxLength: 3 }),
   orders: fc.array(orderDraft, { maxLength: 3 }),
+  moves: fc.array(moveDraft, { maxLength: 3 }),
   budLooks: fc.uniqueArray(budLookDraft, { selector: ({ lookedOn }) => lookedOn, maxLength: 4 }),
   reviews: fc.uniqueArray(anyReview, { selector: ({ role }) => role, maxLength: 3 }),
   cuts: fc.uniqueArray(cutDraft, { selector: ({ cutOn }) => cutOn, maxLength: 4 }),
 });
 
-/** Every other cut is for the first booking. */
+/** Every other cut or move is for the first booking. */
 const whoseCut = (at: number): number | null => (at % 2 === 0 ? 1 : null);
+const nameOfWhose = (at: number, { client, eventOn }: Pick<Booking, "client" | "eventOn">) =>
+  whoseCut(at) === null ? { client: null, eventOn: null } : { client, eventOn };
 
 test("everything that the domain allows is kept, and comes back equal", () => {
   fc.assert(
     fc.property(
       anyFarm,
-      ({ farm, crops, curves, recipes, variety, beds, plantings, bookings, stock, orders, cuts, budLooks, reviews }) =>
+      ({
+        farm,
+        crops,
+        curves,
+        recipes,
+        variety,
+        beds,
+        plantings,
+        bookings,
+        stock,
+        orders,
+        cuts,
+        budLooks,
+        reviews,
+        moves,
+      }) =>
         withDatabase((database) => {
           const whose = { crop: crops[0].name, ...variety };
           const namingCrop = <Line extends { cropId: number | null }>(line: Line) => ({
@@ -108,8 +128,12 @@ test("everything that the domain allows is kept, and comes back equal", () => {
                 ...cut,
                 ...whose,
                 bed: beds[0].name,
-                client: whoseCut(at) === null ? null : bookings[0].client,
-                eventOn: whoseCut(at) === null ? null : bookings[0].eventOn,
+                ...nameOfWhose(at, bookings[0]),
+              })),
+              coolerMoves: moves.map(({ varietyId: _variety, bookingId: _booking, ...move }, at) => ({
+                ...move,
+                ...whose,
+                ...nameOfWhose(at, bookings[0]),
               })),
             }),
           );
@@ -147,6 +171,7 @@ test("everything that the domain allows is kept, and comes back equal", () => {
                 recipeId: order.recipeId === null ? null : 1 + (order.recipeId % recipes.length),
               })),
             ),
+            coolerMoves: numbered(moves.map((move, at) => ({ ...move, varietyId: 1, bookingId: whoseCut(at) }))),
             cuts: numbered(cuts.map((cut, at) => ({ ...cut, bedId: 1, varietyId: 1, bookingId: whoseCut(at) }))),
             weather: null,
           });
@@ -174,6 +199,7 @@ test("what the property above draws is what the domain allows", () => {
   isAllowed(cutDraftSchema, cutDraft);
   isAllowed(budLookDraftSchema, budLookDraft);
   isAllowed(reviewDraftSchema, anyReview);
+  isAllowed(coolerMoveDraftSchema, moveDraft);
   isAllowed(coolerStockSchema, stockDraft, { id: 1, varietyId: 1 });
   isAllowed(bookingDraftSchema, bookingDraft);
 });

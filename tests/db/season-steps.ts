@@ -1,11 +1,13 @@
 import fc from "fast-check";
 import { putCoolerStock, removeCoolerStock } from "#db/write/beds";
 import { recordBudLook } from "#db/write/bud-looks";
+import { recordMoves, removeMove } from "#db/write/cooler-moves";
 import { recordCuts, removeCuts } from "#db/write/cuts";
 import { recordReviews, removeReviews } from "#db/write/reviews";
 import { anyReview } from "../any-review";
 import { among, budLookDraft, cutDraft, stockDraft } from "./arbitraries";
 import { type Step, step } from "./step";
+import { moveDraft } from "./store-arbitraries";
 
 const pick = fc.nat();
 
@@ -15,6 +17,16 @@ export const seasonStep: fc.Arbitrary<Step> = fc.oneof(
     putCoolerStock(to, { ...stock, varietyId: among(now.varieties, at) }),
   ),
   step("take stems out of the cooler", pick, (to, now, at) => removeCoolerStock(to, among(now.coolerStock, at))),
+  step("move stems out of the cooler", moveDraft, (to, now, move) =>
+    recordMoves(to, [
+      {
+        ...move,
+        varietyId: among(now.varieties, move.varietyId),
+        bookingId: move.bookingId === null ? null : among(now.bookings, move.bookingId),
+      },
+    ]),
+  ),
+  step("take a move back", pick, (to, now, at) => removeMove(to, among(now.coolerMoves, at))),
   step("record cuts", fc.array(cutDraft, { minLength: 1, maxLength: 3 }), (to, now, cuts) =>
     recordCuts(
       to,
@@ -36,5 +48,9 @@ export const seasonStep: fc.Arbitrary<Step> = fc.oneof(
     ),
   ),
   step("take back a review", pick, (to, now, at) => removeReviews(to, among(now.bookings, at))),
-  step("take back cuts", pick, (to, now, at) => removeCuts(to, [among(now.cuts, at)])),
+  // It comes through only where cuts were recorded before.
+  {
+    weight: 3,
+    arbitrary: step("take back cuts", pick, (to, now, at) => removeCuts(to, [among(now.cuts, at)])),
+  },
 );

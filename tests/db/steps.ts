@@ -115,7 +115,7 @@ export const anyStep: fc.Arbitrary<Step> = fc.oneof(
       recipes: now.recipes.slice(0, 1).map((row) => ({ ...row, origin: "own" })),
     }),
   ),
-  { arbitrary: seasonStep, weight: 5 },
+  { arbitrary: seasonStep, weight: 9 },
   step("take or remove weather", fc.tuple(fc.nat(800), fc.integer({ min: 1, max: 30 })), (to, now, [at, dayCount]) =>
     now.weather && at % 3 === 0
       ? removeWeather(to)

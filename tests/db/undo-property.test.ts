@@ -68,6 +68,7 @@ const WRITES = [
     "remove order",
     "record cuts",
     "take back cuts",
+    ...["move stems out of the cooler", "take a move back"],
     "note buds",
     "review an event",
     "take back a review",

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { toDay, toDayNumber } from "#lib/domain/day";
 import { BUD_SIGNS, type BudLook } from "#lib/domain/records/bud-look";
+import { MOVE_KINDS } from "#lib/domain/records/cooler-move";
 import type { Cut } from "#lib/domain/records/cut";
 import { day } from "../small-farm";
 
@@ -40,11 +41,35 @@ export const anyBudLooks = (bedId: fc.Arbitrary<number>, varietyId: fc.Arbitrary
     )
     .map((rows): BudLook[] => rows.map((row, index) => ({ id: index + 1, ...row })));
 
+/** Moves out of the cooler, the booking by its place among the farm's. */
+export const anyMoves = (varietyId: fc.Arbitrary<number>) =>
+  fc.array(
+    fc.record({
+      varietyId,
+      bookingId: fc.option(fc.nat(2)),
+      movedOn: anyDay,
+      cutOn: anyDay,
+      kind: fc.constantFrom(...MOVE_KINDS),
+      stemCount: fc.integer({ min: 1, max: 1_000_000 }),
+    }),
+    { maxLength: 4 },
+  );
+
+/** The booking of so many that a place stands for. */
+const bookingAt = (place: number | null, bookingCount: number): number | null =>
+  place === null || bookingCount === 0 ? null : 1 + (place % bookingCount);
+
+/** These rows for so many bookings. */
+export const forBookings = <Row extends { readonly bookingId: number | null }>(
+  rows: readonly Row[],
+  bookingCount: number,
+) => rows.map((row, index) => ({ ...row, id: index + 1, bookingId: bookingAt(row.bookingId, bookingCount) }));
+
 /** These cuts for so many bookings, at most one for each day, bed, variety and booking. */
 export function cutsFor(cuts: readonly Omit<Cut, "id">[], bookingCount: number): Cut[] {
   const byKey = new Map<string, Omit<Cut, "id">>();
   for (const row of cuts) {
-    const bookingId = row.bookingId === null || bookingCount === 0 ? null : 1 + (row.bookingId % bookingCount);
+    const bookingId = bookingAt(row.bookingId, bookingCount);
     byKey.set([row.cutOn, row.bedId, row.varietyId, bookingId].join(), { ...row, bookingId });
   }
   return [...byKey.values()].map((row, index) => ({ id: index + 1, ...row }));

@@ -14,7 +14,7 @@ import { monthDay, farm as plainFarm } from "../small-farm";
 import { anyBooking, between, share } from "./any-booking";
 import { anyClimate } from "./any-climate";
 import { anyCrop } from "./any-crop";
-import { anyBudLooks, anyCuts, anyDay, cutsFor } from "./any-cuts";
+import { anyBudLooks, anyCuts, anyDay, anyMoves, cutsFor, forBookings } from "./any-cuts";
 import { anyAge, anyAnchor, anyCourse } from "./any-heat";
 import { anyOrder } from "./any-order";
 import { anyRecipe } from "./any-recipe";
@@ -147,6 +147,7 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
               maxLength: 3,
             })
             .map(numbered),
+          coolerMoves: anyMoves(idOf(varieties)),
           budLooks: anyBudLooks(idOf(beds), idOf(varieties)),
           reviews: fc.uniqueArray(anyReview, { selector: ({ role }) => role, maxLength: 3 }),
           standingOrders: fc
@@ -159,6 +160,7 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
           ...all,
           cuts: cutsFor(all.cuts, all.bookings.length),
           reviews: all.bookings.length ? numbered(all.reviews.map((row) => ({ ...row, bookingId: 1 }))) : [],
+          coolerMoves: forBookings(all.coolerMoves, all.bookings.length),
         }));
       });
   });

@@ -1,95 +1,126 @@
 import type { Metadata } from "next";
-import { addDays, type Day, withWeekday } from "#lib/domain/day";
+import { toDayNumber, yearOf } from "#lib/domain/day";
 import { ById } from "#lib/domain/snapshot";
-import { type Hold, hasStretch, holdOf, isTooShort } from "#lib/plan/road/hold-window";
-import { countOf } from "#lib/plan/words/numbers";
+import { GONE_AFTER_DAYS, stemsIn, storedLots, unrecordedStems } from "#lib/plan/road/cooler";
+import { coolerLead, isPast, lotInWords } from "#lib/plan/words/cooler-words";
+import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { today } from "../../clock";
-import { loadFarm } from "../../load";
-import { ColourWord } from "../../ui/colour-words";
+import { loadPlan } from "../../load";
+import { Empty } from "../../ui/empty";
 import { Form } from "../../ui/form.client";
 import { FarmTabs } from "../farm-tabs";
-import { deleteCoolerStock } from "./cooler-actions";
+import { clearPast } from "./cooler-actions";
 import { CoolerForm } from "./cooler-form";
+import { LotCard } from "./lot-card";
+import { LotHistory } from "./lot-history";
 
 export const metadata: Metadata = { title: "Cooler" };
 
-/** What stands in the cooler: supply like any other, from the day it was cut. */
+/** Lots that stand open on a phone; the rest is a tap away. */
+const LOTS_FIRST = 12;
+
+/** What stands in the cooler, the oldest first: until when it is of use, for whom, and buttons for what leaves it. */
 export default function CoolerPage() {
-  const { farm, coolerStock, varieties, crops } = loadFarm();
-  const variety = new ById("variety", varieties);
-  const crop = new ById("crop", crops);
-  const now = today();
-  const byName = new Intl.Collator("en", { numeric: true });
-  const choices = varieties
-    .map(({ id, cropId, name, colour }) => ({
-      value: String(id),
-      label: `${crop.get(cropId).name} ${name} (${colour})`,
-    }))
-    .sort((a, b) => byName.compare(a.label, b.label));
+  const day = today();
+  const now = toDayNumber(day);
+  const plan = { ...loadPlan(yearOf(day)), today: now };
+  const { farm, varieties, crops, bookings } = plan.snapshot;
+  const lots = storedLots(plan);
+  const standing = lots.filter(({ leftStems }) => leftStems > 0);
+  const past = standing.filter((lot) => isPast(lot, now));
+  const keeping = standing.filter((lot) => !isPast(lot, now));
+  const empty = lots.filter(({ leftStems }) => leftStems === 0);
+  const clients = new ById("booking", bookings);
+  const choices = varietyChoices(varieties, new ById("crop", crops));
+  const of = { farm, today: now, choices, clientOf: (id: number) => clients.get(id).client };
+  const unrecorded = unrecordedStems(plan);
   return (
     <>
-      <h1>Farm: cooler</h1>
+      <h1>Cooler</h1>
       <FarmTabs open="/farm/cooler" />
-      <p>
-        Stems that stand ready and that the forecast does not hold: bought in, from another grower, or more than a bed
-        was forecast. What your beds were forecast to give on its day is in the plan already, so entering it here would
-        count it twice. They are matched before fresh ones, as long as their crop holds; take out what you have used or
-        thrown away.
-      </p>
-      {coolerStock.length === 0 && <p>The cooler is empty.</p>}
-      <ul className="cards">
-        {coolerStock.map((stock) => {
-          const { name, colour, cropId } = variety.get(stock.varietyId);
-          const ofCrop = crop.get(cropId);
-          const { name: cropName } = ofCrop;
-          return (
-            <li key={stock.id} className="card">
-              <h2 className="card-title">
-                {cropName} {name}, <ColourWord colour={colour} />
-              </h2>
-              <p>
-                {countOf(stock.stemCount, "stem")}, cut {withWeekday(stock.cutOn)}.{" "}
-                <HoldWords cutOn={stock.cutOn} hold={holdOf(ofCrop, farm)} leadDays={farm.leadDays} today={now} />
-              </p>
-              <details>
-                <summary>Change or take out</summary>
-                <CoolerForm choices={choices} farm={farm} stock={stock} label={`${cropName} ${name}`} />
-                <Form
-                  action={deleteCoolerStock}
-                  submit="Take out"
-                  hidden={{ stockId: stock.id }}
-                  label={`Take ${cropName} ${name} out`}
-                  isQuiet
-                />
-              </details>
-            </li>
-          );
-        })}
+      <p className="lead">{coolerLead(lots, now)}</p>
+      {standing.length === 0 && (
+        <Empty title="Nothing stands in the cooler">
+          <p>
+            What you record as cut on <a href="/today">Today</a> stands here by itself. Put in below what comes from
+            elsewhere.
+          </p>
+        </Empty>
+      )}
+      {past.length > 0 && (
+        <section aria-labelledby="past" className="notice bad">
+          <h2 id="past">{inWholes(stemsIn(past))} past their days</h2>
+          <ul className="cut-rows">
+            {past.map((lot) => (
+              <LotCard key={lotInWords(lot)} lot={lot} {...of} />
+            ))}
+          </ul>
+          <Form action={clearPast} submit={`Throw all ${inWholes(stemsIn(past))} away`} label="Past their days" />
+        </section>
+      )}
+      {keeping.length > 0 && <h2>The oldest first</h2>}
+      <ul className="cut-rows">
+        {keeping.slice(0, LOTS_FIRST).map((lot) => (
+          <LotCard key={lotInWords(lot)} lot={lot} {...of} />
+        ))}
       </ul>
+      {keeping.length > LOTS_FIRST && (
+        <details className="fold">
+          <summary>
+            {countOf(keeping.length - LOTS_FIRST, "more lot")}{" "}
+            <small>{countOf(stemsIn(keeping.slice(LOTS_FIRST)), "stem")}</small>
+          </summary>
+          <ul className="cut-rows">
+            {keeping.slice(LOTS_FIRST).map((lot) => (
+              <LotCard key={lotInWords(lot)} lot={lot} {...of} />
+            ))}
+          </ul>
+        </details>
+      )}
+      {empty.length > 0 && (
+        <details className="fold">
+          <summary>Emptied: {countOf(empty.length, "lot")}</summary>
+          <ul className="done-rows">
+            {empty.map((lot) => (
+              <li key={lotInWords(lot)}>
+                <span>{lotInWords(lot)}</span>
+                <LotHistory lot={lot} {...of} />
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+      {unrecorded > 0 && (
+        <p className="note">
+          {countOf(unrecorded, "stem")} for events ahead count as cut as planned and are not recorded: they stand in no
+          lot here. <a href="/today">Record those days</a> and they do.
+        </p>
+      )}
       <h2>Put stems in</h2>
+      <p className="note">
+        Stems that the forecast does not hold: from another grower, or more than a bed was forecast. What you record as
+        cut on Today stands here already. A lot that nobody empties counts as gone {GONE_AFTER_DAYS} days after its
+        last.
+      </p>
       {choices.length === 0 ? (
         <p>
           First add a variety to <a href="/farm/crops">one of the crops</a>.
         </p>
       ) : (
-        <CoolerForm key={coolerStock.length} choices={choices} farm={farm} label="Put stems in" />
+        <CoolerForm key={lots.length} choices={choices} farm={farm} label="Put stems in" />
       )}
     </>
   );
 }
 
-type HoldProps = { cutOn: Day; hold: Hold; leadDays: number; today: Day };
+const byName = new Intl.Collator("en", { numeric: true });
 
-function HoldWords({ cutOn, hold, leadDays, today }: HoldProps) {
-  const [lastGood, lastDay] = [hold.days, hold.stretchDays].map((days) => addDays(cutOn, Math.floor(days)));
-  if (isTooShort(hold, leadDays))
-    return <span className="short-word">It does not keep until an event: none can have it.</span>;
-  if (lastDay < today)
-    return <span className="short-word">Held too long since {withWeekday(lastDay)}: no longer matched.</span>;
-  return (
-    <span>
-      Good for events up to {withWeekday(lastGood)}
-      {hasStretch(hold) && `, at a stretch to ${withWeekday(lastDay)}`}.
-    </span>
-  );
-}
+type Named = { readonly id: number; readonly cropId: number; readonly name: string; readonly colour: string };
+
+const varietyChoices = (varieties: readonly Named[], crops: { get(id: number): { name: string } }) =>
+  varieties
+    .map(({ id, cropId, name, colour }) => ({
+      value: String(id),
+      label: `${crops.get(cropId).name} ${name} (${colour})`,
+    }))
+    .sort((a, b) => byName.compare(a.label, b.label));

@@ -3,6 +3,7 @@ import { BED } from "./bed";
 import { BOOKING_SHEET } from "./booking";
 import { BUD_LOOK_SHEET } from "./bud-look";
 import { COOLER_SHEET } from "./cooler-lot";
+import { COOLER_MOVE_SHEET } from "./cooler-move";
 import { CROP_SHEET } from "./crop";
 import { CURVE_SHEET } from "./curve";
 import { CUT_SHEET } from "./cut";
@@ -43,6 +44,7 @@ export const SHEETS = {
   orders: ORDER_SHEET,
   cooler: COOLER_SHEET,
   cuts: CUT_SHEET,
+  moves: COOLER_MOVE_SHEET,
   buds: BUD_LOOK_SHEET,
   reviews: REVIEW_SHEET,
   weather: WEATHER_SHEET,
@@ -66,6 +68,7 @@ export const SHEET_NAMES: readonly SheetName[] = [
   "promises",
   "orders",
   "cuts",
+  "moves",
   "buds",
   "reviews",
   "weather",

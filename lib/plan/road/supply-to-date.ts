@@ -1,11 +1,13 @@
 import { toDayNumber } from "#lib/domain/day";
+import type { CoolerMove } from "#lib/domain/records/cooler-move";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { buyInFinder } from "./buy-in";
+import { movesInOrder, type StoredStems, takeFromLot } from "./cooler-moves";
 import { type CutLot, cutLots } from "./cut-lots";
 import type { PlantingForecast } from "./forecast";
 import { type Match, match } from "./match";
 import type { Need } from "./needs";
-import { isDelivery, ordersPlan } from "./orders";
+import { deliveriesOf, isDelivery, ordersPlan } from "./orders";
 import { Shelf } from "./shelf";
 import { StandingStems } from "./standing-stems";
 import { coolerLots, type Stand, supplyOf, type VarietySupply } from "./supply";
@@ -29,30 +31,36 @@ export function supplyToDate(of: ToDate): VarietySupply[] {
   const { snapshot, plantings, seasons, today } = of;
   if (today === null) return supplyOf(snapshot, plantings, ...seasons);
   const stems = new StemsToDate(of);
-  const byDay = new Map<number, CutLot[]>();
-  for (const lot of cutLots(snapshot, plantings, seasons)) {
-    const known = byDay.get(lot.day);
-    if (known) known.push(lot);
-    else byDay.set(lot.day, [lot]);
-  }
-  for (const { booking } of of.needs)
-    if (booking.takenOn !== null && !byDay.has(toDayNumber(booking.takenOn)))
-      byDay.set(toDayNumber(booking.takenOn), []);
-  for (const [day, lots] of [...byDay].sort(([a], [b]) => a - b)) {
+  const lots = byDay(cutLots(snapshot, plantings, seasons), ({ day }) => day);
+  const moves = byDay(movesInOrder(snapshot.coolerMoves), ({ movedOn }) => toDayNumber(movedOn));
+  const taken = of.needs.flatMap(({ booking: { takenOn } }) => (takenOn === null ? [] : toDayNumber(takenOn)));
+  for (const day of [...new Set([...lots.keys(), ...moves.keys(), ...taken])].sort((a, b) => a - b)) {
     if (day > today) break;
     stems.pass(day);
-    stems.record(lots);
+    stems.record(lots.get(day) ?? []);
+    for (const move of moves.get(day) ?? []) stems.move(move);
   }
   stems.pass(today);
   return stems.supplies();
 }
 
+function byDay<Row>(rows: readonly Row[], dayOf: (row: Row) => number): Map<number, Row[]> {
+  const days = new Map<number, Row[]>();
+  for (const row of rows) {
+    const known = days.get(dayOf(row));
+    if (known) known.push(row);
+    else days.set(dayOf(row), [row]);
+  }
+  return days;
+}
+
 /** Stems that were cut. `bookingId` null: for nobody yet. */
-type CutStems = { readonly varietyId: number; readonly day: number; readonly stand: Stand; stems: number };
+type CutStems = StoredStems & { readonly stand: Stand };
 
 class StemsToDate {
   readonly #of: ToDate;
-  readonly #askers: ReadonlySet<number>;
+  /** The day of the event of each booking that asks for anything, and of each delivery. Day numbers. */
+  readonly #eventDays: ReadonlyMap<number, number>;
   readonly #buyIn: ReturnType<typeof buyInFinder>;
   readonly #standing: StandingStems;
   /** In the cooler for anybody. */
@@ -63,10 +71,14 @@ class StemsToDate {
 
   constructor(of: ToDate) {
     this.#of = of;
-    this.#askers = new Set(of.needs.map(({ booking }) => booking.id));
+    const deliveries = of.snapshot.coolerMoves.length > 0 ? deliveriesOf(of.snapshot.standingOrders, of.seasons) : [];
+    this.#eventDays = new Map([
+      ...of.needs.map(({ booking, eventDay }) => [booking.id, eventDay] as const),
+      ...deliveries.map(({ booking, eventOn }) => [booking.id, toDayNumber(eventOn)] as const),
+    ]);
     this.#buyIn = buyInFinder(of.snapshot);
     this.#standing = new StandingStems(of.plantings);
-    this.#free = coolerLots(of.snapshot, of.seasons);
+    this.#free = coolerLots(of.snapshot, of.seasons).map((lot) => ({ ...lot, bookingId: null }));
   }
 
   /** Lets the days before this one pass: each booking, and each delivery of a standing order, has what the match gave it, and what was given to nobody was not cut. */
@@ -83,11 +95,19 @@ class StemsToDate {
       if (goodStems === 0) continue;
       const stems = { varietyId: cut.varietyId, day, stand, stems: goodStems };
       // A booking that asks for nothing any more, as a cancelled one, has no stems of its own.
-      if (cut.bookingId !== null && this.#askers.has(cut.bookingId))
+      if (cut.bookingId !== null && this.#eventDays.has(cut.bookingId))
         this.#own.push({ ...stems, bookingId: cut.bookingId });
-      else this.#free.push(stems);
+      else this.#free.push({ ...stems, bookingId: null });
     }
     this.#standing.take(lots);
+  }
+
+  /** Takes what left the cooler on the day that is at hand from its lot [ST1]: gone, or out for a booking. */
+  move(move: CoolerMove): void {
+    const { bookingId } = move;
+    const taken = takeFromLot([...this.#free, ...this.#own], move, (id) => this.#eventDays.get(id) ?? null, this.#day);
+    if (move.kind === "thrown away" || bookingId === null || !this.#eventDays.has(bookingId)) return;
+    for (const { from, stems } of taken) this.#own.push({ ...from, bookingId, stems, isOut: true });
   }
 
   supplies = (): VarietySupply[] => this.#suppliesFor(() => true);

@@ -33,11 +33,14 @@ export const STRANGER_ACTIONS = ["chooseTheme", "join", "signIn"];
 const SIGNED_IN_ACTIONS = [...STRANGER_ACTIONS, "chooseSeason", "signOut", "undo"];
 export const HELPER_ACTIONS = [
   ...SIGNED_IN_ACTIONS,
+  "clearPast",
   "deleteCoolerStock",
+  "moveStems",
   "noteBuds",
   "saveCoolerStock",
   "saveCut",
   "takeBackCut",
+  "takeBackMove",
 ];
 export const DESIGNER_ACTIONS = [
   ...SIGNED_IN_ACTIONS,

@@ -32,6 +32,7 @@ const withRowsMixed = (farm: Snapshot, random: () => number): Snapshot => ({
   coolerStock: shuffled(farm.coolerStock, random),
   standingOrders: shuffled(farm.standingOrders, random),
   cuts: shuffled(farm.cuts, random),
+  coolerMoves: shuffled(farm.coolerMoves, random),
   budLooks: shuffled(farm.budLooks, random),
   reviews: shuffled(farm.reviews, random),
   bookings: shuffled(

@@ -1,0 +1,46 @@
+"use client";
+
+import { useState } from "react";
+import { useField } from "./form-context.client";
+import { described } from "./form-fields.client";
+
+type Props = {
+  name: string;
+  /** What is counted, for a screen reader: "Stems cut: B1, Dahlia Maple Row". */
+  label: string;
+  first: number;
+  least?: number;
+  /** What follows the number: buttons that may say it. Null while no whole number is typed. */
+  children: (count: number | null) => React.ReactNode;
+};
+
+/** A number of stems for a thumb: one fewer, one more, or typed. */
+export function StemCount({ name, label, first, least = 0, children }: Props) {
+  const [typed, setTyped] = useState(String(first));
+  const field = useField(name, "Stems");
+  const count = /^\d{1,7}$/.test(typed.trim()) ? Number(typed) : null;
+  const step = (by: number) => setTyped(String(Math.max(least, (count ?? first) + by)));
+  return (
+    <div className="cut-controls">
+      <span className="step">
+        <button type="button" aria-label={`One fewer: ${label}`} onClick={() => step(-1)}>
+          −
+        </button>
+        <input
+          id={field.id}
+          name={name}
+          inputMode="numeric"
+          autoComplete="off"
+          aria-label={label}
+          value={typed}
+          onChange={({ target }) => setTyped(target.value)}
+          {...described(field, null)}
+        />
+        <button type="button" aria-label={`One more: ${label}`} onClick={() => step(1)}>
+          +
+        </button>
+      </span>
+      {children(count)}
+    </div>
+  );
+}

@@ -1,0 +1,30 @@
+import type { BookingOwners } from "./booking-owners";
+import { linkBudLooks } from "./link-bud-looks";
+import { linkCuts } from "./link-cuts";
+import { linkMoves } from "./link-moves";
+import type { NameBook } from "./name-book";
+import type { SheetRows } from "./sheet-rows";
+import type { RowOf } from "./to-records";
+import type { VarietyBook } from "./variety-book";
+
+/** Names of the farm and of the upload that what happens in a season may have. */
+export type SeasonNames = {
+  readonly beds: NameBook;
+  readonly crops: NameBook;
+  readonly varieties: VarietyBook;
+  readonly owners: BookingOwners;
+};
+
+/** The sheets of what is recorded as a season happens, linked. */
+export const linkSeason = (
+  rows: {
+    readonly cuts: SheetRows<RowOf<"cuts">>;
+    readonly moves: SheetRows<RowOf<"moves">>;
+    readonly buds: SheetRows<RowOf<"buds">>;
+  },
+  names: SeasonNames,
+) => ({
+  cuts: linkCuts(rows.cuts, names),
+  moves: linkMoves(rows.moves, names),
+  buds: linkBudLooks(rows.buds, names),
+});

@@ -1,0 +1,100 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { breaches, DESK, openBrowser, openPage, PHONE, scrollsSideways, violations } from "./open-page";
+import { serveDemo } from "./serve-demo";
+
+/** The cooler on a picking day of the demo's season, with a thumb: what is cut stands in it, and leaves it with a tap. */
+
+let browser: Browser;
+let demo: Awaited<ReturnType<typeof serveDemo>>;
+beforeAll(async () => {
+  demo = await serveDemo("2027-06-10");
+  browser = await openBrowser();
+});
+afterAll(async () => {
+  await browser.close();
+  await demo.end();
+  expect(breaches).toEqual([]);
+});
+
+const open = (path: string, viewport = PHONE): Promise<Page> => openPage(browser, demo.address, path, viewport);
+const lots = (page: Page) => page.locator(".lot");
+
+async function putIn(page: Page, cutOn: string, stems: string): Promise<void> {
+  const form = page.getByRole("form", { name: "Put stems in" });
+  await form.getByLabel("Variety").selectOption({ index: 1 });
+  await form.getByLabel("Cut on").fill(cutOn);
+  await form.getByLabel("Stems").fill(stems);
+  const before = await lots(page).count();
+  await form.getByRole("button", { name: "Put them in" }).click();
+  await lots(page).nth(before).waitFor();
+}
+
+test("what is recorded as cut stands in the cooler for its wedding, and is taken out for it with one tap and put back with another", async () => {
+  const page = await open("/today");
+  await page
+    .getByRole("button", { name: /^Save \d+$/ })
+    .first()
+    .click();
+  await page.getByText("Recorded: 1 row").waitFor();
+  await page.goto(`${demo.address}/farm/cooler`, { waitUntil: "networkidle" });
+  const claim = lots(page).first().locator(".lot-claim").first();
+  const stems = Number((await claim.getByRole("button").textContent())?.match(/\d+/)?.[0]);
+  const lotCount = await lots(page).count();
+  await claim.getByRole("button").click();
+  await page.locator(".lastchange", { hasText: "took" }).waitFor();
+  expect(await page.locator(".lastchange").textContent()).toMatch(/took \d+ stems? of .* out of the cooler for The/);
+  expect(stems).toBeGreaterThan(0);
+  await page.getByRole("button", { name: /^Undo/ }).click();
+  await page.locator(".lastchange", { hasText: "took back" }).waitFor();
+  expect(await lots(page).count()).toBe(lotCount);
+  await page.close();
+});
+
+test("dead stems are thrown away by number, never more than stand there, and the history of the lot adds up", async () => {
+  const page = await open("/farm/cooler");
+  await putIn(page, "2027-06-09", "20");
+  const lot = lots(page).filter({ hasText: "20" }).first();
+  const count = lot.getByRole("textbox");
+  await count.fill("25");
+  await lot.getByRole("button", { name: /^Throw 25 away/ }).click();
+  await page.getByText("only 20 are left of this lot").first().waitFor();
+  await count.fill("6");
+  await lot.getByRole("button", { name: /^Throw 6 away/ }).click();
+  await page.getByText("20 in, 6 out: 14 stand there.").click();
+  await page.getByText("10 Jun: 6 thrown away").waitFor();
+  await page.getByRole("button", { name: "Take back" }).first().click();
+  await page.getByText("20 in, 0 out: 20 stand there.").waitFor();
+  await page.close();
+});
+
+test("what two people take out at once both counts", async () => {
+  const [one, other] = [await open("/farm/cooler"), await open("/farm/cooler")];
+  for (const page of [one, other]) {
+    const lot = lots(page).filter({ hasText: "20 in, 0 out" });
+    await lot.getByRole("textbox").fill("4");
+    await lot.getByRole("button", { name: /^Take 4 out/ }).click();
+    await page.locator(".lastchange", { hasText: "took 4 stems" }).waitFor();
+  }
+  await other.getByText("20 in, 8 out: 12 stand there.").waitFor();
+  await one.close();
+  await other.close();
+});
+
+test("what is past its days is told first and thrown away in one go", async () => {
+  const page = await open("/farm/cooler");
+  await putIn(page, "2027-05-28", "9");
+  await page.getByRole("heading", { name: "9 past their days" }).waitFor();
+  await page.getByRole("button", { name: "Throw all 9 away" }).click();
+  await page.getByRole("heading", { name: "9 past their days" }).waitFor({ state: "detached" });
+  await page.close();
+});
+
+test("the cooler reads well for everybody, at both widths", async () => {
+  for (const viewport of [DESK, PHONE]) {
+    const page = await open("/farm/cooler", viewport);
+    expect(await violations(page)).toEqual([]);
+    expect(await scrollsSideways(page)).toBe(false);
+    await page.close();
+  }
+});
