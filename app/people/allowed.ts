@@ -28,6 +28,8 @@ export const ROUTES: Readonly<Record<string, Beside>> = {
   "/bookings/coverage": DESIGNER,
   "/bookings/new": DESIGNER,
   "/bookings/review": DESIGNER,
+  "/bookings/season": OWNER_ALONE,
+  "/bookings/season/csv": OWNER_ALONE,
   "/buying": OWNER_ALONE,
   "/calendar/[key]": EVERYBODY,
   "/dates": DESIGNER,

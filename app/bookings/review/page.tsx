@@ -6,7 +6,7 @@ import { reviewLead } from "#lib/plan/words/review-words";
 import { SeasonHead } from "../../frame/season-head";
 import { seasonYear } from "../../frame/season-year";
 import { loadPlan } from "../../load";
-import { mayCall } from "../../people/allowed";
+import { mayCall, mayOpen } from "../../people/allowed";
 import { roleNow } from "../../people/who";
 import { AdviceList } from "./advice-list";
 import { EventForm } from "./event-form";
@@ -41,6 +41,11 @@ export default async function ReviewPage() {
           <summary>{countOf(older.length, "earlier event")} not reviewed</summary>
           <Events events={older} />
         </details>
+      )}
+      {mayOpen(roleNow(), "/bookings/season") && (
+        <p>
+          <a href="/bookings/season">What became of all stems of {year}, crop by crop</a>
+        </p>
       )}
       <ReviewedEvents events={done} />
       {done.length > 0 && (

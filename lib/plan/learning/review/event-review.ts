@@ -57,7 +57,8 @@ export const stemsCostCents = (roles: readonly RoleReview[]): number =>
     0,
   );
 
-const isHeldEvent = (status: Booking["status"]): boolean => status === "confirmed" || status === "held";
+/** Enquiries and cancelled bookings have no event. */
+export const isHeldEvent = (status: Booking["status"]): boolean => status === "confirmed" || status === "held";
 
 function rolesOf(parts: ReadonlyMap<Role, EventStems>, reviews: readonly Review[]): RoleReview[] {
   return ROLES.flatMap((role) => {

@@ -74,7 +74,7 @@ function beyondNeeds({ supplies, servings }: Match) {
 }
 
 /** Stems that were put into the cooler were bought in where the farm grew none of their variety in the season. */
-function boughtIn({ plantings }: Snapshot, seasonYear: number): (stand: Stand, varietyId: number) => boolean {
+export function boughtIn({ plantings }: Snapshot, seasonYear: number): (stand: Stand, varietyId: number) => boolean {
   const grown = new Set(
     plantings.filter((planting) => planting.seasonYear === seasonYear).map(({ varietyId }) => varietyId),
   );

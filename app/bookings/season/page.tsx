@@ -1,0 +1,73 @@
+import type { Metadata } from "next";
+import { type CropReview, type SeasonReview, seasonReview } from "#lib/plan/learning/review/season-review";
+import { inWholes } from "#lib/plan/words/numbers";
+import {
+  orderMoneyInWords,
+  seasonMoneyInWords,
+  seasonReviewLead,
+  soldShareInWords,
+} from "#lib/plan/words/season-review-words";
+import { SeasonHead } from "../../frame/season-head";
+import { seasonYear } from "../../frame/season-year";
+import { loadPlan } from "../../load";
+import { PrintButton } from "../../ui/print-button.client";
+import { type Column, Table } from "../../ui/table";
+
+export const metadata: Metadata = { title: "Season review" };
+
+/** What became of all that the season has cut: used, thrown away, sold, left, crop by crop. */
+export default async function SeasonReviewPage() {
+  const year = await seasonYear();
+  const review = seasonReview(loadPlan(year));
+  const money = seasonMoneyInWords(review);
+  return (
+    <>
+      <p className="crumb">
+        <a href="/bookings/review">Review</a>
+      </p>
+      <SeasonHead title={`What became of ${year}`} seasonYear={year} back="/bookings/season" />
+      <p className="lead">{seasonReviewLead(review)}</p>
+      {money && <p>{money}</p>}
+      {review.crops.length > 0 && (
+        <>
+          <div className="actions no-print">
+            <PrintButton />
+            <a className="button" href="/bookings/season/csv" download>
+              CSV
+            </a>
+          </div>
+          <Table
+            caption="Stems by crop"
+            isCaptionHidden
+            columns={columnsOf(review)}
+            rows={review.crops}
+            keyOf={({ crop }) => crop.id}
+          />
+          <p className="note">
+            Good stems are counted. A picking day that nobody recorded counts as cut as planned, so that what nobody
+            asked for was not cut; what events threw away is known where they are reviewed.
+          </p>
+        </>
+      )}
+    </>
+  );
+}
+
+function columnsOf({ total }: SeasonReview): Column<CropReview>[] {
+  const stems = (head: string, of: Exclude<keyof CropReview, "crop">): Column<CropReview> => ({
+    head,
+    kind: "number",
+    cell: (row) => inWholes(row[of]),
+    foot: inWholes(total[of]),
+  });
+  return [
+    { head: "Crop", kind: "name", cell: ({ crop }) => crop.name, foot: "All crops" },
+    stems("Cut", "cutStems"),
+    stems("Used at events", "usedStems"),
+    stems("Standing orders", "orderStems"),
+    stems("Thrown away", "thrownAwayStems"),
+    stems("Left", "leftStems"),
+    { head: "Sold or used", kind: "number", cell: soldShareInWords, foot: soldShareInWords(total) },
+    { head: "Orders bring", kind: "number", cell: orderMoneyInWords, foot: orderMoneyInWords(total) },
+  ];
+}

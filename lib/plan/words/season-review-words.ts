@@ -1,0 +1,24 @@
+import type { CropReview, SeasonReview } from "#lib/plan/learning/review/season-review";
+import { countOf, inMoney, inPercent, inRoundMoney, inWholes } from "./numbers";
+
+type Counted = Omit<CropReview, "crop">;
+
+/** "Of 12,340 stems cut so far 8,200 were used at events and 2,100 went to standing orders; 310 were thrown away, and 1,730 were left." */
+export function seasonReviewLead({ total }: Pick<SeasonReview, "total">): string {
+  const { cutStems, usedStems, orderStems, thrownAwayStems, leftStems } = total;
+  if (cutStems === 0) return "Nothing of this season has been cut yet.";
+  return `Of ${countOf(cutStems, "stem")} cut so far ${inWholes(usedStems)} were used at events and ${inWholes(orderStems)} went to standing orders; ${inWholes(thrownAwayStems)} were thrown away, and ${inWholes(leftStems)} were left.`;
+}
+
+/** "Events that are over bring $9,840, standing orders $2,730." Empty where no money is known. */
+export const seasonMoneyInWords = ({ bookingCents, total }: Pick<SeasonReview, "bookingCents" | "total">): string =>
+  bookingCents === 0 && total.orderCents === 0
+    ? ""
+    : `Events that are over bring ${inRoundMoney(bookingCents)}, standing orders ${inRoundMoney(total.orderCents)}.`;
+
+/** The share of a crop's stems that found a use, at an event or with an order: "85 %". */
+export const soldShareInWords = ({ usedStems, orderStems, cutStems }: Counted): string =>
+  cutStems === 0 ? "" : inPercent((usedStems + orderStems) / cutStems);
+
+/** What orders paid, empty where nothing. */
+export const orderMoneyInWords = ({ orderCents }: Counted): string => (orderCents === 0 ? "" : inMoney(orderCents));
