@@ -36,6 +36,7 @@ import "./bookings/promises/promises.css";
 import "./bookings/review/review.css";
 import "./picking/picking.css";
 import "./today/today.css";
+import "./field/field.css";
 import "./buying/buying.css";
 import "./picking/pick-paper.css";
 import "./picking/bucket-labels.css";
@@ -48,6 +49,7 @@ import "./farm/people/people.css";
 import "./farm/cooler/cooler.css";
 import "./look/print.css";
 import type { FarmFileRefused } from "#db/file/farm-file-refused";
+import { FieldBar } from "./field/field-bar.client";
 import { EnquiryLink } from "./frame/enquiry-link.client";
 import { FileRefused } from "./frame/file-refused";
 import { LastChange } from "./frame/last-change";
@@ -147,6 +149,7 @@ function Readable({ children }: { children: ReactNode }) {
           until that program lets go.
         </p>
       )}
+      <FieldBar />
       <LastChange />
       {children}
     </OfRevision>

@@ -36,13 +36,14 @@ test("db knows the words of the farm and nothing of the plan or the screens", ()
   expect(pathsWhere("db", ({ text }) => importsOf(text).some((name) => forbidden.test(name)))).toEqual([]);
 });
 
-test("of all else, only the clock, the time on the wall, the copies and the loading of the demo touch Date: no other file can know a time zone", () => {
+test("of all else, only the clock, that of the phone, the time on the wall, the copies and the loading of the demo touch Date: no other file can know a time zone", () => {
   const touches =
     /\bnew Date\b|\bDate\.(now|parse|UTC)\b|\bDateTimeFormat\b|\btoLocale(Date|Time)String\b|from "date-fns/;
   const found = ["app", "db", "demo"].flatMap((folder) => pathsWhere(folder, ({ text }) => touches.test(text)));
   // Copies are named and aged by moments in UTC, which are the same in every zone.
   expect(found.filter((path) => !path.startsWith("db/copies/"))).toEqual([
     "app/clock.ts",
+    "app/field/phone-clock.client.ts",
     "db/journal/wall-time.ts",
     "demo/load-demo.ts",
   ]);

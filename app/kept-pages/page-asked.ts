@@ -2,7 +2,8 @@ import type { IncomingMessage } from "node:http";
 import { withoutToken } from "../people/session-cookie";
 
 /** The pages that are made of the farm's records, the address, the season chosen, the day, the reader's role, and of nothing else. */
-const KEPT_ADDRESS = /^\/(?:$|\?|(?:bookings|beds|weeks|enquiry|what-if|keep-or-dig|picking|buying)(?:$|[/?]))/;
+const KEPT_ADDRESS =
+  /^\/(?:$|\?|(?:bookings|beds|weeks|enquiry|what-if|keep-or-dig|picking|buying|today|farm\/cooler)(?:$|[/?]))/;
 
 /**
  * Headers that change nothing of a page: it is the same whatever a browser accepts, and is not packed (next.config.ts). All others do, or might:

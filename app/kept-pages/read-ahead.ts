@@ -9,6 +9,9 @@ const LATELY_COUNT = 12;
 /** The header that tells our own asking from a reader's. */
 const OWN = "page-ahead";
 
+/** Where open pages hear of the farm's changes. */
+const LISTENING = "/changes";
+
 /** Asks the server itself for a page; done once it has been rendered, rejected when it failed. */
 export type Ask = (page: PageAsked) => Promise<void>;
 
@@ -77,7 +80,8 @@ export function readAhead(
   return (request, response) => {
     const isOwn = request.headers[OWN] === mark;
     delete request.headers[OWN];
-    if (!isOwn) {
+    // A page that only listens is no reader: it is answered for as long as it is open.
+    if (!isOwn && request.url !== LISTENING) {
       readerCount++;
       response.once("close", () => {
         readerCount--;

@@ -1,56 +1,98 @@
 "use client";
 
-import { useState } from "react";
+import { type FormEvent, startTransition, useActionState, useContext, useId, useState } from "react";
+import { counted, isOnlyHere, type SentTally, type Unsent } from "#lib/domain/unsent";
+import { countOf } from "#lib/plan/words/numbers";
+import { momentNow } from "../field/phone-clock.client";
+import { sendUnsent } from "../field/send-unsent.client";
+import { dropUnsent, keepUnsent } from "../field/unsent-store.client";
+import { useUnsentOf } from "../field/use-field.client";
+import { FarmRevision } from "../ui/farm-revision.client";
 import { FieldProblem } from "../ui/field-problem";
-import { Form } from "../ui/form.client";
-import { useField } from "../ui/form-context.client";
-import { described } from "../ui/form-fields.client";
+import { FRESH } from "../ui/form-state";
+import { newKey } from "../ui/sending";
 import { saveCut } from "./today-actions";
 
-type Props = {
-  cutOn: string;
-  bedId: number;
-  varietyId: number;
+type Props = Pick<SentTally, "cutOn" | "bedId" | "varietyId" | "asked" | "seenStems"> & {
   /** What the row is called: its bed, crop and variety. */
-  name: string;
-  stemsToCut: number;
-  /** By booking, in the order in which they are served. */
-  asked: readonly (readonly [bookingId: number, stemsToCut: number])[];
+  readonly name: string;
+  readonly stemsToCut: number;
 };
 
-/** One tap where it came as asked; fewer, more or none otherwise. */
-export const CutRow = ({ cutOn, bedId, varietyId, name, stemsToCut, asked }: Props) => (
-  <Form
-    action={saveCut}
-    label={`Record ${name}`}
-    hidden={{ cutOn, bedId, varietyId, asked: JSON.stringify(asked) }}
-    isQuiet
-  >
-    <Count name={name} stemsToCut={stemsToCut} />
-  </Form>
-);
+const MOST_STEMS = 1_000_000;
+const NO_COUNT = "write a whole number of stems, such as 12";
 
-function Count({ name, stemsToCut }: Pick<Props, "name" | "stemsToCut">) {
-  const [typed, setTyped] = useState(String(stemsToCut));
-  const field = useField("stemsCut", "Stems cut");
-  const count = /^\d{1,7}$/.test(typed.trim()) ? Number(typed) : null;
-  const step = (by: number) => setTyped(String(Math.max(0, (count ?? stemsToCut) + by)));
+/** One tap where it came as asked; fewer, more or none otherwise. What is counted is kept on the phone and sent when there is a line. */
+export function CutRow(props: Props) {
+  const unsent = useUnsentOf(props);
+  return unsent.length > 0 ? <CountedHere unsent={unsent} name={props.name} /> : <Count {...props} />;
+}
+
+/** What was counted here, until the list shows it. */
+function CountedHere({ unsent, name }: { readonly unsent: readonly Unsent[]; readonly name: string }) {
   return (
-    <>
+    <div className="counted-here" role="status">
+      {unsent.map((one) => (
+        <p key={one.tally.key}>
+          <span>
+            {one.tally.stemsCut === 0 ? "None left" : `${countOf(one.tally.stemsCut, "stem")} counted`}
+            {one.state === "taken" ? (
+              <b className="good-word"> ✓ saved</b>
+            ) : (
+              <b className="short-word"> · not sent yet</b>
+            )}
+          </span>
+          {isOnlyHere(one) && (
+            <button type="button" className="quiet" onClick={() => dropUnsent(one.tally.key)}>
+              Take back<span className="visually-hidden">: {name}</span>
+            </button>
+          )}
+        </p>
+      ))}
+    </div>
+  );
+}
+
+function Count({ name, stemsToCut, ...row }: Props) {
+  const seenRevision = useContext(FarmRevision) ?? 0;
+  // Without scripts the browser sends the form itself, and this is the answer.
+  const [posted, dispatch] = useActionState(saveCut, FRESH);
+  const [typed, setTyped] = useState<string | null>(null);
+  const [problem, setProblem] = useState<string | undefined>(posted.problems[0]?.message);
+  const id = useId();
+  const shown = typed ?? String(stemsToCut);
+  const count = countIn(shown);
+  const step = (by: number) => setTyped(String(Math.max(0, (count ?? stemsToCut) + by)));
+  const keep = (event: FormEvent<HTMLFormElement>) => {
+    event.preventDefault();
+    const { submitter } = event.nativeEvent as SubmitEvent;
+    const stemsCut = submitter?.getAttribute("name") === "none" ? 0 : count;
+    setProblem(stemsCut === null ? NO_COUNT : undefined);
+    if (stemsCut === null) return document.getElementById(id)?.focus();
+    keepUnsent(counted({ ...row, stemsCut, seenRevision, key: newKey(), countedAt: momentNow() }, name));
+    startTransition(() => void sendUnsent());
+  };
+  const hidden = { ...row, asked: JSON.stringify(row.asked), seenRevision };
+  return (
+    <form action={dispatch} onSubmit={keep} noValidate aria-label={`Record ${name}`}>
+      {Object.entries(hidden).map(([field, value]) => (
+        <input key={field} type="hidden" name={field} value={value} />
+      ))}
       <div className="cut-controls">
         <span className="step">
           <button type="button" aria-label={`One fewer: ${name}`} onClick={() => step(-1)}>
             −
           </button>
           <input
-            id={field.id}
+            id={id}
             name="stemsCut"
             inputMode="numeric"
             autoComplete="off"
             aria-label={`Stems cut: ${name}`}
-            value={typed}
+            aria-invalid={problem ? true : undefined}
+            aria-describedby={`${id}-problem`}
+            value={shown}
             onChange={({ target }) => setTyped(target.value)}
-            {...described(field, null)}
           />
           <button type="button" aria-label={`One more: ${name}`} onClick={() => step(1)}>
             +
@@ -63,7 +105,13 @@ function Count({ name, stemsToCut }: Pick<Props, "name" | "stemsToCut">) {
           None left
         </button>
       </div>
-      <FieldProblem id={field.problemId} message={field.problem} />
-    </>
+      <FieldProblem id={`${id}-problem`} message={problem} />
+    </form>
   );
+}
+
+/** A count as it is typed; null when it is none. */
+function countIn(typed: string): number | null {
+  const stems = /^\d{1,7}$/.test(typed.trim()) ? Number(typed) : Number.NaN;
+  return stems <= MOST_STEMS ? stems : null;
 }

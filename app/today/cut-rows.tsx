@@ -46,14 +46,20 @@ function byBed(rows: readonly RowToCut[]): { readonly place: string; readonly of
 const Rows = ({ rows, day }: Pick<Props, "rows" | "day">) => (
   <ul className="cut-rows">
     {rows.map((row) => (
-      <li key={`${row.bedId} ${row.variety.id} ${row.stemsToCut}`} className="card">
+      <li key={`${row.bedId} ${row.variety.id}`} className="card">
         <Row row={row} day={day} />
       </li>
     ))}
   </ul>
 );
 
-const Row = ({ row: { bedId, place, variety, crop, stemsToCut, parts }, day }: { row: RowToCut; day: string }) => (
+const Row = ({
+  row: { bedId, place, variety, crop, stemsToCut, parts, recordedStems, askedInAll },
+  day,
+}: {
+  row: RowToCut;
+  day: string;
+}) => (
   <>
     <h3 className="row apart">
       <span>
@@ -81,7 +87,8 @@ const Row = ({ row: { bedId, place, variety, crop, stemsToCut, parts }, day }: {
       varietyId={variety.id}
       name={`${place}, ${crop.name} ${variety.name}`}
       stemsToCut={stemsToCut}
-      asked={parts.map(({ booking, stemsToCut: stems }) => [booking.id, stems] as const)}
+      asked={askedInAll}
+      seenStems={recordedStems}
     />
   </>
 );

@@ -1,40 +1,109 @@
+import type { KeptTally } from "#lib/domain/tally";
+import { placeKey } from "#lib/plan/road/cut-lots";
 import type { RowCut } from "#lib/plan/road/day-to-cut";
 import { rowCutInWords } from "#lib/plan/words/cut-words";
+import { countersInWords, overfullInWords } from "#lib/plan/words/field-words";
 import { countOf } from "#lib/plan/words/numbers";
 import { Form } from "../ui/form.client";
-import { takeBackCut } from "./today-actions";
+import { TextField } from "../ui/form-fields.client";
+import { correctCut, takeBackCut } from "./today-actions";
 
-/** What was recorded, each row with its way back. */
-export function DoneRows({ rows }: { rows: readonly RowCut[] }) {
+type Props = {
+  readonly rows: readonly RowCut[];
+  /** Of the day, those that are in the record. */
+  readonly tallies: readonly KeptTally[];
+  /** What was expected to stand on the day, before grading, by bed and variety. */
+  readonly stemsReady: ReadonlyMap<string, number>;
+};
+
+/** What was recorded, each row with who counted it, its correction and its way back. */
+export function DoneRows({ rows, tallies, stemsReady }: Props) {
   if (rows.length === 0) return null;
+  const doubts = rows.map((row) => doubtOf(row, tallies, stemsReady));
   return (
-    <details className="fold">
-      <summary>
-        Recorded: {countOf(rows.length, "row")}{" "}
-        <small>
-          {countOf(
-            rows.reduce((sum, { stemsCut }) => sum + stemsCut, 0),
-            "stem",
-          )}{" "}
-          cut
-        </small>
-      </summary>
-      <ul className="done-rows">
-        {rows.map((row) => (
-          <li key={row.cuts[0].id}>
-            <span>
-              <b>{row.place}</b> {row.crop.name} {row.variety.name}: {rowCutInWords(row)}
-            </span>
-            <Form
-              action={takeBackCut}
-              submit="Take back"
-              label={`Take back the record of ${row.place}, ${row.crop.name} ${row.variety.name}`}
-              hidden={{ ids: JSON.stringify(row.cuts.map(({ id }) => id)) }}
-              isQuiet
-            />
-          </li>
-        ))}
-      </ul>
-    </details>
+    <>
+      {rows.map((row, index) =>
+        doubts[index] === null ? null : (
+          <p key={row.cuts[0].id} className="notice bad">
+            <b>{nameOf(row)}:</b> {doubts[index]} {countersInWords(ofRow(row, tallies))}. Correct it below if so.
+          </p>
+        ),
+      )}
+      <details className="fold">
+        <summary>
+          Recorded: {countOf(rows.length, "row")}{" "}
+          <small>
+            {countOf(
+              rows.reduce((sum, { stemsCut }) => sum + stemsCut, 0),
+              "stem",
+            )}{" "}
+            cut
+          </small>
+        </summary>
+        <ul className="done-rows">
+          {rows.map((row) => (
+            <Done key={row.cuts[0].id} row={row} counted={ofRow(row, tallies)} />
+          ))}
+        </ul>
+      </details>
+    </>
   );
+}
+
+function Done({ row, counted }: { row: RowCut; counted: readonly KeptTally[] }) {
+  const { cutOn, bedId, varietyId } = row.cuts[0];
+  const isShared = new Set(counted.map(({ countedBy }) => countedBy)).size > 1;
+  const isCorrected = counted.length > 0 && sumOf(counted) !== row.stemsCut;
+  return (
+    <li>
+      <span>
+        <b>{row.place}</b> {row.crop.name} {row.variety.name}: {rowCutInWords(row)}
+        {(isShared || isCorrected) && (
+          <small>
+            {" "}
+            ({isCorrected ? "corrected; counted: " : ""}
+            {countersInWords(counted)})
+          </small>
+        )}
+      </span>
+      <span className="row">
+        <details className="correct-row">
+          <summary>
+            Correct<span className="visually-hidden"> {nameOf(row)}</span>
+          </summary>
+          <Form
+            key={row.stemsCut}
+            action={correctCut}
+            submit="Correct"
+            label={`Correct ${nameOf(row)}`}
+            hidden={{ cutOn, bedId, varietyId }}
+            isQuiet
+          >
+            <TextField name="stemsCut" label="Stems cut in all" value={String(row.stemsCut)} inputMode="numeric" />
+          </Form>
+        </details>
+        <Form
+          action={takeBackCut}
+          submit="Take back"
+          label={`Take back the record of ${nameOf(row)}`}
+          hidden={{ ids: JSON.stringify(row.cuts.map(({ id }) => id)) }}
+          isQuiet
+        />
+      </span>
+    </li>
+  );
+}
+
+const nameOf = ({ place, crop, variety }: RowCut): string => `${place}, ${crop.name} ${variety.name}`;
+
+const sumOf = (tallies: readonly KeptTally[]): number => tallies.reduce((sum, { stemsCut }) => sum + stemsCut, 0);
+
+const ofRow = (row: RowCut, tallies: readonly KeptTally[]): KeptTally[] =>
+  tallies.filter((tally) => placeKey(tally) === placeKey(row.cuts[0]));
+
+/** Said as long as nobody has corrected what the counts add up to. */
+function doubtOf(row: RowCut, tallies: readonly KeptTally[], stemsReady: Props["stemsReady"]): string | null {
+  const counted = ofRow(row, tallies);
+  if (sumOf(counted) !== row.stemsCut) return null;
+  return overfullInWords(counted.length, row.stemsCut, stemsReady.get(placeKey(row.cuts[0])) ?? 0);
 }

@@ -1,11 +1,13 @@
 import type { Metadata } from "next";
+import { talliesOn } from "#db/read/tallies";
 import { addDays, type Day, daySchema, inFull, toDayNumber, yearOf } from "#lib/domain/day";
 import { dayToCut } from "#lib/plan/road/day-to-cut";
+import { stemsOnDay } from "#lib/plan/road/stems-on-day";
 import { cutSumInWords } from "#lib/plan/words/cut-words";
 import { ToReview } from "../bookings/review/to-review";
 import { today } from "../clock";
 import { Cautions } from "../frame/cautions";
-import { loadFarm } from "../load";
+import { farmDatabase, loadFarm, loadPlan, whileHeld } from "../load";
 import { mayOpen } from "../people/allowed";
 import { roleNow } from "../people/who";
 import { BucketCare } from "../picking/bucket-care";
@@ -14,6 +16,7 @@ import { BedsToWalk } from "./beds-to-walk";
 import { Bench } from "./bench";
 import { CutRows } from "./cut-rows";
 import { DoneRows } from "./done-rows";
+import { LateCounts } from "./late-counts";
 import { Moved } from "./moved";
 import { NotRecorded } from "./not-recorded";
 import { Soon } from "./soon";
@@ -30,6 +33,8 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
   const snapshot = loadFarm();
   const lines = loadLines({ day }) ?? [];
   const { open, done } = dayToCut(snapshot, lines, day);
+  const tallies = whileHeld(() => talliesOn(farmDatabase(), day), []);
+  const stemsReady = stemsOnDay(loadPlan(yearOf(day)).forecast.plantings, day);
   const crops = [...new Set([...open, ...done].map(({ crop }) => crop))];
   return (
     <>
@@ -59,7 +64,8 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
       </section>
       <Cautions crops={crops} />
       <CutRows rows={open} day={day} isPast={day !== now} />
-      <DoneRows rows={done} />
+      <LateCounts rows={done} late={tallies.filter(({ isApart }) => isApart)} />
+      <DoneRows rows={done} tallies={tallies.filter(({ isApart }) => !isApart)} stemsReady={stemsReady} />
       <Bench lines={lines} />
       {day === now && (
         <>

@@ -7,7 +7,7 @@ export const SAVE_KEY = "$saveKey";
 export const REVISION = "$revision";
 
 /** Long enough that no two sendings ever have the same; drawn here because `randomUUID` is not there on a farm's own network without https. */
-const newKey = (): string => crypto.getRandomValues(new Uint32Array(4)).join("-");
+export const newKey = (): string => crypto.getRandomValues(new Uint32Array(4)).join("-");
 
 /**
  * The keys of one form's sendings. What is sent twice before an answer came has one key, as a double click has; two contents sent shortly after one

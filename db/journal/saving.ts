@@ -25,7 +25,13 @@ export class SaveRefused extends Error {
   }
 }
 
+/** Changes after which the key of a form is forgotten. */
 const KEYS_KEPT = 1000;
+/** The same for the key of a tally, which a phone without signal may send again days later. */
+const TALLY_KEYS_KEPT = 20_000;
+
+/** The key of a tally as it is kept. */
+export const tallyKey = (key: string): string => `tally ${key}`;
 
 const underWay = new WeakMap<Database, Saving>();
 
@@ -81,7 +87,11 @@ export function settleSaving(sqlite: Database, save: Saving, changeId: number, r
   sqlite
     .prepare("INSERT INTO save_key (key, fingerprint, change_id, result_json) VALUES (?, ?, ?, ?)")
     .run(save.key, save.fingerprint, changeId, JSON.stringify(result ?? null));
-  sqlite.prepare("DELETE FROM save_key WHERE change_id <= (SELECT max(change_id) FROM save_key) - ?").run(KEYS_KEPT);
+  sqlite
+    .prepare(
+      `DELETE FROM save_key WHERE change_id <= (SELECT max(change_id) FROM save_key) - iif(key GLOB 'tally *', ?, ?)`,
+    )
+    .run(TALLY_KEYS_KEPT, KEYS_KEPT);
 }
 
 const TOO_OLD = {

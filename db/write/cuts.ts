@@ -1,54 +1,66 @@
-import { and, eq, isNull } from "drizzle-orm";
+import { and, eq, inArray, isNull } from "drizzle-orm";
 import type { FarmDatabase } from "#db/client";
 import { lastWriter } from "#db/journal/last-writer";
+import { type TallyPlace, talliesAt } from "#db/read/tallies";
 import { cut } from "#db/schema/cuts";
-import { inFull } from "#lib/domain/day";
-import type { CutDraft } from "#lib/domain/records/cut";
+import { tally } from "#db/schema/tallies";
+import { parseDay } from "#lib/domain/day";
+import type { Cut, CutDraft } from "#lib/domain/records/cut";
 import { counted, known } from "./known";
 import { addRow, changeRow, removeRow } from "./put-row";
 import { Refusals, refuse, refuseTwice } from "./refusal";
 import { type Written, write } from "./write";
 
-/**
- * Records cuts, all of them as one change, and gives their ids. Each takes the place of the cut of the same day, bed, variety and booking, so that
- * what is recorded twice is recorded once. Refused when a bed, variety or booking is not on the farm.
- */
-export const recordCuts = (database: FarmDatabase, drafts: readonly CutDraft[]): Written<readonly number[]> =>
-  write(database, () => {
-    const refusals = new Refusals();
-    const ids = refusals.each("cuts", drafts, (draft) => putCut(database, draft));
-    refusals.end();
-    const [first] = drafts;
-    const stems = drafts.reduce((sum, { stemsCut }) => sum + stemsCut, 0);
-    const where =
-      first && `${known(database, "variety", first.varietyId)} in bed ${known(database, "bed", first.bedId)}`;
-    const isOnePlace = drafts.every(({ bedId, varietyId }) => bedId === first.bedId && varietyId === first.varietyId);
-    const what = isOnePlace && where ? where : counted(drafts.length, "cut");
-    return {
-      title: `recorded ${counted(stems, "stem")} cut${first ? ` on ${inFull(first.cutOn)}` : ""}: ${what}`,
-      result: ids,
-    };
-  });
-
 const NOT_THEIRS = "somebody else recorded this cut: they or the owner can take it back";
 
 /**
- * Takes back the record of cuts, all of them as one change: the day stands as if nobody had recorded them.
- * @param by  who takes them back, where it is not the owner: what somebody else recorded is refused, and so is what is too old to know
+ * Takes back the record of cuts, all of them as one change: the day stands as if nobody had recorded or counted them.
+ * @param by  who takes them back, where it is not the owner: what somebody else recorded or counted is refused, and so is what is too old to know
  */
 export const removeCuts = (database: FarmDatabase, ids: readonly number[], by?: string): Written<readonly number[]> =>
   write(database, () => {
     const refusals = new Refusals();
     const names = refusals.each("cuts", ids, (id) => {
       const name = known(database, "cut", id);
-      if (by !== undefined && lastWriter(database, "cut", id) !== by) refuse("id", NOT_THEIRS);
+      if (by !== undefined && !isTheirs(database, id, by)) refuse("id", NOT_THEIRS);
       return name;
     });
     refusals.end();
+    const places = database
+      .select()
+      .from(cut)
+      .where(inArray(cut.id, [...ids]))
+      .all();
     for (const id of ids) removeRow(database, cut, id);
+    for (const place of places) removeTallies(database, place);
     const what = names.length === 1 ? names[0] : counted(names.length, "cut");
     return { title: `took back the record of ${what}`, result: ids };
   });
+
+/** Whether somebody wrote a cut last, and nobody else counted any of its row. */
+function isTheirs(database: FarmDatabase, id: number, by: string): boolean {
+  const row = database.select().from(cut).where(eq(cut.id, id)).get();
+  return (
+    lastWriter(database, "cut", id) === by &&
+    row !== undefined &&
+    talliesAt(database, row).every(({ countedBy }) => countedBy === by)
+  );
+}
+
+/** With the last record of a row goes who counted it. */
+function removeTallies(database: FarmDatabase, place: TallyPlace): void {
+  if (cutsAt(database, place).length > 0) return;
+  for (const { id } of talliesAt(database, place)) removeRow(database, tally, id);
+}
+
+/** What is recorded of a row of a day's list. */
+export const cutsAt = (database: FarmDatabase, { cutOn, bedId, varietyId }: TallyPlace): Cut[] =>
+  database
+    .select()
+    .from(cut)
+    .where(and(eq(cut.cutOn, cutOn), eq(cut.bedId, bedId), eq(cut.varietyId, varietyId)))
+    .all()
+    .map((row) => ({ ...row, cutOn: parseDay(row.cutOn) }));
 
 /** Makes the cut with this id what `draft` says, inside a change that is open. Refuses one that another record says already. */
 export const replaceCut = (database: FarmDatabase, id: number, draft: CutDraft): void =>

@@ -1,29 +1,77 @@
 import { expect, test } from "vitest";
-import { cutsOfRow } from "../../app/today/cut-values";
+import { talliesOn } from "#db/read/tallies";
+import { correct } from "../../app/today/correct-row";
+import { correctedRow, tallyOfRow } from "../../app/today/cut-values";
+import { takeTally } from "../../app/today/take-tally";
 import { FormValues } from "../../app/ui/form-values";
+import { done, kept, refused, withFarm } from "../db/kept-farm";
 
-const formOf = (asked: readonly (readonly [number, number])[], stemsCut: string) => {
+const ROW = { cutOn: "2027-06-10", bedId: "1", varietyId: "1", seenStems: "0", seenRevision: "1" };
+
+const formOf = (fields: Record<string, string>) => {
   const form = new FormData();
-  for (const [name, typed] of Object.entries({ cutOn: "2027-06-10", bedId: "1", varietyId: "1", stemsCut }))
-    form.set(name, typed);
-  form.set("asked", JSON.stringify(asked));
+  for (const [name, typed] of Object.entries({ ...ROW, ...fields })) form.set(name, typed);
   return new FormValues(form);
 };
 
-test("a row that a standing order shares is recorded for its wedding, and the order's part without a booking", () => {
-  const read = cutsOfRow(
-    formOf(
+/** What a browser without scripts sends of a row. */
+function tally(asked: readonly (readonly [number, number])[], stemsCut: string, more: Record<string, string> = {}) {
+  const read = tallyOfRow(formOf({ asked: JSON.stringify(asked), stemsCut, ...more }));
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
+  return read.parsed;
+}
+
+test("a row that a standing order shares is recorded for its wedding, and the order's part without a booking", () =>
+  withFarm((database) => {
+    const asked = [
+      [2, 5],
+      [-7, 4],
+    ] as const;
+    done(takeTally(database, tally(asked, "9"), kept(database)));
+    expect(kept(database).cuts.map(({ bookingId, stemsCut, stemsAsked }) => [bookingId, stemsCut, stemsAsked])).toEqual(
       [
-        [3, 5],
-        [-7, 4],
+        [2, 5, 5],
+        [null, 4, 4],
       ],
-      "9",
-    ),
-  );
-  expect(
-    read.ok && read.parsed.map(({ bookingId, stemsCut, stemsAsked }) => [bookingId, stemsCut, stemsAsked]),
-  ).toEqual([
-    [3, 5, 5],
-    [null, 4, 4],
-  ]);
+    );
+  }));
+
+test("none left is nothing, whatever number stands there; a number that is none is refused at its field", () => {
+  expect(tally([[2, 5]], "5", { none: "yes" }).stemsCut).toBe(0);
+  const read = tallyOfRow(formOf({ asked: "[[2,5]]", stemsCut: "some" }));
+  expect(!read.ok && read.problems.map(({ place }) => place)).toEqual(["stemsCut"]);
 });
+
+test("stems counted for a booking that has gone meanwhile are nobody's, and are not lost", () =>
+  withFarm((database) => {
+    done(takeTally(database, tally([[99, 5]], "5"), kept(database)));
+    expect(kept(database).cuts.map(({ bookingId, stemsCut }) => [bookingId, stemsCut])).toEqual([[null, 5]]);
+  }));
+
+test("[T10] a correction shares the row anew: of nine for two weddings, six are five and one", () =>
+  withFarm((database) => {
+    const asked = [
+      [1, 5],
+      [2, 4],
+    ] as const;
+    done(takeTally(database, tally(asked, "9"), kept(database)));
+    const read = correctedRow(formOf({ stemsCut: "6" }));
+    if (!read.ok) throw new Error(JSON.stringify(read.problems));
+    const corrected = done(correct(database, read.parsed, kept(database)));
+    expect(corrected.title).toBe("corrected Variety 1 in bed D1: 9 is now 6 stems");
+    expect(kept(database).cuts.map(({ bookingId, stemsCut, stemsAsked }) => [bookingId, stemsCut, stemsAsked])).toEqual(
+      [
+        [1, 5, 5],
+        [2, 1, 4],
+      ],
+    );
+    expect(talliesOn(database, ROW.cutOn).map(({ stemsCut, isApart }) => [stemsCut, isApart])).toEqual([[9, false]]);
+  }));
+
+test("a row that nobody has recorded cannot be corrected", () =>
+  withFarm((database) => {
+    const read = correctedRow(formOf({ stemsCut: "6" }));
+    expect(read.ok && refused(correct(database, read.parsed, kept(database)))).toEqual([
+      "stemsCut: nothing is recorded here any more: record it anew",
+    ]);
+  }));

@@ -115,6 +115,7 @@ test("the tables hold exactly the words of the domain, and nothing more", () => 
           "cooler_stock",
           "cut",
           "cooler_move",
+          "tally",
           "bud_look",
           "review",
           "weather_year",

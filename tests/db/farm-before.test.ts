@@ -3,10 +3,11 @@ import { farmBefore } from "#db/journal/farm-before";
 import { undoChange } from "#db/journal/journal";
 import { removeBed } from "#db/write/beds";
 import { removeBooking } from "#db/write/bookings";
-import { recordCuts, removeCuts } from "#db/write/cuts";
+import { removeCuts } from "#db/write/cuts";
 import { removePlanting } from "#db/write/plantings";
 import { day } from "../small-farm";
 import { changeOf, done, kept, withFarm } from "./kept-farm";
+import { recordCuts } from "./record-cuts";
 
 const MOMENT = "2027-06-10 00:00:00";
 

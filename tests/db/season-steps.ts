@@ -2,10 +2,12 @@ import fc from "fast-check";
 import { putCoolerStock, removeCoolerStock } from "#db/write/beds";
 import { recordBudLook } from "#db/write/bud-looks";
 import { recordMoves, removeMove } from "#db/write/cooler-moves";
-import { recordCuts, removeCuts } from "#db/write/cuts";
+import { removeCuts } from "#db/write/cuts";
 import { recordReviews, removeReviews } from "#db/write/reviews";
 import { anyReview } from "../any-review";
 import { among, budLookDraft, cutDraft, stockDraft } from "./arbitraries";
+import { corrected, taken, tally } from "./counted-rows";
+import { recordCuts } from "./record-cuts";
 import { type Step, step } from "./step";
 import { moveDraft } from "./store-arbitraries";
 
@@ -27,17 +29,38 @@ export const seasonStep: fc.Arbitrary<Step> = fc.oneof(
     ]),
   ),
   step("take a move back", pick, (to, now, at) => removeMove(to, among(now.coolerMoves, at))),
-  step("record cuts", fc.array(cutDraft, { minLength: 1, maxLength: 3 }), (to, now, cuts) =>
-    recordCuts(
+  {
+    weight: 3,
+    arbitrary: step("record cuts", fc.array(cutDraft, { minLength: 1, maxLength: 3 }), (to, now, cuts) =>
+      recordCuts(
+        to,
+        cuts.map((cut) => ({
+          ...cut,
+          bedId: among(now.beds, cut.bedId),
+          varietyId: among(now.varieties, cut.varietyId),
+          bookingId: cut.bookingId === null ? null : among(now.bookings, cut.bookingId),
+        })),
+      ),
+    ),
+  },
+  step("count a row", fc.tuple(cutDraft, fc.nat(3)), (to, now, [{ cutOn, bedId, varietyId, stemsCut }, seenStems]) =>
+    taken(
       to,
-      cuts.map((cut) => ({
-        ...cut,
-        bedId: among(now.beds, cut.bedId),
-        varietyId: among(now.varieties, cut.varietyId),
-        bookingId: cut.bookingId === null ? null : among(now.bookings, cut.bookingId),
-      })),
+      tally({
+        ...{ cutOn, stemsCut, seenStems },
+        bedId: among(now.beds, bedId),
+        varietyId: among(now.varieties, varietyId),
+      }),
+      "Wren",
     ),
   ),
+  {
+    weight: 4,
+    arbitrary: step("correct a row", fc.tuple(pick, pick), (to, now, [at, stemsCut]) => {
+      const place = now.cuts.find(({ id }) => id === among(now.cuts, at)) ?? tally();
+      return corrected(to, stemsCut % 1000, tally({ ...place, asked: [] }));
+    }),
+  },
   step("note buds", budLookDraft, (to, now, look) =>
     recordBudLook(to, { ...look, bedId: among(now.beds, look.bedId), varietyId: among(now.varieties, look.varietyId) }),
   ),

@@ -67,6 +67,8 @@ const WRITES = [
     "put order",
     "remove order",
     "record cuts",
+    "count a row",
+    "correct a row",
     "take back cuts",
     ...["move stems out of the cooler", "take a move back"],
     "note buds",

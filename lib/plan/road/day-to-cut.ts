@@ -18,6 +18,10 @@ export type RowToCut = {
   readonly stemsToCut: number;
   /** By day of the event, then by booking; standing orders, which take what bookings leave, last. */
   readonly parts: readonly (AskedPart & { readonly booking: Booking })[];
+  /** Stems that are recorded of it already: the list asks for more. */
+  readonly recordedStems: number;
+  /** What lists have asked for in all, by booking, those now recorded among it [T10]. */
+  readonly askedInAll: readonly (readonly [bookingId: number, stemsToCut: number])[];
 };
 
 /** What was recorded as cut of one variety in one bed. `stemsAsked` is null where no list asked. */
@@ -44,13 +48,8 @@ export function dayToCut(snapshot: Snapshot, lines: readonly PickLine[], day: st
     const key = placeKey(line.stand.planting.planting);
     rows.set(key, [...(rows.get(key) ?? []), line]);
   }
-  return {
-    open: [...rows.values()].map(rowToCut),
-    done: rowsCut(
-      snapshot,
-      snapshot.cuts.filter(({ cutOn }) => cutOn === day),
-    ),
-  };
+  const cuts = snapshot.cuts.filter(({ cutOn }) => cutOn === day);
+  return { open: [...rows.values()].map((lines) => rowToCut(lines, cuts)), done: rowsCut(snapshot, cuts) };
 }
 
 /** The days from a day on that a pick list asks for, before today, with their stems that nobody has recorded. Day numbers, the latest first. */
@@ -68,7 +67,7 @@ export function daysNotRecorded(
   return [...stemsOn].map(([day, stemsToCut]) => ({ day, stemsToCut })).sort((a, b) => b.day - a.day);
 }
 
-function rowToCut(lines: readonly PickLine[]): RowToCut {
+function rowToCut(lines: readonly PickLine[], cuts: readonly Cut[]): RowToCut {
   const [{ stand, variety, crop }] = lines;
   const byBooking = new Map<number, { bookingId: number; stemsToCut: number; booking: Booking }>();
   for (const { booking, stemsToCut } of lines) {
@@ -78,14 +77,29 @@ function rowToCut(lines: readonly PickLine[]): RowToCut {
   const inTurn = (a: Booking, b: Booking) =>
     Number(isDelivery(a)) - Number(isDelivery(b)) ||
     (a.eventOn < b.eventOn ? -1 : a.eventOn > b.eventOn ? 1 : a.id - b.id);
+  const bedId = stand.kind === "planting" ? stand.planting.bed.id : 0;
+  const parts = [...byBooking.values()].sort((a, b) => inTurn(a.booking, b.booking));
+  const recorded = cuts.filter((cut) => placeKey(cut) === placeKey({ bedId, varietyId: variety.id }));
   return {
-    bedId: stand.kind === "planting" ? stand.planting.bed.id : 0,
+    bedId,
     place: placeOf(stand),
     variety,
     crop,
     stemsToCut: lines.reduce((sum, { stemsToCut }) => sum + stemsToCut, 0),
-    parts: [...byBooking.values()].sort((a, b) => inTurn(a.booking, b.booking)),
+    parts,
+    recordedStems: recorded.reduce((sum, { stemsCut }) => sum + stemsCut, 0),
+    askedInAll: askedInAll(parts, recorded),
   };
+}
+
+/** Standing orders share one record: what was asked of it before stands with the first of them. */
+function askedInAll(parts: RowToCut["parts"], recorded: readonly Cut[]): RowToCut["askedInAll"] {
+  const firstOrder = parts.find(({ booking }) => isDelivery(booking))?.booking.id;
+  return parts.map(({ booking: { id }, stemsToCut }) => {
+    const bookingId = id === firstOrder ? null : id;
+    const before = recorded.find((cut) => cut.bookingId === bookingId)?.stemsAsked ?? 0;
+    return [id, stemsToCut + before];
+  });
 }
 
 function rowsCut({ beds, varieties, crops }: Snapshot, cuts: readonly Cut[]): RowCut[] {

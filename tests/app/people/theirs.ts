@@ -2,6 +2,7 @@
 export const HELPER_ROUTES = [
   "/beds/buds",
   "/calendar/[key]",
+  "/changes",
   "/farm/cooler",
   "/join/[code]",
   "/not-yours",
@@ -12,6 +13,7 @@ export const HELPER_ROUTES = [
   "/picking/print",
   "/sign-in",
   "/today",
+  "/today/tallies",
 ];
 export const DESIGNER_ROUTES = [
   "/beds",
@@ -21,6 +23,7 @@ export const DESIGNER_ROUTES = [
   "/bookings/coverage",
   "/bookings/new",
   "/calendar/[key]",
+  "/changes",
   "/dates",
   "/enquiry",
   "/enquiry/answer",
@@ -34,11 +37,13 @@ const SIGNED_IN_ACTIONS = [...STRANGER_ACTIONS, "chooseSeason", "signOut", "undo
 export const HELPER_ACTIONS = [
   ...SIGNED_IN_ACTIONS,
   "clearPast",
+  "correctCut",
   "deleteCoolerStock",
   "moveStems",
   "noteBuds",
   "saveCoolerStock",
   "saveCut",
+  "settleCount",
   "takeBackCut",
   "takeBackMove",
 ];

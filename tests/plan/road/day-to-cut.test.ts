@@ -69,6 +69,50 @@ test("[T6] parts sum to what was cut, name every booking, and none gets more tha
   );
 });
 
+test("[T10] what a second one counts of a row fills what the first left, then is nobody's; what lists asked is the most that any did", () => {
+  const asked = [
+    { bookingId: 4, stemsToCut: 5 },
+    { bookingId: 2, stemsToCut: 4 },
+  ];
+  const first = splitCut(asked, 7);
+  const second = splitCut(asked, 4, first);
+  expect(second.map(({ bookingId, stemsCut, stemsAsked }) => [bookingId, stemsCut, stemsAsked])).toEqual([
+    [4, 5, 5],
+    [2, 4, 4],
+    [null, 2, 0],
+  ]);
+  const more = splitCut([{ bookingId: 4, stemsToCut: 8 }], 3, second);
+  expect(more).toEqual([{ bookingId: 4, stemsCut: 8, stemsAsked: 8 }]);
+});
+
+test("[T10] counts of one list give each booking the same in whichever order they come, and as much as one count of them all", () => {
+  const anyCounts = fc.record({
+    asked: fc.uniqueArray(fc.record({ bookingId: fc.integer({ min: 1, max: 9 }), stemsToCut: fc.nat(30) }), {
+      selector: ({ bookingId }) => bookingId,
+      minLength: 1,
+      maxLength: 5,
+    }),
+    counts: fc.array(fc.nat(20), { minLength: 1, maxLength: 6 }),
+  });
+  fc.assert(
+    fc.property(anyCounts, ({ asked, counts }) => {
+      const inTurn = (order: readonly number[]) =>
+        order.reduce<ReturnType<typeof splitCut>>((recorded, stems) => {
+          const parts = splitCut(asked, stems, recorded);
+          const named = new Set(parts.map(({ bookingId }) => bookingId));
+          return [...parts, ...recorded.filter(({ bookingId }) => !named.has(bookingId))];
+        }, []);
+      const atOnce = splitCut(
+        asked,
+        counts.reduce((sum, stems) => sum + stems, 0),
+      );
+      expect(inTurn(counts)).toEqual(atOnce);
+      expect(inTurn(counts.toReversed())).toEqual(atOnce);
+    }),
+    { ...anySeed, numRuns: 100 },
+  );
+});
+
 const FARM = snapshot({
   farm: farm({ pickingWeekdays: [1, 2, 3, 4, 5, 6, 7] }),
   plantings: [planting({ id: 1, plantCount: 70 })],

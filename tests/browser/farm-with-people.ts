@@ -1,0 +1,64 @@
+import { type ChildProcess, spawnSync } from "node:child_process";
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { Browser, Page } from "playwright-core";
+import { PHONE } from "./open-page";
+import { serveBuilt } from "./served";
+
+const PASSWORD = "three hens and a heron";
+
+/** The demo farm, open to its people on an address of its own that stands for the farm's network. */
+export type FarmWithPeople = {
+  readonly address: string;
+  /** A phone on which the owner is signed in. */
+  readonly ownersPhone: (browser: Browser) => Promise<Page>;
+  /** A phone that has joined as a helper by the code on the owner's screen. */
+  readonly helpersPhone: (browser: Browser, owner: Page, name: string) => Promise<Page>;
+  readonly end: () => Promise<void>;
+};
+
+export async function farmWithPeople(today: string): Promise<FarmWithPeople> {
+  const folder = mkdtempSync(join(tmpdir(), "farm-field-"));
+  const file = join(folder, "farm.sqlite");
+  const env = { ...process.env, NODE_ENV: "production" as const, FARM_FILE: file, FARM_TODAY: today };
+  const run = (script: string, options: readonly string[], input = "") =>
+    spawnSync(process.execPath, ["--import", "tsx", script, ...options], { env, input, encoding: "utf8" });
+  run("demo/load-demo.ts", [file]);
+  run("db/people/run-password.ts", [], `${PASSWORD}\n`);
+  const { server, address } = await serveBuilt(env, ["--people", "--host", "127.0.0.2"]);
+  const phone = async (browser: Browser) => (await browser.newContext({ viewport: PHONE })).newPage();
+  return {
+    address,
+    ownersPhone: async (browser) => {
+      const page = await phone(browser);
+      await page.goto(`${address}/sign-in`, { waitUntil: "load" });
+      await page.getByLabel("The owner’s password").fill(PASSWORD);
+      await page.getByRole("button", { name: "Sign in" }).click();
+      await page.waitForURL(`${address}/`);
+      return page;
+    },
+    helpersPhone: async (browser, owner, name) => {
+      await owner.goto(`${address}/farm/people`, { waitUntil: "load" });
+      await owner.getByLabel("Name").fill(name);
+      await owner.getByLabel("Does what").selectOption("helper");
+      await owner.getByRole("button", { name: "Take on" }).click();
+      await owner.getByRole("button", { name: `Code for a phone: ${name}` }).click();
+      const page = await phone(browser);
+      await page.goto((await owner.locator(".join-code code").textContent()) ?? "", { waitUntil: "load" });
+      await page.getByRole("button", { name: "Join on this phone" }).click();
+      await page.waitForURL(`${address}/today`);
+      return page;
+    },
+    end: async () => {
+      await ended(server);
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+}
+
+const ended = (server: ChildProcess): Promise<void> =>
+  new Promise((resolve) => {
+    server.once("exit", () => resolve());
+    server.kill("SIGTERM");
+  });
