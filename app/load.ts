@@ -81,8 +81,9 @@ export function loadFarm(): Snapshot {
 const isForHelper = (): boolean => ["helper", "stranger"].includes(roleNow());
 const plansKept = (): KeptPlans => (isForHelper() ? kept.plansForHelpers : kept.plans);
 
+/** A new day is a new farm: what is kept with the old one may rest on its day. */
 function loaded(): Loaded {
-  const stamp = stampNow();
+  const stamp = `${stampNow()} ${today()}`;
   if (kept.loaded?.stamp === stamp) return kept.loaded;
   const read = loadSnapshot(farmDatabase(), kept.memory);
   if (!read.ok) throw new FarmUnreadable(read.problems);

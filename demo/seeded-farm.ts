@@ -157,6 +157,7 @@ function seededBooking(
     id,
     client: `Invented client ${id}`,
     status,
+    lapsesAfter: null,
     eventOn: dayInYear(monthDay as MonthDay, seasonYear),
     palette: [...oneOf(random, PALETTES)],
     alternativeColours: [],

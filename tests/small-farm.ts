@@ -28,6 +28,7 @@ export const farm = (given: Partial<Farm> = {}): Farm => ({
   pickingWeekdays: [1, 3, 4, 6],
   leadDays: 2,
   orderDaysAhead: 21,
+  ...{ enquiryDays: 14, holdDays: 30 },
   spareShare: 0.1,
   promiseLossCents: null,
   storeC: null,
@@ -177,6 +178,7 @@ export const recipe = (given: Partial<Recipe> & { id: number }): Recipe => ({
 export const booking = (given: Partial<Booking> & { id: number }): Booking => ({
   client: `Client ${given.id}`,
   status: "confirmed",
+  lapsesAfter: null,
   eventOn: day("2027-06-12"),
   palette: [],
   alternativeColours: [],

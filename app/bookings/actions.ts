@@ -3,6 +3,7 @@
 import { z } from "zod";
 import { addBooking, removeBooking, setBookingStatus, updateBooking } from "#db/write/bookings";
 import { yearOf } from "#lib/domain/day";
+import { habitualLapse } from "#lib/plan/road/lapsed";
 import { promisedDraft } from "#lib/plan/road/promised-draft";
 import { takenToday } from "#lib/plan/road/taken-on";
 import { action, idIn, readEntry } from "../action";
@@ -30,13 +31,14 @@ export const saveBooking = action(
   (bookingId) => `/bookings/${bookingId}`,
 );
 
-/** Cancels a booking, or takes it back as an enquiry of today; what it was promised lapses, and an undo brings that back too. It is confirmed on its own page, by its form. */
+/** Cancels a booking, or takes it back as an enquiry of today, which lapses by the farm's habit; what it was promised lapses, and an undo brings that back too. It is confirmed on its own page, by its form. */
 export const changeStatus = action(
   z.object({ bookingId: z.coerce.number().int(), status: z.enum(["cancelled", "enquiry"]) }),
-  (database, { bookingId, status }, { bookings }) => {
-    const isReopened =
-      bookings.some((row) => row.id === bookingId && row.status === "cancelled") && status === "enquiry";
-    return setBookingStatus(database, bookingId, status, isReopened ? { takenOn: today() } : {});
+  (database, { bookingId, status }, { farm, bookings }) => {
+    const booking = bookings.find(({ id }) => id === bookingId);
+    const isReopened = booking?.status === "cancelled" && status === "enquiry";
+    const lapsesAfter = booking ? habitualLapse({ ...booking, status }, farm, today()) : null;
+    return setBookingStatus(database, bookingId, status, { lapsesAfter, ...(isReopened ? { takenOn: today() } : {}) });
   },
 );
 

@@ -3,6 +3,7 @@ import { z } from "zod";
 import { yearOf } from "#lib/domain/day";
 import { bookingColours } from "#lib/plan/road/booking-colours";
 import { coverageByBooking } from "#lib/plan/road/coverage";
+import { asksForStems, isLapsed } from "#lib/plan/road/lapsed";
 import type { Plan } from "#lib/plan/road/plan";
 import { today } from "../clock";
 import { SeasonHead } from "../frame/season-head";
@@ -14,6 +15,8 @@ import { Empty } from "../ui/empty";
 import type { BookingLine } from "./booking-line";
 import { BookingMonths } from "./booking-months";
 import { BookingSide } from "./booking-side";
+import { LapseNews } from "./lapses/lapse-news";
+import { LapsedBookings } from "./lapses/lapsed-bookings";
 import { NextEvent } from "./next-event";
 import { PromiseNews } from "./promises/promise-news";
 import { ofShow, SHOWS, ShowFilter } from "./show-filter";
@@ -22,14 +25,15 @@ export const metadata: Metadata = { title: "Bookings" };
 
 const query = z.object({ show: z.enum(SHOWS).catch("all") });
 
-/** The next event, then every booking of the season month by month, a line each. Months that are over and cancelled bookings are folded. */
+/** The next event, then every booking of the season month by month, a line each. Months that are over, bookings that lapsed and cancelled ones are folded. */
 export default async function BookingsPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
   const { show } = query.parse(await searchParams);
   const year = await seasonYear();
   const now = today();
   const plan = loadPlan(year);
   const lines = linesOf(plan);
-  const live = lines.filter(({ booking }) => booking.status !== "cancelled");
+  const live = lines.filter(({ booking }) => asksForStems(booking, now));
+  const lapsed = lines.filter(({ booking }) => isLapsed(booking, now));
   const toCome = live.filter(({ booking }) => booking.eventOn >= now);
   const done = live.filter(({ booking }) => booking.eventOn < now);
   return (
@@ -56,12 +60,14 @@ export default async function BookingsPage({ searchParams }: { searchParams: Pro
             <BookingSide toCome={toCome} done={done} />
           </div>
           <PromiseNews plan={plan} today={now} />
+          <LapseNews snapshot={plan.snapshot} seasonYear={year} today={now} />
           <ShowFilter show={show} lines={toCome} />
           <p className="note">
             One bloom is twenty stems, one ring twenty short; then the stems asked and what is short.
           </p>
           <BookingMonths lines={done} title="gone by" />
           <BookingMonths lines={toCome.filter(ofShow(show))} />
+          <LapsedBookings lines={lapsed} today={now} />
           <BookingMonths lines={lines.filter(({ booking }) => booking.status === "cancelled")} title="cancelled" />
         </>
       )}

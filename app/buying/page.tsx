@@ -23,20 +23,20 @@ const query = z.object({
   show: z.enum(["first", "all"]).catch("first"),
 });
 
-/** What to buy in, by the day to order it, and what is over and could be sold. */
+/** What to buy in, by the day to order it, for bookings that are more than an enquiry, and what is over and could be sold. */
 export default async function BuyingPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
   const { from, show } = query.parse(await searchParams);
   const year = await seasonYear();
   const plan = loadPlan(year);
   const now = toDayNumber(today());
-  const open = plan.buying.filter((line) => from === "start" || line.gap.need.eventDay >= now);
-  const ahead = plan.gaps.filter((gap) => from === "start" || gap.need.eventDay >= now);
+  const open = plan.work.buying.filter((line) => from === "start" || line.gap.need.eventDay >= now);
+  const ahead = plan.work.gaps.filter((gap) => from === "start" || gap.need.eventDay >= now);
   const stems = ahead.reduce((sum, gap) => sum + gap.shortStems, 0);
   const lacking = notToBeHad(plan.snapshot, ahead);
   return (
     <>
       <SeasonHead title={`Buying, season ${year}`} seasonYear={year} back="/buying" />
-      {bookingsOf(plan.match, plan.seasonYear).length === 0 ? (
+      {bookingsOf(plan.work.match, plan.seasonYear).length === 0 ? (
         <Empty title="Nothing is booked">
           <p>What to buy in follows from bookings and beds: enter a booking first.</p>
           <a className="button main" href="/bookings/new">

@@ -20,8 +20,9 @@ export const holdEnquiry = action(
     const { client, heldUntil } = hold.parsed;
     const problems = oddDays(asked.parsed.eventOn, heldUntil);
     if (problems.length > 0) return { ok: false, problems };
-    const note = holdNote(asked.parsed, { askedOn: today(), heldUntil });
-    return { ok: true, parsed: { ...heldBooking(asked.parsed, farm), client, note, takenOn: today() } };
+    const note = holdNote(asked.parsed, today());
+    const held = heldBooking(asked.parsed, farm);
+    return { ok: true, parsed: { ...held, client, lapsesAfter: heldUntil, note, takenOn: today() } };
   },
   addBooking,
   (bookingId) => `/enquiry?held=${bookingId}`,

@@ -13,9 +13,6 @@ import { weekBookings } from "./week-bookings";
 
 export const metadata: Metadata = { title: "Enquiry" };
 
-/** An enquiry is held for so many days, unless she says otherwise. Our assumption. */
-const HOLD_DAYS = 14;
-
 /** The question of somebody on the phone: filled in, it answers as it is typed. Before that, what each Saturday of the season has left. */
 export default async function EnquiryPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
   const asked = await searchParams;
@@ -29,7 +26,7 @@ export default async function EnquiryPage({ searchParams }: { searchParams: Prom
         key={String(asked.held)}
         initial={form}
         first={isUnasked(form) ? [] : firstLines(form)}
-        holdUntil={addDays(today(), HOLD_DAYS)}
+        holdUntil={addDays(today(), farm.holdDays)}
         saturdays={saturdaysLeft(year)}
         seasonYear={year}
         ownColours={farm.ownColours}
@@ -55,7 +52,7 @@ function firstLines(form: EnquiryForm): AnswerLine[] {
 /** What each Saturday still to come has left, promised in poor years and likely. */
 function saturdaysLeft(year: number): OtherDayView[] {
   const plan = loadPlan(year);
-  const bookingsOf = weekBookings(plan.snapshot);
+  const bookingsOf = weekBookings(plan.snapshot, today());
   const ahead = openDates(plan, loadPoorYears(year)).filter(({ day }) => day >= today());
   return ahead
     .slice(0, ahead.findLastIndex(({ focalStems }) => focalStems > 0) + 1)

@@ -5,6 +5,7 @@ import { withKeptBeds } from "#lib/plan/winter/beds";
 import { withExpectedBookings } from "#lib/plan/winter/expected-bookings";
 import { plantingsToChange } from "#lib/plan/winter/kept-beds";
 import { keptInWords } from "#lib/plan/words/keep-or-dig-words";
+import { today } from "../clock";
 import { loadPlan } from "../load";
 
 type Tried = {
@@ -74,7 +75,7 @@ export type BoardInWords = KeepBoard & { readonly words: string };
 /** The plan that Keep or dig reckons with: the farm's own, or with the bookings still to come. */
 function reckonedPlan(seasonYear: number): Plan {
   const own = loadPlan(seasonYear);
-  const expected = withExpectedBookings(own.snapshot, seasonYear);
+  const expected = withExpectedBookings(own.snapshot, seasonYear, today());
   if (expected === own.snapshot) return own;
   return latest(tried(expected).plans, `as it stands ${seasonYear} ${own.today}`, PLANS_KEPT, () =>
     plan(expected, seasonYear, undefined, own, own.today),

@@ -98,6 +98,8 @@ export const ACTIONS: Readonly<Record<string, Beside>> = {
   "bookings/actions.ts#saveBooking": DESIGNER,
   "bookings/editor/own-colour-action.ts#rememberColour": DESIGNER,
   "bookings/editor/pasted-action.ts#readPasted": DESIGNER,
+  "bookings/lapses/lapse-actions.ts#giveLapses": DESIGNER,
+  "bookings/lapses/lapse-actions.ts#reopenBooking": DESIGNER,
   "bookings/promises/promise-actions.ts#promiseAllCovered": DESIGNER,
   "bookings/promises/promise-actions.ts#promiseCovered": DESIGNER,
   "bookings/review/review-actions.ts#adoptRecipe": OWNER_ALONE,

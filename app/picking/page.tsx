@@ -1,11 +1,11 @@
 import type { Metadata } from "next";
 import { inFull, mondayOfIsoWeek, type toDay, toDayNumber, weekInWords } from "#lib/domain/day";
-import { byPickingDay } from "#lib/plan/road/pick-sheets";
+import { byPickingDay, type PickChoice } from "#lib/plan/road/pick-sheets";
 import { today } from "../clock";
 import { Cautions } from "../frame/cautions";
 import { SeasonHead } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
-import { loadPlan } from "../load";
+import { loadFarm, loadPlan } from "../load";
 import { BucketCare } from "./bucket-care";
 import { choiceOf, queryOf } from "./choice";
 import { loadLines } from "./load-lines";
@@ -36,8 +36,17 @@ export default async function PickingPage({ searchParams }: { searchParams: Prom
         <>
           <h1>Nothing to pick</h1>
           <p>
-            No stems are matched for this {"bookingId" in choice ? "booking" : "day"}.{" "}
-            <a href="/">See which weeks are short</a> and why.
+            {isEnquiry(choice) ? (
+              <>
+                Nothing is cut for an enquiry: hold or confirm it first.{" "}
+                <a href={`/bookings/${"bookingId" in choice && choice.bookingId}`}>What it could have</a>
+              </>
+            ) : (
+              <>
+                No stems are matched for this {"bookingId" in choice ? "booking" : "day"}.{" "}
+                <a href="/">See which weeks are short</a> and why.
+              </>
+            )}
           </p>
         </>
       ) : (
@@ -66,3 +75,6 @@ export default async function PickingPage({ searchParams }: { searchParams: Prom
     </>
   );
 }
+
+const isEnquiry = (choice: PickChoice): boolean =>
+  "bookingId" in choice && loadFarm().bookings.some((row) => row.id === choice.bookingId && row.status === "enquiry");

@@ -91,7 +91,7 @@ const Days = ({ title, days, isOpen }: DaysProps) => (
 
 /** The bookings that are over in one fold, those ahead by month, the next month open. */
 function Bookings({ plan, today }: { plan: Plan; today: number }) {
-  const bookings = bookingsOf(plan.match, plan.seasonYear);
+  const bookings = bookingsOf(plan.work.match, plan.seasonYear);
   const stemsFor = new Map<number, number>();
   for (const { booking, stems } of plan.pickList) stemsFor.set(booking.id, (stemsFor.get(booking.id) ?? 0) + stems);
   const done = bookings.filter(({ eventOn }) => toDayNumber(eventOn) < today);

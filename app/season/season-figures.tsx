@@ -50,7 +50,7 @@ export function SeasonSoFar({ plan }: { plan: Plan }) {
   const stretched = [...stretchedByBooking(plan.snapshot, match)]
     .filter(([bookingId]) => own.has(bookingId))
     .reduce((sum, [, { stems, cents }]) => ({ stems: sum.stems + stems, cents: sum.cents + cents }), NOT_STRETCHED);
-  const buying = plan.buying.filter(({ gap }) => isAhead(plan, gap.need.eventDay));
+  const buying = plan.work.buying.filter(({ gap }) => isAhead(plan, gap.need.eventDay));
   const boughtStems = buying.reduce((sum, { gap }) => sum + gap.shortStems, 0);
   const buyInCents = buying.reduce((sum, line) => sum + line.costCents, 0);
   const rows = [

@@ -54,7 +54,7 @@ function Offers({ swaps }: { swaps: readonly Swap[] }) {
 }
 
 function Bought({ plan, gap }: { plan: Plan; gap: Gap }) {
-  const line = plan.buying.find((one) => one.gap === gap);
+  const line = plan.work.buying.find((one) => one.gap === gap);
   if (!line) return <li>None in these colours is in trade now.</li>;
   const { crop, colour, bunchCount, orderBy } = line;
   const isLate = plan.today !== null && orderBy < plan.today;

@@ -12,7 +12,7 @@ const DAYS_AHEAD = 7;
 /** What is delivered within a week, and what falls short of it, each with what could cover it. */
 export function Soon({ now }: { now: Day }) {
   const plan = loadPlan(yearOf(now));
-  const { match, gaps } = plan;
+  const { match, gaps } = plan.work;
   const soon = [...coverageByBooking(match, gaps).values()]
     .filter(({ booking: { eventOn } }) => eventOn >= now && eventOn <= addDays(now, DAYS_AHEAD))
     .sort((a, b) => (a.booking.eventOn < b.booking.eventOn ? -1 : 1));

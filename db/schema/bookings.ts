@@ -57,6 +57,7 @@ export const booking = sqliteTable(
     note: text("note").notNull(),
     takenOn: text("taken_on"),
     priceCents: integer("price_cents"),
+    lapsesAfter: text("lapses_after"),
   },
   (table) => [
     unique("booking_once").on(table.client, table.eventOn),
@@ -66,6 +67,7 @@ export const booking = sqliteTable(
       oneOf("status", STATUSES),
       isDay("event_on"),
       isDay("taken_on"),
+      isDay("lapses_after"),
       isList("palette"),
       isList("alternative_colours"),
       isList("unacceptable_colours"),

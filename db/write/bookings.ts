@@ -30,16 +30,20 @@ export const updateBooking = (database: FarmDatabase, id: number, draft: Booking
     return { title: `changed the booking of ${draft.client}, ${inFull(draft.eventOn)}`, result: id };
   });
 
-/** Sets where a booking stands; what it was promised lapses. The day it was taken stays, unless another is given. */
+/** Sets where a booking stands; what it was promised is over. The day it was taken, and the one after which it lapses, stay, unless others are given. */
 export const setBookingStatus = (
   database: FarmDatabase,
   id: number,
   status: Status,
-  { takenOn }: { readonly takenOn?: Day } = {},
+  dates: { readonly takenOn?: Day; readonly lapsesAfter?: Day | null } = {},
 ): Written =>
   write(database, () => {
     const client = known(database, "booking", id);
-    database.update(booking).set({ status, takenOn }).where(eq(booking.id, id)).run();
+    database
+      .update(booking)
+      .set({ status, ...dates })
+      .where(eq(booking.id, id))
+      .run();
     replacePromises(database, id, []);
     return { title: `set the booking of ${client} to ${status}`, result: id };
   });
@@ -55,6 +59,23 @@ export const putPromises = (database: FarmDatabase, title: string, made: Promise
       replacePromises(database, bookingId, promises);
     }
     return { title, result: made.length };
+  });
+
+/** After which day some bookings lapse (null never), and the day on which one is taken anew. */
+export type LapsesSet = readonly {
+  readonly bookingId: number;
+  readonly lapsesAfter: Day | null;
+  readonly takenOn?: Day;
+}[];
+
+/** Sets after which day bookings lapse, under the title given; gives how many they are. */
+export const setLapses = (database: FarmDatabase, title: string, set: LapsesSet): Written =>
+  write(database, () => {
+    for (const { bookingId, ...dates } of set) {
+      known(database, "booking", bookingId);
+      database.update(booking).set(dates).where(eq(booking.id, bookingId)).run();
+    }
+    return { title, result: set.length };
   });
 
 /** Takes a booking out of the records, with all it asks for. Refused while cuts were recorded for it. */

@@ -7,7 +7,7 @@ import { WINTER_FIGURES_EDITION } from "./winter-figures";
  * zone 7. Storage loss: 7.5 %, the middle of the published 5 to 10 % (American Dahlia Society, ADS-STORE). Leaf depth: 8 inches
  * (0.2 m), published for straw in North Carolina (ASKEXT-NC). Work rates, tarp and tuber prices, edges, settling and hauling of leaves, winter
  * survival in the ground: from memory; no published figure for survival or settling was found, so the tool asks for the grower's own. That every dead
- * clump is replanted, and that an early crop brings nothing until she says what: our choice.
+ * clump is replanted, that an early crop brings nothing until she says what, and after how many days enquiries and holds lapse: our choice.
  */
 export function newFarm(name: string): Farm {
   const monthDay = (text: string) => text as MonthDay;
@@ -22,6 +22,8 @@ export function newFarm(name: string): Farm {
     pickingWeekdays: [1, 3, 4, 6],
     leadDays: 2,
     orderDaysAhead: 21,
+    enquiryDays: 14,
+    holdDays: 30,
     spareShare: 0.1,
     promiseLossCents: null,
     storeC: null,

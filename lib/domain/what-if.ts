@@ -17,8 +17,9 @@ const keptPlantingSchema = plantingDraftSchema.extend({
   yieldFactor: plantingDraftSchema.shape.yieldFactor.default(null),
 });
 
-/** A booking as a what-if keeps it. One that was kept before its client could name alternatives and refuse colours, and before promises were written down, has none; before the day it was taken was, it was known all season. */
+/** A booking as a what-if keeps it. One that was kept before its client could name alternatives and refuse colours, before promises were written down and before it could lapse, has none of these; before the day it was taken was, it was known all season. */
 const keptBookingSchema = bookingDraftSchema.extend({
+  lapsesAfter: bookingDraftSchema.shape.lapsesAfter.default(null),
   alternativeColours: bookingDraftSchema.shape.alternativeColours.default([]),
   unacceptableColours: bookingDraftSchema.shape.unacceptableColours.default([]),
   promises: bookingDraftSchema.shape.promises.default([]),

@@ -7,11 +7,11 @@ import { bookingsOf } from "#lib/plan/road/seasons";
 
 /**
  * The season's picking days and event days as an iCalendar file (RFC 5545): all-day events, one for each picking day with what to cut and
- * for whom, one for each event. The same plan gives the same file; an event keeps its UID, so that a calendar that reads the file again
+ * for whom, one for each event of a booking that is cut for. The same plan gives the same file; an event keeps its UID, so that a calendar that reads the file again
  * moves it and does not double it.
  * @param stamp  when the file was made, as "YYYY-MM-DDThh:mm:ssZ"
  */
-export function calendarFile({ snapshot, pickList, match, seasonYear }: Plan, stamp: string): string {
+export function calendarFile({ snapshot, work: { match, pickList }, seasonYear }: Plan, stamp: string): string {
   const calendar = ical({
     name: `${snapshot.farm.name}, season ${seasonYear}`,
     prodId: { company: "Stems and Saturdays", product: "Season", language: "EN" },

@@ -6,6 +6,7 @@ const METRIC = { units: "metric" } as const;
 const form = (given: Partial<BookingForm> = {}): BookingForm => ({
   client: "Test client",
   status: "held",
+  lapsesAfter: "",
   eventOn: "2027-06-12",
   palette: "blush, cream",
   alternativeColours: "",

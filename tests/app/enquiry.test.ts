@@ -47,6 +47,9 @@ test("a week's bookings are those from Monday to Sunday, by day, without the can
       on(5, "2027-06-13"),
     ],
   });
-  const ids = weekBookings({ ...snapshot({ farm: farm() }), bookings })(day("2027-06-19")).map(({ id }) => id);
+  const ids = weekBookings(
+    { ...snapshot({ farm: farm() }), bookings },
+    day("2027-06-01"),
+  )(day("2027-06-19")).map(({ id }) => id);
   expect(ids).toEqual([2, 1]);
 });

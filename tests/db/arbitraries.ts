@@ -1,6 +1,5 @@
 import fc from "fast-check";
-import type { Day, MonthDay } from "#lib/domain/day";
-import { addDays, parseDay, toDay } from "#lib/domain/day";
+import { addDays, type Day, type MonthDay, parseDay, toDay } from "#lib/domain/day";
 import { BED_FLAGS } from "#lib/domain/records/bed";
 import { BUD_SIGNS } from "#lib/domain/records/bud-look";
 import { PLANTING_FLAGS } from "#lib/domain/records/planting";
@@ -148,6 +147,7 @@ export const budLookDraft = fc.record({
 export const bookingDraft = fc.record({
   client: name,
   status: fc.constantFrom(...STATUSES),
+  lapsesAfter: fc.option(day),
   eventOn: day,
   palette: colours,
   alternativeColours: colours,

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { addBed, removeBed, updateBed } from "#db/write/beds";
-import { addBooking, removeBooking, setBookingStatus, updateBooking } from "#db/write/bookings";
+import { addBooking, removeBooking, setBookingStatus, setLapses, updateBooking } from "#db/write/bookings";
 import {
   addCrop,
   addVariety,
@@ -132,8 +132,12 @@ export const anyStep: fc.Arbitrary<Step> = fc.oneof(
   step("update booking", fc.tuple(pick, bookingDraft), (to, now, [at, booking]) =>
     updateBooking(to, among(now.bookings, at), booked(now, booking)),
   ),
-  step("set status", fc.tuple(pick, fc.constantFrom(...STATUSES)), (to, now, [at, status]) =>
-    setBookingStatus(to, among(now.bookings, at), status),
+  step("set status or lapse", fc.tuple(pick, fc.constantFrom(...STATUSES)), (to, now, [at, status]) =>
+    at % 4 === 0
+      ? setLapses(to, "then", [
+          { bookingId: among(now.bookings, at), lapsesAfter: addDays(parseDay("2027-01-01"), at % 99) },
+        ])
+      : setBookingStatus(to, among(now.bookings, at), status),
   ),
   step("put order", fc.tuple(pick, orderDraft), (to, now, [at, draft]) =>
     putOrder(to, { ...ordered(now, draft), ...(at % 3 === 0 ? { id: among(now.standingOrders, at) } : {}) }),

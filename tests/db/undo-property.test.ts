@@ -77,5 +77,5 @@ const WRITES = [
     "take or remove weather",
     "take figures",
   ],
-  ...["add booking", "update booking", "set status", "remove booking", "import", "adopt"],
+  ...["add booking", "update booking", "set status or lapse", "remove booking", "import", "adopt"],
 ];

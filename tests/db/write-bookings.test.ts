@@ -9,6 +9,7 @@ import { changeOf, done, kept, refused, withFarm } from "./kept-farm";
 const RICH: BookingDraft = {
   client: 'O\'Hara & "Ben" 🌸',
   status: "enquiry",
+  lapsesAfter: day("2027-12-31"),
   eventOn: day("2028-02-29"),
   palette: ["blush", "cream", "blush"],
   alternativeColours: ["peach", "apricot"],

@@ -73,6 +73,8 @@ test("every setting of the farm can be changed", () => {
       pickingWeekdays: [7, 2],
       leadDays: 3,
       orderDaysAhead: 10,
+      enquiryDays: 10,
+      holdDays: 45,
       spareShare: 0.15,
       promiseLossCents: 2500,
       storeC: 3.5,

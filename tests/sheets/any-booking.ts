@@ -32,6 +32,7 @@ export function anyBooking({ cropId, recipeId, client, note }: Given): fc.Arbitr
   return fc.record({
     client,
     status: fc.constantFrom(...STATUSES),
+    lapsesAfter: fc.option(anyDay),
     eventOn: anyDay,
     palette: colours,
     alternativeColours: colours,

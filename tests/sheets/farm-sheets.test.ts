@@ -44,6 +44,7 @@ test("columns left out take the defaults that the sheet's text says", () => {
         client: "Ivy & Sol",
         eventOn: "2027-06-12",
         status: "enquiry",
+        lapsesAfter: null,
         palette: [],
         alternativeColours: [],
         unacceptableColours: [],

@@ -42,14 +42,14 @@ describe("the calendar file", () => {
       for (const name of ["uid", "dtstamp", "dtstart"]) expect(event.getFirstPropertyValue(name)).toBeTruthy();
   });
 
-  test("read back, it has a day for each picking day with its stems, and a day for each booking", () => {
+  test("read back, it has a day for each picking day with its stems, and a day for each booking that is cut for", () => {
     const events = eventsOf(file);
     const picking = events.filter((event) => event.uid.startsWith("picking-"));
     const days = byPickingDay(season.pickList);
     expect(picking.map((event) => [event.startDate.toString(), event.summary])).toEqual(
       days.map(({ cutDay, lines }) => [toDay(cutDay), `Pick ${pickTotals(lines).stems} stems`]),
     );
-    const bookings = new Set(season.match.needs.map((need) => need.booking));
+    const bookings = new Set(season.work.match.needs.map((need) => need.booking));
     const booked = events.filter((event) => event.uid.startsWith("event-"));
     expect(booked.map((event) => event.startDate.toString())).toEqual([...bookings].map(({ eventOn }) => eventOn));
     expect(events.every((event) => event.startDate.isDate)).toBe(true);

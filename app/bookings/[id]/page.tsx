@@ -2,9 +2,12 @@ import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { inFull, isoWeekOf, mondayOf, weekInWords, yearOf } from "#lib/domain/day";
 import { coverageByBooking } from "#lib/plan/road/coverage";
+import { isCutFor, isLapsed } from "#lib/plan/road/lapsed";
 import { stretchedByBooking } from "#lib/plan/road/stretched";
+import { standInWords } from "#lib/plan/words/lapse-words";
 import { countOf } from "#lib/plan/words/numbers";
 import { stretchInWords } from "#lib/plan/words/stretch-words";
+import { today } from "../../clock";
 import { Cautions } from "../../frame/cautions";
 import { loadFarm, loadPlan } from "../../load";
 import { FlowerHeads } from "../../look/flower-heads";
@@ -13,6 +16,7 @@ import { ShortState } from "../../ui/short-state";
 import { changeStatus, deleteBooking } from "../actions";
 import { BookingEditor } from "../editor/booking-editor.client";
 import { choicesOf, formOf } from "../editor/draft";
+import { reopenBooking } from "../lapses/lapse-actions";
 import { Posy } from "../posy";
 import { PromiseCard } from "../promises/promise-card";
 
@@ -38,7 +42,9 @@ export default async function BookingPage(props: Props) {
   const named = new Set(booking.stemLines.map(({ cropId }) => cropId));
   const crops = new Set([
     ...plan.snapshot.crops.filter(({ id }) => named.has(id)),
-    ...plan.pickList.filter((line) => line.booking.id === booking.id).map((line) => line.crop),
+    ...plan.match.servings
+      .filter(({ needIndex }) => plan.match.needs[needIndex].booking.id === booking.id)
+      .map(({ supplyIndex }) => plan.match.supplies[supplyIndex].crop),
     ...plan.buying.filter(({ gap }) => gap.need.booking.id === booking.id).map(({ crop }) => crop),
   ]);
   return (
@@ -51,7 +57,7 @@ export default async function BookingPage(props: Props) {
         <div>
           <h1>{booking.client}</h1>
           <p className="lead">
-            {inFull(booking.eventOn)}, <strong>{booking.status}</strong>;{" "}
+            {inFull(booking.eventOn)}, <strong>{standInWords(booking, today())}</strong>;{" "}
             <a href={`/weeks/${isoWeekOf(booking.eventOn)}`}>{weekInWords(mondayOf(booking.eventOn))}</a>
           </p>
           {covered && (
@@ -64,12 +70,17 @@ export default async function BookingPage(props: Props) {
         <Posy colours={booking.palette} />
       </div>
       <div className="actions">
-        <a className="button" href={`/picking?booking=${booking.id}`}>
-          Pick list
-        </a>
+        {isCutFor(booking) && (
+          <a className="button" href={`/picking?booking=${booking.id}`}>
+            Pick list
+          </a>
+        )}
         <a className="button" href={`/bookings/new?copy=${booking.id}`}>
           Copy to a new booking
         </a>
+        {isLapsed(booking, today()) && booking.eventOn >= today() && (
+          <Form action={reopenBooking} hidden={{ bookingId: booking.id }} submit="Reopen" label="Reopen the booking" />
+        )}
         <Form
           action={changeStatus}
           hidden={{ bookingId: booking.id, status: booking.status === "cancelled" ? "enquiry" : "cancelled" }}
@@ -92,7 +103,7 @@ export default async function BookingPage(props: Props) {
         key={JSON.stringify(formOf(booking, decimalMark))}
         bookingId={booking.id}
         form={formOf(booking, decimalMark)}
-        choices={choicesOf(plan.snapshot)}
+        choices={choicesOf(plan.snapshot, today())}
       />
       <Cautions crops={[...crops]} />
     </>

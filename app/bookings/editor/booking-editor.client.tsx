@@ -50,8 +50,17 @@ export function BookingEditor({ bookingId, form: initial, choices }: Props) {
               label="Status"
               options={STATUS_OPTIONS}
               value={form.status}
-              onChange={(status) => set({ status: status as Status })}
+              onChange={(status) => set(restanding(form, status as Status, choices.lapse))}
             />
+            {(form.status === "enquiry" || form.status === "held") && (
+              <DayField
+                name="lapsesAfter"
+                label={BOOKING.lapsesAfter.label}
+                hint={BOOKING.lapsesAfter.hint}
+                value={form.lapsesAfter}
+                onChange={(lapsesAfter) => set({ lapsesAfter })}
+              />
+            )}
             <NumberField
               name="spareShare"
               label="Spare"
@@ -135,4 +144,11 @@ export function BookingEditor({ bookingId, form: initial, choices }: Props) {
       <ShortBar answer={answer} />
     </Form>
   );
+}
+
+/** A booking that stands otherwise: as an enquiry or a hold it lapses by the farm's habit, unless another day was typed. */
+function restanding({ lapsesAfter }: BookingForm, status: Status, lapse: Choices["lapse"]): Partial<BookingForm> {
+  if (status !== "enquiry" && status !== "held") return { status };
+  const isHabit = ["", lapse.enquiry, lapse.held].includes(lapsesAfter);
+  return isHabit ? { status, lapsesAfter: lapse[status] } : { status };
 }

@@ -1,3 +1,4 @@
+import { addDays, type Day } from "#lib/domain/day";
 import { measureIn, PERCENT, shown } from "#lib/domain/measures";
 import { type DecimalMark, writeNumber } from "#lib/domain/read-number";
 import type { Booking, BookingDraft } from "#lib/domain/records/booking";
@@ -12,6 +13,7 @@ import type { OwnColour } from "#lib/domain/writing";
 export type BookingForm = {
   client: string;
   status: Status;
+  lapsesAfter: string;
   eventOn: string;
   palette: string;
   alternativeColours: string;
@@ -32,13 +34,16 @@ export type Choices = {
   crops: { id: number; name: string; roles: readonly Role[] }[];
   decimalMark: DecimalMark;
   ownColours: readonly OwnColour[];
+  /** Until when an enquiry and a hold of today are kept by the farm's habit. */
+  lapse: { readonly enquiry: string; readonly held: string };
 };
 
 /** A line of pieces or of stems as it stands in the form. */
 export type PieceLine = BookingForm["pieces"][number];
 export type StemLineTyped = BookingForm["stemLines"][number];
 
-export const choicesOf = ({ farm, recipes, crops }: Snapshot): Choices => ({
+export const choicesOf = ({ farm, recipes, crops }: Snapshot, today: Day): Choices => ({
+  lapse: { enquiry: addDays(today, farm.enquiryDays), held: addDays(today, farm.holdDays) },
   decimalMark: farm.decimalMark,
   ownColours: farm.ownColours,
   recipes: recipes.map(({ id, name, unit, lines }) => ({
@@ -61,6 +66,7 @@ const listed = (colours: readonly Colour[]) => colours.join(", ");
 export const formOf = (booking: Booking | BookingDraft, mark: DecimalMark): BookingForm => ({
   client: booking.client,
   status: booking.status,
+  lapsesAfter: booking.lapsesAfter ?? "",
   eventOn: booking.eventOn,
   palette: listed(booking.palette),
   alternativeColours: listed(booking.alternativeColours),

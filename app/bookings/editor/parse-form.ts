@@ -15,6 +15,7 @@ const linesOf = <T extends z.ZodType>(line: T) => z.array(line).max(MOST_LINES, 
 const formSchema = z.object({
   client: text,
   status: text,
+  lapsesAfter: text.default(""),
   eventOn: text,
   palette: colours,
   alternativeColours: colours,
@@ -48,9 +49,19 @@ export function parseBookingForm(unknownForm: unknown, manner: Manner): Parsed<B
   });
   const problems = [booking, ...pieces, ...stemLines].flatMap((read) => (read.ok ? [] : read.problems));
   if (!booking.ok || problems.length) return { ok: false, problems };
+  // What cannot lapse does not show its day.
+  const { status } = booking.parsed;
+  const lapsesAfter = status === "enquiry" || status === "held" ? booking.parsed.lapsesAfter : null;
   return {
     ok: true,
-    parsed: { ...booking.parsed, unacceptableCropIds, pieces: read(pieces), stemLines: read(stemLines), promises: [] },
+    parsed: {
+      ...booking.parsed,
+      lapsesAfter,
+      unacceptableCropIds,
+      pieces: read(pieces),
+      stemLines: read(stemLines),
+      promises: [],
+    },
   };
 }
 

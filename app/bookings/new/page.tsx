@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { z } from "zod";
 import { PERCENT, shown } from "#lib/domain/measures";
+import { today } from "../../clock";
 import { loadFarm } from "../../load";
 import { BookingEditor } from "../editor/booking-editor.client";
 import { type BookingForm, choicesOf, formOf } from "../editor/draft";
@@ -17,9 +18,11 @@ export default async function NewBookingPage({ searchParams }: { searchParams: P
   const { copy, on } = query.parse(await searchParams);
   const farm = loadFarm();
   const copied = farm.bookings.find((booking) => booking.id === copy);
+  const choices = choicesOf(farm, today());
   const empty: BookingForm = {
     client: "",
     status: "enquiry",
+    lapsesAfter: choices.lapse.enquiry,
     eventOn: on ?? "",
     palette: "",
     alternativeColours: "",
@@ -40,6 +43,7 @@ export default async function NewBookingPage({ searchParams }: { searchParams: P
         takenOn: "",
         priceCents: "",
         status: "enquiry" as const,
+        lapsesAfter: empty.lapsesAfter,
       }
     : empty;
   return (
@@ -48,7 +52,7 @@ export default async function NewBookingPage({ searchParams }: { searchParams: P
         <a href="/bookings">Bookings</a>
       </p>
       <h1>{copied ? `New booking, copied from ${copied.client}` : "New booking"}</h1>
-      <BookingEditor bookingId={null} form={form} choices={choicesOf(farm)} />
+      <BookingEditor bookingId={null} form={form} choices={choices} />
     </>
   );
 }

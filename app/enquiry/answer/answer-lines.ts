@@ -89,7 +89,7 @@ function* onOtherDaysToo({ plan, poor, answer, today }: Asked, offered: Offered)
   const { eventOn, stemCount } = answer.enquiry;
   const found: OtherDay[] = [];
   let nearest: OtherDay | null = null;
-  const bookingsOf = weekBookings(plan.snapshot);
+  const bookingsOf = weekBookings(plan.snapshot, today);
   const isSure = () => nearest !== null && nearest.promisedStems >= stemCount;
   for (const otherDay of onOtherDays(plan, poor, answer, sameWeekdays(eventOn, today))) {
     found.push(otherDay);

@@ -56,7 +56,14 @@ export const OfClaims = ({ farm }: Props) => (
     title="Whose claim is better"
     farm={farm}
     note="Of a hundred such bookings, how many come true. When stems are scarce the better claim has them. The figures to start from are our own guess. What was promised goes before all claims."
-    names={["statusWeights.confirmed", "statusWeights.held", "statusWeights.enquiry", "promiseLossCents"]}
+    names={[
+      "statusWeights.confirmed",
+      "statusWeights.held",
+      "statusWeights.enquiry",
+      "promiseLossCents",
+      "enquiryDays",
+      "holdDays",
+    ]}
   />
 );
 

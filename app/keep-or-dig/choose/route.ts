@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { withExpectedBookings } from "#lib/plan/winter/expected-bookings";
 import type { SweptBy } from "#lib/plan/winter/sweep";
+import { today } from "../../clock";
 import { farmAsked } from "../../farm-asked";
 import { loadFarm } from "../../load";
 import { askedOnce, type Told } from "../../threads/asked-once";
@@ -29,7 +30,7 @@ export async function POST(request: Request): Promise<Response> {
   const { question, seasonYear, by } = asked;
   // Kept under the farm as it is loaded: the pages' stamp counts its answers.
   const farm = loadFarm();
-  const expected = withExpectedBookings(farm, seasonYear);
+  const expected = withExpectedBookings(farm, seasonYear, today());
   const reader = readerOf(request);
   const start = (told: Told) =>
     question === "sweep"

@@ -1,4 +1,5 @@
 import { withExpectedBookings } from "#lib/plan/winter/expected-bookings";
+import { today } from "../../clock";
 import { farmAsked } from "../../farm-asked";
 import { loadFarm } from "../../load";
 import { askedOnce } from "../../threads/asked-once";
@@ -18,7 +19,7 @@ export async function POST(request: Request): Promise<Response> {
   if (problem) return Response.json({ problem }, { status: 409 });
   const { seasonYear, keptBedIds } = asked;
   const ask = { seasonYear, keptBedIds, seasonCount: SEASON_COUNT };
-  const expected = withExpectedBookings(farm, seasonYear);
+  const expected = withExpectedBookings(farm, seasonYear, today());
   const reader = readerOf(request);
   return streamed((told) =>
     askedOnce(

@@ -1,4 +1,5 @@
 import { withExpectedBookings } from "#lib/plan/winter/expected-bookings";
+import { today } from "../../clock";
 import { farmAsked } from "../../farm-asked";
 import { loadFarm } from "../../load";
 import { askedOnce } from "../../threads/asked-once";
@@ -16,7 +17,7 @@ export async function POST(request: Request): Promise<Response> {
   try {
     const { seasonYear, keptBedIds } = asked;
     const reader = readerOf(request);
-    const expected = withExpectedBookings(farm, seasonYear);
+    const expected = withExpectedBookings(farm, seasonYear, today());
     const start = () => pool().start(expected, "verdicts", asked, { reader });
     const working = askedOnce(expected, `worths ${seasonYear} ${keptBedIds}`, start, () => {});
     request.signal.addEventListener("abort", working.stop);

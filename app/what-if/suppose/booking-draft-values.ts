@@ -28,6 +28,7 @@ export function readBookingDraft(values: FormValues, { farm, recipes }: Snapshot
     {
       client: values.text("booking.client"),
       status: values.text("booking.status"),
+      lapsesAfter: "",
       eventOn: values.text("booking.eventOn"),
       palette,
       alternativeColours: "",

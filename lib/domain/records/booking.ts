@@ -11,11 +11,15 @@ import { stemLineSchema } from "./stem-line";
 
 /**
  * A booking as its form and its row write it, its lines aside. Colours stand in order of preference; `alternativeColours` follow the palette wherever
- * it is asked for, and a stem of an unacceptable colour is never used. `spareShare` is added for breakage.
+ * it is asked for, and a stem of an unacceptable colour is never used. `spareShare` is added for breakage. `lapsesAfter` is the last day on which an
+ * enquiry or a hold asks for anything; null where it never lapses.
  */
 export const BOOKING = {
   ...BOOKING_NAMES,
   status: field(choice(STATUSES, STATUS_WORDS), z.enum(STATUSES), { absent: "enquiry", label: "Status" }),
+  lapsesAfter: open(field(day, daySchema, { label: "Lapses after" }), {
+    hint: "An enquiry or a hold asks for nothing from the next day on. Left empty it never lapses.",
+  }),
   palette: field(listOf(colour), z.array(z.enum(COLOURS)), {
     absent: [],
     label: "Palette, best colour first",
@@ -44,10 +48,11 @@ export const BOOKING = {
   note: field(note, z.string().max(4000, "a note has at most 4,000 letters"), { absent: "", label: "Note" }),
 };
 
-/** A booking a row. Absent or empty: `status` enquiry, no palette, no alternatives, `spare_share` the farm's, nothing unwanted, known all season, and no note. */
+/** A booking a row. Absent or empty: `status` enquiry, no palette, no alternatives, `spare_share` the farm's, nothing unwanted, no day on which it lapses, known all season, and no note. */
 export const BOOKING_SHEET = {
   ...BOOKING_NAMES,
   status: BOOKING.status,
+  lapsesAfter: BOOKING.lapsesAfter,
   palette: BOOKING.palette,
   alternativeColours: BOOKING.alternativeColours,
   unacceptableColours: BOOKING.unacceptableColours,

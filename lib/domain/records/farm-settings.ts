@@ -74,6 +74,26 @@ export const FARM = {
     hint: "Time to condition and to design.",
   }),
   orderDaysAhead: count({ of: "days", unit: "days", least: 0, most: 365, label: "Order what is bought, ahead" }),
+  enquiryDays: count({
+    of: "days",
+    unit: "days",
+    least: 1,
+    most: 365,
+    absent: 14,
+    heading: "enquiry_days",
+    label: "An enquiry lapses after",
+    hint: "What a new one starts with; each can have its own day. Two weeks: our habit.",
+  }),
+  holdDays: count({
+    of: "days",
+    unit: "days",
+    least: 1,
+    most: 365,
+    absent: 30,
+    heading: "hold_days",
+    label: "A hold lapses after",
+    hint: "What a new one starts with; each can have its own day. A month: our habit.",
+  }),
   spareShare: share({ label: "Spare of a new booking", hint: "Added for breakage." }),
   promiseLossCents: open(
     cents({

@@ -1,9 +1,10 @@
-import { yearOf } from "#lib/domain/day";
+import { toDay, yearOf } from "#lib/domain/day";
 import type { BookingDraft } from "#lib/domain/records/booking";
 import { ById } from "#lib/domain/snapshot";
 import { buyInFinder } from "./buy-in";
 import { forecast } from "./forecast";
 import { type Gap, gaps } from "./gaps";
+import { asksForStems } from "./lapsed";
 import { type Match, match } from "./match";
 import { type Need, needs, needsOf } from "./needs";
 import type { Plan } from "./plan";
@@ -36,7 +37,8 @@ export function matchedWith(stands: MatchedSeason, draft: BookingDraft, bookingI
   const { farm, recipes } = snapshot;
   const draftId = bookingId ?? NEW_BOOKING_ID;
   const booking = { ...draft, id: draftId };
-  const isAsked = draft.status !== "cancelled" && meetingSeasons.includes(seasonOfBooking(booking));
+  const on = today === null ? null : toDay(today);
+  const isAsked = asksForStems(draft, on) && meetingSeasons.includes(seasonOfBooking(booking));
   const own = isAsked ? needsOf(booking, new ById("recipe", recipes)) : [];
   const asked = inOrder(before.needs, own, draftId);
   const supplies =
@@ -65,7 +67,7 @@ export function asMetBy(plan: MatchedSeason, draft: BookingDraft, bookingId: num
   const seasons = meetingSeasons({ ...snapshot, bookings }, seasonYear);
   if (seasons.join() === plan.meetingSeasons.join()) return plan;
   const plantings = plantingsOf(plan, seasons);
-  const asked = needs(snapshot, seasons);
+  const asked = needs(snapshot, seasons, [], today);
   const supplies = supplyToDate({ snapshot, plantings, seasons, needs: asked, today });
   const matched = match(snapshot.farm, supplies, asked, buyInFinder(snapshot));
   return { snapshot, seasonYear, today, forecast: plan.forecast, meetingSeasons: seasons, match: matched };

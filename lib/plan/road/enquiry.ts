@@ -37,6 +37,7 @@ export type EnquiryAnswer = {
 export const heldBooking = ({ stemCount, colours, role, eventOn }: Enquiry, { spareShare }: Farm): BookingDraft => ({
   client: "",
   status: "held",
+  lapsesAfter: null,
   eventOn,
   palette: [...colours],
   spareShare,

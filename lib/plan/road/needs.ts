@@ -1,9 +1,10 @@
 import { stemsAskedFor, tooManyStems } from "#lib/domain/booking-stems";
-import { toDayNumber, yearOf } from "#lib/domain/day";
+import { toDay, toDayNumber, yearOf } from "#lib/domain/day";
 import type { Booking, BookingDraft } from "#lib/domain/records/booking";
 import type { Recipe } from "#lib/domain/records/recipe";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 import { type Colour, type LineColours, NEUTRALS, ROLES, type Role } from "#lib/domain/words";
+import { asksForStems } from "./lapsed";
 import { promisedStems } from "./promises";
 
 /**
@@ -26,13 +27,15 @@ export type Need = {
 };
 
 /**
- * Every need of a season, or of several together, in the order in which equal claims are served [M7]: by event day, then by booking, the first taken first, then roles in theirs. Cancelled bookings ask for nothing [N3].
+ * Every need of a season, or of several together, in the order in which equal claims are served [M7]: by event day, then by booking, the first taken first, then roles in theirs. Cancelled bookings ask for nothing [N3], and on a day neither do those that have lapsed [N4].
  * @param before  needs made of the same recipes before a change: those of bookings that are still the same objects are taken from it
+ * @param today   the day it is asked on, as a day number; null where no day has passed
  */
 export function needs(
   snapshot: Snapshot,
   seasonYears: number | readonly number[],
   before: readonly Need[] = [],
+  today: number | null = null,
 ): Need[] {
   const seasons = [seasonYears].flat();
   const known = new Map<Booking, Need[]>();
@@ -42,8 +45,9 @@ export function needs(
     else known.set(need.booking, [need]);
   }
   const recipes = new ById("recipe", snapshot.recipes);
+  const on = today === null ? null : toDay(today);
   return snapshot.bookings
-    .filter((booking) => booking.status !== "cancelled" && seasons.includes(yearOf(booking.eventOn)))
+    .filter((booking) => asksForStems(booking, on) && seasons.includes(yearOf(booking.eventOn)))
     .sort((a, b) => (a.eventOn < b.eventOn ? -1 : a.eventOn > b.eventOn ? 1 : a.id - b.id))
     .flatMap((booking) => known.get(booking) ?? needsOf(booking, recipes));
 }

@@ -79,6 +79,7 @@ function deliveryOn(order: StandingOrder, day: number): Delivery {
     id: -(order.id * DAYS + day),
     client: order.buyer,
     status: "confirmed",
+    lapsesAfter: null,
     eventOn,
     palette: [...colours],
     alternativeColours: [],

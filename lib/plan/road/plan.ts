@@ -5,13 +5,11 @@ import { type Forecast, forecast, frostDayOf, ORDINARY_YEAR } from "./forecast";
 import { type Gap, gaps } from "./gaps";
 import { type Match, match } from "./match";
 import { needs } from "./needs";
-import { type OrdersPlan, ordersPlan } from "./orders";
-import { type PickLine, pickList, walkedTogether } from "./pick-list";
 import { meetingSeasons } from "./seasons";
 import { supplyToDate } from "./supply-to-date";
-import { type Surplus, surplus } from "./surplus";
 import { type Week, weeks } from "./weeks";
 import { whenAsked } from "./when-asked";
+import { type Work, workOf } from "./work";
 
 /**
  * A season, planned: each step's answer, and what stood in the way. What follows from the match (gaps, weeks, paper) is worked out when it is
@@ -26,19 +24,19 @@ export type Plan = {
   readonly meetingSeasons: readonly number[];
   /** Of this season's plantings. */
   readonly forecast: Forecast;
-  /** Of all seasons that meet. */
+  /** Of all seasons that meet: what every booking could have, enquiries too. */
   readonly match: Match;
   /** The first frost reckoned with, as a day number. */
   readonly frostDay: number;
   readonly gaps: readonly Gap[];
   readonly weeks: readonly Week[];
-  /** The standing orders of all seasons that meet, served from what bookings leave; null where none goes out. */
-  readonly orders: OrdersPlan | null;
-  /** For bookings and for standing orders. */
-  readonly pickList: readonly PickLine[];
+  /** What would close each gap. */
   readonly buying: readonly BuyIn[];
-  /** What neither bookings nor standing orders take. */
-  readonly surplus: readonly Surplus[];
+  /** What is to be cut, bought and sold: nothing for an enquiry [N5]. The next three are parts of it. */
+  readonly work: Work;
+  readonly orders: Work["orders"];
+  readonly pickList: Work["pickList"];
+  readonly surplus: Work["surplus"];
   readonly problems: Forecast["problems"];
 };
 
@@ -64,19 +62,13 @@ export function plan(
   const others = seasons.filter((season) => season !== seasonYear).map((season) => forecast(snapshot, season));
   const plantings = [bloom, ...others].flatMap((one) => one.plantings);
   const isSameDesign = before?.snapshot.recipes === snapshot.recipes;
-  const asked = needs(snapshot, seasons, isSameDesign ? before.match.needs : []);
+  const asked = needs(snapshot, seasons, isSameDesign ? before.match.needs : [], today);
   const supplies = supplyToDate({ snapshot, plantings, seasons, needs: asked, today });
   const matched = match(farm, supplies, asked, buyIn);
   const short = whenAsked(() => gaps(farm, matched, seasonYear));
   const byWeek = whenAsked(() => weeks(farm, matched, short(), seasonYear));
-  const orders = whenAsked(() => ordersPlan(snapshot, seasons, matched, buyIn));
-  const picks = whenAsked(() => {
-    const sold = orders();
-    const ofBookings = pickList(matched, seasonYear);
-    return sold ? walkedTogether(ofBookings, pickList(sold.match, seasonYear)) : ofBookings;
-  });
-  const toBuy = whenAsked(() => buying(farm, short(), buyIn));
-  const over = whenAsked(() => surplus(orders()?.match ?? matched, seasonYear));
+  const couldBuy = whenAsked(() => buying(farm, short(), buyIn));
+  const work = workOf({ snapshot, seasonYear, seasons, match: matched, gaps: short, buying: couldBuy }, buyIn);
   return {
     snapshot,
     seasonYear,
@@ -91,17 +83,18 @@ export function plan(
     get weeks() {
       return byWeek();
     },
+    get buying() {
+      return couldBuy();
+    },
+    work,
     get orders() {
-      return orders();
+      return work.orders;
     },
     get pickList() {
-      return picks();
-    },
-    get buying() {
-      return toBuy();
+      return work.pickList;
     },
     get surplus() {
-      return over();
+      return work.surplus;
     },
     problems: bloom.problems,
   };

@@ -5,6 +5,7 @@ import { buyInFinder } from "./buy-in";
 import { movesInOrder, type StoredStems, takeFromLot } from "./cooler-moves";
 import { type CutLot, cutLots } from "./cut-lots";
 import type { PlantingForecast } from "./forecast";
+import { isCutFor } from "./lapsed";
 import { type Match, match } from "./match";
 import type { Need } from "./needs";
 import { deliveriesOf, isDelivery, ordersPlan } from "./orders";
@@ -112,10 +113,11 @@ class StemsToDate {
 
   supplies = (): VarietySupply[] => this.#suppliesFor(() => true);
 
-  /** Needs of events that have not passed, and of bookings taken before the day: nothing else can be given anything of the days before it. */
+  /** Needs that are cut for, of events that have not passed and of bookings taken before the day: nothing else can be given anything of the days before it. */
   #openNeeds = (day: number): Need[] =>
     this.#of.needs.filter(
-      ({ eventDay, booking: { takenOn } }) => eventDay >= this.#day && (takenOn === null || toDayNumber(takenOn) < day),
+      ({ eventDay, booking }) =>
+        isCutFor(booking) && eventDay >= this.#day && (booking.takenOn === null || toDayNumber(booking.takenOn) < day),
     );
 
   #suppliesFor(isAsked: (bookingId: number) => boolean): VarietySupply[] {

@@ -40,8 +40,8 @@ export function coveredColours({ match, weeks }: Plan, role: Role | "all"): (rea
 const isKept = (stand: Stand): boolean =>
   stand.kind === "planting" && stand.planting.planting.treatment === "kept-in-ground";
 
-/** Surplus stems of what can take the role, in each week whose events they could serve. Seen from the cut: a stem looks at the few days it may be held for. */
-function unclaimedByWeek({ snapshot: { farm }, match, surplus, weeks }: Plan, role: Role): ColourStems[][] {
+/** Unclaimed stems of what can take the role, in each week whose events they could serve. Seen from the cut: a stem looks at the few days it may be held for. */
+function unclaimedByWeek({ snapshot: { farm }, match, work: { unclaimed }, weeks }: Plan, role: Role): ColourStems[][] {
   const weekOfEventDay = new Map<number, number>();
   const eventDays = [...new Set(match.needs.map(({ eventDay }) => eventDay))];
   weeks.forEach(({ monday }, week) => {
@@ -53,7 +53,7 @@ function unclaimedByWeek({ snapshot: { farm }, match, surplus, weeks }: Plan, ro
     match.supplies.filter(({ crop }) => crop.roles.includes(role)).map(({ variety }) => variety.id),
   );
   const tallies = weeks.map(() => new Tally());
-  for (const { variety, cutDay, lastUsefulDay, stems } of surplus) {
+  for (const { variety, cutDay, lastUsefulDay, stems } of unclaimed) {
     if (!takesRole.has(variety.id)) continue;
     let counted: number | undefined;
     for (let day = cutDay + farm.leadDays; day <= lastUsefulDay; day++) {

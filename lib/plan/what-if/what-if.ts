@@ -1,5 +1,7 @@
+import type { Booking } from "#lib/domain/records/booking";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Change, Resource } from "#lib/domain/what-if";
+import type { Status } from "#lib/domain/words";
 import { frostDayOf } from "#lib/plan/road/forecast";
 import type { Applied, Misfit } from "./applied";
 import { dugBed, keptBed } from "./beds";
@@ -59,7 +61,7 @@ function applied(now: Snapshot, before: Snapshot, seasonYear: number, change: Ch
     case "booking-dropped":
       return droppedBooking(now, change.bookingId);
     case "status-set":
-      return withBooking(now, change.bookingId, (booking) => ({ ...booking, status: change.status }));
+      return withBooking(now, change.bookingId, (booking) => counted(booking, change.status));
     case "planting-added":
       return addedPlanting(now, before, change.planting);
     case "planting-moved":
@@ -70,6 +72,10 @@ function applied(now: Snapshot, before: Snapshot, seasonYear: number, change: Ch
       return { snapshot: withAtHand(now, change.resource, change.atHand) };
   }
 }
+
+/** A booking that is counted otherwise than it stands asks for its stems, even if it had lapsed. */
+const counted = (booking: Booking, status: Status): Booking =>
+  booking.status === status ? booking : { ...booking, status, lapsesAfter: null };
 
 const AT_HAND = {
   leaves: "leafCubicMetresAtHand",

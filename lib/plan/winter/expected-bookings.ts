@@ -1,25 +1,28 @@
 import { addDays, type Day, dayInYear, daysBetween, isoWeekday, sameDayIn, yearOf } from "#lib/domain/day";
 import type { Booking } from "#lib/domain/records/booking";
 import type { Snapshot } from "#lib/domain/snapshot";
+import { withoutLapsed } from "#lib/plan/road/lapsed";
 
 const SATURDAY = 6;
 const CLIENT = "A Saturday still to be booked";
 
-/** Farms with what is expected of them, by season: asked for at every tick of a bed, and known again as the same farm. */
-const KNOWN = new WeakMap<Snapshot, Map<number, Snapshot>>();
+/** Farms with what is expected of them, by season and day: asked for at every tick of a bed, and known again as the same farm. */
+const KNOWN = new WeakMap<Snapshot, Map<string, Snapshot>>();
 
 /**
- * The farm as Keep or dig reckons with it: with the bookings of a season that are still to come [K12]. The farm itself where none is expected.
- * Never written, and in no other plan.
+ * The farm as Keep or dig reckons with it: without the bookings that have lapsed [N4], and with those of a season that are still to come [K12]. The farm
+ * itself where none has and none is expected. Never written, and in no other plan.
  */
-export function withExpectedBookings(snapshot: Snapshot, seasonYear: number): Snapshot {
-  const known = KNOWN.get(snapshot) ?? new Map<number, Snapshot>();
+export function withExpectedBookings(snapshot: Snapshot, seasonYear: number, today: Day): Snapshot {
+  const known = KNOWN.get(snapshot) ?? new Map<string, Snapshot>();
   KNOWN.set(snapshot, known);
-  const found = known.get(seasonYear);
+  const key = `${seasonYear} ${today}`;
+  const found = known.get(key);
   if (found) return found;
-  const expected = expectedBookings(snapshot, seasonYear);
-  const farm = expected.length === 0 ? snapshot : { ...snapshot, bookings: [...snapshot.bookings, ...expected] };
-  known.set(seasonYear, farm);
+  const stands = withoutLapsed(snapshot, today);
+  const expected = expectedBookings(stands, seasonYear);
+  const farm = expected.length === 0 ? stands : { ...stands, bookings: [...stands.bookings, ...expected] };
+  known.set(key, farm);
   return farm;
 }
 
@@ -37,7 +40,16 @@ export function expectedBookings({ bookings, farm }: Snapshot, seasonYear: numbe
   return Array.from({ length: count }, (_, index) => {
     const eventOn = free[Math.floor(((index + 0.5) * free.length) / count)];
     const pattern = nearest(patterns, eventOn);
-    return { ...pattern, id: lastId + 1 + index, client: CLIENT, eventOn, status: "enquiry", note: "", promises: [] };
+    return {
+      ...pattern,
+      id: lastId + 1 + index,
+      client: CLIENT,
+      eventOn,
+      status: "enquiry",
+      lapsesAfter: null,
+      note: "",
+      promises: [],
+    };
   });
 }
 

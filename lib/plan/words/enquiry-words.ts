@@ -198,6 +198,6 @@ export const noBuyInWords = (buyIn: BuyInOffer | null, { role, colours }: Asked)
     ? `It is too late to buy in: the order was due by ${withWeekday(buyIn.orderBy)}.`
     : `No ${role}${colours.length ? ` in ${anyOf(colours)}` : ""} is to be had from others in that month.`;
 
-/** The note of a booking that holds an enquiry: until when, and what was asked. */
-export const holdNote = (enquiry: Enquiry, { askedOn, heldUntil }: { askedOn: Day; heldUntil: Day }): string =>
-  `Held until ${inFull(heldUntil)}. Asked on ${inFull(askedOn)}: ${inWholes(enquiry.stemCount)} ${stemsNoun(enquiry, enquiry.stemCount)}.`;
+/** The note of a booking that holds an enquiry: when it was asked, and what. */
+export const holdNote = (enquiry: Enquiry, askedOn: Day): string =>
+  `Asked on ${inFull(askedOn)}: ${inWholes(enquiry.stemCount)} ${stemsNoun(enquiry, enquiry.stemCount)}.`;

@@ -51,10 +51,12 @@ export const DESIGNER_ACTIONS = [
   ...SIGNED_IN_ACTIONS,
   "changeStatus",
   "deleteBooking",
+  "giveLapses",
   "holdEnquiry",
   "promiseAllCovered",
   "promiseCovered",
   "readPasted",
   "rememberColour",
+  "reopenBooking",
   "saveBooking",
 ];

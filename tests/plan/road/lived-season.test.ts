@@ -11,7 +11,7 @@ import { anySeed } from "../any-farm";
 import { anyGarden, anySeason, asAsked, daysOf, lived, on, onceEach, shortOf, sum } from "./lived-season";
 import { directMatch, leastShort } from "./match-by-arcs";
 
-test("[T4] a season that comes true leaves every need as covered as it was, day after day, recorded or not", () => {
+test("[T4] a season that comes true leaves every need that is cut for as covered as it was, day after day, recorded or not", () => {
   const some = fc.record({ snap: anyGarden, seed: fc.nat(), recordedOf10: fc.constantFrom(0, 5, 10) });
   fc.assert(
     fc.property(some, ({ snap, seed, recordedOf10 }) => {

@@ -12,7 +12,8 @@ import { anyFarm } from "../any-farm";
 export const on = (snap: Snapshot, today: string | number): Plan =>
   provenPlan(snap, 2027, undefined, null, typeof today === "number" ? today : toDayNumber(day(today)));
 
-export const shortOf = ({ match }: Plan): number[] => [...match.shortStems];
+/** Stems short of the bookings that are cut for, need by need. */
+export const shortOf = ({ work: { match } }: Plan): number[] => [...match.shortStems];
 
 /** The days from a little before the first cut to the last event. */
 export const daysOf = ({ match }: Plan): number[] => {

@@ -10,7 +10,7 @@ import { LinearProgramme } from "../../least-cost";
 const sumOf = (rows: readonly { readonly stems: number }[]) => rows.reduce((sum, { stems }) => sum + stems, 0);
 
 /** Surplus of every season that the match sees, counted lot by lot. */
-export function stemsLeftIn({ match, orders }: Plan): number {
+export function stemsLeftIn({ work: { match, orders } }: Plan): number {
   const given = [...match.servings, ...(orders?.match.servings ?? [])];
   return match.supplies.reduce(
     (sum, { days, lots }) =>
@@ -27,7 +27,7 @@ export function stemsLeftIn({ match, orders }: Plan): number {
 /** The least cost of the deliveries by a programme with an arc from every lot that is left, straight from the rules. */
 export function leastCostOfOrders(solver: Highs, given: Snapshot, made: Plan): number {
   const programme = new LinearProgramme();
-  const used = made.match.servings;
+  const used = made.work.match.servings;
   const lots = made.match.supplies.flatMap(({ variety, crop, days, lots }) =>
     lots.flatMap((ofDay, index) =>
       ofDay.map(({ stand, stems }) => ({

@@ -105,10 +105,10 @@ describe("a standing order", () => {
       order({ id: 1, buyer: "Cheap", askedCount: 10, stemCents: 90 }),
       order({ id: 2, buyer: "Dear", askedCount: 10, stemCents: 5_000 }),
     ];
-    const enquiry = (stemCount: number) => [
-      booking({ id: 1, status: "enquiry", eventOn: day("2027-06-13"), stemLines: focal(stemCount) }),
+    const held = (stemCount: number) => [
+      booking({ id: 1, status: "held", eventOn: day("2027-06-13"), stemLines: focal(stemCount) }),
     ];
-    const sold = (stemCount: number) => soldIn(stored({ standingOrders, bookings: enquiry(stemCount) }));
+    const sold = (stemCount: number) => soldIn(stored({ standingOrders, bookings: held(stemCount) }));
     expect(sold(12)).toEqual([
       ["Cheap", 8, 720],
       ["Dear", 10, 50_000],
@@ -178,8 +178,8 @@ describe("standing orders of a whole farm", () => {
         if (!made.orders) throw new RangeError("no order goes out in June");
         expect(checkMatch(made.orders.match)).toEqual([]);
         const sold = sumOf(made.orders.match.servings);
-        expect(sumOf(made.match.servings) + sold + stemsLeftIn(made)).toBe(supplyIn(made));
-        expect(sumOf(made.pickList)).toBe(sumOf(made.match.servings) + sold);
+        expect(sumOf(made.work.match.servings) + sold + stemsLeftIn(made)).toBe(supplyIn(made));
+        expect(sumOf(made.pickList)).toBe(sumOf(made.work.match.servings) + sold);
         soldCount += sold;
       }),
       anySeed,

@@ -90,7 +90,7 @@ function sumsBy<T extends { stems: number }>(
 }
 
 function pickListHolds(given: Snapshot): readonly PickLine[] {
-  const { pickList, match } = provenPlan(given, 2027);
+  const { match, pickList } = provenPlan(given, 2027).work;
   expect(checkMatch(match)).toEqual([]);
   const bookingOf = (needIndex: number) => match.needs[needIndex].booking.id;
   expect(sum(pickList)).toBe(sum(match.servings));

@@ -74,7 +74,7 @@ describe("New Year", () => {
       expect(old.match.servings).toEqual(next.match.servings);
       const sum = (stems: Iterable<number>) => [...stems].reduce((total, count) => total + count, 0);
       const over = sum(plans.flatMap(({ surplus }) => surplus.map(({ stems }) => stems)));
-      const served = sum(old.match.servings.map(({ stems }) => stems));
+      const served = sum(old.work.match.servings.map(({ stems }) => stems));
       expect(over + served).toBe(sum(old.match.supplies.flatMap(({ stems }) => stems)));
       expect(sum(plans.flatMap(({ gaps }) => gaps.map(({ shortStems }) => shortStems)))).toBe(
         sum(old.match.shortStems),

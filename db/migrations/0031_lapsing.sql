@@ -1,0 +1,3 @@
+ALTER TABLE `booking` ADD COLUMN `lapses_after` text CONSTRAINT "booking_lapses_after" CHECK(lapses_after GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]' AND date(lapses_after) IS lapses_after);--> statement-breakpoint
+ALTER TABLE `farm` ADD COLUMN `enquiry_days` integer DEFAULT 14 NOT NULL CONSTRAINT "farm_enquiry_days" CHECK(enquiry_days BETWEEN 1 AND 1e15 AND enquiry_days = CAST(enquiry_days AS INTEGER));--> statement-breakpoint
+ALTER TABLE `farm` ADD COLUMN `hold_days` integer DEFAULT 30 NOT NULL CONSTRAINT "farm_hold_days" CHECK(hold_days BETWEEN 1 AND 1e15 AND hold_days = CAST(hold_days AS INTEGER));
