@@ -8,7 +8,7 @@ import type { Crop } from "#lib/domain/records/crop";
 import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Planting } from "#lib/domain/records/planting";
 import type { Recipe } from "#lib/domain/records/recipe";
-import type { Variety } from "#lib/domain/records/variety";
+import { AS_ITS_CROP, type Variety } from "#lib/domain/records/variety";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { COLOURS, type Colour, type Status } from "#lib/domain/words";
 import { oneOf, type RandomSource, seededRandom, wholeBetween } from "#lib/maths/random";
@@ -80,6 +80,7 @@ function seededVarieties(random: RandomSource, crops: readonly Crop[]): Variety[
       cropId: crop.id,
       name: `No. ${index + 1}`,
       colour: crop.shape === "foliage" ? (index === 0 ? "green" : "silver") : oneOf(random, COLOURS.slice(0, 16)),
+      ...AS_ITS_CROP,
     }));
   });
 }

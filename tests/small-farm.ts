@@ -8,7 +8,7 @@ import type { Farm } from "#lib/domain/records/farm-settings";
 import { BY_CALENDAR } from "#lib/domain/records/heat";
 import type { Planting } from "#lib/domain/records/planting";
 import type { Recipe } from "#lib/domain/records/recipe";
-import type { Variety } from "#lib/domain/records/variety";
+import { AS_ITS_CROP, type Variety } from "#lib/domain/records/variety";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { FROM_MEMORY, OWN } from "#lib/domain/sourced";
 
@@ -82,8 +82,8 @@ export const crop = (given: Partial<Crop> & { id: number }): Crop => ({
   shape: "mass",
   roles: ["focal"],
   usualRole: "focal",
-  tender: false,
-  overwinters: false,
+  ...{ headSize: null, stemLength: null, outOfWater: null, traitsOrigin: OWN },
+  ...{ tender: false, overwinters: false },
   holdDays: { count: 4, ...OWN },
   stretchDays: { count: 0, ...OWN },
   dryHoldDays: { count: 0, ...OWN },
@@ -91,8 +91,7 @@ export const crop = (given: Partial<Crop> & { id: number }): Crop => ({
   notColderC: { count: 0, ...OWN },
   cutSpareShare: { count: 0, ...OWN },
   fieldDays: { count: 2, ...OWN },
-  bunchStems: { count: 10, ...OWN },
-  bucketStems: { count: 50, ...OWN },
+  ...{ bunchStems: { count: 10, ...OWN }, bucketStems: { count: 50, ...OWN } },
   buyInCents: { count: 300, ...OWN },
   buyInColours: [],
   buyInMonths: [],
@@ -106,6 +105,7 @@ export const variety = (given: Partial<Variety> & { id: number }): Variety => ({
   cropId: 1,
   name: `Variety ${given.id}`,
   colour: "cream",
+  ...AS_ITS_CROP,
   ...given,
 });
 

@@ -1,8 +1,15 @@
 import { integer, real, sqliteTable, text, unique } from "drizzle-orm/sqlite-core";
 import { MARKS } from "#lib/domain/sourced";
-import { COLOURS, ROLES, SHAPES } from "#lib/domain/words";
+import { COLOURS, HEAD_SIZES, OUT_OF_WATER, ROLES, SHAPES, STEM_LENGTHS } from "#lib/domain/words";
 import { checks, isFromZero, isList, isNamed, isNumber, isShare, isWholeFrom, isYesNo, oneOf } from "./checks";
 import { idOf, list, rowId, yesNo } from "./columns";
+
+/** What a stem of a crop or variety is like; empty where it is not told, or of a variety as its crop. */
+const TRAITS = [
+  oneOf("head_size", HEAD_SIZES),
+  oneOf("stem_length", STEM_LENGTHS),
+  oneOf("out_of_water", OUT_OF_WATER),
+];
 
 /** Crops (species). Each number has its mark and, where there is one, its source beside it. */
 export const crop = sqliteTable(
@@ -14,6 +21,11 @@ export const crop = sqliteTable(
     shape: text("shape").notNull(),
     roles: list("roles").notNull(),
     usualRole: text("usual_role").notNull(),
+    headSize: text("head_size"),
+    stemLength: text("stem_length"),
+    outOfWater: text("out_of_water"),
+    traitsMark: text("traits_mark").notNull().default("from memory"),
+    traitsSource: text("traits_source"),
     tender: yesNo("tender").notNull(),
     overwinters: yesNo("overwinters").notNull(),
     holdDays: real("hold_days").notNull(),
@@ -61,6 +73,8 @@ export const crop = sqliteTable(
       oneOf("shape", SHAPES),
       isList("roles"),
       oneOf("usual_role", ROLES),
+      ...TRAITS,
+      oneOf("traits_mark", MARKS),
       isYesNo("tender"),
       isYesNo("overwinters"),
       isFromZero("hold_days"),
@@ -98,10 +112,23 @@ export const variety = sqliteTable(
     cropId: idOf("crop_id", () => crop.id, "restrict"),
     name: text("name").notNull(),
     colour: text("colour").notNull(),
+    roles: list("roles").notNull().default([]),
+    headSize: text("head_size"),
+    stemLength: text("stem_length"),
+    outOfWater: text("out_of_water"),
+    holdDays: real("hold_days"),
+    stretchDays: real("stretch_days"),
   },
   (table) => [
     unique("variety_once").on(table.cropId, table.name),
     unique("variety_of_crop").on(table.id, table.cropId),
-    ...checks("variety", isNamed("name"), oneOf("colour", COLOURS)),
+    ...checks(
+      "variety",
+      isNamed("name"),
+      oneOf("colour", COLOURS),
+      isList("roles"),
+      ...TRAITS,
+      ...["hold_days", "stretch_days"].map(isFromZero),
+    ),
   ],
 );

@@ -28,8 +28,10 @@ export const farmOfRow = (row: typeof farm.$inferSelect) => {
   return { ...row, frost: row, climate, statusWeights: row, winter: row };
 };
 
-export const cropRow = ({ tradeOrigin, ...record }: Omit<Crop, "id">) => ({
+export const cropRow = ({ tradeOrigin, traitsOrigin, ...record }: Omit<Crop, "id">) => ({
   ...record,
+  traitsMark: traitsOrigin.mark,
+  traitsSource: traitsOrigin.source,
   tradeMark: tradeOrigin.mark,
   tradeSource: tradeOrigin.source,
   ...sourcedColumns("holdDays", record.holdDays),
@@ -46,6 +48,7 @@ export const cropRow = ({ tradeOrigin, ...record }: Omit<Crop, "id">) => ({
 
 export const cropOfRow = (row: typeof crop.$inferSelect) => ({
   ...row,
+  traitsOrigin: { mark: row.traitsMark, source: row.traitsSource },
   tradeOrigin: { mark: row.tradeMark, source: row.tradeSource },
   holdDays: sourcedOf("holdDays", row),
   stretchDays: sourcedOf("stretchDays", row),

@@ -3,7 +3,8 @@ import type { FarmDatabase } from "#db/client";
 import { bed, planting } from "#db/schema/beds";
 import { booking } from "#db/schema/bookings";
 import { variety } from "#db/schema/crops";
-import type { PlantingName, VarietyRecord } from "#lib/domain/farm-records";
+import type { PlantingName, VarietyNamed, VarietyRecord } from "#lib/domain/farm-records";
+import { AS_ITS_CROP } from "#lib/domain/records/variety";
 import { insertVariety, replaceVariety } from "./put-crops";
 import { refuse } from "./refusal";
 
@@ -51,20 +52,21 @@ export class VarietyNames {
   }
 
   /** Makes the variety with this id what the record says: its name, its colour, its crop. Gives the id. */
-  replace(id: number, { crop, variety: name, colour }: VarietyRecord): number {
+  replace(id: number, { crop, variety: name, ...rest }: VarietyRecord): number {
     const cropId = this.#crops.get(crop, "crop");
-    replaceVariety(this.#database, id, { cropId, name, colour });
+    const { colour } = rest;
+    replaceVariety(this.#database, id, { ...rest, cropId, name });
     this.#varieties.set(key(cropId, name), { id, colour });
     return id;
   }
 
   /** The id of a variety, added when it is new. Refused when it is known in another colour: one variety has one colour. */
-  put({ crop, variety: name, colour }: VarietyRecord): number {
+  put({ crop, variety: name, colour }: VarietyNamed): number {
     const cropId = this.#crops.get(crop, "crop");
     const known = this.#varieties.get(key(cropId, name));
     if (known && known.colour !== colour)
       refuse("colour", `${name} is ${known.colour} elsewhere: a variety has one colour, or give this one another name`);
-    const id = known?.id ?? insertVariety(this.#database, { cropId, name, colour });
+    const id = known?.id ?? insertVariety(this.#database, { cropId, name, colour, ...AS_ITS_CROP });
     this.#varieties.set(key(cropId, name), { id, colour });
     return id;
   }

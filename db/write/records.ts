@@ -71,7 +71,7 @@ function putVarietiesAndCurves(
 ): void {
   refusals.each("varieties", records.varieties, (record) => {
     if (record.id !== undefined) known(database, "variety", record.id);
-    return record.id === undefined ? varieties.put(record) : varieties.replace(record.id, record);
+    return varieties.replace(record.id ?? varieties.put(record), record);
   });
   putCurves(database, records, crops, varieties, refusals, ({ planting }) => !planting);
 }

@@ -13,6 +13,7 @@ type CropNumber = keyof typeof CROP_NUMBERS;
 export type ChangedFigure =
   | { readonly of: "number"; readonly name: CropNumber; readonly was: Sourced; readonly is: Sourced }
   | { readonly of: "trade"; readonly was: Crop; readonly is: CatalogueCrop }
+  | { readonly of: "traits"; readonly was: Crop; readonly is: CatalogueCrop }
   | { readonly of: "timing" | "yield"; readonly was: BloomCurve; readonly is: CatalogueCurve };
 
 /** All such figures of one crop of the farm. */
@@ -42,6 +43,7 @@ export function changedFigures(
     const figures = [
       ...changedNumbers(crop, now),
       ...changedTrade(crop, now),
+      ...changedTraits(crop, now),
       ...ofCrop.flatMap((curve) => changedParts(curve, now)),
     ];
     return figures.length > 0 ? [{ crop, figures }] : [];
@@ -59,6 +61,10 @@ const changedNumbers = (crop: Crop, now: CatalogueCrop): ChangedFigure[] =>
 /** When and in what colours the crop is to be had. */
 const changedTrade = (was: Crop, is: CatalogueCrop): ChangedFigure[] =>
   was.tradeOrigin.mark === OWN.mark || isSameTrade(was, is) ? [] : [{ of: "trade", was, is }];
+
+/** What its stem is like. */
+const changedTraits = (was: Crop, is: CatalogueCrop): ChangedFigure[] =>
+  was.traitsOrigin.mark === OWN.mark || isSameTraits(was, is) ? [] : [{ of: "traits", was, is }];
 
 function changedParts(was: BloomCurve, now: CatalogueCrop): ChangedFigure[] {
   const is = now.curves.find(({ treatment }) => treatment === was.treatment);
@@ -108,6 +114,12 @@ export const isSameTrade = (a: TradeSeasons, b: TradeSeasons): boolean =>
 
 type TradeSeasons = Pick<Crop, "buyInMonths" | "buyInColours">;
 
+/** Whether two crops have the same head, stem and way out of water. */
+export const isSameTraits = (a: Traits, b: Traits): boolean =>
+  a.headSize === b.headSize && a.stemLength === b.stemLength && a.outOfWater === b.outOfWater;
+
+type Traits = Pick<Crop, "headSize" | "stemLength" | "outOfWater">;
+
 /** Plain data that says the same, in whatever order its fields stand. */
 function isAlike(a: unknown, b: unknown): boolean {
   if (typeof a !== "object" || typeof b !== "object" || a === null || b === null) return a === b;
@@ -119,7 +131,7 @@ function isAlike(a: unknown, b: unknown): boolean {
 export const takenFigures = (changed: readonly ChangedCrop[], recipes: readonly ChangedRecipe[] = []): FigureRows =>
   rowsWith(changed, takenRecipes(recipes), {
     number: (figure) => figure.is,
-    trade: ({ buyInColours, buyInMonths, tradeOrigin }) => ({ buyInColours, buyInMonths, tradeOrigin }),
+    crop: tradeOrTraits,
     curve: (row, figure) => {
       if (figure.of === "yield") {
         const { yieldOrigin, note } = figure.is;
@@ -129,20 +141,27 @@ export const takenFigures = (changed: readonly ChangedCrop[], recipes: readonly 
     },
   });
 
+function tradeOrTraits({ of, is }: CropFigure): Partial<Crop> {
+  const { buyInColours, buyInMonths, tradeOrigin, headSize, stemLength, outOfWater, traitsOrigin } = is;
+  return of === "trade"
+    ? { buyInColours, buyInMonths, tradeOrigin }
+    : { headSize, stemLength, outOfWater, traitsOrigin };
+}
+
 /** The farm's rows with these figures kept as they are and marked as the grower's own, so that no later version offers to change them. */
 export const keptFigures = (changed: readonly ChangedCrop[], recipes: readonly ChangedRecipe[] = []): FigureRows =>
   rowsWith(changed, keptRecipes(recipes), {
     number: (figure) => ({ ...figure.was, ...OWN }),
-    trade: () => ({ tradeOrigin: OWN }),
+    crop: ({ of }) => ({ [`${of}Origin`]: OWN }),
     curve: (row, figure) => ({ ...row, [`${figure.of}Origin`]: OWN }),
   });
 
 type NumberFigure = Extract<ChangedFigure, { of: "number" }>;
-type TradeFigure = Extract<ChangedFigure, { of: "trade" }>;
-type CurveFigure = Exclude<ChangedFigure, NumberFigure | TradeFigure>;
+type CropFigure = Extract<ChangedFigure, { of: "trade" | "traits" }>;
+type CurveFigure = Exclude<ChangedFigure, NumberFigure | CropFigure>;
 type Settled = {
   readonly number: (figure: NumberFigure) => Sourced;
-  readonly trade: (builtIn: CatalogueCrop) => Partial<Crop>;
+  readonly crop: (figure: CropFigure) => Partial<Crop>;
   readonly curve: (row: BloomCurve, figure: CurveFigure) => BloomCurve;
 };
 
@@ -153,7 +172,7 @@ function rowsWith(changed: readonly ChangedCrop[], recipes: readonly Recipe[], s
     let row = crop;
     for (const figure of figures)
       if (figure.of === "number") row = { ...row, [figure.name]: settled.number(figure) };
-      else if (figure.of === "trade") row = { ...row, ...settled.trade(figure.is) };
+      else if (figure.of === "trade" || figure.of === "traits") row = { ...row, ...settled.crop(figure) };
       else curves.set(figure.was.id, settled.curve(curves.get(figure.was.id) ?? figure.was, figure));
     if (row !== crop) crops.push(row);
   }

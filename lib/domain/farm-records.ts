@@ -15,6 +15,7 @@ import type { Recipe } from "./records/recipe";
 import type { ReviewDraft } from "./records/review";
 import type { StandingOrderDraft } from "./records/standing-order";
 import type { StemLine } from "./records/stem-line";
+import type { OwnTraits } from "./records/variety";
 import type { WeatherDay } from "./records/weather-day";
 import type { Colour } from "./words";
 
@@ -46,14 +47,17 @@ export type CurveRecord = Omit<BloomCurve, "id" | "cropId" | "varietyId" | "plan
 /** A recipe with all its lines. One that is on the farm already is replaced, lines and all. */
 export type RecipeRecord = Omit<Recipe, "id"> & InPlaceOf;
 
-/** A variety. The same one may come many times, here and with plantings, and may be on the farm already: it is one variety. */
-export type VarietyRecord = { readonly crop: string; readonly variety: string; readonly colour: Colour } & InPlaceOf;
+/** What names a variety. The same one may come many times, with plantings and cuts, and may be on the farm already: it is one variety. */
+export type VarietyNamed = { readonly crop: string; readonly variety: string; readonly colour: Colour } & InPlaceOf;
+
+/** A variety with what it says of itself. One that is on the farm already says this from now on. */
+export type VarietyRecord = VarietyNamed & OwnTraits;
 
 /** A bed. */
 export type BedRecord = Omit<Bed, "id"> & InPlaceOf;
 
 /** A planting; its bed and crop are on the farm or among the records, its variety may be new. */
-export type PlantingRecord = Omit<Planting, "id" | "bedId" | "varietyId"> & VarietyRecord & { readonly bed: string };
+export type PlantingRecord = Omit<Planting, "id" | "bedId" | "varietyId"> & VarietyNamed & { readonly bed: string };
 
 /** Pieces of a booking, their recipe by name. */
 export type PieceRecord = Omit<Piece, "recipeId"> & { readonly recipe: string };
@@ -74,11 +78,11 @@ export type BookingRecord = Omit<BookingDraft, "unacceptableCropIds" | "pieces" 
   };
 
 /** Stems in the cooler; the variety may be new. */
-export type CoolerStockRecord = Omit<CoolerStock, "id" | "varietyId"> & VarietyRecord;
+export type CoolerStockRecord = Omit<CoolerStock, "id" | "varietyId"> & VarietyNamed;
 
 /** Stems that left the cooler; the booking they were for by client and day, both null when none is named. */
 export type CoolerMoveRecord = Omit<CoolerMoveDraft, "varietyId" | "bookingId"> &
-  VarietyRecord & { readonly client: string | null; readonly eventOn: Day | null };
+  VarietyNamed & { readonly client: string | null; readonly eventOn: Day | null };
 
 /** A standing order, its crop and its piece by name; null where it names none. */
 export type OrderRecord = Omit<StandingOrderDraft, "cropId" | "recipeId"> &
@@ -86,10 +90,10 @@ export type OrderRecord = Omit<StandingOrderDraft, "cropId" | "recipeId"> &
 
 /** A cut in a bed of the farm or of the records; the booking it was cut for by client and day, both null when it was cut for nobody yet. */
 export type CutRecord = Omit<CutDraft, "bedId" | "varietyId" | "bookingId"> &
-  VarietyRecord & { readonly bed: string; readonly client: string | null; readonly eventOn: Day | null };
+  VarietyNamed & { readonly bed: string; readonly client: string | null; readonly eventOn: Day | null };
 
 /** A look at the buds of a bed of the farm or of the records. */
-export type BudLookRecord = Omit<BudLookDraft, "bedId" | "varietyId"> & VarietyRecord & { readonly bed: string };
+export type BudLookRecord = Omit<BudLookDraft, "bedId" | "varietyId"> & VarietyNamed & { readonly bed: string };
 
 /** What became of the stems of an event, the booking by client and day. */
 export type ReviewRecord = Omit<ReviewDraft, "bookingId"> &

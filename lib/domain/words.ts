@@ -64,5 +64,17 @@ export const LINE_COLOURS_WORDS: Record<LineColours, string> = {
   any: "any colour",
 };
 
+/** How big the head of a stem is when it is cut. */
+export const HEAD_SIZES = ["small", "medium", "large"] as const;
+export type HeadSize = (typeof HEAD_SIZES)[number];
+
+/** How long a stem is cut. A long one can be cut short. */
+export const STEM_LENGTHS = ["short", "long"] as const;
+export type StemLength = (typeof STEM_LENGTHS)[number];
+
+/** What a stem does for the hours of an event without water. */
+export const OUT_OF_WATER = ["holds", "wilts"] as const;
+export type OutOfWater = (typeof OUT_OF_WATER)[number];
+
 export const UNITS = ["us", "metric"] as const;
 export type Units = (typeof UNITS)[number];

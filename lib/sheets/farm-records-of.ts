@@ -1,4 +1,4 @@
-import type { CurveRecord, FarmRecords, PlantingName, VarietyRecord } from "#lib/domain/farm-records";
+import type { CurveRecord, FarmRecords, PlantingName, VarietyNamed } from "#lib/domain/farm-records";
 import type { Bed } from "#lib/domain/records/bed";
 import type { Booking } from "#lib/domain/records/booking";
 import type { Planting } from "#lib/domain/records/planting";
@@ -15,7 +15,7 @@ export function farmRecordsOf(snapshot: Snapshot): Required<FarmRecords> {
   const plantings = new ById("planting", snapshot.plantings);
   const recipes = new ById("recipe", snapshot.recipes);
   const bookings = new ById("booking", snapshot.bookings);
-  const namesOf = (varietyId: number): VarietyRecord => {
+  const namesOf = (varietyId: number): VarietyNamed => {
     const { cropId, name, colour } = varieties.get(varietyId);
     return { crop: crops.get(cropId).name, variety: name, colour };
   };
@@ -37,7 +37,10 @@ export function farmRecordsOf(snapshot: Snapshot): Required<FarmRecords> {
       }),
     ),
     recipes: snapshot.recipes.map(withoutId),
-    varieties: snapshot.varieties.map(({ id }) => namesOf(id)),
+    varieties: snapshot.varieties.map(({ id, cropId: _crop, name: _name, colour: _colour, ...own }) => ({
+      ...namesOf(id),
+      ...own,
+    })),
     beds: snapshot.beds.map(withoutId),
     plantings: snapshot.plantings.map(({ id: _id, bedId, varietyId, ...planting }) => ({
       ...planting,

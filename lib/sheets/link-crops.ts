@@ -123,7 +123,7 @@ export function linkRecipes(sheet: SheetRows<RecipeRecord>, recipes: NameBook): 
   });
 }
 
-/** Varieties of known crops, each with one colour, which a row of its own may change. Writing the same variety twice does no harm. */
+/** Varieties of known crops, each with one colour, which a row of its own may change. Writing the same variety twice does no harm: the last row says what it is like. */
 export function linkVarieties(
   sheet: SheetRows<VarietyRecord>,
   crops: NameBook,
@@ -147,7 +147,7 @@ export function linkVarieties(
     const met = varieties.meet(crop.name, record.variety, record.colour);
     if (met.ok) varieties.enter(met.variety, place);
     else say(met.column, met.message);
-    return met.ok ? met.variety : null;
+    return met.ok ? { ...record, ...met.variety } : null;
   });
   for (const { record, textIn, place } of linked.rows)
     if (record === null) varieties.enterWrong(textIn("crop"), textIn("variety"), place);

@@ -1,4 +1,4 @@
-import type { VarietyRecord } from "#lib/domain/farm-records";
+import type { VarietyNamed } from "#lib/domain/farm-records";
 import { inQuotes } from "#lib/domain/in-quotes";
 import { Guesses, nameKey } from "#lib/domain/nearest-name";
 import type { Colour } from "#lib/domain/words";
@@ -7,13 +7,16 @@ import { type Place, placeInWords } from "./sheet-problem";
 
 /** A variety that was found, in its own spelling, or what is wrong, in which column, and how to mend it. */
 export type VarietyReading =
-  | { ok: true; variety: VarietyRecord }
+  | { ok: true; variety: VarietyNamed }
   | { ok: false; column: "variety" | "colour"; message: string };
 
 /** `before` is the colour that a row of the varieties sheet changes: rows that still say it mean the same variety. */
-type Entry = { readonly variety: VarietyRecord; readonly place: Place | null; readonly before?: Colour };
+type Entry = { readonly variety: VarietyNamed; readonly place: Place | null; readonly before?: Colour };
 
 const keyOf = (crop: string, variety: string) => `${nameKey(crop)}\n${nameKey(variety)}`;
+
+/** What names a variety, without what it says of itself. */
+const namesOf = ({ crop, variety, colour }: VarietyNamed): VarietyNamed => ({ crop, variety, colour });
 
 /** The varieties on the farm and those that the sheets bring: each crop and name has one colour. */
 export class VarietyBook {
@@ -24,7 +27,7 @@ export class VarietyBook {
   readonly #wrong = new Map<string, Place>();
   readonly #nowCalled = new Map<string, string>();
 
-  constructor(known: readonly VarietyRecord[]) {
+  constructor(known: readonly VarietyNamed[]) {
     for (const variety of known) this.#put(variety, null);
   }
 
@@ -43,12 +46,12 @@ export class VarietyBook {
   }
 
   /** Makes a variety of the farm what its row says, found by its old name and its new one. False where another row or variety is in the way. */
-  change(variety: VarietyRecord, kept: VarietyRecord, place: Place): boolean {
+  change(variety: VarietyNamed, kept: VarietyNamed, place: Place): boolean {
     const keptKey = keyOf(variety.crop, kept.variety);
     const key = keyOf(variety.crop, variety.variety);
     const old = this.#entries.get(keptKey);
     if (old?.place !== null || (key !== keptKey && this.#entries.has(key))) return false;
-    const entry = { variety, place, before: kept.colour };
+    const entry = { variety: namesOf(variety), place, before: kept.colour };
     this.#entries.set(keptKey, entry);
     this.#entries.set(key, entry);
     if (key !== keptKey) this.#namesOf.get(nameKey(variety.crop))?.push(variety.variety);
@@ -81,12 +84,12 @@ export class VarietyBook {
   }
 
   /** Enters the variety of a clean row. */
-  enter(variety: VarietyRecord, place: Place): void {
+  enter(variety: VarietyNamed, place: Place): void {
     if (!this.#entries.has(keyOf(variety.crop, variety.variety))) this.#put(variety, place);
   }
 
-  #put(variety: VarietyRecord, place: Place | null): void {
-    this.#entries.set(keyOf(variety.crop, variety.variety), { variety, place });
+  #put(variety: VarietyNamed, place: Place | null): void {
+    this.#entries.set(keyOf(variety.crop, variety.variety), { variety: namesOf(variety), place });
     const names = this.#namesOf.get(nameKey(variety.crop));
     if (names) names.push(variety.variety);
     else this.#namesOf.set(nameKey(variety.crop), [variety.variety]);

@@ -6,6 +6,7 @@ import { PLANTING_FLAGS } from "#lib/domain/records/planting";
 import { MARKS } from "#lib/domain/sourced";
 import { COLOURS, LINE_COLOURS, ROLES, SHAPES, STATUSES, TREATMENTS } from "#lib/domain/words";
 import { anyStore } from "../any-store";
+import { anyTraits } from "../any-traits";
 import { anyAge } from "../sheets/any-heat";
 import { farm } from "../small-farm";
 
@@ -36,13 +37,12 @@ export const cropDraft = fc.record({
   shape: fc.constantFrom(...SHAPES),
   roles: fc.array(fc.constantFrom(...ROLES), { minLength: 1, maxLength: 4 }),
   usualRole: fc.constantFrom(...ROLES),
-  tender: fc.boolean(),
-  overwinters: fc.boolean(),
+  ...{ ...anyTraits, traitsOrigin: origin },
+  ...{ tender: fc.boolean(), overwinters: fc.boolean() },
   holdDays: sourced(number(0, 120)),
   ...anyStore((least, most) => sourced(number(least, most))),
   fieldDays: sourced(number(0, 60)),
-  bunchStems: sourced(fc.integer({ min: 1, max: 100 })),
-  bucketStems: sourced(fc.integer({ min: 1, max: 500 })),
+  ...{ bunchStems: sourced(fc.integer({ min: 1, max: 100 })), bucketStems: sourced(fc.integer({ min: 1, max: 500 })) },
   buyInCents: sourced(fc.integer({ min: 1, max: 100_000 })),
   buyInColours: colours,
   buyInMonths: fc.array(fc.integer({ min: 1, max: 12 }), { maxLength: 4 }),

@@ -14,8 +14,8 @@ import { farmSchema } from "#lib/domain/records/farm-settings";
 import { plantingSchema } from "#lib/domain/records/planting";
 import { recipeSchema } from "#lib/domain/records/recipe";
 import { reviewDraftSchema } from "#lib/domain/records/review";
-import { COLOURS } from "#lib/domain/words";
 import { anyReview } from "../any-review";
+import { anyVariety } from "../any-traits";
 import {
   bedDraft,
   bookingDraft,
@@ -43,7 +43,7 @@ const anyFarm = fc.record({
   crops: several(cropDraft, (crop) => crop.name),
   curves: fc.uniqueArray(curveDraft, { selector: ({ treatment }) => treatment, maxLength: 3 }),
   recipes: several(recipeDraft, (recipe) => recipe.name),
-  variety: fc.record({ variety: name, colour: fc.constantFrom(...COLOURS) }),
+  variety: anyVariety(name),
   beds: several(bedDraft, (bed) => bed.name),
   plantings: fc.array(plantingDraft, { maxLength: 4 }),
   bookings: several(bookingDraft, ({ client, eventOn }) => `${eventOn} ${client}`),
@@ -82,6 +82,7 @@ test("everything that the domain allows is kept, and comes back equal", () => {
       }) =>
         withDatabase((database) => {
           const whose = { crop: crops[0].name, ...variety };
+          const { variety: called, ...own } = variety;
           const namingCrop = <Line extends { cropId: number | null }>(line: Line) => ({
             ...line,
             crop: line.cropId === null ? null : crops[line.cropId % crops.length].name,
@@ -156,7 +157,7 @@ test("everything that the domain allows is kept, and comes back equal", () => {
           expect(kept(database)).toEqual({
             farm,
             crops: numbered(crops),
-            varieties: [{ id: 1, cropId: 1, name: variety.variety, colour: variety.colour }],
+            varieties: [{ id: 1, cropId: 1, name: called, ...own }],
             curves: numbered<object>([...ofCrop, ...ofVariety]),
             recipes: numbered(recipes),
             beds: numbered(beds),

@@ -20,7 +20,9 @@ import { importRecords } from "#db/write/records";
 import { removeWeather, takeWeather } from "#db/write/weather";
 import { adoptWhatIf } from "#db/write/what-ifs";
 import { addDays, parseDay } from "#lib/domain/day";
+import { AS_ITS_CROP } from "#lib/domain/records/variety";
 import { COLOURS, STATUSES, TREATMENTS } from "#lib/domain/words";
+import { anyOwnTraits } from "../any-traits";
 import {
   among,
   bedDraft,
@@ -40,6 +42,7 @@ import { type Step, step } from "./step";
 
 const pick = fc.nat();
 const colour = fc.constantFrom(...COLOURS);
+const ownTraits = fc.record(anyOwnTraits((min, max) => fc.integer({ min, max })));
 const treatment = fc.constantFrom(...TREATMENTS);
 
 export const anyStep: fc.Arbitrary<Step> = fc.oneof(
@@ -49,10 +52,10 @@ export const anyStep: fc.Arbitrary<Step> = fc.oneof(
   step("update crop", fc.tuple(pick, cropDraft), (to, now, [at, crop]) => updateCrop(to, among(now.crops, at), crop)),
   step("remove crop", pick, (to, now, at) => removeCrop(to, among(now.crops, at))),
   step("add variety", fc.tuple(pick, name, colour), (to, now, [at, called, colour]) =>
-    addVariety(to, { cropId: among(now.crops, at), name: called, colour }),
+    addVariety(to, { cropId: among(now.crops, at), name: called, colour, ...AS_ITS_CROP }),
   ),
-  step("update variety", fc.tuple(pick, pick, name, colour), (to, now, [at, crop, called, colour]) =>
-    updateVariety(to, among(now.varieties, at), { cropId: among(now.crops, crop), name: called, colour }),
+  step("update variety", fc.tuple(pick, pick, name, colour, ownTraits), (to, now, [at, crop, called, colour, own]) =>
+    updateVariety(to, among(now.varieties, at), { cropId: among(now.crops, crop), name: called, colour, ...own }),
   ),
   step("remove variety", pick, (to, now, at) => {
     const unplanted = now.varieties.filter(({ id }) => now.plantings.every(({ varietyId }) => varietyId !== id));

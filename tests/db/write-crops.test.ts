@@ -11,6 +11,7 @@ import {
   updateCrop,
   updateVariety,
 } from "#db/write/crops";
+import { AS_ITS_CROP } from "#lib/domain/records/variety";
 import { crop, curve, day, monthDay, variety } from "../small-farm";
 import { done, kept, refused, withFarm } from "./kept-farm";
 
@@ -20,6 +21,10 @@ const ASTER = {
   shape: "mass" as const,
   roles: ["secondary" as const, "focal" as const],
   usualRole: "secondary" as const,
+  headSize: "medium" as const,
+  stemLength: "long" as const,
+  outOfWater: null,
+  traitsOrigin: { mark: "common practice" as const, source: null },
   tender: true,
   overwinters: false,
   holdDays: { count: 6.5, mark: "published" as const, source: "SOME-SOURCE" },
@@ -75,10 +80,15 @@ test("a crop's name is its own, and it stays while anything names it", () => {
 test("a variety is added, changed, moved with its curves to another crop, and removed with them", () => {
   withFarm((database) => {
     const { varieties, curves } = kept(database);
-    const { result: id } = done(addVariety(database, { cropId: 1, name: "Late", colour: "silver" }));
+    const { result: id } = done(addVariety(database, { cropId: 1, name: "Late", colour: "silver", ...AS_ITS_CROP }));
     const own = done(putCurve(database, curve({ varietyId: id }))).result;
-    done(updateVariety(database, id, { cropId: 2, name: "Later", colour: "red" }));
-    expect(kept(database).varieties).toEqual([...varieties, { id, cropId: 2, name: "Later", colour: "red" }]);
+    const later = {
+      ...{ cropId: 2, name: "Later", colour: "red" as const, roles: ["focal" as const, "accent" as const] },
+      ...{ headSize: "large" as const, stemLength: "short" as const, outOfWater: "wilts" as const },
+      ...{ holdDays: 2.5, stretchDays: 4 },
+    };
+    done(updateVariety(database, id, later));
+    expect(kept(database).varieties).toEqual([...varieties, { id, ...later }]);
     expect(kept(database).curves).toEqual([...curves, { ...curve({ varietyId: id }), id: own, cropId: 2 }]);
     done(removeVariety(database, id));
     expect(kept(database)).toMatchObject({ varieties, curves });

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { undoChange } from "#db/journal/journal";
 import { importRecords } from "#db/write/records";
+import { AS_ITS_CROP } from "#lib/domain/records/variety";
 import { farmRecordsOf } from "#lib/sheets/farm-records-of";
 import { farmSheets } from "#lib/sheets/farm-sheets";
 import { knownFarm } from "#lib/sheets/known-farm";
@@ -16,7 +17,7 @@ test("a record with an id takes the place of that one, and is refused when there
     const booked = records.bookings[0];
     const written = done(
       importRecords(database, {
-        varieties: [{ id: 1, crop: "Crop 1", variety: "Renamed", colour: "white" }],
+        varieties: [{ id: 1, crop: "Crop 1", variety: "Renamed", colour: "white", ...AS_ITS_CROP, headSize: "large" }],
         beds: [{ ...newBed("North"), id: 1 }],
         plantings: [{ ...planted, id: 1, variety: "Renamed", colour: "white", bed: "North", plantCount: 5 }],
         bookings: [{ ...booked, id: 1, client: "Moved", pieces: [], stemLines: [] }],
@@ -29,7 +30,7 @@ test("a record with an id takes the place of that one, and is refused when there
       before.plantings.length,
       before.bookings.length,
     ]);
-    expect(after.varieties[0]).toMatchObject({ id: 1, name: "Renamed", colour: "white" });
+    expect(after.varieties[0]).toMatchObject({ id: 1, name: "Renamed", colour: "white", headSize: "large" });
     expect(after.beds[0]).toMatchObject({ id: 1, name: "North" });
     expect(after.plantings[0]).toMatchObject({ id: 1, bedId: 1, varietyId: 1, plantCount: 5 });
     expect(after.bookings[0]).toMatchObject({ id: 1, client: "Moved", pieces: [] });

@@ -4,6 +4,7 @@ import { emptyFarm, startFarm } from "#db/write/farm";
 import { importRecords } from "#db/write/records";
 import { seededFarm } from "#demo/seeded-farm";
 import type { FarmRecords } from "#lib/domain/farm-records";
+import { AS_ITS_CROP } from "#lib/domain/records/variety";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 import { booking, crop, curve, day, farm, newBed, planting, recipe } from "../small-farm";
 import { changeOf, done, kept, refused, withDatabase, withFarm } from "./kept-farm";
@@ -25,7 +26,7 @@ function recordsOf(snapshot: Snapshot): FarmRecords {
   return {
     farm: snapshot.farm,
     crops: snapshot.crops.map(({ id: _, ...row }) => row),
-    varieties: snapshot.varieties.map(({ id }) => varietyOf(id)),
+    varieties: snapshot.varieties.map(({ id, cropId: _crop, name: _name, ...own }) => ({ ...own, ...varietyOf(id) })),
     curves: snapshot.curves.map(({ id: _, cropId, varietyId, ...row }) => ({
       ...row,
       crop: crops.get(cropId).name,
@@ -95,7 +96,7 @@ test("plantings and the cooler bring their varieties, each once", () => {
       }),
     );
     const { beds, varieties, plantings, coolerStock } = kept(database);
-    expect(varieties.slice(2)).toEqual([{ id: 3, cropId: 2, name: "Late", colour: "red" }]);
+    expect(varieties.slice(2)).toEqual([{ id: 3, cropId: 2, name: "Late", colour: "red", ...AS_ITS_CROP }]);
     expect(beds.slice(2).map(({ id, name }) => [id, name])).toEqual([[3, "D9"]]);
     expect(plantings.slice(2).map(({ bedId, varietyId }) => [bedId, varietyId])).toEqual([
       [3, 3],
@@ -143,7 +144,7 @@ test("every unknown name, every bed, booking and colour that clashes is told at 
           { ...plainCurve, crop: "Crop 8", variety: null },
           { ...plainCurve, crop: "Crop 1", variety: "Variety 8" },
         ],
-        varieties: [{ ...known, colour: "blue" }],
+        varieties: [{ ...known, ...AS_ITS_CROP, colour: "blue" }],
         beds: [newBed("D3"), newBed("D1"), newBed("D3")],
         plantings: [
           { ...plain, ...known, colour: "cream", bed: "D7" },

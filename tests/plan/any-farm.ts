@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { monthDayOf } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Colour } from "#lib/domain/words";
-import { bed, booking, crop, curve, day, farm, planting, recipe, snapshot, variety } from "../small-farm";
+import { bed, booking, crop, curve, day, farm, planting, recipe, snapshot } from "../small-farm";
+import { anyVarieties } from "./any-varieties";
 
 /**
  * Farms in which everything meets: three crops that share roles, five varieties in four colours, a few beds some of them sprayed, and bookings
@@ -84,14 +85,6 @@ const crops = fc
       bunchStems: sourced(7),
     }),
   ]);
-
-const varieties = [
-  variety({ id: 1, cropId: 1, colour: "cream" }),
-  variety({ id: 2, cropId: 1, colour: "blush" }),
-  variety({ id: 3, cropId: 2, colour: "cream" }),
-  variety({ id: 4, cropId: 2, colour: "plum" }),
-  variety({ id: 5, cropId: 3, colour: "white" }),
-];
 
 const weekStems = fc.array(fc.constantFrom(0, 0.3, 1, 1.7), { minLength: 1, ...upTo(4) });
 const curves = fc
@@ -193,11 +186,10 @@ const settings = fc
 
 /** Any farm of 2027, with its early first frost inside the bloom, so that tender crops are cut short. */
 export const anyFarm: fc.Arbitrary<Snapshot> = fc
-  .record({ farm: settings, crops, curves, beds, plantings, bookings, coolerStock })
+  .record({ farm: settings, crops, varieties: anyVarieties, curves, beds, plantings, bookings, coolerStock })
   .map((given) =>
     snapshot({
       ...given,
-      varieties,
       recipes: [
         recipe({ id: 1 }),
         recipe({

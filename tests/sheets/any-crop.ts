@@ -3,6 +3,7 @@ import type { Crop } from "#lib/domain/records/crop";
 import type { Origin } from "#lib/domain/sourced";
 import { COLOURS, ROLES, SHAPES } from "#lib/domain/words";
 import { anyStore } from "../any-store";
+import { anyTraits } from "../any-traits";
 
 /** Crops of every kind that the types allow, with names, texts and origins as they are given. */
 export function anyCrop(
@@ -21,6 +22,8 @@ export function anyCrop(
     shape: fc.constantFrom(...SHAPES),
     roles: fc.array(fc.constantFrom(...ROLES), { minLength: 1, maxLength: 3 }),
     usualRole: fc.constantFrom(...ROLES),
+    ...anyTraits,
+    traitsOrigin: origin,
     tender: fc.boolean(),
     overwinters: fc.boolean(),
     holdDays: between(0, 120),

@@ -10,6 +10,7 @@ import { COLOURS, TREATMENTS } from "#lib/domain/words";
 import { DATE_ORDERS } from "#lib/domain/writing";
 import { anyReview } from "../any-review";
 import { anyStoreSettings } from "../any-store";
+import { anyOwnTraits } from "../any-traits";
 import { monthDay, farm as plainFarm } from "../small-farm";
 import { anyBooking, between, share } from "./any-booking";
 import { anyClimate } from "./any-climate";
@@ -88,7 +89,8 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
   .record({ farm, crops: named(crop), beds: named(sprayed), recipes: named(recipe) })
   .chain(({ crops, beds, recipes, farm }) => {
     const idOf = (rows: readonly { id: number }[]) => fc.constantFrom(...rows.map(({ id }) => id));
-    const variety = fc.record({ cropId: idOf(crops), name, colour: fc.constantFrom(...COLOURS) });
+    const colour = fc.constantFrom(...COLOURS);
+    const variety = fc.record({ cropId: idOf(crops), name, colour, ...anyOwnTraits(between) });
     return fc
       .uniqueArray(variety, { minLength: 1, maxLength: 5, selector: (row) => `${row.cropId} ${key(row.name)}` })
       .map(numbered)

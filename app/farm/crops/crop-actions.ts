@@ -21,9 +21,9 @@ export const restoreCrop = action(idIn("cropId"), (database, cropId, { crops }) 
   if (!crop || !builtIn) return refusal("cropId", "this crop is not a built-in one");
   const { id, ...draft } = crop;
   const numbers = Object.keys(CROP_NUMBERS).map((name) => [name, builtIn[name as keyof typeof CROP_NUMBERS]]);
-  const { buyInColours, buyInMonths, tradeOrigin } = builtIn;
-  const trade = { buyInColours, buyInMonths, tradeOrigin };
-  return updateCrop(database, id, { ...draft, ...Object.fromEntries(numbers), ...trade });
+  const { buyInColours, buyInMonths, tradeOrigin, headSize, stemLength, outOfWater, traitsOrigin } = builtIn;
+  const rest = { buyInColours, buyInMonths, tradeOrigin, headSize, stemLength, outOfWater, traitsOrigin };
+  return updateCrop(database, id, { ...draft, ...Object.fromEntries(numbers), ...rest });
 });
 
 /** Takes a crop off the farm, if nothing names it. */

@@ -13,7 +13,7 @@ const NEW_CROP = { shape: "mass", usualRole: "focal", ...PLAIN_STORE } as const;
 export function CropForm({ crop, farm }: { crop?: Crop; farm: Farm }) {
   const fields = formFields(CROP, crop ?? NEW_CROP, farm);
   const { name, scientific, shape, roles, usualRole, cutStage, tender, overwinters, cautions } = fields;
-  const { buyInMonths, buyInColours } = fields;
+  const { headSize, stemLength, outOfWater, buyInMonths, buyInColours } = fields;
   const numbers = formFields(CROP_NUMBERS, crop ?? NEW_CROP, farm);
   return (
     <Form
@@ -27,6 +27,17 @@ export function CropForm({ crop, farm }: { crop?: Crop; farm: Farm }) {
           <RecordField key={field.name} {...field} isWide={field === cutStage} />
         ))}
       </div>
+      <fieldset>
+        <legend>Its stem</legend>
+        <p className="hint">
+          A line of a recipe may ask for these. {crop && <OriginMark origin={crop.traitsOrigin} />}
+        </p>
+        <div className="fields">
+          {[headSize, stemLength, outOfWater].map((field) => (
+            <RecordField key={field.name} {...field} />
+          ))}
+        </div>
+      </fieldset>
       <fieldset>
         <legend>Numbers</legend>
         <p className="hint">A number that you change becomes your own.</p>

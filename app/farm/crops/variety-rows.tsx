@@ -1,6 +1,6 @@
 import type { Crop } from "#lib/domain/records/crop";
 import { formFields, type Manner } from "#lib/domain/records/form";
-import { VARIETY, type Variety } from "#lib/domain/records/variety";
+import { AS_ITS_CROP, OWN_TRAITS, VARIETY, type Variety } from "#lib/domain/records/variety";
 import { ColourWord } from "../../ui/colour-words";
 import { Form } from "../../ui/form.client";
 import { RecordField } from "../../ui/record-field";
@@ -39,6 +39,7 @@ export const VarietyRows = ({ crop, varieties, manner }: Props) => (
 
 function VarietyForm({ crop, variety, manner }: { crop: Crop; variety?: Variety; manner: Manner }) {
   const { name, colour } = formFields(VARIETY, variety ?? { colour: "white" }, manner);
+  const own = formFields(OWN_TRAITS, variety ?? AS_ITS_CROP, manner);
   return (
     <Form
       action={saveVariety}
@@ -51,6 +52,17 @@ function VarietyForm({ crop, variety, manner }: { crop: Crop; variety?: Variety;
         <RecordField {...name} label="Name" />
         <RecordField {...colour} />
       </div>
+      <details>
+        <summary>What it is otherwise than {crop.name}</summary>
+        <RecordField {...own.roles} />
+        <div className="fields">
+          <RecordField {...own.headSize} />
+          <RecordField {...own.stemLength} />
+          <RecordField {...own.outOfWater} />
+          <RecordField {...own.holdDays} />
+          <RecordField {...own.stretchDays} />
+        </div>
+      </details>
     </Form>
   );
 }

@@ -8,6 +8,7 @@ import { FILLER_CROPS } from "./filler-crops";
 import { FOLIAGE_CROPS } from "./foliage-crops";
 import { LINE_CROPS } from "./line-crops";
 import { SPRING_CROPS } from "./spring-crops";
+import { withTraits } from "./stem-traits";
 import { withStore } from "./stores";
 import { SUMMER_FACES } from "./summer-faces";
 import { SUPPORTING_FACES } from "./supporting-faces";
@@ -32,6 +33,7 @@ export const CATALOGUE: readonly CatalogueCrop[] = [
 ]
   .map(withTrade)
   .map(withStore)
+  .map(withTraits)
   .map(withClocks)
   .map(withEnds)
   .map(withAges)

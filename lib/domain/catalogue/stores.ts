@@ -1,4 +1,4 @@
-import type { CatalogueCrop, StoreFigures, TradedCrop } from "#lib/domain/catalogue-types";
+import type { StoreFigures, TradedCrop, TraitlessCrop } from "#lib/domain/catalogue-types";
 import { memory, ourReading, practice, published, secondHand } from "./marked";
 
 /** A hold stands for a cooler of 5 °C or colder, and is all there is: no stretch, nothing more when dry, nothing that cold hurts, nothing cut beyond what is used. */
@@ -56,4 +56,4 @@ const STORES: Readonly<Record<string, Partial<StoreFigures>>> = {
 };
 
 /** The crop with how it is stored. */
-export const withStore = (crop: TradedCrop): CatalogueCrop => ({ ...crop, ...PLAIN_STORE, ...STORES[crop.name] });
+export const withStore = (crop: TradedCrop): TraitlessCrop => ({ ...crop, ...PLAIN_STORE, ...STORES[crop.name] });

@@ -3,6 +3,7 @@ import { ROLE_WORDS } from "../trade-words";
 import { COLOURS, ROLES, SHAPES } from "../words";
 import { field, open, originField, recordSchema, rowId, sourced } from "./field";
 import { choice, colour, linesOf, listOf, month, prose, word, yesNo } from "./kinds";
+import { STEM_TRAITS } from "./stem-traits";
 
 /** The numbers of a crop that carry their origin, so that a screen can show how sure we are. */
 export const CROP_NUMBERS = {
@@ -129,6 +130,8 @@ export const CROP = {
     hint: "A need for a role takes every variety whose crop has it.",
   }),
   usualRole: field(choice(ROLES, ROLE_WORDS), z.enum(ROLES), { label: "Usual role" }),
+  ...STEM_TRAITS,
+  traitsOrigin: originField({ label: "Origin of head, stem and out of water", heading: "traits_origin" }),
   tender: field(yesNo, z.boolean(), { absent: false, label: "Tender: the first frost ends it" }),
   overwinters: field(yesNo, z.boolean(), {
     absent: false,
@@ -145,7 +148,8 @@ export const CROP = {
 };
 
 /**
- * A crop a row. Absent or empty: `scientific`, `cut_stage` and `cautions` say nothing, `usual_role` is the first of `roles`, `tender`
+ * A crop a row. Absent or empty: `scientific`, `cut_stage` and `cautions` say nothing, `usual_role` is the first of `roles`, `head_size`,
+ * `stem_length` and `out_of_water` are not told, `tender`
  * and `overwinters` are no, `buy_in_colours` and `buy_in_months` are all of them, and each origin is "own".
  */
 export const CROP_SHEET = { ...CROP, usualRole: open(CROP.usualRole) };

@@ -27,6 +27,8 @@ export type Field<T> = {
   readonly limits?: Limits;
   /** The two columns of a number that carries its origin. */
   readonly parts?: { readonly count: Field<number>; readonly origin: Field<Origin> };
+  /** What it means that nothing is chosen, where that may be. */
+  readonly empty?: string;
   /** What its words mean, where they are shown as a sentence. */
   readonly meanings?: Readonly<Record<string, string>>;
 };

@@ -35,7 +35,9 @@ export function formFields<F extends Fields>(
     const value = record?.[name];
     const shownValues =
       value === undefined || value === null ? [] : written(field, value, measureIn(units, field.measure), decimalMark);
-    const options = (field.kind.options ?? []).map((word) => ({ value: word, label: field.meanings?.[word] ?? word }));
+    const none = field.empty === undefined ? [] : [{ value: "", label: field.empty }];
+    const words = (field.kind.options ?? []).map((word) => ({ value: word, label: field.meanings?.[word] ?? word }));
+    const options = [...none, ...words];
     const unit = unitOf(field, units) || undefined;
     const { kind, label, hint } = field;
     return [name, { name: root + name, input: kind.input, label, hint, unit, values: shownValues, options }];

@@ -1,3 +1,4 @@
+import { cropAs } from "#lib/domain/crop-of-variety";
 import type { BloomCurve } from "#lib/domain/records/curve";
 import { ById, inOrderOfId, type Snapshot } from "#lib/domain/snapshot";
 import { apportion, evenPart } from "#lib/maths/apportion";
@@ -137,7 +138,7 @@ function possibleSupply(
   return inOrderOfId(snapshot.varieties).flatMap((variety) => {
     const days = [...(daysOfVariety.get(variety.id) ?? [])].sort((a, b) => a - b);
     if (days.length === 0) return [];
-    const crop = crops.get(variety.cropId);
+    const crop = cropAs(variety, crops.get(variety.cropId));
     const hold = holdOf(crop, snapshot.farm);
     return [{ variety, crop, hold, days, stems: days.map(() => 0), lots: days.map(() => []) }];
   });

@@ -1,3 +1,4 @@
+import { allAs } from "#lib/domain/crop-of-variety";
 import { monthNumber, toDay } from "#lib/domain/day";
 import type { Crop } from "#lib/domain/records/crop";
 import type { Snapshot } from "#lib/domain/snapshot";
@@ -13,8 +14,8 @@ type Refusing = { readonly booking: Pick<Need["booking"], "unacceptableCropIds" 
 
 /** What a stem short is bought in as, and at what price. */
 export type BuyInPrices = {
-  /** All crops of the farm. */
-  readonly crops: Snapshot["crops"];
+  /** All crops of the farm, and beside them as they are in those varieties that say something of themselves. */
+  readonly allCrops: readonly Crop[];
   /**
    * The price of one stem in cents, by which a claim is weighed: that of what would be bought were nothing refused; where nothing is to be had, of the
    * dearest flower that could serve; a cent when none could. What a booking refuses does not matter: a client who will not have lilies has no weaker
@@ -33,12 +34,17 @@ export type BuyInPrices = {
 const finders = new WeakMap<Snapshot["crops"], Map<number, BuyInPrices>>();
 
 /** Finds what each need is bought in as, among a farm's crops. Bought stems arrive on the last day on which a stem may be cut for the event. */
-export function buyInFinder({ crops, farm: { leadDays } }: Pick<Snapshot, "crops" | "farm">): BuyInPrices {
+export function buyInFinder({
+  crops,
+  varieties,
+  farm: { leadDays },
+}: Pick<Snapshot, "crops" | "varieties" | "farm">): BuyInPrices {
   const ofCrops = finders.get(crops) ?? new Map<number, BuyInPrices>();
   finders.set(crops, ofCrops);
   const found = ofCrops.get(leadDays) ?? finderOf(crops, leadDays);
   ofCrops.set(leadDays, found);
-  return found;
+  const allCrops = allAs(crops, varieties);
+  return allCrops === crops ? found : { ...found, allCrops };
 }
 
 function finderOf(crops: Snapshot["crops"], leadDays: number): BuyInPrices {
@@ -89,7 +95,7 @@ function finderOf(crops: Snapshot["crops"], leadDays: number): BuyInPrices {
     const list = (lists.get(role) ?? []).find(({ length }) => length > 0);
     return list ? middle(list).buyInCents.count : 1;
   };
-  return { crops, centsOf, middleCentsOf, boughtAs, monthOf };
+  return { allCrops: crops, centsOf, middleCentsOf, boughtAs, monthOf };
 }
 
 const REFUSING_NOTHING = { unacceptableCropIds: [], unacceptableColours: [] };

@@ -1,3 +1,4 @@
+import { cropAs } from "#lib/domain/crop-of-variety";
 import { toDayNumber } from "#lib/domain/day";
 import type { Booking } from "#lib/domain/records/booking";
 import type { CoolerStock } from "#lib/domain/records/cooler-lot";
@@ -61,7 +62,7 @@ export function storedLots(plan: Stored): CoolerLot[] {
     .map(([key, entries]) => {
       const [varietyId, cutDay] = key.split(" ").map(Number);
       const variety = varieties.get(varietyId);
-      const crop = crops.get(variety.cropId);
+      const crop = cropAs(variety, crops.get(variety.cropId));
       return lotOf({ plan, variety, crop, cutDay, entries, parts: parts.get(key) ?? [] });
     })
     .filter(({ lastDay }) => lastDay + GONE_AFTER_DAYS >= today)

@@ -1,3 +1,4 @@
+import { cropAs } from "#lib/domain/crop-of-variety";
 import { type Day, toDayNumber } from "#lib/domain/day";
 import type { Booking } from "#lib/domain/records/booking";
 import type { Crop } from "#lib/domain/records/crop";
@@ -114,7 +115,7 @@ function rowsCut({ beds, varieties, crops }: Snapshot, cuts: readonly Cut[]): Ro
     return {
       place: bedOf.get(ofRow[0].bedId).name,
       variety,
-      crop: cropOf.get(variety.cropId),
+      crop: cropAs(variety, cropOf.get(variety.cropId)),
       cuts: ofRow,
       stemsCut: ofRow.reduce((sum, { stemsCut }) => sum + stemsCut, 0),
       stemsAsked: asked.length > 0 ? asked.reduce((sum, stems) => sum + stems, 0) : null,

@@ -1,3 +1,4 @@
+import { cropAs } from "#lib/domain/crop-of-variety";
 import { type Day, sameDayIn, yearOf } from "#lib/domain/day";
 import type { Bed } from "#lib/domain/records/bed";
 import type { Crop } from "#lib/domain/records/crop";
@@ -11,7 +12,7 @@ import { firstCutDay, type SeasonWarmth, warmthOf } from "./first-cut";
 import { saleableShare } from "./saleable-share";
 
 /**
- * A planting with all that its forecast rests on. `curve` is null when the crop has none for this treatment; `firstCut` is the day number of its
+ * A planting with all that its forecast rests on. `crop` is as its variety is. `curve` is null when the crop has none for this treatment; `firstCut` is the day number of its
  * first cut [F1], moved as the grower says of this season [F15], null when it gives nothing: without a curve, or where by it the planting never blooms in its season [F7].
  */
 export type Grown = {
@@ -41,7 +42,8 @@ export function grown(snapshot: Snapshot, seasonYear: number): Grown[] {
     .map((planting) => {
       const variety = varieties.get(planting.varietyId);
       const bed = beds.get(planting.bedId);
-      return grownBy({ planting, bed, variety, crop: crops.get(variety.cropId) }, curveFor, warmth);
+      const crop = cropAs(variety, crops.get(variety.cropId));
+      return grownBy({ planting, bed, variety, crop }, curveFor, warmth);
     });
 }
 

@@ -44,7 +44,7 @@ export function ordersPlan(
       // A crop's own price says what its stem loses at a stretch; no delivery is raised above that loss.
       centsOf: (asked) => ("booking" in asked ? centsOf.get(asked.booking) : undefined) ?? buyIn.centsOf(asked),
       middleCentsOf: buyIn.middleCentsOf,
-      crops: [],
+      allCrops: [],
     }),
   };
 }

@@ -1,3 +1,4 @@
+import { cropAs } from "#lib/domain/crop-of-variety";
 import { toDayNumber, yearOf } from "#lib/domain/day";
 import type { Booking } from "#lib/domain/records/booking";
 import type { Crop } from "#lib/domain/records/crop";
@@ -82,13 +83,15 @@ function* stretches(snapshot: Snapshot, strayDays: (row: Grown) => number): Gene
   const warmth = warmthOf(snapshot.farm, snapshot.weather);
   for (const planting of snapshot.plantings) {
     const variety = varieties.get(planting.varietyId);
-    const crop = crops.get(variety.cropId);
+    const crop = cropAs(variety, crops.get(variety.cropId));
     const row = grownBy({ planting, bed: beds.get(planting.bedId), variety, crop }, curveFor, warmth);
     for (const one of withReplanted([row])) yield* stretchOf(one, strayDays);
   }
   for (const { varietyId, cutOn } of snapshot.coolerStock) {
     const day = toDayNumber(cutOn);
-    yield { season: yearOf(cutOn), crop: crops.get(varieties.get(varietyId).cropId), firstCut: day, lastCut: day };
+    const variety = varieties.get(varietyId);
+    const crop = cropAs(variety, crops.get(variety.cropId));
+    yield { season: yearOf(cutOn), crop, firstCut: day, lastCut: day };
   }
 }
 

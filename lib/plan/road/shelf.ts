@@ -1,3 +1,4 @@
+import { cropAs } from "#lib/domain/crop-of-variety";
 import { ById, inOrderOfId, type Snapshot } from "#lib/domain/snapshot";
 import { holdOf } from "./hold-window";
 import type { Lot, VarietySupply } from "./supply";
@@ -26,7 +27,7 @@ export class Shelf {
   supplies({ farm, varieties, crops }: Pick<Snapshot, "farm" | "varieties" | "crops">): VarietySupply[] {
     const cropOf = new ById("crop", crops);
     return inOrderOfId(varieties).flatMap((variety) => {
-      const crop = cropOf.get(variety.cropId);
+      const crop = cropAs(variety, cropOf.get(variety.cropId));
       const hold = holdOf(crop, farm);
       const byOwner = [...(this.#lots.get(variety.id) ?? [])].sort(([a], [b]) => (a ?? -1) - (b ?? -1));
       return byOwner.map(([owner, byDay]) => ({

@@ -7,7 +7,7 @@ import type { Need } from "./needs";
 import { stretchCentsFinder, weightOf } from "./stretch-cents";
 
 /** What a stem short is weighed by: what one is bought in at, and all crops that could serve in its place. */
-export type ShortPrices = Pick<BuyInPrices, "centsOf" | "middleCentsOf" | "crops">;
+export type ShortPrices = Pick<BuyInPrices, "centsOf" | "middleCentsOf" | "allCrops">;
 
 /** What a need costs at worst, in cents: to serve with a stem, and to go without one. */
 type WorstCents = {
@@ -21,7 +21,7 @@ type WorstCents = {
  * booking's claim, and always more than the worst fit [M4]. In cents.
  */
 export function shortCentsFinder(farm: Farm, buyIn: ShortPrices): WorstCents {
-  const stretched = buyIn.crops.filter((crop) => hasStretch(holdOf(crop, farm)));
+  const stretched = buyIn.allCrops.filter((crop) => hasStretch(holdOf(crop, farm)));
   const stretchCents = stretchCentsFinder(farm, buyIn);
   // Few crops are held at a stretch, and kinds of needs are nearly as many as needs: looked at anew they cost less than remembered.
   const centsByStatus = STATUSES.map((status) => stretched.map((crop) => stretchCents(crop, status)));

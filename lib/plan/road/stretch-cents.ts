@@ -13,7 +13,7 @@ export const weightOf = ({ statusWeights }: Pick<Farm, "statusWeights">, status:
 
 /**
  * What the whole stretch of a crop's stem costs for a claim of that status, in cents [M3]: half the stem's price by the weight of the claim, but so little that
- * with the worst fit it stays below a stem short of middling price in any role that the crop can take, and never less than its whole hold.
+ * with the worst fit it stays below a stem short of middling price in any role that it can take, and never less than its whole hold.
  */
 export function stretchCentsFinder(
   farm: Farm,

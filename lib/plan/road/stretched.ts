@@ -9,7 +9,7 @@ export type Stretched = { readonly stems: number; readonly cents: number };
 
 /** What each booking gets at a stretch, by booking id; bookings with no such stem are left out. */
 export function stretchedByBooking(
-  snapshot: Pick<Snapshot, "farm" | "crops">,
+  snapshot: Pick<Snapshot, "farm" | "crops" | "varieties">,
   { needs, supplies, servings }: Pick<Match, "needs" | "supplies" | "servings">,
 ): Map<number, Stretched> {
   const { farm } = snapshot;

@@ -24,6 +24,7 @@ export type Lot = { readonly stand: Stand; readonly stems: number };
  */
 export type VarietySupply = {
   readonly variety: Variety;
+  /** The crop as the variety is. */
   readonly crop: Crop;
   /** How long its stems keep, as the farm keeps them. */
   readonly hold: Hold;

@@ -75,7 +75,7 @@ export function* figuresTakenSteps(
  * nothing.
  */
 function canMove(before: Plan, forecasts: readonly SeasonForecast[], changed: ChangedCrop): boolean {
-  if (changed.figures.some(({ of }) => of === "number" || of === "trade")) return true;
+  if (changed.figures.some(({ of }) => of === "number" || of === "trade" || of === "traits")) return true;
   const taken = withFigures(before.snapshot, takenFigures([changed]));
   if (meetingSeasons(taken, before.seasonYear).join() !== before.meetingSeasons.join()) return true;
   return forecasts.some(({ season, frostDay, was }) => {

@@ -10,6 +10,7 @@ import { TREATMENT_WORDS, type Units } from "#lib/domain/words";
 import { clockInWords } from "./clock-words";
 import { countOf, inPercent, inTenths } from "./numbers";
 import { tradeInWords } from "./trade-words";
+import { traitsInWords } from "./trait-words";
 
 /** A changed figure as a row says it: what it is, what the farm has, what the tool says today, and where each comes from. */
 export type FigureWords = {
@@ -35,6 +36,14 @@ export function figureInWords(figure: ChangedFigure, manner: Manner): FigureWord
       is: tradeInWords(figure.is),
       wasFrom: figure.was.tradeOrigin,
       isFrom: figure.is.tradeOrigin,
+    };
+  if (figure.of === "traits")
+    return {
+      name: "Its stem",
+      was: traitsInWords(figure.was),
+      is: traitsInWords(figure.is),
+      wasFrom: figure.was.traitsOrigin,
+      isFrom: figure.is.traitsOrigin,
     };
   const { was, is } = figure;
   const grown = TREATMENT_WORDS[was.treatment];

@@ -4,7 +4,10 @@ import type { Unheld } from "#lib/plan/road/unheld";
 import { countOf, inTenths } from "./numbers";
 
 /** Why none of a crop's stems can serve an event, and how to mend it [M1]. */
-export const unheldInWords = ({ crop, hold, stems }: Unheld, { leadDays }: Pick<Farm, "leadDays">): Problem => ({
-  place: crop.name,
-  message: `it keeps ${inTenths(hold.stretchDays)} ${hold.stretchDays === 1 ? "day" : "days"}, and your last cut is ${countOf(leadDays, "day")} before an event: none of its ${countOf(stems, "stem")} can serve one. Write on its crop how long yours keeps, or cut nearer the event.`,
+export const unheldInWords = (
+  { crop, variety, hold, stems }: Unheld,
+  { leadDays }: Pick<Farm, "leadDays">,
+): Problem => ({
+  place: variety ? `${crop.name} ${variety.name}` : crop.name,
+  message: `it keeps ${inTenths(hold.stretchDays)} ${hold.stretchDays === 1 ? "day" : "days"}, and your last cut is ${countOf(leadDays, "day")} before an event: none of its ${countOf(stems, "stem")} can serve one. Write on its crop${variety ? "’s page" : ""} how long yours keeps, or cut nearer the event.`,
 });

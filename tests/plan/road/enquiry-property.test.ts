@@ -59,7 +59,7 @@ describe("an enquiry over seeded farms", () => {
         const network = matchNetwork(farm.farm, year.supplies, needs, {
           centsOf: () => 100,
           middleCentsOf: () => 100,
-          crops: [],
+          allCrops: [],
         });
         const most = mostWithoutLoss({ needs, network }, answer.needIndex, keptIn(year, answer.draft.match));
         expect(answer.promisedNeedStems).toBeLessThanOrEqual(most);

@@ -5,6 +5,7 @@ import type { Crop } from "#lib/domain/records/crop";
 import type { Variety } from "#lib/domain/records/variety";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { LinearProgramme } from "../../least-cost";
+import { asVariety } from "./as-variety";
 import { keptDays } from "./kept-days";
 import type { SpecNeed, SpecPlanting } from "./road-by-spec";
 
@@ -68,7 +69,10 @@ export function directMatch(
   });
   const shortCents = needs.map((need) => {
     const weight = weightOf(snapshot, need);
-    const ages = snapshot.crops
+    const asTheyAre = snapshot.varieties.flatMap((variety) =>
+      snapshot.crops.filter(({ id }) => id === variety.cropId).map((crop) => asVariety(variety, crop)),
+    );
+    const ages = [...snapshot.crops, ...asTheyAre]
       .filter(
         (crop) =>
           takes(need, crop) && Math.floor(keptDays(crop, snapshot)[1]) > Math.floor(keptDays(crop, snapshot)[0]),
@@ -98,7 +102,7 @@ export function withPromised(direct: DirectMatch, promised: readonly number[], l
 function stored({ varieties, crops }: Snapshot, { varietyId, cutOn, stemCount }: CoolerStock): Lot {
   const variety = varieties.filter(({ id }) => id === varietyId)[0];
   const crop = crops.filter(({ id }) => id === variety.cropId)[0];
-  return { variety, crop, day: toDayNumber(cutOn), stems: stemCount };
+  return { variety, crop: asVariety(variety, crop), day: toDayNumber(cutOn), stems: stemCount };
 }
 
 /** Cents for what is less than the best fit: 6 cents for another crop than named, 2 for a role not its usual one, 1 for each colour down the list. */

@@ -6,6 +6,7 @@ import type { Planting } from "#lib/domain/records/planting";
 import type { Variety } from "#lib/domain/records/variety";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { type Colour, ROLES, type Role } from "#lib/domain/words";
+import { asVariety } from "./as-variety";
 import { firstCutBySpec, heatEndBySpec, shareBySpec } from "./bloom-by-spec";
 import { findUsable } from "./usable-by-spec";
 
@@ -32,7 +33,7 @@ export const bloomBySpec = (snapshot: Snapshot): SpecPlanting[] =>
 
 function bloomOf(snapshot: Snapshot, planting: Planting): SpecPlanting {
   const variety = theOne(snapshot.varieties, planting.varietyId);
-  const crop = theOne(snapshot.crops, variety.cropId);
+  const crop = asVariety(variety, theOne(snapshot.crops, variety.cropId));
   const given: SpecPlanting = nothing(planting, variety, crop);
   const { winter } = snapshot.farm;
   const isKept = planting.treatment === "kept-in-ground";
