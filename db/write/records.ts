@@ -1,14 +1,17 @@
 import type { FarmDatabase } from "#db/client";
+import { loadSnapshot } from "#db/read/read";
 import { coolerStock } from "#db/schema/beds";
 import type { BookingRecord, CurveRecord, FarmRecords } from "#lib/domain/farm-records";
 import type { BookingDraft } from "#lib/domain/records/booking";
+import type { Snapshot } from "#lib/domain/snapshot";
+import type { PromisesMade } from "./bookings";
 import { putFarm } from "./farm";
 import { importTitle } from "./import-title";
 import { known } from "./known";
 import { Names, plantingNamed, VarietyNames } from "./names";
 import { writeOrder } from "./orders";
 import { insertBed, insertCoolerStock, insertPlanting, replaceBed, replacePlanting } from "./put-beds";
-import { insertBooking, replaceBooking } from "./put-bookings";
+import { insertBooking, replaceBooking, replacePromises } from "./put-bookings";
 import { insertCrop, putCurveRow, replaceCrop, replaceCurve } from "./put-crops";
 import { putInPlace } from "./put-in-place";
 import { putRecipeByName, replaceRecipe } from "./put-recipes";
@@ -24,8 +27,13 @@ import { type Written, write } from "./write";
  * crops, curves and recipes replace those of the same name, recorded days those of the same day, beds, plantings, bookings and cooler stock
  * are added, and varieties that come along are made. Gives the number of records written. Refused as a whole, with every reason
  * ("plantings[3].bed"), when a name or id is not known, or a bed or booking of another is there already.
+ * @param promised  what bookings are promised by it, told of the farm as it then stands, and written with it
  */
-export const importRecords = (database: FarmDatabase, records: FarmRecords): Written =>
+export const importRecords = (
+  database: FarmDatabase,
+  records: FarmRecords,
+  promised: (farm: Snapshot) => PromisesMade = () => [],
+): Written =>
   write(database, () => {
     const refusals = new Refusals();
     if (records.farm) putFarm(database, records.farm);
@@ -49,8 +57,16 @@ export const importRecords = (database: FarmDatabase, records: FarmRecords): Wri
     putWeatherDays(database, records.weather ?? []);
     refusals.end();
     refuseOverfull(database);
+    if (records.bookings?.length) putPromised(database, promised);
     return importTitle(records);
   });
+
+function putPromised(database: FarmDatabase, promised: (farm: Snapshot) => PromisesMade): void {
+  const farm = loadSnapshot(database);
+  // A farm that cannot be read, or is none yet, has no plan to promise from.
+  if (!farm.ok) return;
+  for (const { bookingId, promises } of promised(farm.parsed)) replacePromises(database, bookingId, promises);
+}
 
 function putCrops(database: FarmDatabase, records: FarmRecords, crops: Names, refusals: Refusals): void {
   refusals.each("crops", records.crops, (record) => {

@@ -44,6 +44,7 @@ export function gatherBookings(
     const [kept] = (farmId !== null && keptOf.get(farmId)) || [];
     const base = booking?.record ?? (kept && bookingOfRow(kept.row, farm));
     if (!base) return [];
+    const promisesKept = kept && isHeldTo(bookingOfRow(kept.row, farm), base) ? (promisesOf.get(kept.id) ?? []) : [];
     const lines = {
       pieces: merged((farmId !== null && piecesOf.get(farmId)) || [], pieces).map(
         ({ recipe, pieceCount, colours }): PieceRecord => ({ recipe: recipes.named(recipe), pieceCount, colours }),
@@ -57,7 +58,7 @@ export function gatherBookings(
           stemCount,
         }),
       ),
-      promises: merged((farmId !== null && promisesOf.get(farmId)) || [], promises).map(
+      promises: merged(promisesKept, promises).map(
         ({ role, crop, cropOnly, colours, stemCount }): PromiseRecord => ({
           role,
           crop: cropNamed(crop),
@@ -76,6 +77,10 @@ export function gatherBookings(
     return isSame ? [] : [{ ...base, ...lines, id: farmId }];
   });
 }
+
+/** Whether a booking is still held to what it was promised: a promise is of a day and of a signed booking. */
+const isHeldTo = (was: BookingRecord, now: BookingRecord): boolean =>
+  was.eventOn === now.eventOn && (was.status !== "confirmed" || now.status === "confirmed");
 
 function touchedBookings(
   { bookings, pieces, stems, promises }: Omit<LinkedBookings, "records">,

@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import { undoChange } from "#db/journal/journal";
 import { addBooking, removeBooking, setBookingStatus, updateBooking } from "#db/write/bookings";
 import { putRecipe } from "#db/write/recipes";
+import { importRecords } from "#db/write/records";
 import type { BookingDraft } from "#lib/domain/records/booking";
 import { booking, day, focal, recipe } from "../small-farm";
 import { changeOf, done, kept, refused, withFarm } from "./kept-farm";
@@ -154,5 +155,21 @@ test("a booking that is not there is neither changed nor removed", () => {
     expect(refused(updateBooking(database, 99, RICH))).toEqual(why);
     expect(refused(setBookingStatus(database, 99, "held"))).toEqual(why);
     expect(refused(removeBooking(database, 99))).toEqual(why);
+  });
+});
+
+test("what an import promises is written with it, as one change that is undone as one", () => {
+  withFarm((database) => {
+    const before = kept(database);
+    const { id: _, unacceptableCropIds: __, ...plain } = booking({ id: 1, client: "From a sheet" });
+    const record = { ...plain, unacceptableCrops: [], pieces: [], stemLines: [], promises: [] };
+    const promised = importRecords(database, { bookings: [record] }, ({ bookings }) => {
+      const added = bookings.find(({ client }) => client === "From a sheet");
+      return added ? [{ bookingId: added.id, promises: focal(7) }] : [];
+    });
+    done(promised);
+    expect(kept(database).bookings.find(({ client }) => client === "From a sheet")?.promises).toEqual(focal(7));
+    expect(undoChange(database, changeOf(promised))).toMatchObject({ ok: true });
+    expect(kept(database)).toEqual(before);
   });
 });

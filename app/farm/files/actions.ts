@@ -8,9 +8,11 @@ import { SaveRefused, type Saving, saving } from "#db/journal/saving";
 import { importRecords } from "#db/write/records";
 import type { FarmRecords } from "#lib/domain/farm-records";
 import type { Problem } from "#lib/domain/problem";
+import { promisesMade } from "#lib/plan/road/promises-made";
 import { knownFarm } from "#lib/sheets/known-farm";
 import { readFarmSheets } from "#lib/sheets/read-farm-sheets";
 import { fingerprintOf, saveOf } from "../../action";
+import { today } from "../../clock";
 import { sentForm } from "../../door/sent-form";
 import { rememberOwnSave } from "../../frame/own-save";
 import { farmDatabase, farmFile, loadFarm } from "../../load";
@@ -56,7 +58,10 @@ async function carriedOut({ step, sending, files, problems }: Sending, save: Sav
 async function copiedAndImported(records: FarmRecords, save: Saving) {
   await takeCopy(farmDatabase().$client, farmFile().file, "before-import");
   const database = farmDatabase();
-  return saving(database, save, () => importRecords(database, records));
+  const before = loadFarm();
+  return saving(database, save, () =>
+    importRecords(database, records, (after) => promisesMade(before, after, today())),
+  );
 }
 
 function problemsIn(error: unknown): readonly Problem[] | null {

@@ -19,7 +19,7 @@ export const adopt = action(
     const whatIf = keptWhatIf(asked.whatIfId);
     if (!whatIf || asked.revision !== revision(database))
       return refusal("revision", "the farm was changed since this was shown: look through the list again");
-    const toWrite = adoption(farm, whatIf.seasonYear, whatIf.changes);
+    const toWrite = adoption(farm, whatIf.seasonYear, whatIf.changes, today());
     if (isOfWinterOver(toWrite, farm, whatIf.seasonYear, today()))
       return refusal("whatIfId", winterOverInWords(whatIf.seasonYear));
     const adopted = adoptWhatIf(database, `adopted the what-if ${whatIf.name}`, toWrite);

@@ -1,3 +1,4 @@
+import type { Day } from "#lib/domain/day";
 import type { Booking } from "#lib/domain/records/booking";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Change, Resource } from "#lib/domain/what-if";
@@ -57,7 +58,7 @@ function applied(now: Snapshot, before: Snapshot, seasonYear: number, change: Ch
     case "booking-added":
       return addedBooking(now, before, change.booking);
     case "booking-moved":
-      return withBooking(now, change.bookingId, (booking) => ({ ...booking, eventOn: change.eventOn }));
+      return withBooking(now, change.bookingId, (booking) => moved(booking, change.eventOn));
     case "booking-dropped":
       return droppedBooking(now, change.bookingId);
     case "status-set":
@@ -73,9 +74,13 @@ function applied(now: Snapshot, before: Snapshot, seasonYear: number, change: Ch
   }
 }
 
-/** A booking that is counted otherwise than it stands asks for its stems, even if it had lapsed. */
+/** A promise is of a day: a booking on another has none. */
+const moved = (booking: Booking, eventOn: Day): Booking =>
+  booking.eventOn === eventOn ? booking : { ...booking, eventOn, promises: [] };
+
+/** A booking that is counted otherwise than it stands asks for its stems, even if it had lapsed, and has no promise. */
 const counted = (booking: Booking, status: Status): Booking =>
-  booking.status === status ? booking : { ...booking, status, lapsesAfter: null };
+  booking.status === status ? booking : { ...booking, status, lapsesAfter: null, promises: [] };
 
 const AT_HAND = {
   leaves: "leafCubicMetresAtHand",

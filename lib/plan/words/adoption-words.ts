@@ -115,6 +115,9 @@ function bookingInWords(was: Booking, row: Booking): string {
   const parts = [
     was.eventOn !== row.eventOn && `${inFull(was.eventOn)} → ${inFull(row.eventOn)}`,
     was.status !== row.status && `${was.status} → ${row.status}`,
+    was.promises.length > 0 &&
+      row.promises.length === 0 &&
+      (row.status === "confirmed" ? "promised anew what the plan then covers" : "its promise is over"),
   ].filter((part) => part !== false);
   return `Booking of ${was.client}: ${parts.join("; ")}`;
 }
