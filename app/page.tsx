@@ -18,6 +18,7 @@ import { NothingBooked } from "./season/nothing-booked";
 import { SeasonRibbon, type Winter } from "./season/ribbon/season-ribbon";
 import { RoleTabs } from "./season/role-tabs";
 import { AlsoShort, SeasonSoFar } from "./season/season-figures";
+import { SeasonHeatLine } from "./season/season-heat-line";
 import { SeasonLead } from "./season/season-lead";
 import { SeasonLessonPlate } from "./season/season-lesson";
 import { SeasonStart } from "./season/season-start";
@@ -66,6 +67,7 @@ export default async function SeasonPage({ searchParams }: { searchParams: Promi
           <GapCards plan={plan} role={role} chosen={decision.kind === "choice" ? decision.winters.tried : null} />
         </>
       )}
+      <SeasonHeatLine snapshot={plan.snapshot} seasonYear={year} />
       <SeasonLessonPlate snapshot={plan.snapshot} seasonYear={year} today={today()} />
       {plan.weeks.length > 0 && (
         <div className="season-lower">

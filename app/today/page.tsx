@@ -12,6 +12,7 @@ import { mayOpen } from "../people/allowed";
 import { roleNow } from "../people/who";
 import { BucketCare } from "../picking/bucket-care";
 import { loadLines } from "../picking/load-lines";
+import { SeasonHeatLine } from "../season/season-heat-line";
 import { BedsToWalk } from "./beds-to-walk";
 import { Bench } from "./bench";
 import { CutRows } from "./cut-rows";
@@ -77,6 +78,7 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
           )}
           {mayOpen(roleNow(), "/beds/buds") && <BedsToWalk snapshot={snapshot} today={now} />}
           <ToReview now={now} />
+          <SeasonHeatLine snapshot={snapshot} seasonYear={yearOf(now)} />
           <NotRecorded from={addDays(now, -DAYS_BACK)} today={now} />
         </>
       )}

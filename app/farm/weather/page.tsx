@@ -1,10 +1,13 @@
 import type { Metadata } from "next";
 import { revision } from "#db/journal/journal";
+import { yearOf } from "#lib/domain/day";
 import { frostRecord } from "#lib/plan/learning/frost-record";
 import { recordedClimate } from "#lib/plan/learning/recorded-climate";
 import { recordInWords } from "#lib/plan/words/weather-words";
+import { today } from "../../clock";
 import { farmDatabase, loadFarm } from "../../load";
 import { BareGround } from "../../look/bare-ground";
+import { SeasonHeatLine } from "../../season/season-heat-line";
 import { Form } from "../../ui/form.client";
 import { FarmTabs } from "../farm-tabs";
 import { ClimateOfRecord } from "./climate-of-record";
@@ -17,13 +20,15 @@ export const metadata: Metadata = { title: "Weather" };
 
 /** The weather that was recorded: what is kept, more of it from a file, and what it says of frost. */
 export default function WeatherPage() {
-  const { farm, weather } = loadFarm();
+  const snapshot = loadFarm();
+  const { farm, weather } = snapshot;
   const climate = weather && recordedClimate(weather);
   return (
     <>
       <h1>Farm: weather</h1>
       <FarmTabs open="/farm/weather" />
       {weather ? <p className="lead">{recordInWords(weather)}</p> : <NothingRecorded />}
+      <SeasonHeatLine snapshot={snapshot} seasonYear={yearOf(today())} />
       {weather && (
         <div className="cols weather-record">
           <RecordedFrost record={frostRecord(weather)} reckoned={farm.frost} />

@@ -3,6 +3,7 @@
 import { z } from "zod";
 import { updateFarm } from "#db/write/farm";
 import { removeWeather, takeWeather } from "#db/write/weather";
+import type { Day } from "#lib/domain/day";
 import type { Parsed } from "#lib/domain/problem";
 import { recordedDays, type WeatherDay, weatherOfYears, weatherYearSchema } from "#lib/domain/records/weather-day";
 import { type ChangedDay, weatherNews } from "#lib/domain/weather-news";
@@ -16,6 +17,8 @@ import { readRecordedClimate } from "./weather-values";
 /** What a file would bring: counts, and the first of the days that it says otherwise. */
 export type ReadAgainstKept = {
   readonly newDayCount: number;
+  /** The last of the new days; null where there are none. */
+  readonly lastNewOn: Day | null;
   readonly sameDayCount: number;
   readonly changedDayCount: number;
   readonly firstChanged: readonly ChangedDay[];
@@ -30,6 +33,11 @@ export async function compareWeather(_: null, form: FormData): Promise<ReadAgain
   const { newDays, changedDays, sameDayCount } = weatherNews(loadFarm().weather, read.parsed);
   return {
     newDayCount: newDays.length,
+    lastNewOn:
+      newDays
+        .map(({ date }) => date)
+        .sort()
+        .at(-1) ?? null,
     sameDayCount,
     changedDayCount: changedDays.length,
     firstChanged: changedDays.slice(0, MOST_CHANGED_SHOWN),

@@ -1,7 +1,7 @@
 import type { ChangedDay } from "#lib/domain/weather-news";
 import type { Units } from "#lib/domain/words";
 import { countOf } from "#lib/plan/words/numbers";
-import { dayOfYearInWords, degreesInWords, UNIT_WORDS } from "#lib/plan/words/weather-words";
+import { dayOfYearInWords, degreesInWords, newDaysInWords, UNIT_WORDS } from "#lib/plan/words/weather-words";
 import type { WeatherSheet } from "#lib/sheets/weather-sheet";
 import { Form } from "../../ui/form.client";
 import { type Column, Table } from "../../ui/table";
@@ -59,7 +59,7 @@ function NotTaken({ sheet: { problems } }: { sheet: WeatherSheet }) {
 
 /** What the file would bring to the days that are kept. */
 function News({ against, years, units }: { against: ReadAgainstKept; years: string; units: Units }) {
-  const { newDayCount, sameDayCount, changedDayCount, firstChanged } = against;
+  const { newDayCount, lastNewOn, sameDayCount, changedDayCount, firstChanged } = against;
   if (newDayCount + changedDayCount === 0)
     return (
       <p className="notice good">
@@ -69,7 +69,7 @@ function News({ against, years, units }: { against: ReadAgainstKept; years: stri
   return (
     <>
       <p className="lead">
-        <strong>{countOf(newDayCount, "new day", "new days")}</strong>
+        <strong>{newDaysInWords(newDayCount, lastNewOn)}</strong>
         {sameDayCount > 0 && `, ${countOf(sameDayCount, "day")} kept already`}
         {changedDayCount > 0 && `, and ${countOf(changedDayCount, "day")} of which the file says something else`}.
       </p>
