@@ -31,9 +31,8 @@ export const farm = (given: Partial<Farm> = {}): Farm => ({
   ...{ enquiryDays: 14, holdDays: 30 },
   spareShare: 0.1,
   promiseLossCents: null,
-  storeC: null,
-  coolRoomC: 13,
-  storesDry: true,
+  ...{ storeC: null, coolRoomC: 13, storesDry: true },
+  ...{ frostAlarmC: 2, coldNightOn: null, coldNightLowC: null },
   frost: {
     firstAutumnP10: monthDay("10-04"),
     firstAutumnP50: monthDay("10-18"),

@@ -163,6 +163,7 @@ export const ACTIONS: Readonly<Record<string, Beside>> = {
   "season/own-season-actions.ts#saySeason": OWNER_ALONE,
   "sign-in/sign-in-action.ts#signIn": EVERYBODY,
   "sign-in/sign-out-action.ts#signOut": SIGNED_IN,
+  "today/frost-actions.ts#saveColdNight": OWNER_ALONE,
   "today/today-actions.ts#correctCut": HELPER,
   "today/today-actions.ts#saveCut": HELPER,
   "today/today-actions.ts#settleCount": HELPER,

@@ -17,6 +17,7 @@ import { BedsToWalk } from "./beds-to-walk";
 import { Bench } from "./bench";
 import { CutRows } from "./cut-rows";
 import { DoneRows } from "./done-rows";
+import { FrostWatch } from "./frost-watch";
 import { LateCounts } from "./late-counts";
 import { Moved } from "./moved";
 import { NotRecorded } from "./not-recorded";
@@ -72,6 +73,7 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
         <>
           {mayOpen(roleNow(), "/buying") && (
             <>
+              <FrostWatch plan={loadPlan(yearOf(now))} today={toDayNumber(now)} />
               <Moved />
               <Soon now={now} />
             </>

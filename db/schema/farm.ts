@@ -6,6 +6,7 @@ import {
   checks,
   holds,
   isAboveZero,
+  isDay,
   isFromZero,
   isList,
   isListOrNull,
@@ -41,6 +42,9 @@ export const farm = sqliteTable(
     storeC: real("store_c"),
     coolRoomC: real("cool_room_c").notNull().default(13),
     storesDry: yesNo("stores_dry").notNull().default(true),
+    frostAlarmC: real("frost_alarm_c").notNull().default(2),
+    coldNightOn: text("cold_night_on"),
+    coldNightLowC: real("cold_night_low_c"),
 
     firstAutumnP10: text("frost_first_autumn_p10").notNull(),
     firstAutumnP50: text("frost_first_autumn_p50").notNull(),
@@ -102,7 +106,8 @@ export const farm = sqliteTable(
       isShare("spare_share"),
       isWholeFrom("figures_edition", 1),
       isWholeFrom("expected_saturday_count", 0),
-      ...["store_c", "cool_room_c"].map(isNumber),
+      ...["store_c", "cool_room_c", "frost_alarm_c", "cold_night_low_c"].map(isNumber),
+      isDay("cold_night_on"),
       isYesNo("stores_dry"),
       ...["p10", "p50", "p90"].flatMap((chance) => [
         isMonthDay(`frost_first_autumn_${chance}`),

@@ -29,6 +29,9 @@ export function newFarm(name: string): Farm {
     storeC: null,
     coolRoomC: 13,
     storesDry: true,
+    frostAlarmC: 2,
+    coldNightOn: null,
+    coldNightLowC: null,
     frost: {
       firstAutumnP10: monthDay("10-04"),
       firstAutumnP50: monthDay("10-18"),

@@ -89,7 +89,9 @@ test("brought in again, a day that says something else is shown beside what is k
     page,
     summary((row, index) => (index === 7 ? `X1,${row.split(",")[1]},300,100` : row)),
   );
-  await page.getByText(/1 new day, up to [^,]+, 4,381 days kept already, and 1 day of which the file says something else/).waitFor();
+  await page
+    .getByText(/1 new day, up to [^,]+, 4,381 days kept already, and 1 day of which the file says something else/)
+    .waitFor();
   await page.getByRole("cell", { name: "86 °F, 50 °F" }).waitFor();
   expect(await scrollsSideways(page)).toBe(false);
   expect(await violations(page)).toEqual([]);

@@ -6,7 +6,7 @@ import { CLIMATE_STATIONS } from "#lib/domain/catalogue/climate-stations";
 import { CATALOGUE } from "#lib/domain/catalogue/crops";
 import { DEFAULT_RECIPES } from "#lib/domain/catalogue/recipes";
 import { newFarm } from "#lib/domain/new-farm";
-import { crop, farm, monthDay, recipe } from "../small-farm";
+import { crop, day, farm, monthDay, recipe } from "../small-farm";
 import { done, kept, refused, withDatabase, withFarm } from "./kept-farm";
 
 const START = { farm: newFarm("Alder Bank"), crops: CATALOGUE, recipes: DEFAULT_RECIPES };
@@ -80,6 +80,9 @@ test("every setting of the farm can be changed", () => {
       storeC: 3.5,
       coolRoomC: 12.8,
       storesDry: false,
+      frostAlarmC: 1.5,
+      coldNightOn: day("2027-10-07"),
+      coldNightLowC: -0.5,
       frost: {
         firstAutumnP10: monthDay("09-20"),
         firstAutumnP50: monthDay("10-01"),

@@ -46,6 +46,9 @@ export const OfFrost = ({ farm }: Props) => (
       "frost.lastSpringP10",
       "frost.firstAutumnP10",
       "frost.firstAutumnP90",
+      "frostAlarmC",
+      "coldNightOn",
+      "coldNightLowC",
     ]}
   />
 );

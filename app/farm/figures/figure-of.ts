@@ -32,7 +32,12 @@ export const settingValue = ({ group, name }: FigureSetting, farm: Farm): unknow
 };
 
 /** What an empty figure means, where that is not "no limit". */
-const EMPTY: Readonly<Record<string, string>> = { promiseLossCents: "more than any price", storeC: "not said" };
+const EMPTY: Readonly<Record<string, string>> = {
+  promiseLossCents: "more than any price",
+  storeC: "not said",
+  coldNightOn: "not said",
+  coldNightLowC: "not said",
+};
 
 /** The figure of that control name. Throws RangeError when the farm has none. */
 export function figureOf(name: string, farm: Farm): Figure {

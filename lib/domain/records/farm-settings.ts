@@ -1,12 +1,12 @@
 import { z } from "zod";
-import { monthDaySchema, WEEKDAYS } from "../day";
+import { daySchema, monthDaySchema, WEEKDAYS } from "../day";
 import { DECIMAL_MARKS } from "../read-number";
 import { sameWord } from "../same-word";
 import { COLOURS, UNITS } from "../words";
 import { DATE_ORDERS } from "../writing";
 import { climateSchema, OPEN_CLIMATE } from "./climate";
 import { cents, count, type Field, field, headingOf, number, open, recordSchema, share } from "./field";
-import { choice, decimal, linesOf, listOf, monthDay, ownColour, weekday, word, yesNo } from "./kinds";
+import { choice, day, decimal, linesOf, listOf, monthDay, ownColour, weekday, word, yesNo } from "./kinds";
 import { WINTER_COSTS, winterCostsSchema } from "./winter-costs";
 
 /** More names than anybody has for colours. */
@@ -32,6 +32,9 @@ const ownColoursSchema = z
 
 /** Where cut flowers can stand at all, degrees Celsius. */
 const STORE = { measure: "temperature", least: -5, most: 40 } as const;
+
+/** Lows of nights that a grower in bloom looks at, degrees Celsius. */
+const LOW = { measure: "temperature", least: -30, most: 20 } as const;
 
 /** The settings that stand alone. */
 export const FARM = {
@@ -117,6 +120,24 @@ export const FARM = {
     label: "What keeps longer dry is stored dry",
     hint: "Peonies in bud, tulips, stock.",
   }),
+  frostAlarmC: number({
+    ...LOW,
+    absent: 2,
+    heading: "frost_alarm_c",
+    label: "The frost alarm sounds at a low of",
+    hint: "Or colder. A bed in a hollow freezes while a thermometer at eye height reads a few degrees more.",
+  }),
+};
+
+/** What is known of the next cold night, beside the weather file; both or neither. */
+export const COLD_NIGHT = {
+  coldNightOn: open(
+    field(day, daySchema, {
+      label: "Morning of the coldest night ahead",
+      hint: "The day in whose small hours it is coldest.",
+    }),
+  ),
+  coldNightLowC: open(number({ ...LOW, label: "Its low, as forecast" })),
 };
 
 const frostDay = (heading: string, label: string) => field(monthDay, monthDaySchema, { heading, label });
@@ -171,9 +192,10 @@ export const statusWeightsSchema = recordSchema(STATUS_WEIGHTS).refine(
 /**
  * The farm's own settings. `pickingWeekdays`: Monday 1 … Sunday 7. `leadDays`: days from last cut to event for conditioning and design.
  * `storeC`, `coolRoomC`: degrees Celsius; `storeC` is null until the farm has said how its stems are kept.
+ * `coldNightOn` and `coldNightLowC`: the night that is forecast to be coldest, null where none was typed.
  * `climate` is null until the farm has chosen one: bloom then goes by the calendar alone.
  */
-export const farmSchema = recordSchema(FARM).extend({
+export const farmSchema = recordSchema({ ...FARM, ...COLD_NIGHT }).extend({
   frost: frostDatesSchema,
   climate: climateSchema.nullable(),
   statusWeights: statusWeightsSchema,
@@ -195,6 +217,7 @@ const settingsOf = (fields: Readonly<Record<string, Field<unknown>>>, group: Far
 /** Every setting of a farm, in the order of the farm sheet. */
 export const FARM_SETTINGS: readonly FarmSetting[] = [
   ...settingsOf(FARM, null),
+  ...settingsOf(COLD_NIGHT, null),
   ...settingsOf(FROST, "frost"),
   ...settingsOf(OPEN_CLIMATE, "climate"),
   ...settingsOf(STATUS_WEIGHTS, "statusWeights"),

@@ -1,4 +1,4 @@
-import { toDayNumber, weekdayOfDayNumber } from "#lib/domain/day";
+import { toDayNumber, WEEKDAYS, weekdayOfDayNumber } from "#lib/domain/day";
 import type { Bed } from "#lib/domain/records/bed";
 
 /** The first picking day on or after a day, in a bed; day numbers count from 1970-01-01. */
@@ -20,3 +20,8 @@ export function pickingDays(pickingWeekdays: readonly number[]): NextPickingDay 
     return day >= openAgain ? day : onOrAfter(openAgain);
   };
 }
+
+const everyDay = pickingDays(WEEKDAYS.map((_, index) => index + 1));
+
+/** Whether a bed may be cut in on a day: it lies in no spray's interval [F6]. `day` is a day number. */
+export const isOpenBed = (bed: Parameters<NextPickingDay>[1], day: number): boolean => everyDay(day, bed) === day;

@@ -48,5 +48,5 @@ export function seasonHeat(
   const moment = momentOfHeat(usualSums, first, reached) ?? through + 1;
   let missingDayCount = 0;
   for (let day = first; day <= through; day++) if (Number.isNaN(meanC(weather, day))) missingDayCount += 1;
-  return { through, reached, usual, daysEarly: Math.round(moment - (through + 1)), missingDayCount };
+  return { through, reached, usual, daysEarly: Math.round(moment - (through + 1)) + 0, missingDayCount };
 }
