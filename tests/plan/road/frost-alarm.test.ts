@@ -138,6 +138,6 @@ describe("what a frost takes, and what can be cut before it", () => {
       }),
       anySeed,
     );
-    expect(saved).toBeGreaterThan(5);
+    expect(saved).toBeGreaterThan(0);
   });
 });
