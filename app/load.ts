@@ -7,9 +7,10 @@ import { namedFile } from "#db/file/named-file";
 import { revision } from "#db/journal/journal";
 import { loadSnapshot } from "#db/read/read";
 import { RowMemory } from "#db/read/row-memory";
-import { toDayNumber } from "#lib/domain/day";
+import { toDayNumber, yearOf } from "#lib/domain/day";
 import type { Problem } from "#lib/domain/problem";
 import type { Snapshot } from "#lib/domain/snapshot";
+import { shownSeason } from "#lib/plan/learning/season/season-lesson";
 import type { Match } from "#lib/plan/road/match";
 import type { Plan } from "#lib/plan/road/plan";
 import type { ReachBand } from "#lib/plan/road/season-band";
@@ -87,15 +88,21 @@ function loaded(): Loaded {
   if (kept.loaded?.stamp === stamp) return kept.loaded;
   const read = loadSnapshot(farmDatabase(), kept.memory);
   if (!read.ok) throw new FarmUnreadable(read.problems);
-  kept.loaded = { stamp, revision: revision(farmDatabase()), snapshot: read.parsed };
+  kept.loaded = { stamp, revision: revision(farmDatabase()), snapshot: asShown(read.parsed) };
   return kept.loaded;
+}
+
+/** The farm with what this year's season has shown, where it goes by that [O5]. */
+export function asShown(snapshot: Snapshot): Snapshot {
+  const shown = snapshot.farm.followsSeason ? shownSeason(snapshot, yearOf(today())) : null;
+  return shown ? { ...snapshot, shown } : snapshot;
 }
 
 /** The number of the last change of the farm as it is shown. */
 export const farmRevision = (): number => whileHeld(() => revision(farmDatabase()), kept.loaded?.revision);
 
-/** Moves with every write, ours or another server's. */
-const stampNow = (): string => `${revision(farmDatabase())} ${farmFile().turn}`;
+/** Moves with every write, ours or another server's, and with every day. */
+const stampNow = (): string => `${revision(farmDatabase())} ${farmFile().turn} ${today()}`;
 
 /**
  * What all that is shown of the farm depends on, beside the address: moves with every write, every day, and when the beds to keep are known. While
@@ -103,7 +110,7 @@ const stampNow = (): string => `${revision(farmDatabase())} ${farmFile().turn}`;
  */
 export function farmStamp(): string {
   const chosenCount = kept.loaded ? answeredCount(kept.loaded.snapshot, "cheapest") : 0;
-  return `${whileHeld(stampNow, kept.loaded?.stamp)} ${kept.isHeld} ${today()} ${chosenCount}`;
+  return `${whileHeld(stampNow, kept.loaded?.stamp)} ${kept.isHeld} ${chosenCount}`;
 }
 
 /**

@@ -31,7 +31,7 @@ export const farm = (given: Partial<Farm> = {}): Farm => ({
   ...{ enquiryDays: 14, holdDays: 30 },
   spareShare: 0.1,
   promiseLossCents: null,
-  ...{ storeC: null, coolRoomC: 13, storesDry: true },
+  ...{ storeC: null, coolRoomC: 13, storesDry: true, followsSeason: true },
   ...{ frostAlarmC: 2, coldNightOn: null, coldNightLowC: null },
   frost: {
     firstAutumnP10: monthDay("10-04"),

@@ -160,6 +160,7 @@ export const ACTIONS: Readonly<Record<string, Beside>> = {
   "keep-or-dig/worksheet/count-action.ts#recordCount": OWNER_ALONE,
   "orders/order-actions.ts#deleteOrder": OWNER_ALONE,
   "orders/order-actions.ts#saveOrder": OWNER_ALONE,
+  "season/own-season-actions.ts#followSeason": OWNER_ALONE,
   "season/own-season-actions.ts#saySeason": OWNER_ALONE,
   "sign-in/sign-in-action.ts#signIn": EVERYBODY,
   "sign-in/sign-out-action.ts#signOut": SIGNED_IN,

@@ -1,10 +1,22 @@
 "use server";
 
+import { z } from "zod";
+import { updateFarm } from "#db/write/farm";
 import { sayOfSeason } from "#db/write/plantings";
 import { SEASON_ALONE } from "#lib/domain/records/planting";
 import { plantingsOfCrop } from "#lib/plan/road/grown";
 import { ownSeasonInWords } from "#lib/plan/words/own-season-words";
 import { action } from "../action";
+
+/** Lets the plan go by what the season has shown, or by the curves alone. */
+export const followSeason = action(
+  (values, { farm }) =>
+    values.parse(
+      z.enum(["yes", "no"]).transform((follows) => ({ ...farm, followsSeason: follows === "yes" })),
+      values.text("follows"),
+    ),
+  updateFarm,
+);
 
 /** Says of all plantings of a crop in a season, or of every crop, how late and how heavy they are, that season only; both fields empty take back what was said. */
 export const saySeason = action(

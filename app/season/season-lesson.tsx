@@ -5,8 +5,11 @@ import { type CropLesson, type SeasonLesson, seasonLesson, weeksAhead } from "#l
 import type { Outlook } from "#lib/plan/learning/season/season-outlook";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { cropLessonInWords, seenInWords } from "#lib/plan/words/season-lesson-words";
+import { followedInWords } from "#lib/plan/words/shown-words";
+import { Form } from "../ui/form.client";
 import { Table } from "../ui/table";
 import { OwnSeason } from "./own-season";
+import { followSeason } from "./own-season-actions";
 
 type AheadOfRole = readonly [Role, readonly Outlook[]];
 
@@ -41,6 +44,18 @@ export function SeasonLessonPlate({
           Nothing yet: cuts that are recorded and <a href="/beds/buds">buds that are looked at</a> tell how late it
           runs.
         </p>
+      )}
+      {lesson && (
+        <div className="row apart">
+          <p>{followedInWords(snapshot.farm.followsSeason, snapshot.shown)}</p>
+          <Form
+            action={followSeason}
+            hidden={{ follows: snapshot.farm.followsSeason ? "no" : "yes" }}
+            submit={snapshot.farm.followsSeason ? "Plan by the curves alone" : "Plan with what was seen"}
+            label="What the plan goes by"
+            isQuiet
+          />
+        </div>
       )}
       <OwnSeason snapshot={snapshot} seasonYear={seasonYear} />
     </section>

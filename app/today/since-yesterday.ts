@@ -4,7 +4,7 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import { type MovedBooking, movedBookings } from "#lib/plan/road/moved-promises";
 import { type Plan, plan } from "#lib/plan/road/plan";
 import { dayBegan, today } from "../clock";
-import { farmDatabase, farmFile, loadPlan } from "../load";
+import { asShown, farmDatabase, farmFile, loadPlan } from "../load";
 
 type Kept = { readonly key: string; readonly snapshot: Snapshot | null; plan: Plan | null };
 
@@ -21,6 +21,6 @@ export function movedSinceYesterday(): MovedBooking[] | null {
   if (kept.snapshot === null) return null;
   const now = loadPlan(yearOf(today()));
   // Both are plans of today: what moves is what was written since, and never a day's passing.
-  kept.plan ??= plan(kept.snapshot, now.seasonYear, undefined, null, toDayNumber(today()));
+  kept.plan ??= plan(asShown(kept.snapshot), now.seasonYear, undefined, null, toDayNumber(today()));
   return movedBookings(kept.plan, now);
 }

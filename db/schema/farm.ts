@@ -42,6 +42,7 @@ export const farm = sqliteTable(
     storeC: real("store_c"),
     coolRoomC: real("cool_room_c").notNull().default(13),
     storesDry: yesNo("stores_dry").notNull().default(true),
+    followsSeason: yesNo("follows_season").notNull().default(true),
     frostAlarmC: real("frost_alarm_c").notNull().default(2),
     coldNightOn: text("cold_night_on"),
     coldNightLowC: real("cold_night_low_c"),
@@ -109,6 +110,7 @@ export const farm = sqliteTable(
       ...["store_c", "cool_room_c", "frost_alarm_c", "cold_night_low_c"].map(isNumber),
       isDay("cold_night_on"),
       isYesNo("stores_dry"),
+      isYesNo("follows_season"),
       ...["p10", "p50", "p90"].flatMap((chance) => [
         isMonthDay(`frost_first_autumn_${chance}`),
         isMonthDay(`frost_last_spring_${chance}`),

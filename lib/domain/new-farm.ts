@@ -29,6 +29,7 @@ export function newFarm(name: string): Farm {
     storeC: null,
     coolRoomC: 13,
     storesDry: true,
+    followsSeason: true,
     frostAlarmC: 2,
     coldNightOn: null,
     coldNightLowC: null,

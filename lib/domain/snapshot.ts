@@ -16,6 +16,9 @@ import type { StandingOrder } from "./records/standing-order";
 import type { Variety } from "./records/variety";
 import type { DailyWeather } from "./weather";
 
+/** What a season has shown of its plantings, by id: how many days later than expected they bloom, and how many times the stems they give. */
+export type ShownSeason = ReadonlyMap<number, { readonly daysLate: number; readonly yieldFactor: number }>;
+
 /** Everything a plan may know of the farm, each row parsed, every reference checked. Lists are in order of id. */
 export type Snapshot = {
   readonly farm: Farm;
@@ -37,6 +40,8 @@ export type Snapshot = {
   readonly reviews: readonly Review[];
   /** The days that were recorded; null while there are none. The same object as long as no day changes. */
   readonly weather: DailyWeather | null;
+  /** What is still ahead is forecast with this [O5]. No record of the farm, but read from its records; absent where nothing was shown or the farm does not go by it. */
+  readonly shown?: ShownSeason;
 };
 
 /** The rows in order of id; the same list when they stand so. */

@@ -80,6 +80,7 @@ test("every setting of the farm can be changed", () => {
       storeC: 3.5,
       coolRoomC: 12.8,
       storesDry: false,
+      followsSeason: false,
       frostAlarmC: 1.5,
       coldNightOn: day("2027-10-07"),
       coldNightLowC: -0.5,

@@ -89,6 +89,7 @@ describe.each(DAHLIAS)("%s", (name) => {
           curve: curve(catalogueCurve(name, treatment)),
           firstCut: toDayNumber(firstCutOn(curve(catalogueCurve(name, treatment)), set)),
           heatEnd: null,
+          bare: null,
           replanted: null,
           saleableShare: 1,
         },

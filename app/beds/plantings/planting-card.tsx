@@ -8,6 +8,7 @@ import type { Plan } from "#lib/plan/road/plan";
 import { shareOfLate } from "#lib/plan/road/saleable-share";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { ownSeasonInWords } from "#lib/plan/words/own-season-words";
+import { shownInWords } from "#lib/plan/words/shown-words";
 import { lateInWords, whyInWords } from "#lib/plan/words/why-words";
 import { today } from "../../clock";
 import { IfMay } from "../../people/if-may";
@@ -100,12 +101,15 @@ function Why({ row, plan: { snapshot } }: { row: PlantingForecast; plan: Plan })
   const reached = heatReached(row, season, toDayNumber(today()));
   const late = row.curve && lateInWords(shareOfLate(row.curve, row.planting, season));
   const said = ownSeasonInWords(row.planting);
+  const seen = snapshot.shown?.get(row.planting.id);
+  const shown = row.bare && seen ? shownInWords(seen) : null;
   const isAgeAsked = row.curve !== null && row.curve.shareByAge.length > 1 && row.planting.ageSeasons === null;
   return (
     <>
       <p>
         {whyInWords(row, reached, farm.units)} {late}
         {said && ` By your own word it is ${said}, this season only.`}
+        {shown && ` The season has shown it ${shown}, and the plan reckons with that.`}
       </p>
       {isAgeAsked && (
         <p className="hint">

@@ -120,6 +120,11 @@ export const FARM = {
     label: "What keeps longer dry is stored dry",
     hint: "Peonies in bud, tulips, stock.",
   }),
+  followsSeason: field(yesNo, z.boolean(), {
+    absent: true,
+    label: "The plan goes by what the season has shown",
+    hint: "Cuts and buds that were recorded move what is still ahead, of this season only.",
+  }),
   frostAlarmC: number({
     ...LOW,
     absent: 2,

@@ -42,7 +42,7 @@ export function matchedWith(stands: MatchedSeason, draft: BookingDraft, bookingI
   const own = isAsked ? needsOf(booking, new ById("recipe", recipes)) : [];
   const asked = inOrder(before.needs, own, draftId);
   const supplies =
-    bookingId === null || !isUnderWay(stands)
+    bookingId === null || !isUnderWay(stands, asked)
       ? before.supplies
       : supplyToDate({
           snapshot,
@@ -77,10 +77,14 @@ const plantingsOf = (plan: MatchedSeason, seasons: readonly number[]) =>
   seasons.flatMap((season) => (season === plan.seasonYear ? plan.forecast : forecast(plan.snapshot, season)).plantings);
 
 /** Whether days have passed of which something may be a booking's own: a cut that was recorded or expected, or an event. */
-function isUnderWay({ snapshot, today, meetingSeasons, forecast: { plantings }, match }: MatchedSeason): boolean {
+function isUnderWay(
+  { snapshot, today, meetingSeasons, forecast: { plantings }, match }: MatchedSeason,
+  asked: readonly Need[],
+): boolean {
   if (today === null) return false;
   return (
-    plantings.some(({ cutDays }) => cutDays[0] < today) ||
+    asked.some(({ eventDay }) => eventDay < today) ||
+    plantings.some(({ cutDays, asPassed }) => cutDays[0] < today || (asPassed?.cutDays[0] ?? today) < today) ||
     match.supplies.some(({ bookingId }) => bookingId !== undefined) ||
     snapshot.cuts.some(({ cutOn }) => meetingSeasons.includes(yearOf(cutOn)))
   );

@@ -28,6 +28,8 @@ export type PlantingForecast = Grown & {
   readonly usableStems: readonly number[];
   readonly lostInFieldStems: number;
   readonly lostToFrostStems: number;
+  /** What it gives without what the season has shown of it: days that have passed count so [O5]. Null where that is the same. */
+  readonly asPassed: PlantingForecast | null;
 };
 
 /** `problems` are the plantings forecast at nothing: without a curve, or in bloom far from their season [F7]. */
@@ -65,10 +67,16 @@ export function forecast(
       const was = known.get(row.planting);
       return was && restsOnTheSame(was, row)
         ? was
-        : forecastPlanting(row, snapshot.farm, frostDay, nextPickingDay, year);
+        : withPassed(row, (one) => forecastPlanting(one, snapshot.farm, frostDay, nextPickingDay, year));
     }),
     problems: rows.filter(({ firstCut }) => firstCut === null),
   };
+}
+
+/** What a row gives, and beside it what it gives without what the season has shown. */
+function withPassed(row: Grown, forecastBy: (row: Grown) => PlantingForecast): PlantingForecast {
+  const ahead = forecastBy(row);
+  return row.bare ? { ...ahead, asPassed: forecastBy(row.bare) } : ahead;
 }
 
 /** Whether a planting's forecast rests on the same rows, the farm's settings apart. */
@@ -80,8 +88,11 @@ export const restsOnTheSame = (a: Grown, b: Grown): boolean =>
   a.firstCut === b.firstCut &&
   a.saleableShare === b.saleableShare &&
   a.heatEnd === b.heatEnd &&
-  (a.replanted === b.replanted ||
-    (a.replanted !== null && b.replanted !== null && restsOnTheSame(a.replanted, b.replanted)));
+  isSameBeside(a.replanted, b.replanted) &&
+  isSameBeside(a.bare, b.bare);
+
+const isSameBeside = (a: Grown | null, b: Grown | null): boolean =>
+  a === b || (a !== null && b !== null && restsOnTheSame(a, b));
 
 /** The first frost that a plan reckons with: the median date of the farm, as a day number. */
 export const frostDayOf = (farm: Farm, seasonYear: number): number =>
@@ -113,7 +124,7 @@ function forecastOf(
   nextPickingDay: NextPickingDay,
   year: YearKind,
 ): PlantingForecast {
-  const { planting, bed, variety, crop, curve, firstCut, heatEnd, saleableShare, replanted } = row;
+  const { planting, bed, variety, crop, curve, firstCut, heatEnd, saleableShare, replanted, bare } = row;
   if (!curve || firstCut === null) return nothingFrom(row, alivePlantCount);
   const opensFrom = firstCut + (year.daysLateOf?.(row) ?? Math.round(year.lateness * curve.firstCutSpreadDays));
   const heaviness = Math.max(0, 1 + year.heaviness * curve.yieldSpread);
@@ -139,6 +150,7 @@ function forecastOf(
     heatEnd,
     saleableShare,
     replanted,
+    bare,
     alivePlantCount,
     opensFrom,
     openingStems,
@@ -148,10 +160,11 @@ function forecastOf(
     usableStems: usableStems(cutStems, crop.cutSpareShare.count),
     lostInFieldStems,
     lostToFrostStems,
+    asPassed: null,
   };
 }
 
-type Harvest = Omit<PlantingForecast, keyof Grown | "alivePlantCount" | "opensFrom" | "openingStems" | "usableStems">;
+type Harvest = Pick<PlantingForecast, "openedStems" | "cutDays" | "cutStems" | "lostInFieldStems" | "lostToFrostStems">;
 
 /**
  * Where the stems that open go. Frost takes what would open on its day or later, and what waits for a picking day that would come on it or later
@@ -199,6 +212,7 @@ const nothingFrom = (row: Grown, alivePlantCount: number): PlantingForecast => (
   usableStems: [],
   lostInFieldStems: 0,
   lostToFrostStems: 0,
+  asPassed: null,
 });
 
 /** Stems that open on each day of the weeks, for so many plants; whole, and exact in sum [F3], but for the days that heat takes away [F11]. */

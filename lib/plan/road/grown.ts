@@ -6,7 +6,7 @@ import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Planting } from "#lib/domain/records/planting";
 import type { Variety } from "#lib/domain/records/variety";
-import { ById, inOrderOfId, type Snapshot } from "#lib/domain/snapshot";
+import { ById, inOrderOfId, type ShownSeason, type Snapshot } from "#lib/domain/snapshot";
 import { heatEndDay } from "./bloom-end";
 import { firstCutDay, type SeasonWarmth, warmthOf } from "./first-cut";
 import { saleableShare } from "./saleable-share";
@@ -28,6 +28,8 @@ export type Grown = {
   readonly saleableShare: number;
   /** The tubers that take the places of clumps dead in the ground, as they grow from spring on; null where nothing is kept in the ground or there is no curve for them. */
   readonly replanted: Grown | null;
+  /** The same without what the season has shown of it [O5]; null where that moves nothing. */
+  readonly bare: Grown | null;
 };
 
 /** The plantings of a season, each with its bed, variety, crop and bloom curve, in order of id. */
@@ -43,7 +45,7 @@ export function grown(snapshot: Snapshot, seasonYear: number): Grown[] {
       const variety = varieties.get(planting.varietyId);
       const bed = beds.get(planting.bedId);
       const crop = cropAs(variety, crops.get(variety.cropId));
-      return grownBy({ planting, bed, variety, crop }, curveFor, warmth);
+      return grownBy({ planting, bed, variety, crop }, curveFor, warmth, snapshot.shown);
     });
 }
 
@@ -57,21 +59,27 @@ export function plantingsOfCrop(
   return plantings.filter((row) => row.seasonYear === seasonYear && ofCrop.has(row.varietyId));
 }
 
-/** A planting as it grows by the curve for its treatment, in the warmth of the season. */
+/** A planting as it grows by the curve for its treatment, in the warmth of the season, as late and as heavy as the grower says [F15], or else as the season has shown [O5]. */
 export function grownBy(
-  { planting, bed, variety, crop }: Pick<Grown, "planting" | "bed" | "variety" | "crop">,
+  of: Pick<Grown, "planting" | "bed" | "variety" | "crop">,
   curveFor: CurveFinder,
   warmth: SeasonWarmth,
+  shown?: ShownSeason,
 ): Grown {
+  const { planting, bed, variety, crop } = of;
+  const seen = shown?.get(planting.id);
+  const daysLate = planting.daysLate ?? seen?.daysLate ?? 0;
+  const yieldFactor = planting.yieldFactor ?? seen?.yieldFactor ?? 1;
+  const isMoved = daysLate !== (planting.daysLate ?? 0) || yieldFactor !== (planting.yieldFactor ?? 1);
   const replanted =
     planting.treatment === "kept-in-ground"
-      ? grownBy({ planting: asReplanted(planting), bed, variety, crop }, curveFor, warmth)
+      ? grownBy({ planting: asReplanted(planting), bed, variety, crop }, curveFor, warmth, shown)
       : null;
   const curve = curveFor(variety, planting);
   const byCurve = curve && firstCutDay(curve, planting, warmth);
-  const cut = byCurve === null ? null : byCurve + (planting.daysLate ?? 0);
+  const cut = byCurve === null ? null : byCurve + daysLate;
   const heatEnd = curve && cut !== null ? heatEndDay(curve, cut, warmth) : null;
-  const share = curve ? saleableShare(curve, planting, warmth) * (planting.yieldFactor ?? 1) : 0;
+  const share = curve ? saleableShare(curve, planting, warmth) * yieldFactor : 0;
   return {
     planting,
     bed,
@@ -82,6 +90,7 @@ export function grownBy(
     heatEnd,
     saleableShare: share,
     replanted: replanted?.curve ? replanted : null,
+    bare: isMoved ? grownBy(of, curveFor, warmth) : null,
   };
 }
 

@@ -84,7 +84,8 @@ function* stretches(snapshot: Snapshot, strayDays: (row: Grown) => number): Gene
   for (const planting of snapshot.plantings) {
     const variety = varieties.get(planting.varietyId);
     const crop = cropAs(variety, crops.get(variety.cropId));
-    const row = grownBy({ planting, bed: beds.get(planting.bedId), variety, crop }, curveFor, warmth);
+    const of = { planting, bed: beds.get(planting.bedId), variety, crop };
+    const row = grownBy(of, curveFor, warmth, snapshot.shown);
     for (const one of withReplanted([row])) yield* stretchOf(one, strayDays);
   }
   for (const { varietyId, cutOn } of snapshot.coolerStock) {

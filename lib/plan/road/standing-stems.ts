@@ -10,16 +10,23 @@ type StandingLot = { readonly planting: PlantingForecast; readonly day: number; 
 export class StandingStems {
   readonly #byDay = new Map<number, StandingLot[]>();
 
-  constructor(plantings: readonly PlantingForecast[]) {
+  /** @param from  of what each planting is to give only picking days from this day on; before it stands what it gives as it passed [O5] */
+  constructor(plantings: readonly PlantingForecast[], from: number) {
     for (const planting of plantings) {
-      const stand: Stand = { kind: "planting", planting };
-      planting.cutDays.forEach((day, index) => {
-        const lot = { planting, day, stand, stems: planting.usableStems[index] };
-        const known = this.#byDay.get(day);
-        if (known) known.push(lot);
-        else this.#byDay.set(day, [lot]);
-      });
+      this.#add(planting.asPassed ?? planting, (day) => planting.asPassed === null || day < from);
+      if (planting.asPassed) this.#add(planting, (day) => day >= from);
     }
+  }
+
+  #add(planting: PlantingForecast, isOf: (day: number) => boolean): void {
+    const stand: Stand = { kind: "planting", planting };
+    planting.cutDays.forEach((day, index) => {
+      if (!isOf(day)) return;
+      const lot = { planting, day, stand, stems: planting.usableStems[index] };
+      const known = this.#byDay.get(day);
+      if (known) known.push(lot);
+      else this.#byDay.set(day, [lot]);
+    });
   }
 
   hasBefore = (day: number): boolean => [...this.#byDay.keys()].some((known) => known < day);

@@ -24,7 +24,7 @@ export type ToDate = {
 
 /**
  * What the match may give away on a day. Behind it stands what was recorded, and of what nobody recorded as much as was planned for bookings,
- * each with the booking that it was cut for; from the day on, what is forecast [T1]. The past is lived through once: the match is made anew
+ * each with the booking that it was cut for; from the day on, what is forecast [T1], as the season has shown it [O5]. The past is lived through once: the match is made anew
  * on every day with a record or with a booking that is taken [T7], and days pass with what the last match gave. So it does not matter in which order,
  * how late and how often cuts were recorded [T5].
  */
@@ -32,17 +32,21 @@ export function supplyToDate(of: ToDate): VarietySupply[] {
   const { snapshot, plantings, seasons, today } = of;
   if (today === null) return supplyOf(snapshot, plantings, ...seasons);
   const stems = new StemsToDate(of);
-  const lots = byDay(cutLots(snapshot, plantings, seasons), ({ day }) => day);
+  const passed = plantings.map((one) => one.asPassed ?? one);
+  const lots = byDay(cutLots(snapshot, passed, seasons), ({ day }) => day);
   const moves = byDay(movesInOrder(snapshot.coolerMoves), ({ movedOn }) => toDayNumber(movedOn));
   const taken = of.needs.flatMap(({ booking: { takenOn } }) => (takenOn === null ? [] : toDayNumber(takenOn)));
+  const ahead = new StandingStems(plantings, today);
   for (const day of [...new Set([...lots.keys(), ...moves.keys(), ...taken])].sort((a, b) => a - b)) {
     if (day > today) break;
     stems.pass(day);
     stems.record(lots.get(day) ?? []);
+    ahead.take(lots.get(day) ?? []);
     for (const move of moves.get(day) ?? []) stems.move(move);
   }
   stems.pass(today);
-  return stems.supplies();
+  ahead.dropBefore(today);
+  return stems.supplies(ahead);
 }
 
 function byDay<Row>(rows: readonly Row[], dayOf: (row: Row) => number): Map<number, Row[]> {
@@ -78,7 +82,7 @@ class StemsToDate {
       ...deliveries.map(({ booking, eventOn }) => [booking.id, toDayNumber(eventOn)] as const),
     ]);
     this.#buyIn = buyInFinder(of.snapshot);
-    this.#standing = new StandingStems(of.plantings);
+    this.#standing = new StandingStems(of.plantings, Number.POSITIVE_INFINITY);
     this.#free = coolerLots(of.snapshot, of.seasons).map((lot) => ({ ...lot, bookingId: null }));
   }
 
@@ -111,7 +115,8 @@ class StemsToDate {
     for (const { from, stems } of taken) this.#own.push({ ...from, bookingId, stems, isOut: true });
   }
 
-  supplies = (): VarietySupply[] => this.#suppliesFor(() => true);
+  /** What was cut, and what stands. */
+  supplies = (standing: StandingStems): VarietySupply[] => this.#suppliesFor(() => true, standing);
 
   /** Needs that are cut for, of events that have not passed and of bookings taken before the day: nothing else can be given anything of the days before it. */
   #openNeeds = (day: number): Need[] =>
@@ -120,12 +125,12 @@ class StemsToDate {
         isCutFor(booking) && eventDay >= this.#day && (booking.takenOn === null || toDayNumber(booking.takenOn) < day),
     );
 
-  #suppliesFor(isAsked: (bookingId: number) => boolean): VarietySupply[] {
+  #suppliesFor(isAsked: (bookingId: number) => boolean, standing = this.#standing): VarietySupply[] {
     const shelf = new Shelf();
     for (const { varietyId, day, stand, stems } of this.#free) shelf.put(varietyId, null, day, { stand, stems });
     for (const { varietyId, bookingId, day, stand, stems } of this.#own)
       if (isAsked(bookingId)) shelf.put(varietyId, bookingId, day, { stand, stems });
-    for (const { planting, day, stand, stems } of this.#standing.lots())
+    for (const { planting, day, stand, stems } of standing.lots())
       shelf.put(planting.variety.id, null, day, { stand, stems });
     return shelf.supplies(this.#of.snapshot);
   }

@@ -22,9 +22,12 @@ export function budWalk(snapshot: Snapshot, seasonYear: number, today: number): 
       )
       .map(({ bedId, varietyId }) => `${bedId} ${varietyId}`),
   );
+  const saidLate = new Map(snapshot.plantings.map(({ id, daysLate }) => [id, daysLate]));
   return watchedPlantings(snapshot, seasonYear)
     .flatMap(({ row }) => {
-      const dueDay = (row.firstCut ?? 0) + Math.round(lesson?.plantings.get(row.planting.id)?.daysLate ?? 0);
+      const { id } = row.planting;
+      const daysLate = saidLate.get(id) ?? Math.round(lesson?.plantings.get(id)?.daysLate ?? 0);
+      const dueDay = (row.firstCut ?? 0) + daysLate;
       const isDue = dueDay - today <= DAYS_BEFORE && today - dueDay <= DAYS_AFTER;
       if (!isDue || cutPlaces.has(`${row.bed.id} ${row.variety.id}`)) return [];
       const looks = snapshot.budLooks

@@ -7,6 +7,8 @@ export type PlantingPosterior = {
   readonly plantingId: number;
   readonly daysLate: number;
   readonly daysLateSpread: number;
+  /** The days late that are most believed: of a crop that has begun by its day and may well have begun before, none, where the mean is early. */
+  readonly likeliestDaysLate: number;
   readonly yieldFactor: number;
   readonly yieldFactorSpread: number;
 };
@@ -21,6 +23,7 @@ export function plantingPosterior(evidence: PlantingEvidence, crop: CropPosterio
     plantingId: planting.id,
     daysLate: late.mean,
     daysLateSpread: late.spread,
+    likeliestDaysLate: daysLate[greatestOf(chances.byLateness)],
     yieldFactor: heavy.mean,
     yieldFactorSpread: heavy.spread,
   };
@@ -73,6 +76,17 @@ function seenChances({ latenessGiven, likelihood, message }: PlantingEvidence, c
     }
   }
   return { byLateness, byYield };
+}
+
+/** The place of the greatest, of several that are alike the one nearest to the middle. */
+function greatestOf(weights: Float64Array): number {
+  const middle = (weights.length - 1) / 2;
+  let found = middle;
+  for (let place = 0; place < weights.length; place++) {
+    const isNearer = weights[place] === weights[found] && Math.abs(place - middle) < Math.abs(found - middle);
+    if (weights[place] > weights[found] || isNearer) found = place;
+  }
+  return found;
 }
 
 function momentsOf(weights: Float64Array, values: Float64Array): { readonly mean: number; readonly spread: number } {

@@ -1,7 +1,7 @@
 import type { Crop } from "#lib/domain/records/crop";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Planting } from "#lib/domain/records/planting";
-import type { Snapshot } from "#lib/domain/snapshot";
+import type { ShownSeason, Snapshot } from "#lib/domain/snapshot";
 import { ROLES, type Role } from "#lib/domain/words";
 import { restsOnTheSame } from "#lib/plan/road/forecast";
 import type { Grown } from "#lib/plan/road/grown";
@@ -12,7 +12,7 @@ import { type Outlook, seasonOutlook } from "./season-outlook";
 import { type SeasonPosterior, seasonPosterior } from "./season-posterior";
 import { type WatchedRow, watchedPlantings } from "./watched-plantings";
 
-/** What the season has taught of a crop: the mean over its plantings, each by its plants. */
+/** What the season has taught of a crop: the mean over its plantings, each by its plants, of the days most believed and of the mean yield. */
 export type CropLesson = {
   readonly crop: Crop;
   readonly daysLate: number;
@@ -31,7 +31,7 @@ export type SeasonLesson = {
   readonly rows: readonly WatchedRow[];
 };
 
-type Known = { readonly row: Grown; readonly farm: Farm; readonly seen: string; readonly evidence: PlantingEvidence };
+type Known = { readonly row: Grown; readonly farm: Farm; readonly bySeen: Map<string, PlantingEvidence> };
 
 /** The evidence of each planting that was weighed last: a tap weighs one planting anew. */
 const known = new WeakMap<Planting, Known>();
@@ -39,8 +39,13 @@ const known = new WeakMap<Planting, Known>();
 /** What a season has taught so far; null while nothing of it was recorded. */
 export function seasonLesson(snapshot: Snapshot, seasonYear: number): SeasonLesson | null {
   const rows = watchedPlantings(snapshot, seasonYear);
-  if (rows.every(({ watched }) => watched.cuts.length === 0 && watched.timing.length === 0)) return null;
-  const posterior = seasonPosterior(rows.map((row) => evidenceOf(row, snapshot.farm)));
+  return rows.some(wasSeen) ? lessonOf(rows, snapshot.farm) : null;
+}
+
+const wasSeen = ({ watched: { cuts, timing } }: WatchedRow): boolean => cuts.length > 0 || timing.length > 0;
+
+function lessonOf(rows: readonly WatchedRow[], farm: Farm): SeasonLesson {
+  const posterior = seasonPosterior(rows.map((row) => evidenceOf(row, farm)));
   const plantings = new Map(
     posterior.crops.flatMap((crop) =>
       crop.evidence.map((evidence) => [evidence.planting.id, plantingPosterior(evidence, crop)] as const),
@@ -49,13 +54,44 @@ export function seasonLesson(snapshot: Snapshot, seasonYear: number): SeasonLess
   return { plantings, crops: cropLessons(rows, plantings), posterior, rows };
 }
 
+/** The plan reckons with stems to a twentieth of what the curve says, so that it does not shake with every cut. Our own choice. */
+const YIELD_STEPS = 20;
+/** Picking days lie further apart than a day: fewer days early or late than this are no news. Our own choice. */
+const LEAST_DAYS = 2;
+
+/**
+ * What the plan reckons with of what a season has shown [O5]: days late by the whole day, stems by the twentieth, of the plantings that this moves. Of a crop
+ * of which lists were filled and nothing measured no more is believed than of one that nobody looked at: that there were at least so many is no news. Null where nothing is moved.
+ */
+export function shownSeason(snapshot: Snapshot, seasonYear: number): ShownSeason | null {
+  const rows = watchedPlantings(snapshot, seasonYear);
+  const measured = new Set(rows.filter(wasMeasured).map(({ row }) => row.crop.id));
+  if (measured.size === 0) return null;
+  const counted = rows.map((one) =>
+    measured.has(one.row.crop.id) ? one : { ...one, watched: { ...one.watched, cuts: [], timing: [] } },
+  );
+  const shown = [...lessonOf(counted, snapshot.farm).plantings.values()]
+    .map(({ plantingId, likeliestDaysLate, yieldFactor }) => ({
+      plantingId,
+      daysLate: Math.abs(Math.round(likeliestDaysLate)) < LEAST_DAYS ? 0 : Math.round(likeliestDaysLate),
+      yieldFactor: Math.round(yieldFactor * YIELD_STEPS) / YIELD_STEPS,
+    }))
+    .filter(({ daysLate, yieldFactor }) => daysLate !== 0 || yieldFactor !== 1);
+  return shown.length === 0 ? null : new Map(shown.map(({ plantingId, ...one }) => [plantingId, one]));
+}
+
+const wasMeasured = ({ watched: { cuts, timing } }: WatchedRow): boolean =>
+  cuts.some(({ says }) => says === "all that was ready") || timing.length > 0;
+
 function evidenceOf({ row, watched }: WatchedRow, farm: Farm): PlantingEvidence {
   const { sharedSpreadDays, timing, cuts } = watched;
   const seen = JSON.stringify([sharedSpreadDays, timing, cuts]);
   const found = known.get(row.planting);
-  if (found && found.seen === seen && found.farm === farm && restsOnTheSame(found.row, row)) return found.evidence;
-  const evidence = plantingEvidence(watched);
-  known.set(row.planting, { row, farm, seen, evidence });
+  const bySeen = found && found.farm === farm && restsOnTheSame(found.row, row) ? found.bySeen : new Map();
+  const evidence: PlantingEvidence = bySeen.get(seen) ?? plantingEvidence(watched);
+  // What is shown and what is reckoned with may weigh a planting differently: both are kept.
+  if (bySeen.size > 1 && !bySeen.has(seen)) bySeen.clear();
+  known.set(row.planting, { row, farm, bySeen: bySeen.set(seen, evidence) });
   return evidence;
 }
 
@@ -63,7 +99,7 @@ function cropLessons(rows: readonly WatchedRow[], plantings: ReadonlyMap<number,
   const crops = [...new Map(rows.map(({ row }) => [row.crop.id, row.crop])).values()].sort((a, b) => a.id - b.id);
   return crops.flatMap((crop) => {
     const ofCrop = rows.filter(({ row }) => row.crop.id === crop.id);
-    const seen = ofCrop.filter(({ watched }) => watched.cuts.length > 0 || watched.timing.length > 0);
+    const seen = ofCrop.filter(wasSeen);
     if (seen.length === 0) return [];
     const mean = (of: (posterior: PlantingPosterior) => number) => {
       let sum = 0;
@@ -80,7 +116,7 @@ function cropLessons(rows: readonly WatchedRow[], plantings: ReadonlyMap<number,
     return [
       {
         crop,
-        daysLate: mean(({ daysLate }) => daysLate),
+        daysLate: mean(({ likeliestDaysLate }) => likeliestDaysLate),
         yieldFactor: mean(({ yieldFactor }) => yieldFactor),
         seenBedCount: beds(seen),
         bedCount: beds(ofCrop),

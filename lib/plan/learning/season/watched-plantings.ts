@@ -1,6 +1,7 @@
 import { toDayNumber, yearOf } from "#lib/domain/day";
 import type { BudLook } from "#lib/domain/records/bud-look";
 import type { Cut } from "#lib/domain/records/cut";
+import type { Planting } from "#lib/domain/records/planting";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { frostDayOf } from "#lib/plan/road/forecast";
 import { type Grown, grown } from "#lib/plan/road/grown";
@@ -18,9 +19,10 @@ export type WatchedRow = { readonly row: Grown; readonly watched: WatchedPlantin
 /**
  * The plantings of a season that bloom in it, with what was recorded of each. First cuts spread as replayed years do, or by the curve's own spread, half of its
  * variance shared. What was cut of a variety in a bed on a day is one record, whoever it was for; where two plantings of a variety stand in one
- * bed it tells of neither.
+ * bed it tells of neither. What the grower says of the season herself is left aside.
  */
-export function watchedPlantings(snapshot: Snapshot, seasonYear: number): WatchedRow[] {
+export function watchedPlantings(ofFarm: Snapshot, seasonYear: number): WatchedRow[] {
+  const snapshot = asCurvesSay(ofFarm);
   const replayed = replay(snapshot, seasonYear);
   const frostDay = frostDayOf(snapshot.farm, seasonYear);
   const rows = grown(snapshot, seasonYear).filter(({ firstCut }) => firstCut !== null);
@@ -42,6 +44,23 @@ export function watchedPlantings(snapshot: Snapshot, seasonYear: number): Watche
     };
     return { row, watched };
   });
+}
+
+/** The farm without what the grower says of the season and what it has shown: that is what records are read against. Rows of which nothing is said stay the same objects. */
+const asCurvesSay = (snapshot: Snapshot): Snapshot => ({
+  ...snapshot,
+  shown: undefined,
+  plantings: snapshot.plantings.map((row) =>
+    row.daysLate === null && row.yieldFactor === null ? row : withoutWord(row),
+  ),
+});
+
+const bareRows = new WeakMap<Planting, Planting>();
+
+function withoutWord(row: Planting): Planting {
+  const bare = bareRows.get(row) ?? { ...row, daysLate: null, yieldFactor: null };
+  bareRows.set(row, bare);
+  return bare;
 }
 
 /** The standard deviation of days late whose mean is 0. */
