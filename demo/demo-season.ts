@@ -79,7 +79,7 @@ const withSprayMoved = (bed: BedRecord, yearCount: number): BedRecord => ({
 });
 
 /** The same weekday of the same ISO week, so many ISO years on. Week 53 becomes the first week of the year after where there is none. */
-function sameWeekday(day: Day, yearCount: number): Day {
+export function sameWeekday(day: Day, yearCount: number): Day {
   const week = isoWeekOf(day);
   const monday = mondayOfIsoWeek(`${String(Number(week.slice(0, 4)) + yearCount).padStart(4, "0")}${week.slice(4)}`);
   return addDays(monday, isoWeekday(day) - 1);

@@ -8,10 +8,11 @@ import type { Reading } from "#lib/sheets/read-farm-sheets";
 import { movedToSeason } from "./demo-season";
 import { DEMO_START, readDemoSheets } from "./demo-sheets";
 import { DEMO_CLIMATE, demoWeather } from "./demo-weather";
+import { addRecordedSeasons } from "./recorded-seasons";
 
 /**
- * Starts the invented farm in a database that has no farm yet, for one season, as it stands on a day; without one, as it stands before the season. Refused, with
- * every reason and nothing left behind, when a sheet has a problem ("plantings.csv, line 12, colour") or there is a farm already.
+ * Starts the invented farm in a database that has no farm yet, for one season, as it stands on a day, with what was recorded by then of it and of the two seasons
+ * before; without a day, the season alone. Refused, with every reason and nothing left behind, when a sheet has a problem ("plantings.csv, line 12, colour") or there is a farm already.
  */
 export function startDemoFarm(
   database: FarmDatabase,
@@ -32,7 +33,8 @@ export function startDemoFarm(
   if (!started.ok) return started;
   const farm = { ...(records.farm ?? DEMO_START.farm), climate: DEMO_CLIMATE };
   const weather = demoWeather(season, today);
-  const imported = importRecords(database, { ...movedToSeason(records, season), farm, weather });
+  const ofSeason = movedToSeason(records, season);
+  const imported = importRecords(database, { ...ofSeason, farm, weather });
   if (!imported.ok && started.changeId !== null) undoChange(database, started.changeId);
-  return imported;
+  return imported.ok && today !== null ? addRecordedSeasons(database, ofSeason, season, today) : imported;
 }

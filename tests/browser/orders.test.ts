@@ -1,3 +1,4 @@
+import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
 import { demoBrowser } from "./demo-browser";
 
@@ -10,6 +11,7 @@ test("a florist list sells surplus: it is entered by its form, gets stems that n
   const address = new URL(page.url()).origin;
   const shortBefore = await (await page.request.get(`${address}/bookings`)).text();
   await page.goto(`${address}/orders`);
+  const before = await there(page);
   const form = page.getByRole("form", { name: "A new standing order" });
   await form.getByLabel("Buyer").fill("The invented florist");
   await form.getByLabel("Goes out on").selectOption("Fri");
@@ -20,8 +22,10 @@ test("a florist list sells surplus: it is entered by its form, gets stems that n
   await form.getByLabel("A stem brings").fill("1.20");
   await form.getByRole("button", { name: "Add the order" }).click();
   await page.getByRole("heading", { name: "The invented florist" }).waitFor();
-  const lead = (await page.locator(".lead").first().textContent()) ?? "";
-  expect(lead).toMatch(/320 stems asked for are there: they bring \$\d+/);
+  const after = await there(page);
+  expect(after.asked).toBe(before.asked + 320);
+  expect(after.got).toBeGreaterThan(before.got);
+  await page.getByText("Delivery by delivery").click();
   const rows = await page.getByRole("row").filter({ hasText: "The invented florist" }).count();
   expect(rows).toBe(8);
 
@@ -35,8 +39,17 @@ test("a florist list sells surplus: it is entered by its form, gets stems that n
   expect(shortIn(bookings)).toMatch(/\d/);
 
   await page.goto(`${address}/orders`);
-  await page.getByText("Change or take out").click();
-  await page.getByRole("button", { name: "Take out" }).click();
-  await page.getByText("None goes out this season yet").waitFor();
+  const card = page.locator("li.card", { hasText: "The invented florist" });
+  await card.getByText("Change or take out").click();
+  await card.getByRole("button", { name: "Take out" }).click();
+  await card.waitFor({ state: "detached" });
+  expect(await there(page)).toEqual(before);
   await page.close();
 });
+
+/** How many stems the season's orders ask for, and how many of them are there. */
+async function there(page: Page): Promise<{ got: number; asked: number }> {
+  const lead = (await page.locator(".lead").first().textContent()) ?? "";
+  const [, got, asked] = /^([\d,]+) of ([\d,]+) stems asked for are there: they bring \$\d+/.exec(lead) ?? [];
+  return { got: Number(got?.replace(/,/g, "")), asked: Number(asked?.replace(/,/g, "")) };
+}

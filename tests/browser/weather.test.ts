@@ -5,6 +5,8 @@ import { join } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { openFarm } from "#db/client";
+import { weatherYear } from "#db/schema/weather";
+import { updateFarm } from "#db/write/farm";
 import { putFigures } from "#db/write/figures";
 import { inventedWeather } from "#demo/invented-weather";
 import { CLIMATE_STATIONS } from "#lib/domain/catalogue/climate-stations";
@@ -36,8 +38,10 @@ function summary(change: (row: string, index: number) => string = (row) => row):
 
 beforeAll(async () => {
   spawnSync(process.execPath, ["--import", "tsx", "demo/load-demo.ts", file], { env });
-  // As an older version of the tool may have had it.
+  // As an older version of the tool may have had it: without a climate, without weather, and with a figure of its own day.
   const database = openFarm(file);
+  database.delete(weatherYear).run();
+  updateFarm(database, { ...kept(database).farm, climate: null });
   const [crop] = kept(database).crops.filter(({ name }) => name === "Zinnia");
   putFigures(database, "older figures", {
     crops: [{ ...crop, holdDays: { count: 1, ...FROM_MEMORY } }],

@@ -35,7 +35,8 @@ test("the script puts the farm of the season ahead into a new file, and leaves a
     return read;
   };
   const read = readBack();
-  expect(read.ok && read.parsed.bookings.every(({ eventOn }) => eventOn.startsWith("2028-"))).toBe(true);
+  const years = read.ok ? read.parsed.bookings.map(({ eventOn }) => Number(eventOn.slice(0, 4))) : [];
+  expect(new Set(years)).toEqual(new Set([2026, 2027, 2028]));
   const second = loadDemo(file, "2030-02-10");
   expect(second.status).toBe(0);
   expect(second.lines).toHaveLength(1);
