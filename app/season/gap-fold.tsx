@@ -3,6 +3,7 @@ import type { Bottleneck } from "#lib/plan/road/bottleneck";
 import type { Gap } from "#lib/plan/road/gaps";
 import type { Plan } from "#lib/plan/road/plan";
 import { stemHolders } from "#lib/plan/road/stem-holders";
+import { isAhead } from "#lib/plan/road/to-come";
 import { coloursInWords } from "#lib/plan/words/colour-words";
 import { reasonInWords } from "#lib/plan/words/gap-words";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
@@ -20,7 +21,7 @@ type Props = {
   stemsPerMark: number;
 };
 
-/** One gap of a week: how much is short for whom; opened, why, who has the stems by name, and what could cover it. */
+/** One gap of a week: how much is short for whom; opened, why, who has the stems by name, and until its day what could cover it. */
 export function GapFold({ gap, plan, chosen, bottleneck, isOpen, stemsPerMark }: Props) {
   const { need, shortStems, coveredStems } = gap;
   const named = need.cropId === null ? null : plan.snapshot.crops.find((crop) => crop.id === need.cropId);
@@ -59,8 +60,12 @@ export function GapFold({ gap, plan, chosen, bottleneck, isOpen, stemsPerMark }:
             <HolderLines plan={plan} holders={holders} own={need.booking} />
           </>
         )}
-        <h3>What could cover it, by {withWeekday(toDay(need.eventDay))}</h3>
-        <CoverLadder gap={gap} chosen={chosen} buyIn={plan.buying.find((line) => line.gap === gap)} />
+        {isAhead(plan, need.eventDay) && (
+          <>
+            <h3>What could cover it, by {withWeekday(toDay(need.eventDay))}</h3>
+            <CoverLadder gap={gap} chosen={chosen} buyIn={plan.buying.find((line) => line.gap === gap)} />
+          </>
+        )}
       </div>
     </details>
   );

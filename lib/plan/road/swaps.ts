@@ -29,9 +29,9 @@ export type Swap = {
  * What a gap could be swapped for, the best first [T9]: stems that neither booking nor standing order has claimed, cut from today on within the hold window,
  * or in the cooler, of a crop that can take the role, and of no crop or colour that the booking refuses.
  */
-export function swapsFor(plan: Plan, { need }: Pick<Gap, "need">): Swap[] {
-  const { farm, crops } = plan.snapshot;
-  const named = need.cropId === null ? undefined : new ById("crop", crops).find(need.cropId);
+export function swapsFor(plan: Plan, { need, needIndex }: Pick<Gap, "need" | "needIndex">): Swap[] {
+  const { farm } = plan.snapshot;
+  const model = modelOf(plan, need, needIndex);
   const byVariety = new Map<number, Swap>();
   for (const { variety, crop, cutDay, stems } of plan.surplus) {
     if (!couldTake(need, variety, crop)) continue;
@@ -50,9 +50,9 @@ export function swapsFor(plan: Plan, { need }: Pick<Gap, "need">): Swap[] {
     });
   }
   return [...byVariety.values()].sort((a, b) => {
-    const [first, second] = [rankOf(need, named, a), rankOf(need, named, b)];
-    const differs = first.findIndex((rank, index) => rank !== second[index]);
-    return differs < 0 ? a.variety.id - b.variety.id : first[differs] - second[differs];
+    const [first, second] = [rankOf(need, model, a), rankOf(need, model, b)];
+    const place = first.findIndex((rank, index) => rank !== second[index]);
+    return place < 0 ? a.variety.id - b.variety.id : first[place] - second[place];
   });
 }
 
@@ -71,12 +71,31 @@ function otherColour(need: Need, colour: Colour): Swap["otherColour"] {
 
 const COLOUR_RANKS = [null, "named by the client", "near", "another"] as const;
 
-/** Least first: its usual role, the shape of the named crop, the colour, how near it is, then most stems. */
-function rankOf(need: Need, named: Crop | undefined, { crop, variety, otherColour: colour, stems }: Swap): number[] {
+/** What a swap should look like: the named crop, else the one that gives the need most stems. Undefined where there is neither. */
+function modelOf({ snapshot: { crops }, match }: Plan, need: Need, needIndex: number): Crop | undefined {
+  if (need.cropId !== null) return new ById("crop", crops).find(need.cropId);
+  const stemsOf = new Map<Crop, number>();
+  for (const serving of match.servings) {
+    if (serving.needIndex !== needIndex) continue;
+    const { crop } = match.supplies[serving.supplyIndex];
+    stemsOf.set(crop, (stemsOf.get(crop) ?? 0) + serving.stems);
+  }
+  const [most] = [...stemsOf].sort(([, a], [, b]) => b - a);
+  return most?.[0];
+}
+
+/** Whether two crops differ in something that both are told of. */
+const differs = (model: Crop | undefined, crop: Crop, trait: "shape" | "headSize" | "stemLength"): number =>
+  Number(model !== undefined && model[trait] !== null && crop[trait] !== null && model[trait] !== crop[trait]);
+
+/** Least first: its usual role, shape, size and length like the model's, the colour, how near it is, then most stems. */
+function rankOf(need: Need, model: Crop | undefined, { crop, variety, otherColour: colour, stems }: Swap): number[] {
   const near = nearColours(need.colours).indexOf(variety.colour);
   return [
     crop.usualRole === need.role ? 0 : 1,
-    named === undefined || named.shape === crop.shape ? 0 : 1,
+    differs(model, crop, "shape"),
+    differs(model, crop, "headSize"),
+    differs(model, crop, "stemLength"),
     COLOUR_RANKS.indexOf(colour),
     near < 0 ? COLOURS.length : near,
     -stems,

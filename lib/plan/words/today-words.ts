@@ -4,6 +4,7 @@ import type { MovedBooking, MovedNeed } from "#lib/plan/road/moved-promises";
 import type { Swap } from "#lib/plan/road/swaps";
 import { needInWords } from "./gap-words";
 import { countOf, inWholes } from "./numbers";
+import { traitsInWords } from "./trait-words";
 
 /** "12 focal in blush or cream fewer (7 of them promised), 5 filler, any colour more" */
 export const movedInWords = ({ needs }: MovedBooking, cropName: (id: number) => string): string =>
@@ -44,7 +45,8 @@ export function swapInWords({
     places.length > PLACES_NAMED
       ? `${places.slice(0, PLACES_NAMED).join(", ")} and ${countOf(places.length - PLACES_NAMED, "more bed")}`
       : places.join(", ");
-  return `${inWholes(stems)} ${crop.name} ${variety.name}, ${variety.colour} (${allOf(why)}): ${named}, cut ${first === last ? first : `${first} to ${last}`}`;
+  const isTold = crop.headSize !== null || crop.stemLength !== null || crop.outOfWater !== null;
+  return `${inWholes(stems)} ${crop.name} ${variety.name}, ${variety.colour} (${allOf(why)})${isTold ? `, ${traitsInWords(crop)}` : ""}: ${named}, cut ${first === last ? first : `${first} to ${last}`}`;
 }
 
 const PLACES_NAMED = 3;

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { nearColours } from "#lib/domain/near-colours";
+import type { Crop } from "#lib/domain/records/crop";
 import type { Colour } from "#lib/domain/words";
 import { swapsFor } from "#lib/plan/road/swaps";
 import { swapInWords } from "#lib/plan/words/today-words";
@@ -59,6 +60,24 @@ describe("what falls short", () => {
     ]);
   });
 
+  test("[T9] beside dahlias of large heads a large rose goes before a small one, whatever its colour", () => {
+    const roses = [
+      crop({ id: 2, name: "Rose", headSize: "large" }),
+      crop({ id: 3, name: "Spray rose", headSize: "small" }),
+    ];
+    const varieties = [
+      variety({ id: 1, name: "Blush one", colour: "blush" }),
+      variety({ id: 2, name: "Green rose", colour: "green", cropId: 2 }),
+      variety({ id: 3, name: "Peach spray", colour: "peach", cropId: 3 }),
+    ];
+    const curves = [curve(), curve({ id: 2, cropId: 2 }), curve({ id: 3, cropId: 3 })];
+    const crops = [crop({ id: 1, name: "Dahlia", headSize: "large" }), ...roses];
+    const bookings = [booking({ id: 1, stemLines: focal(90, { colours: ["blush"] }) })];
+    const swaps = firstSwaps(garden({ crops, varieties, curves, bookings }));
+    expect(swaps.map(({ variety: { name } }) => name)).toEqual(["Green rose", "Peach spray"]);
+    expect(swapInWords(swaps[0])).toContain("green (another colour), large head");
+  });
+
   test("[T9] on any farm swaps are the surplus that could take the gap's place, sorted stem by stem by a second reading of the rule", () => {
     let offered = 0;
     fc.assert(
@@ -84,7 +103,14 @@ describe("what falls short", () => {
           expect(new Map(swaps.map(({ variety: { id }, stems }) => [id, stems]))).toEqual(free);
           for (const { places } of swaps) expect(places.length).toBeGreaterThan(0);
           const near = nearColours(need.colours);
-          const shape = snap.crops.find(({ id }) => id === need.cropId)?.shape;
+          const given = new Map<Crop, number>();
+          for (const { needIndex, supplyIndex, stems } of plan.match.servings) {
+            const of = plan.match.supplies[supplyIndex].crop;
+            if (needIndex === gap.needIndex) given.set(of, (given.get(of) ?? 0) + stems);
+          }
+          const [most] = [...given].sort((x, y) => y[1] - x[1]);
+          const isTied = [...given.values()].filter((stems) => stems === most?.[1]).length > 1;
+          const shape = (snap.crops.find(({ id }) => id === need.cropId) ?? most?.[0])?.shape;
           const keys = swaps.map(({ crop: { usualRole, shape: own }, variety: { colour }, stems }) => {
             const isAsked = need.colours.length === 0 || need.colours.includes(colour);
             const isNamed = need.booking.alternativeColours.includes(colour);
@@ -93,7 +119,8 @@ describe("what falls short", () => {
             const [role, other] = [usualRole === need.role ? 0 : 1, shape === undefined || shape === own ? 0 : 1];
             return [role, other, rank, nearness, 1e6 - stems].map((one) => String(one).padStart(8, "0")).join();
           });
-          expect([...keys].sort()).toEqual(keys);
+          // Of two crops that give as many either may be the model.
+          if (need.cropId !== null || !isTied) expect([...keys].sort()).toEqual(keys);
           offered += swaps.length;
         }
       }),
