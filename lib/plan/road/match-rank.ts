@@ -19,7 +19,9 @@ export function ranked(flow: FlowNetwork, firstNeed: number, usedFirst: UsedFirs
   const needCount = nodeCount - firstNeed;
   // A farm of many thousand needs has no room for a level of each: neighbours then share one, and may tie.
   const half = usedFirst ? 2 : 1;
-  const room = Math.floor(MOST_PRICE / (half * (1 + dearestPrice(flow))));
+  // An arc on each step of a price may cost one more for being used later.
+  const moreForLater = usedFirst ? nodeCount : 0;
+  const room = Math.floor((MOST_PRICE - moreForLater) / (half * (1 + dearestPrice(flow))));
   const levels = Math.max(1, Math.min(needCount + 1, room));
   const scale = levels * half;
   const cost = new Int32Array(arcCount);

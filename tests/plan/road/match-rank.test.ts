@@ -146,3 +146,16 @@ describe("the last level of cost", () => {
     expect(flow.unmetCost[0]).toBeGreaterThan(flow.unmetCost[nodeCount - 1]);
   });
 });
+
+test("[M7] [T2] in a season of any size, with stems that are used first too, the levels leave room for every price", () => {
+  for (let nodeCount = 9_000; nodeCount < 12_000; nodeCount += 7) {
+    const wantCount = 2_500;
+    const supply = Int32Array.from({ length: nodeCount }, (_, node) => (node < nodeCount - wantCount ? 1 : -1));
+    const arcs = { from: Int32Array.of(0), to: Int32Array.of(nodeCount - 1), cost: Int32Array.of(25) };
+    const unmetCost = Int32Array.from({ length: nodeCount }, (_, node) => (supply[node] < 0 ? 50 : 0));
+    const flow = { nodeCount, arcCount: 1, supply, unmetCost, ...arcs };
+    const usedFirst = new Uint8Array(nodeCount - wantCount);
+    const { flow: withLevels } = ranked(flow, nodeCount - wantCount, usedFirst);
+    expect(() => minCostFlow(withLevels)).not.toThrow();
+  }
+});
