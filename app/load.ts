@@ -39,6 +39,8 @@ type Kept = {
   file?: KeptOpen;
   loaded?: Loaded;
   isHeld: boolean;
+  /** Of each farm as it was read, the one that its plans are made of. */
+  readonly shown: WeakMap<Snapshot, { readonly year: number; readonly snapshot: Snapshot }>;
   readonly memory: RowMemory;
   readonly plans: KeptPlans;
   readonly plansForHelpers: KeptPlans;
@@ -51,6 +53,7 @@ type Kept = {
 const shared: typeof globalThis & { farmKept?: Kept; farmStamp?: () => string } = globalThis;
 shared.farmKept ??= {
   isHeld: false,
+  shown: new WeakMap(),
   memory: new RowMemory(),
   plans: new KeptPlans(),
   plansForHelpers: new KeptPlans(),
@@ -94,8 +97,13 @@ function loaded(): Loaded {
 
 /** The farm with what this year's season has shown, where it goes by that [O5]. */
 export function asShown(snapshot: Snapshot): Snapshot {
-  const shown = snapshot.farm.followsSeason ? shownSeason(snapshot, yearOf(today())) : null;
-  return shown ? { ...snapshot, shown } : snapshot;
+  const year = yearOf(today());
+  const found = kept.shown.get(snapshot);
+  if (found?.year === year) return found.snapshot;
+  const shown = snapshot.farm.followsSeason ? shownSeason(snapshot, year) : null;
+  const made = { year, snapshot: shown ? { ...snapshot, shown } : snapshot };
+  kept.shown.set(snapshot, made);
+  return made.snapshot;
 }
 
 /** The number of the last change of the farm as it is shown. */

@@ -50,7 +50,7 @@ export function matchedWith(stands: MatchedSeason, draft: BookingDraft, bookingI
           seasons: meetingSeasons,
           needs: asked,
           today,
-        });
+        }).supplies;
   const matched = match(farm, supplies, asked, buyInFinder(snapshot));
   return { match: matched, gaps: gaps(farm, matched, seasonYear), draftId };
 }
@@ -68,7 +68,7 @@ export function asMetBy(plan: MatchedSeason, draft: BookingDraft, bookingId: num
   if (seasons.join() === plan.meetingSeasons.join()) return plan;
   const plantings = plantingsOf(plan, seasons);
   const asked = needs(snapshot, seasons, [], today);
-  const supplies = supplyToDate({ snapshot, plantings, seasons, needs: asked, today });
+  const { supplies } = supplyToDate({ snapshot, plantings, seasons, needs: asked, today });
   const matched = match(snapshot.farm, supplies, asked, buyInFinder(snapshot));
   return { snapshot, seasonYear, today, forecast: plan.forecast, meetingSeasons: seasons, match: matched };
 }

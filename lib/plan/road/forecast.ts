@@ -67,16 +67,22 @@ export function forecast(
       const was = known.get(row.planting);
       return was && restsOnTheSame(was, row)
         ? was
-        : withPassed(row, (one) => forecastPlanting(one, snapshot.farm, frostDay, nextPickingDay, year));
+        : withPassed(row, was, (one) => forecastPlanting(one, snapshot.farm, frostDay, nextPickingDay, year));
     }),
     problems: rows.filter(({ firstCut }) => firstCut === null),
   };
 }
 
 /** What a row gives, and beside it what it gives without what the season has shown. */
-function withPassed(row: Grown, forecastBy: (row: Grown) => PlantingForecast): PlantingForecast {
-  const ahead = forecastBy(row);
-  return row.bare ? { ...ahead, asPassed: forecastBy(row.bare) } : ahead;
+function withPassed(
+  row: Grown,
+  was: PlantingForecast | undefined,
+  forecastBy: (row: Grown) => PlantingForecast,
+): PlantingForecast {
+  const wasBare = was && (was.asPassed ?? was);
+  const bare = row.bare ?? row;
+  const passed = wasBare && restsOnTheSame(wasBare, bare) ? wasBare : forecastBy(bare);
+  return row.bare ? { ...forecastBy(row), asPassed: passed } : passed;
 }
 
 /** Whether a planting's forecast rests on the same rows, the farm's settings apart. */

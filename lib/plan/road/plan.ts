@@ -3,6 +3,7 @@ import { buyInFinder } from "./buy-in";
 import { type BuyIn, buying } from "./buying";
 import { type Forecast, forecast, frostDayOf, ORDINARY_YEAR } from "./forecast";
 import { type Gap, gaps } from "./gaps";
+import type { LivedDays } from "./lived-days";
 import { type Match, match } from "./match";
 import { needs } from "./needs";
 import { meetingSeasons } from "./seasons";
@@ -26,6 +27,8 @@ export type Plan = {
   readonly forecast: Forecast;
   /** Of all seasons that meet: what every booking could have, enquiries too. */
   readonly match: Match;
+  /** How the days before today were lived through, for the plan after a change; null where no day has passed. */
+  readonly lived: LivedDays | null;
   /** The first frost reckoned with, as a day number. */
   readonly frostDay: number;
   readonly gaps: readonly Gap[];
@@ -63,7 +66,7 @@ export function plan(
   const plantings = [bloom, ...others].flatMap((one) => one.plantings);
   const isSameDesign = before?.snapshot.recipes === snapshot.recipes;
   const asked = needs(snapshot, seasons, isSameDesign ? before.match.needs : [], today);
-  const supplies = supplyToDate({ snapshot, plantings, seasons, needs: asked, today });
+  const { supplies, lived } = supplyToDate({ snapshot, plantings, seasons, needs: asked, today }, before?.lived);
   const matched = match(farm, supplies, asked, buyIn);
   const short = whenAsked(() => gaps(farm, matched, seasonYear));
   const byWeek = whenAsked(() => weeks(farm, matched, short(), seasonYear));
@@ -77,6 +80,7 @@ export function plan(
     frostDay,
     forecast: bloom,
     match: matched,
+    lived,
     get gaps() {
       return short();
     },

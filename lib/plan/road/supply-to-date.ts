@@ -1,52 +1,71 @@
 import { toDayNumber } from "#lib/domain/day";
 import type { CoolerMove } from "#lib/domain/records/cooler-move";
-import type { Snapshot } from "#lib/domain/snapshot";
 import { buyInFinder } from "./buy-in";
-import { movesInOrder, type StoredStems, takeFromLot } from "./cooler-moves";
+import { movesInOrder, takeFromLot } from "./cooler-moves";
 import { type CutLot, cutLots } from "./cut-lots";
-import type { PlantingForecast } from "./forecast";
 import { isCutFor } from "./lapsed";
+import {
+  type CutStems,
+  copied,
+  DAYS_KEPT,
+  type DayBegun,
+  type LivedDay,
+  type LivedDays,
+  type OwnStems,
+  resumable,
+  type ToDate,
+} from "./lived-days";
 import { type Match, match } from "./match";
 import type { Need } from "./needs";
 import { deliveriesOf, isDelivery, ordersPlan } from "./orders";
 import { Shelf } from "./shelf";
 import { StandingStems } from "./standing-stems";
-import { coolerLots, type Stand, supplyOf, type VarietySupply } from "./supply";
+import { coolerLots, supplyOf, type VarietySupply } from "./supply";
 
-/** What a supply is worked out from: `plantings` are those of `seasons`, and so are the needs, in the order of the match. `today` is a day number; null where no day has passed. */
-export type ToDate = {
-  readonly snapshot: Snapshot;
-  readonly plantings: readonly PlantingForecast[];
-  readonly seasons: readonly number[];
-  readonly needs: readonly Need[];
-  readonly today: number | null;
-};
+/** What a plan may give away, and how the days that have passed were lived through. */
+type SupplyToDate = { readonly supplies: VarietySupply[]; readonly lived: LivedDays | null };
 
 /**
  * What the match may give away on a day. Behind it stands what was recorded, and of what nobody recorded as much as was planned for bookings,
  * each with the booking that it was cut for; from the day on, what is forecast [T1], as the season has shown it [O5]. The past is lived through once: the match is made anew
  * on every day with a record or with a booking that is taken [T7], and days pass with what the last match gave. So it does not matter in which order,
  * how late and how often cuts were recorded [T5].
+ * @param before  days that were lived through for a plan before: the past is gone over from the first day of which something changed, as it would be afresh [L3]
  */
-export function supplyToDate(of: ToDate): VarietySupply[] {
+export function supplyToDate(of: ToDate, before: LivedDays | null = null): SupplyToDate {
   const { snapshot, plantings, seasons, today } = of;
-  if (today === null) return supplyOf(snapshot, plantings, ...seasons);
-  const stems = new StemsToDate(of);
+  if (today === null) return { supplies: supplyOf(snapshot, plantings, ...seasons), lived: null };
   const passed = plantings.map((one) => one.asPassed ?? one);
-  const lots = byDay(cutLots(snapshot, passed, seasons), ({ day }) => day);
-  const moves = byDay(movesInOrder(snapshot.coolerMoves), ({ movedOn }) => toDayNumber(movedOn));
-  const taken = of.needs.flatMap(({ booking: { takenOn } }) => (takenOn === null ? [] : toDayNumber(takenOn)));
+  const days = daysToLive({ ...of, plantings: passed, today });
+  const known = before && resumable(before, of, passed, days);
+  const stems = new StemsToDate(of);
   const ahead = new StandingStems(plantings, today);
-  for (const day of [...new Set([...lots.keys(), ...moves.keys(), ...taken])].sort((a, b) => a - b)) {
-    if (day > today) break;
-    stems.pass(day);
-    stems.record(lots.get(day) ?? []);
-    ahead.take(lots.get(day) ?? []);
-    for (const move of moves.get(day) ?? []) stems.move(move);
-  }
-  stems.pass(today);
+  const marks = new Map<number, DayBegun>();
+  days.forEach(({ day, lots, moves }, place) => {
+    const mark = before?.marks.get(place);
+    if (known !== null && place < known) stems.skip(lots);
+    else if (place === known && mark) stems.resume(day, mark);
+    else stems.pass(day);
+    if (known !== null && place < known && mark) marks.set(place, mark);
+    else if (place >= (known ?? 0) && place >= days.length - DAYS_KEPT) marks.set(place, stems.begun());
+    ahead.take(lots);
+    if (known !== null && place < known) return;
+    stems.record(lots);
+    for (const move of moves) stems.move(move);
+  });
   ahead.dropBefore(today);
-  return stems.supplies(ahead);
+  return { supplies: stems.supplies(ahead), lived: { of, passed, days, marks } };
+}
+
+/** The days with a record or with a booking that is taken [T7], and the day at hand, in their order. */
+function daysToLive({ snapshot, plantings, seasons, needs, today }: ToDate & { readonly today: number }): LivedDay[] {
+  const lots = byDay(cutLots(snapshot, plantings, seasons), ({ day }) => day);
+  const moves = byDay(movesInOrder(snapshot.coolerMoves), ({ movedOn }) => toDayNumber(movedOn));
+  const taken = needs.flatMap(({ booking: { takenOn } }) => (takenOn === null ? [] : toDayNumber(takenOn)));
+  return [...new Set([...lots.keys(), ...moves.keys(), ...taken, today])]
+    .filter((day) => day <= today)
+    .sort((a, b) => a - b)
+    .map((day) => ({ day, lots: lots.get(day) ?? [], moves: moves.get(day) ?? [] }));
 }
 
 function byDay<Row>(rows: readonly Row[], dayOf: (row: Row) => number): Map<number, Row[]> {
@@ -59,9 +78,6 @@ function byDay<Row>(rows: readonly Row[], dayOf: (row: Row) => number): Map<numb
   return days;
 }
 
-/** Stems that were cut. `bookingId` null: for nobody yet. */
-type CutStems = StoredStems & { readonly stand: Stand };
-
 class StemsToDate {
   readonly #of: ToDate;
   /** The day of the event of each booking that asks for anything, and of each delivery. Day numbers. */
@@ -69,8 +85,8 @@ class StemsToDate {
   readonly #buyIn: ReturnType<typeof buyInFinder>;
   readonly #standing: StandingStems;
   /** In the cooler for anybody. */
-  readonly #free: CutStems[];
-  readonly #own: (CutStems & { readonly bookingId: number })[] = [];
+  #free: CutStems[];
+  #own: OwnStems[] = [];
   /** The first day that has not passed. */
   #day = Number.NEGATIVE_INFINITY;
 
@@ -90,6 +106,20 @@ class StemsToDate {
   pass(day: number): void {
     const needs = this.#openNeeds(day);
     if (this.#standing.hasBefore(day) || needs.some(({ eventDay }) => eventDay < day)) this.#settle(day, needs);
+    this.#standing.dropBefore(day);
+    this.#day = day;
+  }
+
+  /** The stems as they are before anything of the day at hand is recorded. */
+  begun = (): DayBegun => ({ free: this.#free.map(copied), own: this.#own.map(copied) });
+
+  /** Goes over a day that was lived through before: what it recorded stands no more. */
+  skip = (lots: readonly CutLot[]): void => this.#standing.take(lots);
+
+  /** Goes on from a day as it began. */
+  resume(day: number, { free, own }: DayBegun): void {
+    this.#free = free.map(copied);
+    this.#own = own.map(copied);
     this.#standing.dropBefore(day);
     this.#day = day;
   }
