@@ -66,6 +66,15 @@ export function movedToSeason(records: FarmRecords, season: number): FarmRecords
         eventOn: move.eventOn && sameWeekday(move.eventOn, yearCount),
       })),
     }),
+    ...(records.purchases && {
+      purchases: records.purchases.map((purchase) => ({
+        ...purchase,
+        orderedOn: sameWeekday(purchase.orderedOn, yearCount),
+        arrivesOn: sameWeekday(purchase.arrivesOn, yearCount),
+        arrivedOn: purchase.arrivedOn && sameWeekday(purchase.arrivedOn, yearCount),
+        eventOn: purchase.eventOn && sameWeekday(purchase.eventOn, yearCount),
+      })),
+    }),
     ...(records.coolerStock && {
       coolerStock: records.coolerStock.map((stock) => ({ ...stock, cutOn: sameWeekday(stock.cutOn, yearCount) })),
     }),

@@ -38,6 +38,7 @@ const STARTED: Snapshot = {
   bookings: [],
   coolerStock: [],
   coolerMoves: [],
+  purchases: [],
   standingOrders: [],
   cuts: [],
   budLooks: [],

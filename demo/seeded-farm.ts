@@ -62,6 +62,7 @@ export function seededFarm(seed: number, { bedCount, bookingCount }: FarmSize, s
     bookings,
     coolerStock: [],
     coolerMoves: [],
+    purchases: [],
     standingOrders: [],
     cuts: [],
     budLooks: [],

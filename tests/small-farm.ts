@@ -210,7 +210,7 @@ export const snapshot = (given: Partial<Snapshot> = {}): Snapshot => ({
   bookings: [],
   coolerStock: [],
   standingOrders: [],
-  ...{ cuts: [], coolerMoves: [], budLooks: [], reviews: [] },
+  ...{ cuts: [], coolerMoves: [], purchases: [], budLooks: [], reviews: [] },
   weather: null,
   ...given,
 });

@@ -13,6 +13,7 @@ import { loadPlan } from "../load";
 import { Empty } from "../ui/empty";
 import { BuyInOrders } from "./buy-in-orders";
 import { Lacking } from "./lacking";
+import { PlacedOrders } from "./placed/placed-orders";
 import { SurplusNow } from "./surplus-now";
 import { SurplusTable } from "./surplus-table";
 
@@ -28,7 +29,8 @@ export default async function BuyingPage({ searchParams }: { searchParams: Promi
   const { from, show } = query.parse(await searchParams);
   const year = await seasonYear();
   const plan = loadPlan(year);
-  const now = toDayNumber(today());
+  const day = today();
+  const now = toDayNumber(day);
   const open = plan.work.buying.filter((line) => from === "start" || line.gap.need.eventDay >= now);
   const ahead = plan.work.gaps.filter((gap) => from === "start" || gap.need.eventDay >= now);
   const stems = ahead.reduce((sum, gap) => sum + gap.shortStems, 0);
@@ -54,6 +56,7 @@ export default async function BuyingPage({ searchParams }: { searchParams: Promi
       )}
       <Lacking lacking={lacking} />
       <BuyInOrders farm={plan.snapshot.farm} lines={open} now={now} isAllShown={show === "all"} />
+      <PlacedOrders snapshot={plan.snapshot} today={day} />
       <SurplusNow surplus={plan.surplus} now={from === "start" ? Number.NEGATIVE_INFINITY : now} />
       <SurplusTable
         surplus={plan.surplus.filter((line) => from === "start" || line.lastUsefulDay >= now)}

@@ -45,6 +45,10 @@ export function Slip({ slip, isLate = false }: { slip: BuyingSlip; isLate?: bool
           label="Copy the order"
           what={`that arrives ${withWeekday(toDay(arriveBy))}`}
         />
+        <a className="button no-print" href={`/buying/order?day=${toDay(arriveBy)}`}>
+          It is ordered
+          <span className="visually-hidden">: what arrives {withWeekday(toDay(arriveBy))}</span>
+        </a>
         <span>
           <b>{countOf(bunchCount, "bunch", "bunches")}</b>, {inRoundMoney(costCents)}
         </span>

@@ -12,6 +12,11 @@ export function forHelper(farm: Snapshot): Snapshot {
   const made = farms.get(farm) ?? {
     ...farm,
     bookings: sameWhere(farm.bookings, withShortClients(farm.bookings), ({ client }) => client),
+    purchases: sameWhere(
+      farm.purchases,
+      farm.purchases.map((purchase) => ({ ...purchase, bunchCents: null })),
+      ({ bunchCents }) => String(bunchCents),
+    ),
     standingOrders: sameWhere(farm.standingOrders, withShortBuyers(farm.standingOrders), ({ buyer }) => buyer),
   };
   farms.set(farm, made);

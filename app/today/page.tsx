@@ -5,6 +5,7 @@ import { dayToCut } from "#lib/plan/road/day-to-cut";
 import { stemsOnDay } from "#lib/plan/road/stems-on-day";
 import { cutSumInWords } from "#lib/plan/words/cut-words";
 import { ToReview } from "../bookings/review/to-review";
+import { ArrivalsDue } from "../buying/placed/arrivals";
 import { today } from "../clock";
 import { Cautions } from "../frame/cautions";
 import { farmDatabase, loadFarm, loadPlan, whileHeld } from "../load";
@@ -64,6 +65,7 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
           </a>
         </p>
       </section>
+      {day === now && <ArrivalsDue snapshot={snapshot} today={now} />}
       <Cautions crops={crops} />
       <CutRows rows={open} day={day} isPast={day !== now} />
       <LateCounts rows={done} late={tallies.filter(({ isApart }) => isApart)} />

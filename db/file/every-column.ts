@@ -11,6 +11,7 @@ import * as cuts from "#db/schema/cuts";
 import * as farm from "#db/schema/farm";
 import * as journal from "#db/schema/journal";
 import * as orders from "#db/schema/orders";
+import * as purchases from "#db/schema/purchases";
 import * as reviews from "#db/schema/reviews";
 import * as weather from "#db/schema/weather";
 import * as whatIfs from "#db/schema/what-ifs";
@@ -27,6 +28,7 @@ const TABLES = [
   journal,
   orders,
   reviews,
+  purchases,
   weather,
   whatIfs,
 ].flatMap((schema) => Object.values(schema).filter((part) => is(part, SQLiteTable)));

@@ -9,6 +9,7 @@ import { bloomCurve } from "#db/schema/curves";
 import { cut } from "#db/schema/cuts";
 import { farm } from "#db/schema/farm";
 import { standingOrder } from "#db/schema/orders";
+import { purchase } from "#db/schema/purchases";
 import { review } from "#db/schema/reviews";
 import { BED } from "#lib/domain/records/bed";
 import { BOOKING } from "#lib/domain/records/booking";
@@ -25,6 +26,7 @@ import { type Manner, valueInWords } from "#lib/domain/records/form";
 import { PIECE } from "#lib/domain/records/piece";
 import { PLANTING } from "#lib/domain/records/planting";
 import { PROMISED_STEMS } from "#lib/domain/records/promised-stems";
+import { PURCHASE } from "#lib/domain/records/purchase";
 import { OR_NEUTRAL, RECIPE, RECIPE_LINE } from "#lib/domain/records/recipe";
 import { REVIEW } from "#lib/domain/records/review";
 import { STANDING_ORDER } from "#lib/domain/records/standing-order";
@@ -61,6 +63,7 @@ const FIELDS = new Map([
   ["booking_promise", columns(bookingPromise, PROMISED_STEMS)],
   ["cooler_stock", columns(coolerStock, COOLER_LOT)],
   ["cooler_move", columns(coolerMove, COOLER_MOVE)],
+  ["purchase", columns(purchase, PURCHASE)],
   ["cut", columns(cut, CUT)],
   ["bud_look", columns(budLook, BUD_LOOK)],
   ["review", columns(review, REVIEW)],

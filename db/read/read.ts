@@ -18,6 +18,7 @@ import { cut } from "#db/schema/cuts";
 import { farm } from "#db/schema/farm";
 import { cropOfRow, curveOfRow, farmOfRow, recipeLineOfRow } from "#db/schema/nested";
 import { standingOrder } from "#db/schema/orders";
+import { purchase } from "#db/schema/purchases";
 import { review } from "#db/schema/reviews";
 import { weatherYear } from "#db/schema/weather";
 import { whatIf } from "#db/schema/what-ifs";
@@ -32,6 +33,7 @@ import { bloomCurveSchema } from "#lib/domain/records/curve";
 import { cutSchema } from "#lib/domain/records/cut";
 import { farmSchema } from "#lib/domain/records/farm-settings";
 import { plantingSchema } from "#lib/domain/records/planting";
+import { purchaseSchema } from "#lib/domain/records/purchase";
 import { type Recipe, recipeSchema } from "#lib/domain/records/recipe";
 import { reviewSchema } from "#lib/domain/records/review";
 import { standingOrderSchema } from "#lib/domain/records/standing-order";
@@ -83,6 +85,7 @@ function readSnapshot(database: FarmDatabase, memory: RowMemory): Parsed<Snapsho
       coolerMoveSchema,
       database.select().from(coolerMove).orderBy(asc(coolerMove.id)).all(),
     ),
+    purchases: rows.all("purchases", purchaseSchema, database.select().from(purchase).orderBy(asc(purchase.id)).all()),
     budLooks: rows.all("budLooks", budLookSchema, database.select().from(budLook).orderBy(asc(budLook.id)).all()),
     standingOrders: rows.all(
       "standingOrders",

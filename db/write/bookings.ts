@@ -92,6 +92,7 @@ export function deleteBooking(database: FarmDatabase, id: number): void {
   refuseWhileNamed(database, `the booking of ${client}`, id, [
     { table: "cut", column: "booking_id", one: "recorded cut", many: "recorded cuts" },
     { table: "cooler_move", column: "booking_id", one: "move out of the cooler", many: "moves out of the cooler" },
+    { table: "purchase", column: "booking_id", one: "purchase", many: "purchases" },
   ]);
   database.delete(booking).where(eq(booking.id, id)).run();
 }

@@ -70,6 +70,7 @@ export const removeVariety = (database: FarmDatabase, id: number): Written =>
       { table: "cooler_stock", column: "variety_id", one: "line in the cooler", many: "lines in the cooler" },
       { table: "cut", column: "variety_id", one: "recorded cut", many: "recorded cuts" },
       { table: "cooler_move", column: "variety_id", one: "move out of the cooler", many: "moves out of the cooler" },
+      { table: "purchase", column: "variety_id", one: "purchase", many: "purchases" },
     ]);
     database.delete(variety).where(eq(variety.id, id)).run();
     return { title: `removed the variety ${name}`, result: id };

@@ -9,6 +9,7 @@ import { cut } from "#db/schema/cuts";
 import { farm } from "#db/schema/farm";
 import { farmRow } from "#db/schema/nested";
 import { standingOrder } from "#db/schema/orders";
+import { purchase } from "#db/schema/purchases";
 import { weatherYear } from "#db/schema/weather";
 import { whatIf } from "#db/schema/what-ifs";
 import type { CatalogueCrop, CatalogueRecipe } from "#lib/domain/catalogue-types";
@@ -74,7 +75,7 @@ export function putFarm(database: FarmDatabase, settings: Farm): void {
 export const emptyFarm = (database: FarmDatabase, name: string): Written =>
   write(database, () => {
     if (!hasFarm(database)) refuse("farm", "the farm has not been started yet");
-    for (const table of [whatIf, cut, coolerMove, standingOrder, booking, coolerStock, bed, variety])
+    for (const table of [whatIf, cut, coolerMove, purchase, standingOrder, booking, coolerStock, bed, variety])
       database.delete(table).run();
     const wasInvented = database.select().from(farm).where(eq(farm.isInvented, true)).get() !== undefined;
     if (wasInvented) database.delete(weatherYear).run();

@@ -17,6 +17,7 @@ export function importTitle({ farm, ...lists }: FarmRecords): { title: string; r
     { list: lists.cuts, one: "cut", many: "cuts" },
     { list: lists.reviews, one: "review", many: "reviews" },
     { list: lists.coolerMoves, one: "move out of the cooler", many: "moves out of the cooler" },
+    { list: lists.purchases, one: "purchase", many: "purchases" },
     { list: lists.budLooks, one: "look at buds", many: "looks at buds" },
   ].map(({ list = [], one, many }) => ({ added: list.length - idsIn(list), changed: idsIn(list), one, many }));
   const days = lists.weather?.length ?? 0;

@@ -1,5 +1,6 @@
 import type { FarmDatabase } from "#db/client";
 import { coolerMove } from "#db/schema/cooler-moves";
+import { purchase } from "#db/schema/purchases";
 import type { FarmRecords } from "#lib/domain/farm-records";
 import { putBudLook, replaceBudLook } from "./bud-looks";
 import { putCut, replaceCut } from "./cuts";
@@ -8,7 +9,7 @@ import { putInPlace } from "./put-in-place";
 import { addRow, changeRow } from "./put-row";
 import type { Refusals } from "./refusal";
 
-/** Writes what is recorded of a season as it happens: cuts, what left the cooler, looks at buds; inside a change that is open. */
+/** Writes what is recorded of a season as it happens: cuts, what left the cooler, what was bought in, looks at buds; inside a change that is open. */
 export function putSeasonRecords(
   database: FarmDatabase,
   records: FarmRecords,
@@ -18,6 +19,7 @@ export function putSeasonRecords(
   const names = { beds: new Names(database, "bed"), bookings: new BookingIds(database), varieties };
   putCuts(database, records, names, refusals);
   putCoolerMoves(database, records, names, refusals);
+  putPurchases(database, records, names, refusals);
   putBudLooks(database, records, names, refusals);
 }
 
@@ -42,6 +44,16 @@ function putCoolerMoves(database: FarmDatabase, records: FarmRecords, names: Sea
     putInPlace(database, "cooler_move", record.id, {
       add: () => addRow(database, coolerMove, row),
       replace: (id) => changeRow(database, coolerMove, id, row),
+    });
+  });
+}
+
+function putPurchases(database: FarmDatabase, records: FarmRecords, names: SeasonNames, refusals: Refusals): void {
+  refusals.each("purchases", records.purchases, (record) => {
+    const row = { ...record, varietyId: names.varieties.put(record), bookingId: names.bookings.get(record) };
+    putInPlace(database, "purchase", record.id, {
+      add: () => addRow(database, purchase, row),
+      replace: (id) => changeRow(database, purchase, id, row),
     });
   });
 }

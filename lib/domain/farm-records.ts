@@ -11,6 +11,7 @@ import type { Farm } from "./records/farm-settings";
 import type { Piece } from "./records/piece";
 import type { Planting } from "./records/planting";
 import type { PromisedStems } from "./records/promised-stems";
+import type { PurchaseDraft } from "./records/purchase";
 import type { Recipe } from "./records/recipe";
 import type { ReviewDraft } from "./records/review";
 import type { StandingOrderDraft } from "./records/standing-order";
@@ -84,6 +85,10 @@ export type CoolerStockRecord = Omit<CoolerStock, "id" | "varietyId"> & VarietyN
 export type CoolerMoveRecord = Omit<CoolerMoveDraft, "varietyId" | "bookingId"> &
   VarietyNamed & { readonly client: string | null; readonly eventOn: Day | null };
 
+/** What was ordered from a supplier; the booking it is for by client and day, both null when it is for anybody. */
+export type PurchaseRecord = Omit<PurchaseDraft, "varietyId" | "bookingId"> &
+  VarietyNamed & { readonly client: string | null; readonly eventOn: Day | null };
+
 /** A standing order, its crop and its piece by name; null where it names none. */
 export type OrderRecord = Omit<StandingOrderDraft, "cropId" | "recipeId"> &
   InPlaceOf & { readonly crop: string | null; readonly recipe: string | null };
@@ -114,6 +119,7 @@ export type FarmRecords = {
   readonly bookings?: readonly BookingRecord[];
   readonly coolerStock?: readonly CoolerStockRecord[];
   readonly coolerMoves?: readonly CoolerMoveRecord[];
+  readonly purchases?: readonly PurchaseRecord[];
   readonly standingOrders?: readonly OrderRecord[];
   /** What was cut. A cut of the same day, bed, variety and booking is replaced. */
   readonly cuts?: readonly CutRecord[];

@@ -10,6 +10,7 @@ import type { BloomCurve } from "./records/curve";
 import type { Cut } from "./records/cut";
 import type { Farm } from "./records/farm-settings";
 import type { Planting } from "./records/planting";
+import type { Purchase } from "./records/purchase";
 import type { Recipe } from "./records/recipe";
 import type { Review } from "./records/review";
 import type { StandingOrder } from "./records/standing-order";
@@ -32,6 +33,8 @@ export type Snapshot = {
   readonly coolerStock: readonly CoolerStock[];
   /** What left the cooler, of all seasons. */
   readonly coolerMoves: readonly CoolerMove[];
+  /** What was ordered from suppliers, and what of it arrived. */
+  readonly purchases: readonly Purchase[];
   readonly standingOrders: readonly StandingOrder[];
   /** What was cut, of all seasons. */
   readonly cuts: readonly Cut[];
@@ -111,6 +114,10 @@ export function checkSnapshot(snapshot: Snapshot): Parsed<Snapshot> {
     need(beds, row.bedId, `cuts[${row.id}].bedId`, "bed");
     need(varieties, row.varietyId, `cuts[${row.id}].varietyId`, "variety");
     need(bookings, row.bookingId, `cuts[${row.id}].bookingId`, "booking");
+  });
+  snapshot.purchases.forEach((row) => {
+    need(varieties, row.varietyId, `purchases[${row.id}].varietyId`, "variety");
+    need(bookings, row.bookingId, `purchases[${row.id}].bookingId`, "booking");
   });
   snapshot.coolerMoves.forEach((row) => {
     need(varieties, row.varietyId, `coolerMoves[${row.id}].varietyId`, "variety");

@@ -23,6 +23,7 @@ export function changedRecords({ sheets, bookings }: LinkedSheets, known: KnownF
     ...given("standingOrders", changed(SHEETS.orders, sheets.orders, itself)),
     ...given("cuts", changed(SHEETS.cuts, sheets.cuts, itself)),
     ...given("coolerMoves", changed(SHEETS.moves, sheets.moves, itself)),
+    ...given("purchases", changed(SHEETS.purchases, sheets.purchases, itself)),
     ...given("budLooks", changed(SHEETS.buds, sheets.buds, itself)),
     ...given("reviews", changed(SHEETS.reviews, sheets.reviews, itself)),
     ...given("weather", changed(SHEETS.weather, sheets.weather, itself)),

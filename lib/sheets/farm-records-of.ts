@@ -25,6 +25,12 @@ export function farmRecordsOf(snapshot: Snapshot): Required<FarmRecords> {
   });
   const whose = (bookingId: number | null) =>
     bookingId === null ? FOR_NOBODY : nameOfBooking(bookings.get(bookingId));
+  /** A row under the names of its variety and of its booking. */
+  const named = <Row extends ForBooking>({ id: _id, varietyId, bookingId, ...row }: Row) => ({
+    ...row,
+    ...namesOf(varietyId),
+    ...whose(bookingId),
+  });
   return {
     farm: snapshot.farm,
     crops: snapshot.crops.map(withoutId),
@@ -55,21 +61,13 @@ export function farmRecordsOf(snapshot: Snapshot): Required<FarmRecords> {
       promises: promises.map(namingCrop),
     })),
     coolerStock: snapshot.coolerStock.map(({ id: _id, varietyId, ...stock }) => ({ ...stock, ...namesOf(varietyId) })),
-    coolerMoves: snapshot.coolerMoves.map(({ id: _id, varietyId, bookingId, ...move }) => ({
-      ...move,
-      ...namesOf(varietyId),
-      ...whose(bookingId),
-    })),
+    coolerMoves: snapshot.coolerMoves.map(named),
+    purchases: snapshot.purchases.map(named),
     standingOrders: snapshot.standingOrders.map(({ id: _id, recipeId, ...order }) => ({
       ...namingCrop(order),
       recipe: recipeId === null ? null : recipes.get(recipeId).name,
     })),
-    cuts: snapshot.cuts.map(({ id: _id, bedId, varietyId, bookingId, ...cut }) => ({
-      ...cut,
-      ...namesOf(varietyId),
-      bed: beds.get(bedId).name,
-      ...whose(bookingId),
-    })),
+    cuts: snapshot.cuts.map(({ bedId, ...cut }) => ({ ...named(cut), bed: beds.get(bedId).name })),
     budLooks: snapshot.budLooks.map(({ id: _id, bedId, varietyId, ...look }) => ({
       ...look,
       ...namesOf(varietyId),
@@ -82,6 +80,8 @@ export function farmRecordsOf(snapshot: Snapshot): Required<FarmRecords> {
     weather: snapshot.weather ? recordedDays(snapshot.weather) : [],
   };
 }
+
+type ForBooking = { readonly id: number; readonly varietyId: number; readonly bookingId: number | null };
 
 const FOR_NOBODY = { client: null, eventOn: null };
 

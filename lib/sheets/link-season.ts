@@ -2,6 +2,7 @@ import type { BookingOwners } from "./booking-owners";
 import { linkBudLooks } from "./link-bud-looks";
 import { linkCuts } from "./link-cuts";
 import { linkMoves } from "./link-moves";
+import { linkPurchases } from "./link-purchases";
 import type { NameBook } from "./name-book";
 import type { SheetRows } from "./sheet-rows";
 import type { RowOf } from "./to-records";
@@ -20,11 +21,13 @@ export const linkSeason = (
   rows: {
     readonly cuts: SheetRows<RowOf<"cuts">>;
     readonly moves: SheetRows<RowOf<"moves">>;
+    readonly purchases: SheetRows<RowOf<"purchases">>;
     readonly buds: SheetRows<RowOf<"buds">>;
   },
   names: SeasonNames,
 ) => ({
   cuts: linkCuts(rows.cuts, names),
   moves: linkMoves(rows.moves, names),
+  purchases: linkPurchases(rows.purchases, names),
   buds: linkBudLooks(rows.buds, names),
 });

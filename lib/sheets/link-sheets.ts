@@ -75,6 +75,7 @@ export function linkSheets(rowsOf: RowsOf, { farm, rows: kept }: KnownFarm) {
     {
       cuts: matched("cuts", "one", (row) => inBed(withBooking(row, owners))),
       moves: matched("moves", "several", (row) => ofVariety(withBooking(row, owners))),
+      purchases: matched("purchases", "several", (row) => ofVariety(withBooking(row, owners))),
       buds: matched("buds", "one", inBed),
     },
     { beds, crops, varieties, owners },

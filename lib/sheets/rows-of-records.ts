@@ -34,6 +34,7 @@ export function rowsOfRecords({ farm, bookings = [], ...records }: FarmRecords):
     cooler: records.coolerStock ?? [],
     orders: records.standingOrders ?? [],
     moves: records.coolerMoves ?? [],
+    purchases: records.purchases ?? [],
     cuts: records.cuts ?? [],
     buds: records.budLooks ?? [],
     reviews: records.reviews ?? [],

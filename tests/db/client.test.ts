@@ -116,6 +116,7 @@ test("the tables hold exactly the words of the domain, and nothing more", () => 
           "cut",
           "cooler_move",
           "tally",
+          "purchase",
           "bud_look",
           "review",
           "weather_year",

@@ -3,18 +3,19 @@ import { putCoolerStock, removeCoolerStock } from "#db/write/beds";
 import { recordBudLook } from "#db/write/bud-looks";
 import { recordMoves, removeMove } from "#db/write/cooler-moves";
 import { removeCuts } from "#db/write/cuts";
+import { changePurchase, placePurchases, recordArrivals, removePurchase, takeBackArrival } from "#db/write/purchases";
 import { recordReviews, removeReviews } from "#db/write/reviews";
 import { anyReview } from "../any-review";
-import { among, budLookDraft, cutDraft, stockDraft } from "./arbitraries";
+import { among, budLookDraft, cutDraft, day, stockDraft } from "./arbitraries";
 import { corrected, taken, tally } from "./counted-rows";
 import { recordCuts } from "./record-cuts";
 import { type Step, step } from "./step";
-import { moveDraft } from "./store-arbitraries";
+import { moveDraft, purchaseDraft } from "./store-arbitraries";
 
 const pick = fc.nat();
 
-/** One write of what happens in a season: stems in the cooler, cuts, looks at buds, reviews. */
-export const seasonStep: fc.Arbitrary<Step> = fc.oneof(
+/** The writes of what happens in a season, each way back after what it takes back: stems in the cooler, orders, cuts, looks at buds, reviews. */
+export const SEASON_STEPS: readonly fc.Arbitrary<Step>[] = [
   step("put stems into the cooler", fc.tuple(pick, stockDraft), (to, now, [at, stock]) =>
     putCoolerStock(to, { ...stock, varietyId: among(now.varieties, at) }),
   ),
@@ -29,20 +30,17 @@ export const seasonStep: fc.Arbitrary<Step> = fc.oneof(
     ]),
   ),
   step("take a move back", pick, (to, now, at) => removeMove(to, among(now.coolerMoves, at))),
-  {
-    weight: 3,
-    arbitrary: step("record cuts", fc.array(cutDraft, { minLength: 1, maxLength: 3 }), (to, now, cuts) =>
-      recordCuts(
-        to,
-        cuts.map((cut) => ({
-          ...cut,
-          bedId: among(now.beds, cut.bedId),
-          varietyId: among(now.varieties, cut.varietyId),
-          bookingId: cut.bookingId === null ? null : among(now.bookings, cut.bookingId),
-        })),
-      ),
+  step("record cuts", fc.array(cutDraft, { minLength: 1, maxLength: 3 }), (to, now, cuts) =>
+    recordCuts(
+      to,
+      cuts.map((cut) => ({
+        ...cut,
+        bedId: among(now.beds, cut.bedId),
+        varietyId: among(now.varieties, cut.varietyId),
+        bookingId: cut.bookingId === null ? null : among(now.bookings, cut.bookingId),
+      })),
     ),
-  },
+  ),
   step("count a row", fc.tuple(cutDraft, fc.nat(3)), (to, now, [{ cutOn, bedId, varietyId, stemsCut }, seenStems]) =>
     taken(
       to,
@@ -54,13 +52,10 @@ export const seasonStep: fc.Arbitrary<Step> = fc.oneof(
       "Wren",
     ),
   ),
-  {
-    weight: 4,
-    arbitrary: step("correct a row", fc.tuple(pick, pick), (to, now, [at, stemsCut]) => {
-      const place = now.cuts.find(({ id }) => id === among(now.cuts, at)) ?? tally();
-      return corrected(to, stemsCut % 1000, tally({ ...place, asked: [] }));
-    }),
-  },
+  step("correct a row", fc.tuple(pick, pick), (to, now, [at, stemsCut]) => {
+    const place = now.cuts.find(({ id }) => id === among(now.cuts, at)) ?? tally();
+    return corrected(to, stemsCut % 1000, tally({ ...place, asked: [] }));
+  }),
   step("note buds", budLookDraft, (to, now, look) =>
     recordBudLook(to, { ...look, bedId: among(now.beds, look.bedId), varietyId: among(now.varieties, look.varietyId) }),
   ),
@@ -71,9 +66,30 @@ export const seasonStep: fc.Arbitrary<Step> = fc.oneof(
     ),
   ),
   step("take back a review", pick, (to, now, at) => removeReviews(to, among(now.bookings, at))),
-  // It comes through only where cuts were recorded before.
-  {
-    weight: 3,
-    arbitrary: step("take back cuts", pick, (to, now, at) => removeCuts(to, [among(now.cuts, at)])),
-  },
-);
+  step("take back cuts", pick, (to, now, at) => removeCuts(to, [among(now.cuts, at)])),
+  step("order from a supplier", purchaseDraft, (to, now, { varietyId, bookingId, ...order }) =>
+    placePurchases(to, [
+      {
+        ...order,
+        flower: among(now.varieties, varietyId),
+        bookingId: bookingId === null ? null : among(now.bookings, bookingId),
+      },
+    ]),
+  ),
+  step("change an order", fc.tuple(pick, purchaseDraft), (to, now, [at, { varietyId, ...order }]) =>
+    changePurchase(to, {
+      ...order,
+      id: among(now.purchases, at),
+      varietyId: among(now.varieties, varietyId),
+      bookingId: null,
+    }),
+  ),
+  step("receive an order", fc.tuple(pick, day, fc.nat(500)), (to, now, [at, arrivedOn, arrivedStems]) =>
+    recordArrivals(to, { arrivedOn, arrivals: [{ id: among(now.purchases, at), arrivedStems }] }),
+  ),
+  step("take back an arrival", pick, (to, now, at) => takeBackArrival(to, among(now.purchases, at))),
+  step("cancel an order", pick, (to, now, at) => removePurchase(to, among(now.purchases, at))),
+];
+
+/** One of them. */
+export const seasonStep: fc.Arbitrary<Step> = fc.oneof(...SEASON_STEPS);

@@ -45,6 +45,10 @@ const colour = fc.constantFrom(...COLOURS);
 const ownTraits = fc.record(anyOwnTraits((min, max) => fc.integer({ min, max })));
 const treatment = fc.constantFrom(...TREATMENTS);
 
+export const addBookingStep = step("add booking", bookingDraft, (to, now, booking) =>
+  addBooking(to, booked(now, booking)),
+);
+
 export const anyStep: fc.Arbitrary<Step> = fc.oneof(
   step("update farm", farmSettings, (to, _, farm) => updateFarm(to, farm)),
   step("empty farm", name, (to, _, called) => emptyFarm(to, called)),
@@ -131,7 +135,7 @@ export const anyStep: fc.Arbitrary<Step> = fc.oneof(
           })),
         ),
   ),
-  step("add booking", bookingDraft, (to, now, booking) => addBooking(to, booked(now, booking))),
+  addBookingStep,
   step("update booking", fc.tuple(pick, bookingDraft), (to, now, [at, booking]) =>
     updateBooking(to, among(now.bookings, at), booked(now, booking)),
   ),

@@ -18,6 +18,7 @@ import { anyCrop } from "./any-crop";
 import { anyBudLooks, anyCuts, anyDay, anyMoves, cutsFor, forBookings } from "./any-cuts";
 import { anyAge, anyAnchor, anyCourse } from "./any-heat";
 import { anyOrder } from "./any-order";
+import { anyPurchases } from "./any-purchases";
 import { anyRecipe } from "./any-recipe";
 import { anyWeather } from "./any-weather";
 
@@ -150,6 +151,7 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
             })
             .map(numbered),
           coolerMoves: anyMoves(idOf(varieties)),
+          purchases: anyPurchases(idOf(varieties), name),
           budLooks: anyBudLooks(idOf(beds), idOf(varieties)),
           reviews: fc.uniqueArray(anyReview, { selector: ({ role }) => role, maxLength: 3 }),
           standingOrders: fc
@@ -163,6 +165,7 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
           cuts: cutsFor(all.cuts, all.bookings.length),
           reviews: all.bookings.length ? numbered(all.reviews.map((row) => ({ ...row, bookingId: 1 }))) : [],
           coolerMoves: forBookings(all.coolerMoves, all.bookings.length),
+          purchases: forBookings(all.purchases, all.bookings.length),
         }));
       });
   });

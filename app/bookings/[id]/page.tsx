@@ -1,12 +1,13 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
-import { inFull, isoWeekOf, mondayOf, weekInWords, yearOf } from "#lib/domain/day";
+import { inFull, isoWeekOf, mondayOf, toDayNumber, weekInWords, yearOf } from "#lib/domain/day";
 import { coverageByBooking } from "#lib/plan/road/coverage";
 import { isCutFor, isLapsed } from "#lib/plan/road/lapsed";
 import { stretchedByBooking } from "#lib/plan/road/stretched";
 import { standInWords } from "#lib/plan/words/lapse-words";
 import { countOf } from "#lib/plan/words/numbers";
 import { stretchInWords } from "#lib/plan/words/stretch-words";
+import { OrderedFor } from "../../buying/placed/ordered-for";
 import { today } from "../../clock";
 import { Cautions } from "../../frame/cautions";
 import { loadFarm, loadPlan } from "../../load";
@@ -65,6 +66,7 @@ export default async function BookingPage(props: Props) {
               <ShortState stems={covered.shortStems} all="all covered" /> of {countOf(covered.needStems, "stem")}
             </p>
           )}
+          <OrderedFor snapshot={plan.snapshot} bookingId={booking.id} today={toDayNumber(today())} />
           {stretched && <p className="note">{stretchInWords(stretched)}</p>}
         </div>
         <Posy colours={booking.palette} />

@@ -62,6 +62,7 @@ function WayBack({ entry, lot, farm, choices }: LotOf & { entry: LotEntry }) {
 
 const keyOf = (entry: LotEntry): string => {
   if (entry.kind === "put in") return `put in ${entry.stock.id}`;
+  if (entry.kind === "arrived") return `arrived ${entry.purchase.id}`;
   if (entry.kind === "cut") return `cut ${entry.cut.id}`;
   return entry.kind === "moved" ? `moved ${entry.move.id}` : `used ${entry.booking.id}`;
 };

@@ -4,6 +4,7 @@ import { ById } from "#lib/domain/snapshot";
 import { GONE_AFTER_DAYS, stemsIn, storedLots, unrecordedStems } from "#lib/plan/road/cooler";
 import { coolerLead, isPast, lotInWords } from "#lib/plan/words/cooler-words";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
+import { Arrivals } from "../../buying/placed/arrivals";
 import { today } from "../../clock";
 import { loadPlan } from "../../load";
 import { Empty } from "../../ui/empty";
@@ -47,6 +48,7 @@ export default function CoolerPage() {
           </p>
         </Empty>
       )}
+      <Arrivals snapshot={plan.snapshot} today={day} />
       {past.length > 0 && (
         <section aria-labelledby="past" className="notice bad">
           <h2 id="past">{inWholes(stemsIn(past))} past their days</h2>

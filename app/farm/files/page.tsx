@@ -93,6 +93,7 @@ const HOLDS: Readonly<Record<SheetName, string>> = {
   orders: "who buys every week",
   cuts: "what was cut",
   reviews: "what became of the stems of past events, role by role",
+  purchases: "what was ordered from suppliers, and what of it came",
   moves: "what left the cooler: taken out or thrown away, for whom",
   buds: "what the buds looked like, bed by bed",
   weather: "highs and lows, day by day",

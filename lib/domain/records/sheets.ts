@@ -12,6 +12,7 @@ import { prose, word } from "./kinds";
 import { PIECE_SHEET } from "./piece";
 import { PLANTING_SHEET } from "./planting";
 import { PROMISE_SHEET } from "./promised-stems";
+import { PURCHASE_SHEET } from "./purchase";
 import { RECIPE_SHEET } from "./recipe";
 import { REVIEW_SHEET } from "./review";
 import { ORDER_SHEET } from "./standing-order";
@@ -45,6 +46,7 @@ export const SHEETS = {
   cooler: COOLER_SHEET,
   cuts: CUT_SHEET,
   moves: COOLER_MOVE_SHEET,
+  purchases: PURCHASE_SHEET,
   buds: BUD_LOOK_SHEET,
   reviews: REVIEW_SHEET,
   weather: WEATHER_SHEET,
@@ -69,6 +71,7 @@ export const SHEET_NAMES: readonly SheetName[] = [
   "orders",
   "cuts",
   "moves",
+  "purchases",
   "buds",
   "reviews",
   "weather",

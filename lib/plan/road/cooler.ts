@@ -5,6 +5,7 @@ import type { CoolerStock } from "#lib/domain/records/cooler-lot";
 import type { CoolerMove } from "#lib/domain/records/cooler-move";
 import type { Crop } from "#lib/domain/records/crop";
 import type { Cut } from "#lib/domain/records/cut";
+import type { Purchase } from "#lib/domain/records/purchase";
 import type { Variety } from "#lib/domain/records/variety";
 import { ById } from "#lib/domain/snapshot";
 import { cutLots } from "./cut-lots";
@@ -12,6 +13,7 @@ import { colourFitCents, cropFitCents } from "./fit";
 import { type Hold, holdOf, lastEventDay } from "./hold-window";
 import type { Match } from "./match";
 import type { Plan } from "./plan";
+import { openDayOf } from "./purchases";
 import type { Stand } from "./supply";
 
 /** Stems of a lot and the booking or delivery that has them. */
@@ -21,11 +23,12 @@ type LotPart = { readonly booking: Booking; readonly stems: number };
 export type LotEntry =
   | { readonly kind: "put in"; readonly day: number; readonly stems: number; readonly stock: CoolerStock }
   | { readonly kind: "cut"; readonly day: number; readonly stems: number; readonly cut: Cut; readonly place: string }
+  | { readonly kind: "arrived"; readonly day: number; readonly stems: number; readonly purchase: Purchase }
   | { readonly kind: "moved"; readonly day: number; readonly stems: number; readonly move: CoolerMove }
   | { readonly kind: "used"; readonly day: number; readonly stems: number; readonly booking: Booking };
 
 /**
- * A lot of the cooler: what stands there of a variety cut on one day, whoever cut it. `leftStems` is what came in less what left [ST2]; `claims` are what the
+ * A lot of the cooler: what stands there of a variety cut on one day, or bought in and open on it, whoever cut it. `leftStems` is what came in less what left [ST2]; `claims` are what the
  * plan gives of it to events ahead, `couldServe` all events ahead that it fits and keeps for. Day numbers.
  */
 export type CoolerLot = {
@@ -123,7 +126,7 @@ function lotOf({ plan, variety, crop, cutDay, entries, parts }: LotParts): Coole
 }
 
 /** Whether stems came in. */
-export const isIn = ({ kind }: LotEntry): boolean => kind === "put in" || kind === "cut";
+export const isIn = ({ kind }: LotEntry): boolean => kind === "put in" || kind === "cut" || kind === "arrived";
 
 const keyOf = (varietyId: number, day: number): string => `${varietyId} ${day}`;
 
@@ -142,6 +145,12 @@ function entriesByLot({ snapshot, forecast, meetingSeasons }: Stored): Map<strin
         ...{ kind: "cut", day, stems: goodStems, cut },
         place: beds.get(cut.bedId).name,
       });
+  for (const purchase of snapshot.purchases) {
+    const { varietyId, arrivedOn, arrivedStems } = purchase;
+    if (arrivedOn === null || arrivedStems === null || arrivedStems === 0) continue;
+    const key = keyOf(varietyId, toDayNumber(openDayOf(purchase)));
+    enter(key, { kind: "arrived", day: toDayNumber(arrivedOn), stems: arrivedStems, purchase });
+  }
   for (const move of snapshot.coolerMoves) {
     const key = keyOf(move.varietyId, toDayNumber(move.cutOn));
     if (lots.has(key)) enter(key, { kind: "moved", day: toDayNumber(move.movedOn), stems: move.stemCount, move });
@@ -149,7 +158,9 @@ function entriesByLot({ snapshot, forecast, meetingSeasons }: Stored): Map<strin
   return lots;
 }
 
-const isStored = (stand: Stand): boolean => stand.kind === "cooler" || stand.isRecorded === true;
+/** Whether stems stand in the cooler by what is written down: what is on the way does not. */
+const isStored = (stand: Stand): boolean =>
+  stand.kind === "cooler" ? stand.purchase?.arrivedStems !== null : stand.isRecorded === true;
 
 /** What bookings and deliveries have of each lot, by the day of their event. */
 function partsByLot({ match, orders }: Stored): Map<string, LotPart[]> {

@@ -7,6 +7,7 @@ import { weeksOfBloom } from "./bloom-end";
 import { warmthOf } from "./first-cut";
 import { curveFinder, type Grown, grownBy, withReplanted } from "./grown";
 import { holdOf, lastEventDay } from "./hold-window";
+import { openDayOf } from "./purchases";
 import type { Stand } from "./supply";
 import { firstDayOf } from "./usual-year";
 
@@ -70,11 +71,12 @@ function eventDaysBySeason({ bookings }: Snapshot): Map<number, number[]> {
   return days;
 }
 
-const hasOnly = ({ plantings, coolerStock }: Snapshot, seasonYear: number): boolean =>
+const hasOnly = ({ plantings, coolerStock, purchases }: Snapshot, seasonYear: number): boolean =>
   plantings.every((planting) => planting.seasonYear === seasonYear) &&
-  coolerStock.every(({ cutOn }) => yearOf(cutOn) === seasonYear);
+  coolerStock.every(({ cutOn }) => yearOf(cutOn) === seasonYear) &&
+  purchases.every((purchase) => yearOf(openDayOf(purchase)) === seasonYear);
 
-/** When the stems of each planting may be cut, from its first bloom to the last one that waits out its field days, and of each cooler lot. */
+/** When the stems of each planting may be cut, from its first bloom to the last one that waits out its field days, and of each cooler lot and purchase. */
 function* stretches(snapshot: Snapshot, strayDays: (row: Grown) => number): Generator<Stretch> {
   const beds = new ById("bed", snapshot.beds);
   const varieties = new ById("variety", snapshot.varieties);
@@ -88,7 +90,8 @@ function* stretches(snapshot: Snapshot, strayDays: (row: Grown) => number): Gene
     const row = grownBy(of, curveFor, warmth, snapshot.shown);
     for (const one of withReplanted([row])) yield* stretchOf(one, strayDays);
   }
-  for (const { varietyId, cutOn } of snapshot.coolerStock) {
+  const bought = snapshot.purchases.map((row) => ({ varietyId: row.varietyId, cutOn: openDayOf(row) }));
+  for (const { varietyId, cutOn } of [...snapshot.coolerStock, ...bought]) {
     const day = toDayNumber(cutOn);
     const variety = varieties.get(varietyId);
     const crop = cropAs(variety, crops.get(variety.cropId));

@@ -18,6 +18,7 @@ import {
 import { type Match, match } from "./match";
 import type { Need } from "./needs";
 import { deliveriesOf, isDelivery, ordersPlan } from "./orders";
+import { purchasedStems } from "./purchases";
 import { Shelf } from "./shelf";
 import { StandingStems } from "./standing-stems";
 import { coolerLots, supplyOf, type VarietySupply } from "./supply";
@@ -100,6 +101,13 @@ class StemsToDate {
     this.#buyIn = buyInFinder(of.snapshot);
     this.#standing = new StandingStems(of.plantings, Number.POSITIVE_INFINITY);
     this.#free = coolerLots(of.snapshot, of.seasons).map((lot) => ({ ...lot, bookingId: null }));
+    for (const { purchase, varietyId, day, stand, ownStems, freeStems } of purchasedStems(of.snapshot, of.seasons)) {
+      const { bookingId } = purchase;
+      const isAsked = bookingId !== null && this.#eventDays.has(bookingId);
+      const [own, free] = isAsked ? [ownStems, freeStems] : [0, ownStems + freeStems];
+      if (own > 0 && bookingId !== null) this.#own.push({ varietyId, day, stand, bookingId, stems: own });
+      if (free > 0) this.#free.push({ varietyId, day, stand, bookingId: null, stems: free });
+    }
   }
 
   /** Lets the days before this one pass: each booking, and each delivery of a standing order, has what the match gave it, and what was given to nobody was not cut. */

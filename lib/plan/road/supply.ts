@@ -1,19 +1,21 @@
 import { toDayNumber, yearOf } from "#lib/domain/day";
 import type { CoolerStock } from "#lib/domain/records/cooler-lot";
 import type { Crop } from "#lib/domain/records/crop";
+import type { Purchase } from "#lib/domain/records/purchase";
 import type { Variety } from "#lib/domain/records/variety";
 import { inOrderOfId, type Snapshot } from "#lib/domain/snapshot";
 import type { PlantingForecast } from "./forecast";
 import type { Hold } from "./hold-window";
+import { purchasedStems } from "./purchases";
 import { Shelf } from "./shelf";
 
 /**
  * Where stems stand until they are used: a planting that is cut that day, or stems cut before, in the cooler. `isRecorded`: the stems were cut in the
- * planting already, and it is written down.
+ * planting already, and it is written down. `purchase`: the stems are bought in, and stand there from the day they are open.
  */
 export type Stand =
   | { readonly kind: "planting"; readonly planting: PlantingForecast; readonly isRecorded?: true }
-  | { readonly kind: "cooler"; readonly stock: CoolerStock };
+  | { readonly kind: "cooler"; readonly stock: CoolerStock; readonly purchase?: Purchase };
 
 /** Stems of one stand that have the age of one day. */
 export type Lot = { readonly stand: Stand; readonly stems: number };
@@ -37,7 +39,7 @@ export type VarietySupply = {
 /**
  * The supply of some seasons: what these plantings give and what was cut for the cooler in those years. One row per variety that gives
  * anything, in order of variety id, lots of a day in order of id. Cooler stock counts from the day it was cut;
- * it comes before what stands in the beds on the same day, so that it is used first [M6].
+ * what was bought in from the day it is open [ST3]; both come before what stands in the beds on the same day, so that they are used first [M6].
  */
 export function supplyOf(
   snapshot: Snapshot,
@@ -47,6 +49,12 @@ export function supplyOf(
   const shelf = new Shelf();
   for (const { stand, stems, varietyId, day } of coolerLots(snapshot, seasonYears))
     shelf.put(varietyId, null, day, { stand, stems });
+  for (const { stand, varietyId, day, ownStems, freeStems, purchase } of purchasedStems(snapshot, seasonYears)) {
+    const event = snapshot.bookings.find(({ id }) => id === purchase.bookingId);
+    // Whoever looks at a whole season has no stems of a booking's own: here they are open in time for it, and anybody's.
+    const inTime = event ? Math.min(day, toDayNumber(event.eventOn) - snapshot.farm.leadDays) : day;
+    shelf.put(varietyId, null, inTime, { stand, stems: ownStems + freeStems });
+  }
   for (const planting of plantings) {
     const stand: Stand = { kind: "planting", planting };
     const { cutDays, cutStems, usableStems } = planting;

@@ -60,6 +60,8 @@ export function entryInWords(entry: LotEntry, clientOf: (bookingId: number) => s
       return `${on}: ${stems} put in`;
     case "cut":
       return `${on}: ${stems} cut in ${entry.place}`;
+    case "arrived":
+      return `${on}: ${stems} came from ${entry.purchase.supplier}`;
     case "used":
       return `${on}: ${stems} counted as used for ${entry.booking.client}, not recorded`;
     case "moved": {

@@ -41,6 +41,7 @@ export const HELPER_ACTIONS = [
   "deleteCoolerStock",
   "moveStems",
   "noteBuds",
+  "receivePurchases",
   "saveCoolerStock",
   "saveCut",
   "settleCount",

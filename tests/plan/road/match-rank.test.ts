@@ -33,6 +33,7 @@ const withRowsMixed = (farm: Snapshot, random: () => number): Snapshot => ({
   standingOrders: shuffled(farm.standingOrders, random),
   cuts: shuffled(farm.cuts, random),
   coolerMoves: shuffled(farm.coolerMoves, random),
+  purchases: shuffled(farm.purchases, random),
   budLooks: shuffled(farm.budLooks, random),
   reviews: shuffled(farm.reviews, random),
   bookings: shuffled(

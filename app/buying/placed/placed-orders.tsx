@@ -1,0 +1,89 @@
+import { addDays, type Day, toDayNumber } from "#lib/domain/day";
+import type { Snapshot } from "#lib/domain/snapshot";
+import { isOnTheWay, purchaseLines, purchaseSlips, purchaseTotals } from "#lib/plan/road/purchase-slips";
+import { countOf, inRoundMoney } from "#lib/plan/words/numbers";
+import { flowerInWords, onTheWayInWords } from "#lib/plan/words/purchase-words";
+import { Form } from "../../ui/form.client";
+import { PrintButton } from "../../ui/print-button.client";
+import { PlacedSlip } from "./placed-slip";
+import { takeBackReceived } from "./purchase-actions";
+import { ReceiveForm } from "./receive-form";
+
+/** Days for which what arrived stays in sight. */
+const DAYS_BACK = 21;
+
+/** What was ordered: on the way, by supplier and day, and what arrived lately; with what can be done with each, and the form for an order that no gap asked for. */
+export function PlacedOrders({ snapshot, today }: { snapshot: Snapshot; today: Day }) {
+  const now = toDayNumber(today);
+  const lines = purchaseLines(snapshot);
+  const coming = lines.filter(isOnTheWay);
+  const arrived = lines.filter(
+    ({ purchase }) => purchase.arrivedOn !== null && purchase.arrivedOn >= addDays(today, -DAYS_BACK),
+  );
+  const { costCents } = purchaseTotals(coming);
+  return (
+    <section aria-labelledby="on-the-way">
+      <h2 id="on-the-way">On the way</h2>
+      <p className="soft">
+        {coming.length === 0
+          ? "Nothing is on the way. What you order above is written down with a tap, counts as arriving and leaves the list."
+          : `${onTheWayInWords(coming, now)} ${inRoundMoney(costCents)} in all.`}
+      </p>
+      {lines.length > 0 && (
+        <p className="row no-print">
+          <a className="button" href="/buying/csv" download>
+            Orders as CSV
+          </a>
+          <PrintButton />
+        </p>
+      )}
+      <div className="slips">
+        {purchaseSlips(coming).map((slip) => (
+          <PlacedSlip
+            key={`${slip.supplier} ${slip.day}`}
+            slip={slip}
+            today={now}
+            actionOf={({ purchase, ...line }) => (
+              <a className="no-print" href={`/buying/order?purchase=${purchase.id}`}>
+                Change or cancel<span className="visually-hidden">: {flowerInWords(line)}</span>
+              </a>
+            )}
+          >
+            <details className="slip-receive no-print" open={slip.day <= now}>
+              <summary>What came</summary>
+              <ReceiveForm slip={slip} />
+            </details>
+          </PlacedSlip>
+        ))}
+      </div>
+      {arrived.length > 0 && (
+        <details className="fold">
+          <summary>
+            Arrived: {countOf(arrived.length, "flower")} <small>in {DAYS_BACK} days</small>
+          </summary>
+          <div className="slips">
+            {purchaseSlips(arrived).map((slip) => (
+              <PlacedSlip
+                key={`${slip.supplier} ${slip.day}`}
+                slip={slip}
+                today={now}
+                actionOf={({ purchase, ...line }) => (
+                  <Form
+                    action={takeBackReceived}
+                    submit="Take back"
+                    label={`Take back: ${flowerInWords(line)} came from ${purchase.supplier}`}
+                    hidden={{ purchaseId: purchase.id }}
+                    isQuiet
+                  />
+                )}
+              />
+            ))}
+          </div>
+        </details>
+      )}
+      <p className="no-print">
+        <a href="/buying/order">Another order</a>, for stems that no booking is short of, or of a variety with a name.
+      </p>
+    </section>
+  );
+}

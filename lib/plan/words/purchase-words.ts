@@ -1,0 +1,54 @@
+import { toDay, withWeekday } from "#lib/domain/day";
+import { isOnTheWay, type PurchaseLine, type PurchaseSlip, stemsNotDelivered } from "#lib/plan/road/purchase-slips";
+import { countOf, inWholes } from "./numbers";
+
+/** "Garden rose, white" */
+export const flowerInWords = ({ crop, variety }: Pick<PurchaseLine, "crop" | "variety">): string =>
+  isNamedByColour(variety) ? `${crop.name}, ${variety.colour}` : `${crop.name} ${variety.name}, ${variety.colour}`;
+
+/** The name of the variety that stands for a colour as a supplier sells it: "bought white". */
+export const nameOfBought = (colour: string): string => `bought ${colour}`;
+
+const isNamedByColour = ({ name, colour }: PurchaseLine["variety"]): boolean => name === nameOfBought(colour);
+
+/**
+ * How a purchase stands: "comes Thu 8 Jul", "was to come Thu 8 Jul: has it?", "30 came Thu 8 Jul", "20 of 30 came Thu 8 Jul, 10 short",
+ * "none of 30 came". Day number.
+ */
+export function arrivalInWords(line: PurchaseLine, today: number): string {
+  const { purchase, orderedStems } = line;
+  const { arrivesOn, arrivedOn, arrivedStems } = purchase;
+  if (arrivedOn === null || arrivedStems === null)
+    return arrivesOn < toDay(today)
+      ? `was to come ${withWeekday(arrivesOn)}: has it?`
+      : `comes ${withWeekday(arrivesOn)}`;
+  const short = stemsNotDelivered(line);
+  if (arrivedStems === 0) return `none of ${inWholes(orderedStems)} came`;
+  const came = short > 0 ? `${inWholes(arrivedStems)} of ${inWholes(orderedStems)}` : inWholes(arrivedStems);
+  return `${came} came ${withWeekday(arrivedOn)}${short > 0 ? `, ${inWholes(short)} short` : ""}`;
+}
+
+/** What a booking waits for: "24 stems Garden rose, white, ordered from Marl Street, comes Thu 8 Jul". Day number. */
+export const orderedInWords = (line: PurchaseLine, today: number): string =>
+  `${countOf(Math.min(line.purchase.stemsForBooking, line.orderedStems), "stem")} ${flowerInWords(line)}, ordered from ${line.purchase.supplier}, ${arrivalInWords(line, today)}`;
+
+/** "2 days to open"; empty when a flower can be used as it comes. */
+export const openingInWords = (daysToOpen: number): string =>
+  daysToOpen === 0 ? "" : `${countOf(daysToOpen, "day")} to open`;
+
+/** What is read out or pasted to a supplier: a line for each flower. */
+export const purchaseText = ({ supplier, day, lines }: PurchaseSlip): string =>
+  [
+    `${supplier}, to arrive by ${withWeekday(toDay(day))}:`,
+    ...lines.map(
+      (line) =>
+        `${countOf(line.purchase.bunchCount, "bunch", "bunches")} of ${inWholes(line.purchase.bunchStems)} ${flowerInWords(line)}`,
+    ),
+  ].join("\n");
+
+/** What is on the way, in a sentence: "4 flowers are on the way; 1 was to come by now." Day number. */
+export function onTheWayInWords(lines: readonly PurchaseLine[], today: number): string {
+  const due = lines.filter((line) => isOnTheWay(line) && line.purchase.arrivesOn < toDay(today)).length;
+  const all = `${countOf(lines.length, "flower")} ${lines.length === 1 ? "is" : "are"} on the way`;
+  return due === 0 ? `${all}.` : `${all}; ${inWholes(due)} ${due === 1 ? "was" : "were"} to come by now.`;
+}

@@ -1,0 +1,62 @@
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { breaches, DESK, openBrowser, openPage, PHONE, scrollsSideways, violations } from "./open-page";
+import { serveDemo } from "./serve-demo";
+
+/** A slip is ordered, comes short, and stands in the cooler: on a day of the demo's season. */
+
+let browser: Browser;
+let demo: Awaited<ReturnType<typeof serveDemo>>;
+beforeAll(async () => {
+  demo = await serveDemo("2027-06-10");
+  browser = await openBrowser();
+});
+afterAll(async () => {
+  await browser.close();
+  await demo.end();
+  expect(breaches).toEqual([]);
+});
+
+const open = (path: string, viewport = DESK): Promise<Page> => openPage(browser, demo.address, path, viewport);
+
+test("what is ordered leaves the list to order, waits on the way and on its booking, and what came of it stands in the cooler", async () => {
+  const page = await open("/buying");
+  const links = page.getByRole("link", { name: /^It is ordered/ });
+  const before = await links.count();
+  const first = await links.first().getAttribute("href");
+  await links.first().click();
+  await page.getByRole("button", { name: "These are ordered" }).click();
+  await page.getByText("name the supplier").first().waitFor();
+  await page.getByLabel("Supplier").fill("Marl Street");
+  await page.getByLabel("Arrives on").fill("2027-06-10");
+  await page.getByRole("button", { name: "These are ordered" }).click();
+  await page.getByRole("heading", { name: "Marl Street" }).waitFor();
+  expect(await links.count()).toBe(before - 1);
+  expect(await page.locator(`a[href="${first}"]`).count()).toBe(0);
+  const csv = await (await page.request.get(`${demo.address}/buying/csv`)).text();
+  expect(csv).toMatch(/^\uFEFF?state,supplier,/);
+  expect(csv).toContain("ordered,Marl Street,");
+
+  const asked = page.locator("input[name^=arrived]").first();
+  const stems = Number(await asked.inputValue());
+  await asked.fill(String(stems - 3));
+  await page.getByRole("button", { name: "These came" }).click();
+  await page.getByText(/^Arrived: \d+ flower/).click();
+  await page.getByText(`${stems - 3} of ${stems} came Thu 10 Jun, 3 short`).waitFor();
+  await page.goto(`${demo.address}/farm/cooler`, { waitUntil: "networkidle" });
+  await page
+    .getByText(`${stems - 3} in, 0 out`)
+    .first()
+    .waitFor();
+  await page.close();
+});
+
+test("orders read well for everybody, at both widths", async () => {
+  for (const viewport of [DESK, PHONE])
+    for (const path of ["/buying", "/buying/order"]) {
+      const page = await open(path, viewport);
+      expect(await violations(page)).toEqual([]);
+      expect(await scrollsSideways(page)).toBe(false);
+      await page.close();
+    }
+});
