@@ -1,6 +1,8 @@
 import type { Metadata } from "next";
 import { z } from "zod";
+import { toDayNumber } from "#lib/domain/day";
 import { ROLES } from "#lib/domain/words";
+import { strainsBetween } from "#lib/plan/road/capacity";
 import type { Plan } from "#lib/plan/road/plan";
 import { bookingsOf } from "#lib/plan/road/seasons";
 import { weeksGone } from "#lib/plan/road/to-come";
@@ -22,6 +24,7 @@ import { SeasonHeatLine } from "./season/season-heat-line";
 import { SeasonLead } from "./season/season-lead";
 import { SeasonLessonPlate } from "./season/season-lesson";
 import { SeasonStart } from "./season/season-start";
+import { StrainList } from "./season/strain-list";
 import { WeekTable } from "./season/week-table";
 import { WeeksBehind } from "./season/weeks-behind";
 import { ProblemList } from "./ui/problem-list";
@@ -63,6 +66,11 @@ export default async function SeasonPage({ searchParams }: { searchParams: Promi
               <WeekTable weeks={plan.weeks.slice(gone)} band={band.slice(gone)} role={role} />
             </section>
           )}
+          <StrainList
+            strains={strainsBetween(plan, toDayNumber(today()), Number.POSITIVE_INFINITY)}
+            title="More than hands and room"
+            isLinked
+          />
           <WeeksBehind plan={plan} isOpen={isOver} />
           <GapCards plan={plan} role={role} chosen={decision.kind === "choice" ? decision.winters.tried : null} />
         </>

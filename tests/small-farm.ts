@@ -33,6 +33,7 @@ export const farm = (given: Partial<Farm> = {}): Farm => ({
   promiseLossCents: null,
   ...{ storeC: null, coolRoomC: 13, storesDry: true, followsSeason: true },
   ...{ frostAlarmC: 2, coldNightOn: null, coldNightLowC: null },
+  ...{ cutStemsPerHour: 150, cutHoursPerDay: null, benchStemsPerHour: 36, benchHoursPerWeek: null, bucketPlaces: null },
   frost: {
     firstAutumnP10: monthDay("10-04"),
     firstAutumnP50: monthDay("10-18"),

@@ -5,7 +5,16 @@ import { seasonYear } from "../frame/season-year";
 import { farmDatabase, loadPlan } from "../load";
 import { payingBedCount } from "../season/decision";
 import { FarmTabs } from "./farm-tabs";
-import { OfClaims, OfDigging, OfFrost, OfKeeping, OfTheFarm, OfTheStore, OfTheWeek } from "./figures/figure-blocks";
+import {
+  OfClaims,
+  OfDigging,
+  OfFrost,
+  OfHands,
+  OfKeeping,
+  OfTheFarm,
+  OfTheStore,
+  OfTheWeek,
+} from "./figures/figure-blocks";
 import { FirstFigures } from "./figures/first-figures";
 import { ClimateChoice } from "./settings/climate-choice";
 import { FrostStations } from "./settings/frost-stations";
@@ -36,6 +45,7 @@ export default async function FarmPage() {
         <div className="figure-column">
           <OfTheWeek farm={farm} />
           <OfTheStore farm={farm} />
+          <OfHands farm={farm} />
           <OfFrost farm={farm} />
           <OfClaims farm={farm} />
         </div>

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { talliesOn } from "#db/read/tallies";
 import { addDays, type Day, daySchema, inFull, toDayNumber, yearOf } from "#lib/domain/day";
+import { strainsBetween } from "#lib/plan/road/capacity";
 import { dayToCut } from "#lib/plan/road/day-to-cut";
 import { stemsOnDay } from "#lib/plan/road/stems-on-day";
 import { cutSumInWords } from "#lib/plan/words/cut-words";
@@ -14,6 +15,7 @@ import { roleNow } from "../people/who";
 import { BucketCare } from "../picking/bucket-care";
 import { loadLines } from "../picking/load-lines";
 import { SeasonHeatLine } from "../season/season-heat-line";
+import { StrainList } from "../season/strain-list";
 import { BedsToWalk } from "./beds-to-walk";
 import { Bench } from "./bench";
 import { CutRows } from "./cut-rows";
@@ -28,6 +30,9 @@ export const metadata: Metadata = { title: "Today" };
 
 /** Days behind today that can still be recorded here without looking for them. */
 const DAYS_BACK = 14;
+
+/** Days from today on of which it is said what is too much for hands and room. */
+const DAYS_AHEAD = 6;
 
 /** What to cut today, bed by bed, each row recorded with a tap; or the same for a day that has passed. */
 export default async function TodayPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
@@ -73,6 +78,10 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
       <Bench lines={lines} />
       {day === now && (
         <>
+          <StrainList
+            strains={strainsBetween(loadPlan(yearOf(now)), toDayNumber(now), toDayNumber(now) + DAYS_AHEAD)}
+            title="More than hands and room this week"
+          />
           {mayOpen(roleNow(), "/buying") && (
             <>
               <FrostWatch plan={loadPlan(yearOf(now))} today={toDayNumber(now)} />

@@ -46,6 +46,11 @@ export const farm = sqliteTable(
     frostAlarmC: real("frost_alarm_c").notNull().default(2),
     coldNightOn: text("cold_night_on"),
     coldNightLowC: real("cold_night_low_c"),
+    cutStemsPerHour: real("cut_stems_per_hour").notNull().default(150),
+    cutHoursPerDay: real("cut_hours_per_day"),
+    benchStemsPerHour: real("bench_stems_per_hour").notNull().default(36),
+    benchHoursPerWeek: real("bench_hours_per_week"),
+    bucketPlaces: integer("bucket_places"),
 
     firstAutumnP10: text("frost_first_autumn_p10").notNull(),
     firstAutumnP50: text("frost_first_autumn_p50").notNull(),
@@ -147,6 +152,8 @@ export const farm = sqliteTable(
       ...["dig_clumps_per_hour", "divide_clumps_per_hour", "replant_tubers_per_hour", "work_hours_per_day"].map(
         isAboveZero,
       ),
+      ...["cut_stems_per_hour", "cut_hours_per_day", "bench_stems_per_hour", "bench_hours_per_week"].map(isAboveZero),
+      isWholeFrom("bucket_places", 1),
       ...[
         "storage_loss_share",
         "tubers_wanted_share",

@@ -2,6 +2,18 @@ import type { MonthDay } from "./day";
 import type { Farm } from "./records/farm-settings";
 import { WINTER_FIGURES_EDITION } from "./winter-figures";
 
+/** Days after which what is not signed lapses. */
+const LAPSES = { enquiryDays: 14, holdDays: 30 };
+
+/** The rates stand with their sources in the record; what is at hand is the farm's to say. */
+const HANDS_AND_ROOM = {
+  cutStemsPerHour: 150,
+  cutHoursPerDay: null,
+  benchStemsPerHour: 36,
+  benchHoursPerWeek: null,
+  bucketPlaces: null,
+};
+
 /**
  * The settings a new farm starts from, each to be overruled on the Farm screen. Frost dates, picking and lead days: common practice for
  * zone 7. Storage loss: 7.5 %, the middle of the published 5 to 10 % (American Dahlia Society, ADS-STORE). Leaf depth: 8 inches
@@ -22,8 +34,7 @@ export function newFarm(name: string): Farm {
     pickingWeekdays: [1, 3, 4, 6],
     leadDays: 2,
     orderDaysAhead: 21,
-    enquiryDays: 14,
-    holdDays: 30,
+    ...LAPSES,
     spareShare: 0.1,
     promiseLossCents: null,
     storeC: null,
@@ -33,6 +44,7 @@ export function newFarm(name: string): Farm {
     frostAlarmC: 2,
     coldNightOn: null,
     coldNightLowC: null,
+    ...HANDS_AND_ROOM,
     frost: {
       firstAutumnP10: monthDay("10-04"),
       firstAutumnP50: monthDay("10-18"),

@@ -85,6 +85,7 @@ test("every setting of the farm can be changed", () => {
       frostAlarmC: 1.5,
       coldNightOn: day("2027-10-07"),
       coldNightLowC: -0.5,
+      ...{ cutStemsPerHour: 120, cutHoursPerDay: 5.5, benchStemsPerHour: 40, benchHoursPerWeek: 30, bucketPlaces: 24 },
       frost: {
         firstAutumnP10: monthDay("09-20"),
         firstAutumnP50: monthDay("10-01"),

@@ -33,6 +33,16 @@ export const OfTheStore = ({ farm }: Props) => (
   />
 );
 
+export const OfHands = ({ farm }: Props) => (
+  <Block
+    id="hands"
+    title="Hands and room"
+    farm={farm}
+    note="What is at hand is yours to say: Season, its weeks and Today then name the days that take more."
+    names={["cutStemsPerHour", "cutHoursPerDay", "benchStemsPerHour", "benchHoursPerWeek", "bucketPlaces"]}
+  />
+);
+
 export const OfFrost = ({ farm }: Props) => (
   <Block
     id="frost"

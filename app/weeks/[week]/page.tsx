@@ -1,7 +1,8 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
-import { addDays, isoWeekOf, isoWeekSchema, mondayOfIsoWeek, weekInWords, yearOf } from "#lib/domain/day";
+import { addDays, isoWeekOf, isoWeekSchema, mondayOfIsoWeek, toDayNumber, weekInWords, yearOf } from "#lib/domain/day";
 import { bottleneckFinder } from "#lib/plan/road/bottleneck";
+import { strainsBetween } from "#lib/plan/road/capacity";
 import { stemsShort } from "#lib/plan/road/gaps";
 import type { Plan } from "#lib/plan/road/plan";
 import { winterBeds } from "#lib/plan/winter/beds";
@@ -13,6 +14,7 @@ import { CountedMarks } from "../../look/counted-row";
 import { decisionOf } from "../../season/decision";
 import { GapFold } from "../../season/gap-fold";
 import { ringUnit } from "../../season/ring-unit";
+import { StrainList } from "../../season/strain-list";
 import { WeekBookings } from "../../season/week-bookings";
 import { WeekLead } from "../../season/week-lead";
 
@@ -55,6 +57,10 @@ export default async function WeekPage({ params }: Props) {
       ) : (
         <h1>{weekInWords(monday)}: nothing is asked and nothing blooms.</h1>
       )}
+      <StrainList
+        strains={strainsBetween(plan, toDayNumber(monday), toDayNumber(monday) + 6)}
+        title="More than hands and room"
+      />
       <section aria-labelledby="bookings">
         <h2 id="bookings">
           {week && week.bookingIds.length > 0 ? `${countOf(week.bookingIds.length, "booking")} this week` : "Bookings"}

@@ -4,6 +4,7 @@ import { DECIMAL_MARKS } from "../read-number";
 import { sameWord } from "../same-word";
 import { COLOURS, UNITS } from "../words";
 import { DATE_ORDERS } from "../writing";
+import { CAPACITY } from "./capacity";
 import { climateSchema, OPEN_CLIMATE } from "./climate";
 import { cents, count, type Field, field, headingOf, number, open, recordSchema, share } from "./field";
 import { choice, day, decimal, linesOf, listOf, monthDay, ownColour, weekday, word, yesNo } from "./kinds";
@@ -132,6 +133,7 @@ export const FARM = {
     label: "The frost alarm sounds at a low of",
     hint: "Or colder. A bed in a hollow freezes while a thermometer at eye height reads a few degrees more.",
   }),
+  ...CAPACITY,
 };
 
 /** What is known of the next cold night, beside the weather file; both or neither. */
