@@ -169,11 +169,19 @@ function seededBooking(
     unacceptableCropIds: random() < 0.2 ? [oneOf(random, crops).id] : [],
     pieces: [piece(0, 1, 1), piece(1, 2, 6), piece(2, 4, 10), piece(4, 4, 14)],
     stemLines: [
-      { role: "focal", cropId: focalCrop.id, cropOnly: false, colours: [], stemCount: wholeBetween(random, 5, 40) },
+      {
+        role: "focal",
+        cropId: focalCrop.id,
+        cropOnly: false,
+        asks: [],
+        colours: [],
+        stemCount: wholeBetween(random, 5, 40),
+      },
       {
         role: "secondary",
         cropId: null,
         cropOnly: false,
+        asks: [],
         colours: [oneOf(random, COLOURS)],
         stemCount: wholeBetween(random, 5, 30),
       },

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { COLOURS, HEAD_SIZES, OUT_OF_WATER, ROLES, STEM_LENGTHS } from "#lib/domain/words";
+import { COLOURS, HEAD_SIZES, OUT_OF_WATER, ROLES, STEM_ASKS, STEM_LENGTHS } from "#lib/domain/words";
 
 /** What stems are like, told or not. */
 export const anyTraits = {
@@ -7,6 +7,9 @@ export const anyTraits = {
   stemLength: fc.option(fc.constantFrom(...STEM_LENGTHS)),
   outOfWater: fc.option(fc.constantFrom(...OUT_OF_WATER)),
 };
+
+/** What a line asks of its stems, in any order. */
+export const anyAsks = fc.uniqueArray(fc.constantFrom(...STEM_ASKS), { maxLength: 3 });
 
 /** What a variety says of itself, or not. @param days  of a hold, from and to */
 export const anyOwnTraits = (days: (least: number, most: number) => fc.Arbitrary<number>) => ({

@@ -170,7 +170,7 @@ export const planting = (given: Partial<Planting> & { id: number }): Planting =>
 export const recipe = (given: Partial<Recipe> & { id: number }): Recipe => ({
   name: `Piece ${given.id}`,
   unit: "piece",
-  lines: [{ role: "focal", stemsPerPiece: 5, colours: "palette" }],
+  lines: [{ role: "focal", stemsPerPiece: 5, asks: [], colours: "palette" }],
   origin: "common practice",
   ...given,
 });
@@ -196,7 +196,7 @@ export const booking = (given: Partial<Booking> & { id: number }): Booking => ({
 
 /** A booking's only line: so many focal stems, in any colour unless told. */
 export const focal = (stemCount: number, given: Partial<Booking["stemLines"][number]> = {}): Booking["stemLines"] => [
-  { role: "focal", cropId: null, cropOnly: false, colours: [], stemCount, ...given },
+  { role: "focal", cropId: null, cropOnly: false, asks: [], colours: [], stemCount, ...given },
 ];
 
 /** One crop, one cream variety in one bed of 70 plants with a stem each in the week of 7 June 2027; no bookings. */

@@ -27,4 +27,4 @@ export const keptRecipes = (changed: readonly ChangedRecipe[]): Recipe[] =>
 const isSame = (a: CatalogueRecipe, b: CatalogueRecipe): boolean => a.unit === b.unit && linesOf(a) === linesOf(b);
 
 const linesOf = ({ lines }: CatalogueRecipe): string =>
-  JSON.stringify(lines.map(({ role, stemsPerPiece, colours }) => [role, stemsPerPiece, colours]));
+  JSON.stringify(lines.map(({ role, stemsPerPiece, colours, asks }) => [role, stemsPerPiece, colours, asks]));

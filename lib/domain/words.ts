@@ -76,5 +76,11 @@ export type StemLength = (typeof STEM_LENGTHS)[number];
 export const OUT_OF_WATER = ["holds", "wilts"] as const;
 export type OutOfWater = (typeof OUT_OF_WATER)[number];
 
+/**
+ * What a line may ask of a stem beside its role and colours. Sizes of head are alternatives, one of which is enough; of the rest each is asked for.
+ */
+export const STEM_ASKS = ["small head", "medium head", "large head", "long stem", "out of water"] as const;
+export type StemAsk = (typeof STEM_ASKS)[number];
+
 export const UNITS = ["us", "metric"] as const;
 export type Units = (typeof UNITS)[number];

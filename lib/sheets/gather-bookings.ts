@@ -50,19 +50,21 @@ export function gatherBookings(
         ({ recipe, pieceCount, colours }): PieceRecord => ({ recipe: recipes.named(recipe), pieceCount, colours }),
       ),
       stemLines: merged((farmId !== null && stemsOf.get(farmId)) || [], stems).map(
-        ({ role, crop, cropOnly, colours, stemCount }): StemLineRecord => ({
+        ({ role, crop, cropOnly, asks, colours, stemCount }): StemLineRecord => ({
           role,
           crop: cropNamed(crop),
           cropOnly,
+          asks,
           colours,
           stemCount,
         }),
       ),
       promises: merged(promisesKept, promises).map(
-        ({ role, crop, cropOnly, colours, stemCount }): PromiseRecord => ({
+        ({ role, crop, cropOnly, asks, colours, stemCount }): PromiseRecord => ({
           role,
           crop: cropNamed(crop),
           cropOnly,
+          asks,
           colours,
           stemCount,
         }),

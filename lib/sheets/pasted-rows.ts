@@ -126,7 +126,8 @@ function readStems(role: Role, row: SplitRow, crops: NameBook, writing: Writing)
   const crop = cropText === "" ? null : crops.find(cropText);
   const all = crop && !crop.ok ? [...problems, { column: "crop", message: crop.message }] : problems;
   if (!read || all.length) return { problems: all };
-  return { role, crop: crop?.ok ? crop.name : null, cropOnly: false, colours: read.colours, stemCount: read.stemCount };
+  const { colours, stemCount } = read;
+  return { role, crop: crop?.ok ? crop.name : null, cropOnly: false, asks: [], colours, stemCount };
 }
 
 /** Reads the cells of a row in the order of `fields`; cells left out at the end are empty. */

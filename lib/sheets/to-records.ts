@@ -53,9 +53,9 @@ function ofPlanting({ variety, bed, seasonYear, plantedOn }: RowOf<"curves">, sa
 }
 
 /** A recipe with one of its lines: rows of one name become one recipe. */
-export const toRecipeLine = ({ role, stemsPerPiece, colours, ...recipe }: RowOf<"recipes">): RecipeRecord => ({
+export const toRecipeLine = ({ role, stemsPerPiece, colours, asks, ...recipe }: RowOf<"recipes">): RecipeRecord => ({
   ...recipe,
-  lines: [{ role, stemsPerPiece, colours }],
+  lines: [{ role, stemsPerPiece, colours, asks }],
 });
 
 export function toStemLine(row: RowOf<"stems">, say: Say): RowOf<"stems"> {

@@ -165,7 +165,7 @@ test("a booking with a piece whose recipe is gone is refused at that piece", asy
 });
 
 test("a confirmed booking is promised what the plan covers of it as it is saved, and what that is no longer so is lowered by its own button", async () => {
-  const lines = [{ role: "focal", cropId: null, cropOnly: false, colours: "", stemCount: "4" }];
+  const lines = [{ role: "focal", cropId: null, cropOnly: false, asks: "", colours: "", stemCount: "4" }];
   const asked = { client: "Signed", status: "confirmed", eventOn: "2027-06-12", spareShare: "0" };
   const booking = { ...BLANK, ...asked, stemLines: lines };
   const promisedOf = (client: string) => kept(farmDatabase()).bookings.find((row) => row.client === client)?.promises;

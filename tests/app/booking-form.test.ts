@@ -21,7 +21,7 @@ const form = (given: Partial<BookingForm> = {}): BookingForm => ({
   ...given,
 });
 const stems = (stemCount: string) =>
-  form({ stemLines: [{ role: "focal", cropId: null, cropOnly: false, colours: "", stemCount }] });
+  form({ stemLines: [{ role: "focal", cropId: null, cropOnly: false, asks: "", colours: "", stemCount }] });
 const problemsOf = (given: BookingForm) => {
   const parsed = parseBookingForm(given, METRIC);
   return parsed.ok ? [] : parsed.problems.map(({ place, message }) => `${place}: ${message}`);

@@ -17,7 +17,7 @@ export const typedBooking = (run: number) => ({
     spareShare: "10",
     unacceptableCropIds: [],
     pieces: [],
-    stemLines: [{ role: "focal", cropId: null, cropOnly: false, colours: "", stemCount: String(20 + run) }],
+    stemLines: [{ role: "focal", cropId: null, cropOnly: false, asks: "", colours: "", stemCount: String(20 + run) }],
     note: "",
   },
 });

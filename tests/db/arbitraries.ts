@@ -6,7 +6,7 @@ import { PLANTING_FLAGS } from "#lib/domain/records/planting";
 import { MARKS } from "#lib/domain/sourced";
 import { COLOURS, LINE_COLOURS, ROLES, SHAPES, STATUSES, TREATMENTS } from "#lib/domain/words";
 import { anyStore } from "../any-store";
-import { anyTraits } from "../any-traits";
+import { anyAsks, anyTraits } from "../any-traits";
 import { anyAge } from "../sheets/any-heat";
 import { farm } from "../small-farm";
 
@@ -85,6 +85,7 @@ export const recipeDraft = fc.record({
       role: fc.constantFrom(...ROLES),
       // Pieces, stems in one and lines stay together below what a booking may ask for.
       stemsPerPiece: above0(100),
+      asks: anyAsks,
       colours: fc.constantFrom(...LINE_COLOURS),
     }),
     { minLength: 1, maxLength: 5 },
@@ -162,8 +163,7 @@ export const bookingDraft = fc.record({
       .record({
         role: fc.constantFrom(...ROLES),
         cropId: fc.option(fc.nat()),
-        cropOnly: fc.boolean(),
-        colours,
+        ...{ cropOnly: fc.boolean(), asks: anyAsks, colours },
         stemCount: above0(10_000),
       })
       .map((line) => ({ ...line, cropOnly: line.cropOnly && line.cropId !== null })),
@@ -173,8 +173,7 @@ export const bookingDraft = fc.record({
     fc.record({
       role: fc.constantFrom(...ROLES),
       cropId: fc.option(fc.nat()),
-      cropOnly: fc.boolean(),
-      colours,
+      ...{ cropOnly: fc.boolean(), asks: anyAsks, colours },
       stemCount: fc.integer({ min: 1, max: 1_000_000 }),
     }),
     { maxLength: 3 },

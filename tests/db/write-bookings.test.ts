@@ -25,12 +25,12 @@ const RICH: BookingDraft = {
     { recipeId: 2, pieceCount: 1, colours: ["plum", "cream"] },
   ],
   stemLines: [
-    { role: "line", cropId: null, cropOnly: false, colours: [], stemCount: 7.25 },
-    { role: "focal", cropId: 1, cropOnly: true, colours: ["red", "coral"], stemCount: 40 },
+    { role: "line", cropId: null, cropOnly: false, asks: [], colours: [], stemCount: 7.25 },
+    { role: "focal", cropId: 1, cropOnly: true, asks: [], colours: ["red", "coral"], stemCount: 40 },
   ],
   promises: [
-    { role: "focal", cropId: 1, cropOnly: true, colours: ["red", "coral"], stemCount: 38 },
-    { role: "line", cropId: null, cropOnly: false, colours: [], stemCount: 9 },
+    { role: "focal", cropId: 1, cropOnly: true, asks: [], colours: ["red", "coral"], stemCount: 38 },
+    { role: "line", cropId: null, cropOnly: false, asks: [], colours: [], stemCount: 9 },
   ],
   note: "Two lines\nof a note; DROP TABLE booking",
 };
@@ -49,7 +49,7 @@ test("more stems than a plan can reckon with are refused: in a booking, by a rec
     const { result: id } = done(addBooking(database, { ...RICH, pieces, stemLines: [] }));
     const arch = (stemsPerPiece: number) =>
       putRecipe(database, {
-        ...recipe({ id: 2, lines: [{ role: "foliage", stemsPerPiece, colours: "any" }] }),
+        ...recipe({ id: 2, lines: [{ role: "foliage", stemsPerPiece, asks: [], colours: "any" }] }),
         name: "Arch",
       });
     const before = kept(database);

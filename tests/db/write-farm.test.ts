@@ -148,9 +148,9 @@ test("an emptied farm keeps crops, their curves, recipes and settings, under its
 test("a recipe is added, replaced by its name or by its id, and its lines stay in order", () => {
   withFarm((database) => {
     const lines = [
-      { role: "foliage" as const, stemsPerPiece: 0.25, colours: "any" as const },
-      { role: "focal" as const, stemsPerPiece: 7, colours: "palette" as const },
-      { role: "line" as const, stemsPerPiece: 1.5, colours: "palette" as const },
+      { role: "foliage" as const, stemsPerPiece: 0.25, asks: [], colours: "any" as const },
+      { role: "focal" as const, stemsPerPiece: 7, asks: [], colours: "palette" as const },
+      { role: "line" as const, stemsPerPiece: 1.5, asks: [], colours: "palette" as const },
     ];
     const { result: id } = done(putRecipe(database, { name: "Garland", unit: "foot", origin: "own", lines }));
     expect(kept(database).recipes.at(-1)).toEqual({ id, name: "Garland", unit: "foot", origin: "own", lines });

@@ -3,11 +3,12 @@ import { undoChange } from "#db/journal/journal";
 import { addCurves } from "#db/write/crops";
 import { putFigures } from "#db/write/figures";
 import { addedCurve } from "#lib/domain/missing-curves";
+import type { RecipeLine } from "#lib/domain/records/recipe";
 import { OWN } from "#lib/domain/sourced";
 import { catalogueCurve } from "../truth/catalogue-curve";
 import { changeOf, kept, refused, withFarm } from "./kept-farm";
 
-const ADDED_LINE = { role: "filler", stemsPerPiece: 1.5, colours: "palette-or-neutral" } as const;
+const ADDED_LINE: RecipeLine = { role: "filler", stemsPerPiece: 1.5, asks: [], colours: "palette-or-neutral" };
 
 test("figures of a crop, a curve and a recipe are replaced as one change, and one undo brings all back", () => {
   withFarm((database) => {

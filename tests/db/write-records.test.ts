@@ -53,7 +53,7 @@ function recordsOf(snapshot: Snapshot): FarmRecords {
 test("a farm of 40 beds and 30 bookings, read in by names, is the same farm", () => {
   withDatabase((database) => {
     const seeded = seededFarm(11, { bedCount: 40, bookingCount: 30 });
-    const promised = { role: "focal" as const, cropOnly: false, colours: ["blush" as const], stemCount: 12 };
+    const promised = { role: "focal" as const, cropOnly: false, asks: [], colours: ["blush" as const], stemCount: 12 };
     const promises = [null, seeded.crops[0].id].map((cropId) => ({ ...promised, cropId }));
     const snapshot = {
       ...seeded,
@@ -157,8 +157,8 @@ test("every unknown name, every bed, booking and colour that clashes is told at 
             client: "New",
             unacceptableCrops: ["Crop 1", "Crop 8"],
             pieces: [{ recipe: "Tower", pieceCount: 1, colours: [] }],
-            stemLines: [{ role: "focal", crop: "Crop 9", cropOnly: false, colours: [], stemCount: 1 }],
-            promises: [{ role: "focal", crop: "Crop 9", cropOnly: false, colours: [], stemCount: 1 }],
+            stemLines: [{ role: "focal", crop: "Crop 9", cropOnly: false, asks: [], colours: [], stemCount: 1 }],
+            promises: [{ role: "focal", crop: "Crop 9", cropOnly: false, asks: [], colours: [], stemCount: 1 }],
           },
           { ...plainBooking, client: "Client 2", unacceptableCrops: [], pieces: [], stemLines: [], promises: [] },
         ],

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { problemsOf } from "#lib/domain/problem";
 import { bookingDraftSchema, bookingSchema } from "#lib/domain/records/booking";
+import type { RecipeLine } from "#lib/domain/records/recipe";
 import { recipeSchema } from "#lib/domain/records/recipe";
 import { stemLineSchema } from "#lib/domain/records/stem-line";
 import { booking, focal, recipe } from "../small-farm";
@@ -40,7 +41,7 @@ test("no other crop will do only where a crop is named", () => {
 });
 
 test("a recipe may ask for part of a stem a piece, never for none", () => {
-  const line = { role: "foliage", stemsPerPiece: 0.5, colours: "any" } as const;
+  const line = { role: "foliage", stemsPerPiece: 0.5, asks: [], colours: "any" } satisfies RecipeLine;
   expect(recipeSchema.safeParse(recipe({ id: 1, lines: [line] })).success).toBe(true);
   const parsed = recipeSchema.safeParse(recipe({ id: 1, lines: [line, { ...line, stemsPerPiece: 0 }] }));
   expect(parsed.error && problemsOf(parsed.error)).toEqual([

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { monthDayOf } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
-import type { Colour } from "#lib/domain/words";
+import type { Colour, StemAsk } from "#lib/domain/words";
+import { anyTraits } from "../any-traits";
 import { bed, booking, crop, curve, day, farm, planting, recipe, snapshot } from "../small-farm";
 import { anyVarieties } from "./any-varieties";
 
@@ -25,8 +26,9 @@ const palette: fc.Arbitrary<Colour[]> = fc.oneof(
 );
 const sourced = (count: number) => ({ count, mark: "own" as const, source: null });
 
-/** To be had always and in any colour, or not in June, when all events are, or in some colours. */
+/** What stems are like, and to be had always and in any colour, or not in June, when all events are, or in some colours. */
 const trade = fc.record({
+  ...anyTraits,
   buyInMonths: fc.constantFrom<number[]>([], [5, 6], [7, 8]),
   buyInColours: fc.constantFrom<Colour[]>([], [], ["cream"], ["plum", "white"]),
 });
@@ -131,6 +133,7 @@ const stemLine = fc.record({
     { cropId: 1, cropOnly: true },
     { cropId: 2, cropOnly: false },
   ),
+  asks: fc.constantFrom<StemAsk[]>([], [], [], ["medium head", "small head"], ["long stem"], ["out of water"]),
   colours: palette,
   stemCount: fc.double({ min: 0.5, max: 30, noNaN: true }),
 });
@@ -195,9 +198,9 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
         recipe({
           id: 2,
           lines: [
-            { role: "secondary", stemsPerPiece: 2.5, colours: "palette" },
-            { role: "filler", stemsPerPiece: 0.4, colours: "any" },
-            { role: "filler", stemsPerPiece: 0.7, colours: "palette-or-neutral" },
+            { role: "secondary", stemsPerPiece: 2.5, asks: [], colours: "palette" },
+            { role: "filler", stemsPerPiece: 0.4, asks: [], colours: "any" },
+            { role: "filler", stemsPerPiece: 0.7, asks: ["out of water"], colours: "palette-or-neutral" },
           ],
         }),
       ],

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import type { BookingDraft } from "#lib/domain/records/booking";
 import { COLOURS, ROLES, STATUSES } from "#lib/domain/words";
+import { anyAsks } from "../any-traits";
 import { anyDay } from "./any-cuts";
 
 export const share = fc.double({ min: 0, max: 1, noNaN: true }).map((number) => number + 0);
@@ -18,7 +19,7 @@ type Given = {
 /** A booking of every kind that the types allow, which names these. */
 export function anyBooking({ cropId, recipeId, client, note }: Given): fc.Arbitrary<BookingDraft> {
   const stemLine = fc
-    .record({ role: fc.constantFrom(...ROLES), cropId: fc.option(cropId), only: fc.boolean(), colours })
+    .record({ role: fc.constantFrom(...ROLES), cropId: fc.option(cropId), only: fc.boolean(), asks: anyAsks, colours })
     .chain(({ only, ...line }) =>
       between(0.01, 10_000).map((stemCount) => ({ ...line, cropOnly: only && line.cropId !== null, stemCount })),
     );
@@ -26,6 +27,7 @@ export function anyBooking({ cropId, recipeId, client, note }: Given): fc.Arbitr
     role: fc.constantFrom(...ROLES),
     cropId: fc.option(cropId),
     cropOnly: fc.boolean(),
+    asks: anyAsks,
     colours,
     stemCount: fc.integer({ min: 1, max: 10_000 }),
   });

@@ -15,8 +15,8 @@ test("rows of pieces and of stems are told apart by their first cell", () => {
       { recipe: "Bridal bouquet", pieceCount: 1, colours: [] },
     ],
     stemLines: [
-      { role: "focal", crop: "Dahlia", cropOnly: false, colours: ["plum"], stemCount: 40 },
-      { role: "foliage", crop: null, cropOnly: false, colours: [], stemCount: 60 },
+      { role: "focal", crop: "Dahlia", cropOnly: false, asks: [], colours: ["plum"], stemCount: 40 },
+      { role: "foliage", crop: null, cropOnly: false, asks: [], colours: [], stemCount: 60 },
     ],
     problems: [],
     unread: "",

@@ -189,8 +189,8 @@ test("a recipe is replaced whole, and a line that goes is told", () => {
         id: 1,
         name: "Bridal bouquet",
         lines: [
-          { role: "focal", stemsPerPiece: 8, colours: "palette" },
-          { role: "filler", stemsPerPiece: 3, colours: "any" },
+          { role: "focal", stemsPerPiece: 8, asks: [], colours: "palette" },
+          { role: "filler", stemsPerPiece: 3, asks: [], colours: "any" },
         ],
       }),
       FARM.recipes[1],

@@ -30,7 +30,7 @@ const BOOKING = {
   sparePercent: "10",
   unacceptableCropIds: [1],
   pieces: [{ recipeId: 1, pieceCount: "2", colours: "" }],
-  stemLines: [{ role: "focal", cropId: null, cropOnly: false, colours: "cream", stemCount: "4" }],
+  stemLines: [{ role: "focal", cropId: null, cropOnly: false, asks: "", colours: "cream", stemCount: "4" }],
   takenOn: "2027-03-01",
   note: "",
 };

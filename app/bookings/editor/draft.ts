@@ -23,7 +23,14 @@ export type BookingForm = {
   priceCents: string;
   unacceptableCropIds: number[];
   pieces: { recipeId: number; pieceCount: string; colours: string }[];
-  stemLines: { role: Role; cropId: number | null; cropOnly: boolean; colours: string; stemCount: string }[];
+  stemLines: {
+    role: Role;
+    cropId: number | null;
+    cropOnly: boolean;
+    asks: string;
+    colours: string;
+    stemCount: string;
+  }[];
   takenOn: string;
   note: string;
 };
@@ -81,6 +88,7 @@ export const formOf = (booking: Booking | BookingDraft, mark: DecimalMark): Book
   })),
   stemLines: booking.stemLines.map((line) => ({
     ...line,
+    asks: line.asks.join(", "),
     colours: listed(line.colours),
     stemCount: writeNumber(line.stemCount, mark),
   })),

@@ -25,7 +25,14 @@ const formSchema = z.object({
   unacceptableCropIds: linesOf(z.int()),
   pieces: linesOf(z.object({ recipeId: z.int(), pieceCount: text, colours })),
   stemLines: linesOf(
-    z.object({ role: text, cropId: z.int().nullable(), cropOnly: z.boolean(), colours, stemCount: text }),
+    z.object({
+      role: text,
+      cropId: z.int().nullable(),
+      cropOnly: z.boolean(),
+      asks: text.default(""),
+      colours,
+      stemCount: text,
+    }),
   ),
   takenOn: text,
   note: text,

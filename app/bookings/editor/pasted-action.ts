@@ -38,6 +38,7 @@ export async function readPasted(text: string): Promise<Pasted> {
         role,
         cropId: crop === null ? null : (idOf(crops, crop) ?? null),
         cropOnly,
+        asks: "",
         colours: colours.join(", "),
         stemCount: writeNumber(stemCount, farm.decimalMark),
       })),

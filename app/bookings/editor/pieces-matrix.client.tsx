@@ -41,7 +41,9 @@ export function PiecesMatrix({ lines: { pieces, stemLines }, choices, spare, ans
     if (recipe) put({ pieces: [...pieces, { recipeId: recipe.id, pieceCount: "", colours: "" }] });
   };
   const addStems = () =>
-    put({ stemLines: [...stemLines, { role: "focal", cropId: null, cropOnly: false, colours: "", stemCount: "" }] });
+    put({
+      stemLines: [...stemLines, { role: "focal", cropId: null, cropOnly: false, asks: "", colours: "", stemCount: "" }],
+    });
   const takeOut = (called: string, before: Partial<Lines>, next: Partial<Lines>) => {
     forget();
     onChange(next);

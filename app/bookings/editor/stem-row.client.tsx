@@ -1,6 +1,6 @@
 "use client";
 
-import { ROLES, type Role } from "#lib/domain/words";
+import { ROLES, type Role, STEM_ASKS } from "#lib/domain/words";
 import { type Option, SelectField } from "../../ui/form-fields.client";
 import { CountStepper } from "./count-stepper.client";
 import type { Choices, StemLineTyped } from "./draft";
@@ -20,9 +20,14 @@ type Props = {
 const ROLE_OPTIONS = ROLES.map((role) => ({ value: role, label: role }));
 const ANY_CROP: Option = { value: "", label: "any crop" };
 
+/** What is asked of the stem, with one more or one less, in the order of `STEM_ASKS`. */
+const withAsk = (asked: readonly string[], ask: string, isAsked: boolean): string =>
+  STEM_ASKS.filter((one) => (one === ask ? isAsked : asked.includes(one))).join(", ");
+
 /** Stems asked for directly: a role, perhaps a named crop, and how many. */
 export function StemRow({ index, line, choices, isNew, onChange, onNone, onEnter }: Props) {
   const place = `stemLines[${index}]`;
+  const asked = line.asks.split(", ");
   const called = `Stem line ${index + 1}`;
   const crops = choices.crops
     .filter(({ roles }) => roles.includes(line.role))
@@ -74,16 +79,31 @@ export function StemRow({ index, line, choices, isNew, onChange, onNone, onEnter
         onChange: (colours) => onChange({ colours }),
       }}
       more={
-        line.cropId !== null && (
-          <label className="check">
-            <input
-              type="checkbox"
-              checked={line.cropOnly}
-              onChange={({ target }) => onChange({ cropOnly: target.checked })}
-            />
-            No other crop in its place
-          </label>
-        )
+        <>
+          {line.cropId !== null && (
+            <label className="check">
+              <input
+                type="checkbox"
+                checked={line.cropOnly}
+                onChange={({ target }) => onChange({ cropOnly: target.checked })}
+              />
+              No other crop in its place
+            </label>
+          )}
+          <details>
+            <summary>{line.asks === "" ? "Asks of the stem" : `Asks: ${line.asks}`}</summary>
+            {STEM_ASKS.map((ask) => (
+              <label key={ask} className="check">
+                <input
+                  type="checkbox"
+                  checked={asked.includes(ask)}
+                  onChange={({ target }) => onChange({ asks: withAsk(asked, ask, target.checked) })}
+                />
+                {ask}
+              </label>
+            ))}
+          </details>
+        </>
       }
     />
   );

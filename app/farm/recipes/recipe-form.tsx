@@ -23,7 +23,7 @@ export function RecipeForm({ recipe, farm }: { recipe?: Recipe; farm: Farm }) {
       <RecipeLines
         mark={farm.decimalMark}
         key={JSON.stringify(recipe?.lines)}
-        lines={recipe?.lines ?? [{ role: "focal", stemsPerPiece: 1, colours: "palette" }]}
+        lines={recipe?.lines ?? [{ role: "focal", stemsPerPiece: 1, colours: "palette", asks: [] }]}
       />
     </Form>
   );

@@ -43,7 +43,9 @@ export function readBookingDraft(values: FormValues, { farm, recipes }: Snapshot
         colours: "",
       })),
       stemLines:
-        stemCount === "" ? [] : [{ role: "focal", cropId: null, cropOnly: false, colours: palette, stemCount }],
+        stemCount === ""
+          ? []
+          : [{ role: "focal", cropId: null, cropOnly: false, asks: "", colours: palette, stemCount }],
       takenOn: today(),
       note: "",
     },

@@ -4,6 +4,7 @@ import { ROLE_WORDS } from "../trade-words";
 import { LINE_COLOURS, LINE_COLOURS_WORDS, NEUTRALS, ROLES } from "../words";
 import { field, number, recordSchema, rowId } from "./field";
 import { choice, prose, word, yesNo } from "./kinds";
+import { ASKS } from "./stem-traits";
 
 /**
  * One line of a recipe: stems of a role in one piece; fractions are meant (one foliage stem serves several small pieces).
@@ -17,6 +18,7 @@ export const RECIPE_LINE = {
     label: "Colours",
     meanings: LINE_COLOURS_WORDS,
   }),
+  asks: ASKS,
 };
 
 /** A line's colours are kept in two columns: whether the palette alone or any, and this. */
@@ -38,8 +40,8 @@ export const RECIPE = {
 const origin = field(prose, z.string(), { absent: "own", label: "Origin" });
 
 /**
- * A line of a recipe a row; the rows of one recipe agree in `unit` and `origin`. Absent or empty: `unit` is "piece" and `colours`
- * "palette". Without a column `origin` it is "own".
+ * A line of a recipe a row; the rows of one recipe agree in `unit` and `origin`. Absent or empty: `unit` is "piece", `colours`
+ * "palette", and nothing is asked of the stem. Without a column `origin` it is "own".
  */
 export const RECIPE_SHEET = { ...RECIPE, ...RECIPE_LINE, origin };
 

@@ -4,10 +4,12 @@ import { COLOURS, ROLES } from "../words";
 import { field, number, open, recordSchema, rowId } from "./field";
 import { choice, colour, listOf, yesNo } from "./kinds";
 import { BOOKING_NAMES, nameOf } from "./names";
+import { ASKS } from "./stem-traits";
 
 const role = field(choice(ROLES, ROLE_WORDS), z.enum(ROLES), { label: "Role" });
 const line = {
   cropOnly: field(yesNo, z.boolean(), { absent: false, label: "No other in its place" }),
+  asks: ASKS,
   colours: field(listOf(colour), z.array(z.enum(COLOURS)), { absent: [], label: "Colours" }),
   stemCount: number({ above: 0, most: 10_000, of: "stems", label: "Stems", heading: "stems" }),
 };
@@ -16,7 +18,7 @@ export const STEM_LINE = { role, cropId: open(rowId("Crop")), ...line };
 
 /**
  * Stems asked for directly, a row. Absent or empty: `crop` any that has the role, `crop_only` no (others of the role may stand in),
- * `colours` every colour.
+ * `colours` every colour, `asks` any stem.
  */
 export const STEM_SHEET = { ...BOOKING_NAMES, role, crop: open(nameOf("Crop")), ...line };
 

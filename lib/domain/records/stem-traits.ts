@@ -1,7 +1,7 @@
 import { z } from "zod";
-import { HEAD_SIZES, OUT_OF_WATER, STEM_LENGTHS } from "../words";
+import { HEAD_SIZES, OUT_OF_WATER, STEM_ASKS, STEM_LENGTHS } from "../words";
 import { field, open } from "./field";
-import { choice } from "./kinds";
+import { choice, listOf } from "./kinds";
 
 /** What a stem of a crop is like. Where nobody has told one of them, the stem is taken to do for whatever is asked of it. */
 export const STEM_TRAITS = {
@@ -22,3 +22,10 @@ export const STEM_TRAITS = {
     { empty: "not told" },
   ),
 };
+
+/** What a line asks of its stems. Empty: nothing. */
+export const ASKS = field(listOf(choice(STEM_ASKS)), z.array(z.enum(STEM_ASKS)), {
+  absent: [],
+  label: "Asks of the stem",
+  hint: "Several heads: any of them. Out of water: it holds as long as it is worn.",
+});

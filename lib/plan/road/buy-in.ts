@@ -3,13 +3,15 @@ import { monthNumber, toDay } from "#lib/domain/day";
 import type { Crop } from "#lib/domain/records/crop";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { type Colour, ROLES, type Role } from "#lib/domain/words";
+import { hasAsked } from "./fit";
 import type { Need } from "./needs";
 
 /** What a stem short is bought in as: the flower, and its colour; null where any colour will do. */
 export type Bought = { readonly crop: Crop; readonly colour: Colour | null };
 
 /** What a purchase must know of a need, what its booking refuses aside. */
-type Wanted = Pick<Need, "role" | "cropId" | "cropOnly" | "colours" | "eventDay"> & Partial<Pick<Need, "kind">>;
+type Wanted = Pick<Need, "role" | "cropId" | "cropOnly" | "asks" | "colours" | "eventDay"> &
+  Partial<Pick<Need, "kind">>;
 type Refusing = { readonly booking: Pick<Need["booking"], "unacceptableCropIds" | "unacceptableColours"> };
 
 /** What a stem short is bought in as, and at what price. */
@@ -61,7 +63,10 @@ function finderOf(crops: Snapshot["crops"], leadDays: number): BuyInPrices {
     const colours = need.colours.filter((colour) => !unacceptableColours.includes(colour));
     if (need.colours.length > 0 && colours.length === 0) return null;
     const offers = (crop: Crop): boolean =>
-      !unacceptableCropIds.includes(crop.id) && isIn(crop.buyInMonths, month) && !isAllIn(unacceptableColours, crop);
+      !unacceptableCropIds.includes(crop.id) &&
+      hasAsked(need.asks, crop) &&
+      isIn(crop.buyInMonths, month) &&
+      !isAllIn(unacceptableColours, crop);
     const named = need.cropId === null ? undefined : ofId.get(need.cropId);
     const wanted = [...(named ? [[named]] : []), ...(need.cropOnly ? [] : (lists.get(need.role) ?? []))];
     for (const list of wanted)
@@ -77,10 +82,10 @@ function finderOf(crops: Snapshot["crops"], leadDays: number): BuyInPrices {
     const month = monthOf(need);
     const ofMonth = known.get(month) ?? new Map<string, number>();
     known.set(month, ofMonth);
-    const { role, cropId, cropOnly, colours } = need;
+    const { role, cropId, cropOnly, asks, colours } = need;
     const found = need.kind === undefined ? undefined : ofMonth.get(need.kind);
     if (found !== undefined) return found;
-    const plainKind = `${role}/${cropId}/${cropOnly}/${colours.join()}`;
+    const plainKind = `${role}/${cropId}/${cropOnly}/${asks.join()}/${colours.join()}`;
     const cents =
       ofMonth.get(plainKind) ??
       (boughtAs({ ...need, booking: REFUSING_NOTHING })?.crop ?? dearest(need))?.buyInCents.count ??

@@ -46,7 +46,7 @@ export const heldBooking = ({ stemCount, colours, role, eventOn }: Enquiry, { sp
   unacceptableColours: [],
   unacceptableCropIds: [],
   pieces: [],
-  stemLines: [{ role, cropId: null, cropOnly: false, colours: [...colours], stemCount }],
+  stemLines: [{ role, cropId: null, cropOnly: false, asks: [], colours: [...colours], stemCount }],
   promises: [],
   takenOn: null,
   note: "",

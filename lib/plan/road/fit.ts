@@ -1,5 +1,5 @@
 import type { Crop } from "#lib/domain/records/crop";
-import { COLOURS, type Colour } from "#lib/domain/words";
+import { COLOURS, type Colour, HEAD_SIZES } from "#lib/domain/words";
 import type { Hold } from "./hold-window";
 import type { Need } from "./needs";
 
@@ -17,12 +17,34 @@ export const AGE_CENTS = 8;
 export const WORST_FIT_CENTS = OTHER_CROP_CENTS + OTHER_ROLE_CENTS + NEXT_COLOUR_CENTS * (COLOURS.length - 1);
 
 /** What a need asks of a stem, the amount and the day aside. */
-export type Asked = Pick<Need, "role" | "cropId" | "cropOnly" | "colours"> & {
+export type Asked = Pick<Need, "role" | "cropId" | "cropOnly" | "asks" | "colours"> & {
   readonly booking: Pick<Need["booking"], "unacceptableCropIds" | "unacceptableColours">;
 };
 
-/** The crop's part of the fit: it can take the role, is not unacceptable, and is the named one where no other will do. */
-export function cropFitCents({ role, cropId, cropOnly, booking }: Asked, crop: Crop): number | null {
+/**
+ * Whether a stem has what is asked of it: one of the heads, if any are named, and each of the rest. What nobody has told of a crop is taken to do [M2].
+ * @param asks  as of a need
+ */
+export function hasAsked(
+  asks: Need["asks"],
+  { headSize, stemLength, outOfWater }: Pick<Crop, "headSize" | "stemLength" | "outOfWater">,
+): boolean {
+  if (asks.length === 0) return true;
+  const heads = HEAD_SIZES.filter((size) => asks.includes(`${size} head`));
+  return (
+    (heads.length === 0 || headSize === null || heads.includes(headSize)) &&
+    !(asks.includes("long stem") && stemLength === "short") &&
+    !(asks.includes("out of water") && outOfWater === "wilts")
+  );
+}
+
+/** The crop's part of the fit: it can take the role, has what is asked of the stem, is not unacceptable, and is the named one where no other will do. */
+export function cropFitCents(asked: Asked, crop: Crop): number | null {
+  return hasAsked(asked.asks, crop) ? plainFitCents(asked, crop) : null;
+}
+
+/** The crop's part of the fit were nothing asked of the stem. */
+export function plainFitCents({ role, cropId, cropOnly, booking }: Asked, crop: Crop): number | null {
   if (!crop.roles.includes(role) || booking.unacceptableCropIds.includes(crop.id)) return null;
   const isNamed = cropId === null || cropId === crop.id;
   if (cropOnly && !isNamed) return null;

@@ -1,13 +1,14 @@
 import type { Crop } from "#lib/domain/records/crop";
-import { colourFitCents, cropFitCents } from "./fit";
+import { colourFitCents, hasAsked, plainFitCents } from "./fit";
 import type { Need } from "./needs";
 import type { VarietySupply } from "./supply";
 
-/** The varieties that may serve a need, by their place in the supply, each with its fit in cents; and those that only lack the colour. */
+/** The varieties that may serve a need, by their place in the supply, each with its fit in cents; those that only lack the colour, and those that only lack what is asked of the stem. */
 export type Fitting = {
   readonly varieties: readonly number[];
   readonly cents: readonly number[];
   readonly otherColours: readonly number[];
+  readonly otherStems: readonly number[];
 };
 
 /** Finds which varieties fit a need. Needs of one kind have one answer, worked out once, but for a booking with stems of its own. */
@@ -37,6 +38,7 @@ export class Fits {
       varieties: [...ofAll.varieties, ...ofOwn.varieties],
       cents: [...ofAll.cents, ...ofOwn.cents],
       otherColours: [...ofAll.otherColours, ...ofOwn.otherColours],
+      otherStems: [...ofAll.otherStems, ...ofOwn.otherStems],
     };
   }
 
@@ -58,22 +60,29 @@ export class Fits {
     const varieties: number[] = [];
     const cents: number[] = [];
     const otherColours: number[] = [];
+    const otherStems: number[] = [];
     // Varieties of one crop mostly follow each other: the crop's part is worked out anew only when the crop changes.
     let lastCrop: Crop | null = null;
     let cropCents: number | null = null;
+    let isAsAsked = true;
     for (const index of places) {
       const { variety, crop } = this.#supplies[index];
-      if (crop !== lastCrop) cropCents = cropFitCents(need, crop);
+      if (crop !== lastCrop) {
+        cropCents = plainFitCents(need, crop);
+        isAsAsked = hasAsked(need.asks, crop);
+      }
       lastCrop = crop;
       if (cropCents === null) continue;
       if (need.booking.unacceptableColours.includes(variety.colour)) continue;
       const colourCents = colourFitCents(need, variety.colour);
-      if (colourCents === null) otherColours.push(index);
+      if (!isAsAsked) {
+        if (colourCents !== null) otherStems.push(index);
+      } else if (colourCents === null) otherColours.push(index);
       else {
         varieties.push(index);
         cents.push(cropCents + colourCents);
       }
     }
-    return { varieties, cents, otherColours };
+    return { varieties, cents, otherColours, otherStems };
   }
 }

@@ -7,10 +7,11 @@ import { StemsByDay } from "./stems-left";
 import { whenAsked } from "./when-asked";
 
 /**
- * Why a stem is short. `promised`: stems in reach serve a better claim. `colours`: the role is in bloom, but not in these colours.
+ * Why a stem is short. `promised`: stems in reach serve a better claim. `colours`: the role is in bloom, but not in these colours. `stem`: in these
+ * colours too, but not with the head, the length or the hold out of water that is asked for.
  * `hold window`: it blooms near the day in these colours, but not within the days it can be held. `not in bloom`: none of that.
  */
-const GAP_REASONS = ["promised", "colours", "hold window", "not in bloom"] as const;
+const GAP_REASONS = ["promised", "colours", "stem", "hold window", "not in bloom"] as const;
 export type GapReason = (typeof GAP_REASONS)[number];
 
 /**
@@ -31,6 +32,8 @@ export type Gap = {
 /** Free stems that would help if she bends a rule: in bloom in the role, but in another colour; in these colours, held longer or cut later. */
 type CouldCover = {
   readonly otherColourStems: number;
+  /** In these colours, but not as the stem is asked to be. */
+  readonly otherKindStems: number;
   readonly heldLongerStems: number;
   readonly laterStems: number;
 };
@@ -69,7 +72,7 @@ export function gaps(farm: Farm, match: Match, seasonYear: number): Gap[] {
   return out;
 }
 
-type Surroundings = { reachable: number; otherColour: number; outsideWindow: number } & CouldCover;
+type Surroundings = { reachable: number; otherColour: number; otherKind: number; outsideWindow: number } & CouldCover;
 
 function explained(
   need: Need,
@@ -86,11 +89,12 @@ function explained(
   const reasons = [
     part("promised", around.reachable - coveredStems),
     part("colours", around.otherColour),
+    part("stem", around.otherKind),
     part("hold window", around.outsideWindow),
     part("not in bloom", unexplained),
   ].filter(({ stems }) => stems > 0);
-  const { reachable, otherColourStems, heldLongerStems, laterStems } = around;
-  const couldCover = { otherColourStems, heldLongerStems, laterStems };
+  const { reachable, otherColourStems, otherKindStems, heldLongerStems, laterStems } = around;
+  const couldCover = { otherColourStems, otherKindStems, heldLongerStems, laterStems };
   return { reachableStems: reachable, reasons, couldCover };
 }
 
@@ -99,17 +103,24 @@ function lookAround(farm: Farm, match: Match, stems: StemsByDay, need: Need): Su
   const around = {
     reachable: 0,
     otherColour: 0,
+    otherKind: 0,
     outsideWindow: 0,
     otherColourStems: 0,
+    otherKindStems: 0,
     heldLongerStems: 0,
     laterStems: 0,
   };
-  const { varieties, otherColours } = match.fits.of(need);
+  const { varieties, otherColours, otherStems } = match.fits.of(need);
   const windowOf = (supplyIndex: number) => servingWindow(need.eventDay, farm.leadDays, match.supplies[supplyIndex]);
   for (const supplyIndex of otherColours) {
     const { earliest, latest } = windowOf(supplyIndex);
     around.otherColour += stems.all(supplyIndex, earliest, latest);
     around.otherColourStems += stems.left(supplyIndex, earliest, latest);
+  }
+  for (const supplyIndex of otherStems) {
+    const { earliest, latest } = windowOf(supplyIndex);
+    around.otherKind += stems.all(supplyIndex, earliest, latest);
+    around.otherKindStems += stems.left(supplyIndex, earliest, latest);
   }
   for (const supplyIndex of match.fits.othersOwn(need)) {
     // As this need could take them: that they serve their own booking up to its day is no help to another.

@@ -3,7 +3,7 @@ import { toDay, toDayNumber, yearOf } from "#lib/domain/day";
 import type { Booking, BookingDraft } from "#lib/domain/records/booking";
 import type { Recipe } from "#lib/domain/records/recipe";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
-import { type Colour, type LineColours, NEUTRALS, ROLES, type Role } from "#lib/domain/words";
+import { type Colour, type LineColours, NEUTRALS, ROLES, type Role, STEM_ASKS, type StemAsk } from "#lib/domain/words";
 import { asksForStems } from "./lapsed";
 import { promisedStems } from "./promises";
 
@@ -17,8 +17,10 @@ export type Need = {
   readonly role: Role;
   readonly cropId: number | null;
   readonly cropOnly: boolean;
+  /** What it asks of the stem, in the order of `STEM_ASKS`, none twice. */
+  readonly asks: readonly StemAsk[];
   readonly colours: readonly Colour[];
-  /** Needs of one kind ask for the same stems: role, crop, colours and what is unacceptable are alike. */
+  /** Needs of one kind ask for the same stems: role, crop, what is asked of the stem, colours and what is unacceptable are alike. */
   readonly kind: string;
   readonly stemsWithoutSpare: number;
   readonly stems: number;
@@ -71,14 +73,15 @@ export function needsOf(booking: Booking, recipes: Pick<ById<Recipe>, "get">): N
     ...booking.unacceptableCropIds.toSorted((a, b) => a - b),
     ...booking.unacceptableColours.toSorted(),
   ].join();
-  const asked = sums.sort(inOrder).map(({ line: { role, cropId, cropOnly, colours }, colourWords, stems }) => ({
+  const asked = sums.sort(inOrder).map(({ line: { role, cropId, cropOnly, asks, colours }, colourWords, stems }) => ({
     booking,
     eventDay,
     role,
     cropId,
     cropOnly,
+    asks,
     colours,
-    kind: `${role}/${cropId ?? ""}/${cropOnly}/${colourWords}/${unacceptable}`,
+    kind: `${role}/${cropId ?? ""}/${cropOnly}/${asks.join()}/${colourWords}/${unacceptable}`,
     stemsWithoutSpare: stems,
     stems: wholeStems(stems * (1 + booking.spareShare)),
   }));
@@ -90,6 +93,7 @@ export function needsOf(booking: Booking, recipes: Pick<ById<Recipe>, "get">): N
     role: need.role,
     cropId: need.cropId,
     cropOnly: need.cropOnly,
+    asks: need.asks,
     colours: need.colours,
     kind: need.kind,
     stemsWithoutSpare: need.stemsWithoutSpare,
@@ -98,20 +102,33 @@ export function needsOf(booking: Booking, recipes: Pick<ById<Recipe>, "get">): N
   }));
 }
 
-/** Roles in their order, then colours by name, then named crops, so that the order of the lines changes nothing. */
+/** Roles in their order, then colours by name, then named crops, then what is asked of the stem, so that the order of the lines changes nothing. */
 const inOrder = (a: Sum, b: Sum): number =>
   ROLES.indexOf(a.line.role) - ROLES.indexOf(b.line.role) ||
-  (a.colourWords < b.colourWords ? -1 : a.colourWords > b.colourWords ? 1 : 0) ||
+  compared(a.colourWords, b.colourWords) ||
   (a.line.cropId ?? 0) - (b.line.cropId ?? 0) ||
-  Number(a.line.cropOnly) - Number(b.line.cropOnly);
+  Number(a.line.cropOnly) - Number(b.line.cropOnly) ||
+  compared(a.line.asks.join(), b.line.asks.join());
+
+const compared = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 type Sum = { readonly line: AskedLine; readonly colourWords: string };
 
 const isAlike = (a: AskedLine, b: AskedLine): boolean =>
-  a.role === b.role && a.cropId === b.cropId && a.cropOnly === b.cropOnly && areSame(a.colours, b.colours);
+  a.role === b.role &&
+  a.cropId === b.cropId &&
+  a.cropOnly === b.cropOnly &&
+  areSame(a.asks, b.asks) &&
+  areSame(a.colours, b.colours);
 
-const areSame = (a: readonly Colour[], b: readonly Colour[]): boolean =>
-  a === b || (a.length === b.length && a.every((colour, index) => colour === b[index]));
+const areSame = (a: readonly string[], b: readonly string[]): boolean =>
+  a === b || (a.length === b.length && a.every((word, index) => word === b[index]));
+
+const NOTHING_ASKED: readonly StemAsk[] = [];
+
+/** In their order, none twice. */
+const inAskOrder = (asks: readonly StemAsk[]): readonly StemAsk[] =>
+  asks.length === 0 ? NOTHING_ASKED : STEM_ASKS.filter((ask) => asks.includes(ask));
 
 const ANY_COLOUR: readonly Colour[] = [];
 
@@ -136,7 +153,7 @@ const joined = (first: readonly Colour[], then: readonly Colour[]): readonly Col
   return added.length ? [...first, ...added] : first;
 };
 
-type AskedLine = Pick<Need, "role" | "cropId" | "cropOnly" | "colours"> & { readonly stems: number };
+type AskedLine = Pick<Need, "role" | "cropId" | "cropOnly" | "asks" | "colours"> & { readonly stems: number };
 
 function askedLines(booking: BookingDraft, recipes: Pick<ById<Recipe>, "get">): AskedLine[] {
   const fromPieces = booking.pieces.flatMap(({ recipeId, pieceCount, colours }) =>
@@ -144,14 +161,16 @@ function askedLines(booking: BookingDraft, recipes: Pick<ById<Recipe>, "get">): 
       role: line.role,
       cropId: null,
       cropOnly: false,
+      asks: inAskOrder(line.asks),
       colours: coloursOf(line.colours, colours, booking),
       stems: pieceCount * line.stemsPerPiece,
     })),
   );
-  const direct = booking.stemLines.map(({ role, cropId, cropOnly, colours, stemCount }) => ({
+  const direct = booking.stemLines.map(({ role, cropId, cropOnly, asks, colours, stemCount }) => ({
     role,
     cropId,
     cropOnly,
+    asks: inAskOrder(asks),
     colours,
     stems: stemCount,
   }));

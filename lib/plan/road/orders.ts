@@ -89,7 +89,9 @@ function deliveryOn(order: StandingOrder, day: number): Delivery {
     unacceptableCropIds: [],
     pieces: recipeId === null ? [] : [{ recipeId, pieceCount: askedCount, colours: [] }],
     stemLines:
-      role === null ? [] : [{ role, cropId, cropOnly: cropId !== null, colours: [...colours], stemCount: askedCount }],
+      role === null
+        ? []
+        : [{ role, cropId, cropOnly: cropId !== null, asks: [], colours: [...colours], stemCount: askedCount }],
     promises: [],
     takenOn: null,
     note: "",

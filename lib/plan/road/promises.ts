@@ -1,15 +1,18 @@
 import type { Booking } from "#lib/domain/records/booking";
 import type { PromisedStems } from "#lib/domain/records/promised-stems";
-import type { Colour } from "#lib/domain/words";
+import type { Colour, StemAsk } from "#lib/domain/words";
 import type { Match } from "./match";
 import type { Need } from "./needs";
 
 /** What a promise and a need are told apart by. */
-type Asked = Pick<PromisedStems, "role" | "cropId" | "cropOnly"> & { readonly colours: readonly Colour[] };
+type Asked = Pick<PromisedStems, "role" | "cropId" | "cropOnly"> & {
+  readonly colours: readonly Colour[];
+  readonly asks: readonly StemAsk[];
+};
 
 /**
  * The stems that a booking's promises bind to each of its needs, none more than the need asks for [M9]. A promise is for the needs that are alike
- * in role, crop and colours, in their order; what such needs leave of it, for those of the same role and crop that take all its colours. Nothing is bound
+ * in role, crop, colours, in their order, and what they ask of the stem; what such needs leave of it, for those of the same role and crop that take all its colours. Nothing is bound
  * while the booking is not confirmed.
  */
 export function promisedStems(
@@ -35,7 +38,7 @@ const isOfCrop = (promise: Asked, need: Asked): boolean =>
   promise.role === need.role && promise.cropId === need.cropId && promise.cropOnly === need.cropOnly;
 
 const isAlike = (promise: Asked, need: Asked): boolean =>
-  isOfCrop(promise, need) && promise.colours.join() === need.colours.join();
+  isOfCrop(promise, need) && promise.colours.join() === need.colours.join() && promise.asks.join() === need.asks.join();
 
 const isWider = (promise: Asked, need: Asked): boolean =>
   isOfCrop(promise, need) &&
@@ -82,7 +85,7 @@ function promisesIn(
 ): PromisedStems[] {
   return needs.flatMap((need, index) => {
     const stemCount = need.booking.id === bookingId ? stemsOf(need, shortStems[index]) : 0;
-    const { role, cropId, cropOnly, colours } = need;
-    return stemCount > 0 ? [{ role, cropId, cropOnly, colours: [...colours], stemCount }] : [];
+    const { role, cropId, cropOnly, asks, colours } = need;
+    return stemCount > 0 ? [{ role, cropId, cropOnly, asks: [...asks], colours: [...colours], stemCount }] : [];
   });
 }

@@ -1,23 +1,24 @@
 import { inShort, toDay } from "#lib/domain/day";
 import type { Gap, GapReason } from "#lib/plan/road/gaps";
 import type { Need } from "#lib/plan/road/needs";
+import { asksInWords, withAsks } from "./ask-words";
 import { coloursInWords } from "./colour-words";
 import { countOf } from "./numbers";
 
 /** "focal in blush or cream", "focal, dahlia only" */
 export function needInWords(
-  need: Pick<Need, "role" | "colours" | "cropOnly" | "cropId" | "booking">,
+  need: Pick<Need, "role" | "asks" | "colours" | "cropOnly" | "cropId" | "booking">,
   cropName: (id: number) => string,
 ): string {
   const crop = need.cropId === null ? "" : `, ${cropName(need.cropId)}${need.cropOnly ? " only" : " if it can be"}`;
-  return `${need.role}${crop}${need.colours.length ? " in" : ","} ${coloursInWords(need)}`;
+  return `${need.role}${crop}${need.colours.length ? " in" : ","} ${coloursInWords(need)}${withAsks(need.asks)}`;
 }
 
 /** A reason of a gap as a sentence with its stems. */
 export function reasonInWords(
   reason: GapReason,
   stems: number,
-  need: Pick<Need, "role" | "colours" | "booking">,
+  need: Pick<Need, "role" | "asks" | "colours" | "booking">,
 ): string {
   const role = need.role;
   switch (reason) {
@@ -25,6 +26,8 @@ export function reasonInWords(
       return `${countOf(stems, "stem")}: in bloom, and going to other bookings`;
     case "colours":
       return `${countOf(stems, "stem")}: ${role} is in bloom, but not in ${coloursInWords(need)}`;
+    case "stem":
+      return `${countOf(stems, "stem")}: ${role} is in bloom in these colours, but not with ${asksInWords(need.asks)}`;
     case "hold window":
       return `${countOf(stems, "stem")}: blooms near the day, but outside the days it can be held`;
     case "not in bloom":
@@ -37,13 +40,18 @@ export type CoverWay = { readonly stems: number; readonly name: string; readonly
 
 /** The ways to cover a gap from what grows, in the order to try them; none with 0 stems. To buy in is always left. */
 export function coverWays({ couldCover, need }: Gap): CoverWay[] {
-  const { otherColourStems, heldLongerStems, laterStems } = couldCover;
+  const { otherColourStems, otherKindStems, heldLongerStems, laterStems } = couldCover;
   const day = inShort(toDay(need.eventDay));
   return [
     {
       stems: otherColourStems,
       name: "Another colour",
       words: `${countOf(otherColourStems, `${need.role} stem`)} within reach that nobody has claimed.`,
+    },
+    {
+      stems: otherKindStems,
+      name: "Another stem than asked for",
+      words: `${countOf(otherKindStems, `${need.role} stem`)} within reach that nobody has claimed, without ${asksInWords(need.asks)}.`,
     },
     {
       stems: heldLongerStems,

@@ -8,6 +8,9 @@ export const linesInWords = (lines: readonly RecipeLine[]): string =>
   LINE_COLOURS.flatMap((colours) => {
     const alike = lines.filter((line) => line.colours === colours);
     if (alike.length === 0) return [];
-    const stems = alike.map(({ role, stemsPerPiece }) => `${inTenths(stemsPerPiece)} ${role}`);
+    const stems = alike.map(
+      ({ role, stemsPerPiece, asks }) =>
+        `${inTenths(stemsPerPiece)} ${role}${asks.length ? ` (${asks.join(", ")})` : ""}`,
+    );
     return [`${allOf(stems)} in ${LINE_COLOURS_WORDS[colours]}`];
   }).join("; ");

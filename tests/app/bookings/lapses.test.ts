@@ -92,7 +92,10 @@ describe("the day that is typed", () => {
           ...{ client: `Typed ${lapsesAfter} ${status}`, status, lapsesAfter, eventOn: "2027-06-12", palette: "" },
           ...{ alternativeColours: "", unacceptableColours: "", spareShare: "0", unacceptableCropIds: [], pieces: [] },
           ...{ takenOn: "", priceCents: "" },
-          ...{ stemLines: [{ role: "focal", cropId: null, cropOnly: false, colours: "", stemCount: "4" }], note: "" },
+          ...{
+            stemLines: [{ role: "focal", cropId: null, cropOnly: false, asks: "", colours: "", stemCount: "4" }],
+            note: "",
+          },
         }),
       }),
     );

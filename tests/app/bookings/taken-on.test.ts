@@ -35,7 +35,7 @@ const formOf = (fields: Record<string, string>) => {
 const TYPED = {
   ...{ client: "Taken", status: "held", eventOn: "2027-06-12", palette: "", alternativeColours: "", note: "" },
   ...{ unacceptableColours: "", spareShare: "0", unacceptableCropIds: [], pieces: [], takenOn: "" },
-  stemLines: [{ role: "focal", cropId: null, cropOnly: false, colours: "", stemCount: "4" }],
+  stemLines: [{ role: "focal", cropId: null, cropOnly: false, asks: "", colours: "", stemCount: "4" }],
 };
 const taken = () => kept(farmDatabase()).bookings.find(({ client }) => client === "Taken");
 /** Saves what stands in the form, on a day. */

@@ -6,6 +6,7 @@ import { COLOURS } from "#lib/domain/words";
 import { provenPlan } from "../../proven-plan";
 import { booking, crop, day, farm, focal, snapshot } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
+import { hasWhatIsAsked } from "./asked-of-a-stem";
 
 const sourced = (count: number) => ({ count, mark: "own" as const, source: null });
 const boughtOn = (given: Partial<Snapshot>) => provenPlan(snapshot({ plantings: [], ...given }), 2027).buying;
@@ -51,12 +52,13 @@ test("[B1] in 200 farms every gap that some accepted crop can fill is bought in 
     fc.property(anyFarm, (given) => {
       const { gaps, buying } = provenPlan(given, 2027);
       const has = <T>(list: readonly T[], one: T) => list.length === 0 || list.includes(one);
-      const canBeBought = ({ need: { cropId, cropOnly, role, booking, colours } }: (typeof gaps)[number]) => {
+      const canBeBought = ({ need: { cropId, cropOnly, role, asks, booking, colours } }: (typeof gaps)[number]) => {
         const sold = (colours.length > 0 ? colours : COLOURS).filter(
           (colour) => !booking.unacceptableColours.includes(colour),
         );
         return given.crops.some(
-          ({ id, roles, buyInColours, buyInMonths }) =>
+          ({ id, roles, buyInColours, buyInMonths, ...crop }) =>
+            hasWhatIsAsked(asks, crop) &&
             !booking.unacceptableCropIds.includes(id) &&
             (id === cropId || (!cropOnly && roles.includes(role))) &&
             has(buyInMonths, 6) &&

@@ -6,9 +6,11 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import { type Gap, NEAR_DAYS } from "#lib/plan/road/gaps";
 import { checkMatch } from "#lib/plan/road/match";
 import type { Plan } from "#lib/plan/road/plan";
+import { surplus } from "#lib/plan/road/surplus";
 import { provenPlan } from "../../proven-plan";
 import { booking, crop, day, focal, snapshot, variety } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
+import { hasWhatIsAsked } from "./asked-of-a-stem";
 import { keptDays } from "./kept-days";
 import { directMatch } from "./match-by-arcs";
 
@@ -53,7 +55,7 @@ describe("why stems are short", () => {
       bookings: wants(10),
     });
     expect(reasonsOf(gap)).toEqual(["7 hold window", "3 not in bloom"]);
-    expect(gap.couldCover).toEqual({ otherColourStems: 0, heldLongerStems: 3, laterStems: 4 });
+    expect(gap.couldCover).toEqual({ otherColourStems: 0, otherKindStems: 0, heldLongerStems: 3, laterStems: 4 });
   });
 
   test("[G1] 10 stems in reach that a firm booking takes: the enquiry is short 10 promised to a better claim", () => {
@@ -103,7 +105,7 @@ describe("why stems are short", () => {
 });
 
 /** What blooms around a need, added up lot by lot: in reach, and free in reach in another colour or near the day in these colours. */
-function aroundByLots(given: Snapshot, { forecast, match, surplus }: Plan, gap: Gap) {
+function aroundByLots(given: Snapshot, { forecast, match }: Plan, gap: Gap) {
   const { lots } = directMatch(given, forecast.plantings, match.needs);
   const { eventDay, colours } = gap.need;
   const { leadDays } = given.farm;
@@ -112,19 +114,28 @@ function aroundByLots(given: Snapshot, { forecast, match, surplus }: Plan, gap: 
     !gap.need.booking.unacceptableCropIds.includes(lot.crop.id) &&
     !gap.need.booking.unacceptableColours.includes(lot.variety.colour) &&
     (!gap.need.cropOnly || lot.crop.id === gap.need.cropId);
-  const isColour = (lot: { variety: (typeof lots)[0]["variety"] }) =>
+  const isAsked = ({ crop }: { crop: Crop }) => hasWhatIsAsked(gap.need.asks, crop);
+  const isOfColour = (lot: { variety: (typeof lots)[0]["variety"] }) =>
     colours.length === 0 || colours.includes(lot.variety.colour);
+  const isColour = (lot: Pick<(typeof lots)[0], "crop" | "variety">) => isOfColour(lot) && isAsked(lot);
   const heldOf = (cutDay: number) => eventDay - cutDay;
   const isFresh = (cutDay: number, crop: Crop) => heldOf(cutDay) <= keptDays(crop, given)[1];
   const isReady = (cutDay: number) => heldOf(cutDay) >= leadDays;
   const total = (list: readonly { stems: number }[]) => list.reduce((sum, { stems }) => sum + stems, 0);
   const inReach = lots.filter((lot) => serves(lot) && isColour(lot) && isFresh(lot.day, lot.crop) && isReady(lot.day));
-  const free = surplus.filter(serves).map((row) => ({ ...row, isFresh: isFresh(row.cutDay, row.crop) }));
+  const free = surplus(match, 2027)
+    .filter(serves)
+    .map((row) => ({ ...row, isFresh: isFresh(row.cutDay, row.crop) }));
   const isNear = (cutDay: number) => Math.abs(heldOf(cutDay)) <= NEAR_DAYS;
   return {
     reachableStems: total(inReach),
     couldCover: {
-      otherColourStems: total(free.filter((row) => !isColour(row) && row.isFresh && isReady(row.cutDay))),
+      otherColourStems: total(
+        free.filter((row) => isAsked(row) && !isOfColour(row) && row.isFresh && isReady(row.cutDay)),
+      ),
+      otherKindStems: total(
+        free.filter((row) => !isAsked(row) && isOfColour(row) && row.isFresh && isReady(row.cutDay)),
+      ),
       heldLongerStems: total(
         free.filter((row) => isColour(row) && isReady(row.cutDay) && !row.isFresh && isNear(row.cutDay)),
       ),

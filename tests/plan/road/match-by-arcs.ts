@@ -6,6 +6,7 @@ import type { Variety } from "#lib/domain/records/variety";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { LinearProgramme } from "../../least-cost";
 import { asVariety } from "./as-variety";
+import { hasWhatIsAsked } from "./asked-of-a-stem";
 import { keptDays } from "./kept-days";
 import type { SpecNeed, SpecPlanting } from "./road-by-spec";
 
@@ -132,8 +133,9 @@ function middlePrice(crops: readonly Crop[], role: SpecNeed["role"]): number {
 }
 
 /** The crop's part of rule M2. */
-const takes = ({ role, cropId, cropOnly, booking }: SpecNeed, crop: Crop): boolean =>
+const takes = ({ role, cropId, cropOnly, asks, booking }: SpecNeed, crop: Crop): boolean =>
   crop.roles.includes(role) &&
+  hasWhatIsAsked(asks, crop) &&
   !booking.unacceptableCropIds.includes(crop.id) &&
   !(cropOnly && cropId !== null && cropId !== crop.id);
 
@@ -141,7 +143,7 @@ const takes = ({ role, cropId, cropOnly, booking }: SpecNeed, crop: Crop): boole
  * The price of what would be bought on the day that bought stems arrive, were nothing refused: the named crop, else the lower middle one by price of the
  * crops whose usual role it is, else of the other able ones, the first colour in which any is to be had; else the dearest; else a cent.
  */
-function priceOf({ crops, farm }: Snapshot, { cropId, cropOnly, role, colours, eventDay }: SpecNeed): number {
+function priceOf({ crops, farm }: Snapshot, { cropId, cropOnly, role, asks, colours, eventDay }: SpecNeed): number {
   const month = Number(toDay(eventDay - farm.leadDays).slice(5, 7));
   const named = crops.filter(({ id }) => id === cropId);
   const usual = crops.filter(({ usualRole }) => usualRole === role);
@@ -151,6 +153,7 @@ function priceOf({ crops, farm }: Snapshot, { cropId, cropOnly, role, colours, e
   for (const list of cropOnly ? [named] : [named, usual, able])
     for (const colour of colours.length > 0 ? colours : [null]) {
       const had = list
+        .filter((crop) => hasWhatIsAsked(asks, crop))
         .filter(({ buyInMonths }) => buyInMonths.length === 0 || buyInMonths.includes(month))
         .filter(({ buyInColours: sold }) => colour === null || sold.length === 0 || sold.includes(colour));
       if (had.length > 0) return prices(had)[Math.ceil(had.length / 2) - 1];

@@ -3,9 +3,11 @@ import { describe, expect, test } from "vitest";
 import { toDay } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { checkMatch, type Match } from "#lib/plan/road/match";
+import { surplus } from "#lib/plan/road/surplus";
 import { provenPlan } from "../../proven-plan";
 import { booking, crop, curve, day, focal, monthDay, planting, snapshot, variety } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
+import { hasWhatIsAsked } from "./asked-of-a-stem";
 import { keptDays } from "./kept-days";
 import { directMatch } from "./match-by-arcs";
 
@@ -57,12 +59,13 @@ describe("the hold window", () => {
       fc.property(anyFarm, (given) => {
         const { needs, supplies, servings } = matched(given);
         for (const { needIndex, supplyIndex, cutDay } of servings) {
-          const { role, booking, cropId, cropOnly, colours, eventDay } = needs[needIndex];
+          const { role, booking, cropId, cropOnly, asks, colours, eventDay } = needs[needIndex];
           const { crop, variety } = supplies[supplyIndex];
           const heldDays = eventDay - cutDay;
           expect(heldDays).toBeGreaterThanOrEqual(given.farm.leadDays);
           expect(heldDays).toBeLessThanOrEqual(keptDays(crop, given)[1]);
           expect(crop.roles).toContain(role);
+          expect(hasWhatIsAsked(asks, crop)).toBe(true);
           expect(booking.unacceptableCropIds).not.toContain(crop.id);
           expect(booking.unacceptableColours).not.toContain(variety.colour);
           if (cropOnly) expect(crop.id).toBe(cropId);
@@ -142,10 +145,10 @@ describe("who gets the stems", () => {
   test("[M4] in 200 farms no stem that could serve stays unused beside a gap that it fits", () => {
     fc.assert(
       fc.property(anyFarm, (given) => {
-        const { forecast, match, surplus } = provenPlan(given, 2027);
+        const { forecast, match } = provenPlan(given, 2027);
         expect(checkMatch(match)).toEqual([]);
         const { arcs, lots } = directMatch(given, forecast.plantings, match.needs);
-        const free = new Set(surplus.map(({ variety, cutDay }) => `${variety.id}/${cutDay}`));
+        const free = new Set(surplus(match, 2027).map(({ variety, cutDay }) => `${variety.id}/${cutDay}`));
         for (const { lot, need } of arcs)
           if (match.shortStems[need] > 0) expect(free.has(`${lots[lot].variety.id}/${lots[lot].day}`)).toBe(false);
       }),

@@ -18,7 +18,7 @@ describe("how many stems a need is", () => {
   });
 
   test("[N1] rounded up once: 7 pieces of half a stem are 4, not 7", () => {
-    const recipes = [recipe({ id: 1, lines: [{ role: "foliage", stemsPerPiece: 0.5, colours: "any" }] })];
+    const recipes = [recipe({ id: 1, lines: [{ role: "foliage", stemsPerPiece: 0.5, asks: [], colours: "any" }] })];
     expect(stemsOf(asked({ recipes, bookings: [booking({ id: 1, pieces: [pieces(1, 7)] })] }))).toEqual([
       ["foliage", 4],
     ]);
@@ -33,7 +33,7 @@ describe("how many stems a need is", () => {
 });
 
 test("100,000 pieces of 10,000 stems, four times over, are refused in words: 4,000,000,000 stems do not fit in 32 bits", () => {
-  const recipes = [recipe({ id: 1, lines: [{ role: "foliage", stemsPerPiece: 10_000, colours: "any" }] })];
+  const recipes = [recipe({ id: 1, lines: [{ role: "foliage", stemsPerPiece: 10_000, asks: [], colours: "any" }] })];
   const bookings = [booking({ id: 1, spareShare: 0, pieces: Array.from({ length: 4 }, () => pieces(1, 100_000)) })];
   expect(() => asked({ recipes, bookings })).toThrow(RangeError);
   const words =
@@ -81,8 +81,8 @@ describe("which lines make one need", () => {
       recipe({
         id: 1,
         lines: [
-          { role: "focal", stemsPerPiece: 1, colours: "palette" },
-          { role: "foliage", stemsPerPiece: 1, colours: "any" },
+          { role: "focal", stemsPerPiece: 1, asks: [], colours: "palette" },
+          { role: "foliage", stemsPerPiece: 1, asks: [], colours: "any" },
         ],
       }),
     ];
@@ -103,6 +103,7 @@ describe("which colours a recipe's line takes", () => {
   const lines = (["palette", "palette-or-neutral", "any"] as const).map((colours) => ({
     role: "filler" as const,
     stemsPerPiece: 1,
+    asks: [],
     colours,
   }));
   const coloursFor = (given: Partial<Booking>, ofPiece: readonly Colour[] = []) =>
@@ -171,8 +172,8 @@ test("[N1] [N2] [N3] in 200 farms the needs of a booking hold all its stems and 
         const stems = mine.reduce((sum, need) => sum + need.stems, 0);
         expect(stems).toBeGreaterThanOrEqual(wanted - 1e-6);
         expect(stems).toBeLessThan(wanted + mine.length + 1e-6);
-        const keys = mine.map(({ role, cropId, cropOnly, colours }) =>
-          JSON.stringify([role, cropId, cropOnly, colours]),
+        const keys = mine.map(({ role, cropId, cropOnly, asks, colours }) =>
+          JSON.stringify([role, cropId, cropOnly, asks, colours]),
         );
         expect(new Set(keys).size).toBe(keys.length);
       }

@@ -43,7 +43,7 @@ describe("what cannot be bought in", () => {
     const [one] = lacking({
       id: 1,
       eventOn: day("2027-08-14"),
-      stemLines: focal(5, { cropId: 1, cropOnly: true, colours: ["white"] }),
+      stemLines: focal(5, { cropId: 1, cropOnly: true, asks: [], colours: ["white"] }),
     });
     expect(one.otherMonth?.month).toBe(10);
     expect(one.otherCrop?.crop.name).toBe("Garden rose");

@@ -47,14 +47,14 @@ describe("a promise", () => {
   });
 
   test("[M9] it binds while the booking is confirmed, and no more stems than are asked for", () => {
-    const needs = [{ role: "focal" as const, cropId: null, cropOnly: false, colours: [], stems: 12 }];
+    const needs = [{ role: "focal" as const, cropId: null, cropOnly: false, asks: [], colours: [], stems: 12 }];
     const of = (status: Booking["status"]) => promisedStems(booking({ id: 1, status, promises: focal(20) }), needs);
     expect([of("confirmed"), of("held"), of("enquiry"), of("cancelled")]).toEqual([[12], [0], [0], [0]]);
   });
 
   test("[M9] it is for the need alike in colours first, then for one that takes those colours too, never for one that takes fewer", () => {
     const need = (colours: ("cream" | "blush" | "plum")[], stems: number, role: "focal" | "filler" = "focal") => ({
-      ...{ role, cropId: null, cropOnly: false, colours, stems },
+      ...{ role, cropId: null, cropOnly: false, asks: [], colours, stems },
     });
     const promises = focal(30, { colours: ["cream", "blush"] });
     const bound = (...needs: ReturnType<typeof need>[]) => promisedStems(booking({ id: 1, promises }), needs);

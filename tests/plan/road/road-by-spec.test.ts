@@ -45,8 +45,8 @@ const given = ({
   ...{ id: planting.id, cutDays, cutStems, usableStems, lostInFieldStems, lostToFrostStems },
 });
 
-const wants = ({ booking, role, cropId, cropOnly, colours, stems }: SpecNeed) =>
-  [booking.id, role, cropId, cropOnly, colours, stems] as const;
+const wants = ({ booking, role, cropId, cropOnly, asks, colours, stems }: SpecNeed) =>
+  [booking.id, role, cropId, cropOnly, asks, colours, stems] as const;
 
 describe("the road written a second time from the rules", () => {
   test("[F3] [F4] [N1] [M5] [M7] gives the demo's plan: every cut, every need, the cost and every stem short", async () => {

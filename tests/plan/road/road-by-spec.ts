@@ -5,8 +5,9 @@ import type { Crop } from "#lib/domain/records/crop";
 import type { Planting } from "#lib/domain/records/planting";
 import type { Variety } from "#lib/domain/records/variety";
 import type { Snapshot } from "#lib/domain/snapshot";
-import { type Colour, ROLES, type Role } from "#lib/domain/words";
+import { type Colour, ROLES, type Role, type StemAsk } from "#lib/domain/words";
 import { asVariety } from "./as-variety";
+import { inOrder } from "./asked-of-a-stem";
 import { firstCutBySpec, heatEndBySpec, shareBySpec } from "./bloom-by-spec";
 import { findUsable } from "./usable-by-spec";
 
@@ -155,6 +156,7 @@ export type SpecNeed = {
   readonly role: Role;
   readonly cropId: number | null;
   readonly cropOnly: boolean;
+  readonly asks: readonly StemAsk[];
   readonly colours: readonly Colour[];
   readonly stems: number;
 };
@@ -171,7 +173,7 @@ function asked(snapshot: Snapshot, booking: Booking): SpecNeed[] {
   const lines = [
     ...booking.pieces.flatMap(({ recipeId, pieceCount, colours }) =>
       theOne(snapshot.recipes, recipeId).lines.map((line) => ({
-        ...{ role: line.role, cropId: null, cropOnly: false },
+        ...{ role: line.role, cropId: null, cropOnly: false, asks: line.asks },
         colours: coloursBySpec(line.colours, colours, booking),
         times: [pieceCount, line.stemsPerPiece] as const,
       })),
@@ -179,23 +181,24 @@ function asked(snapshot: Snapshot, booking: Booking): SpecNeed[] {
     ...booking.stemLines.map(({ stemCount, ...line }) => ({ ...line, times: [1, stemCount] as const })),
   ];
   const keyOf = (line: (typeof lines)[number]) =>
-    JSON.stringify([ROLES.indexOf(line.role), line.colours, line.cropId, line.cropOnly]);
+    JSON.stringify([ROLES.indexOf(line.role), line.colours, line.cropId, line.cropOnly, inOrder(line.asks)]);
   const kinds = [...new Set(lines.map(keyOf))].map((key) => lines.filter((line) => keyOf(line) === key));
   return kinds
     .map((alike) => {
-      const { role, cropId, cropOnly, colours } = alike[0];
+      const { times: _, asks, ...line } = alike[0];
       // Fractions to 40 places: a product of three numbers of floating point has no more.
       const stems = alike.reduce((sum, { times: [count, each] }) => sum + scaled(count, 20) * scaled(each, 20), 0n);
       const top = stems * (scaled(1, 20) + scaled(booking.spareShare, 20));
       const whole = (top + 10n ** 60n - 1n) / 10n ** 60n;
-      return { booking, eventDay: toDayNumber(booking.eventOn), role, cropId, cropOnly, colours, stems: Number(whole) };
+      return { booking, eventDay: toDayNumber(booking.eventOn), ...line, asks: inOrder(asks), stems: Number(whole) };
     })
     .sort(
       (a, b) =>
         ROLES.indexOf(a.role) - ROLES.indexOf(b.role) ||
         compared(a.colours.join(), b.colours.join()) ||
         (a.cropId ?? 0) - (b.cropId ?? 0) ||
-        Number(a.cropOnly) - Number(b.cropOnly),
+        Number(a.cropOnly) - Number(b.cropOnly) ||
+        compared(a.asks.join(), b.asks.join()),
     );
 }
 

@@ -51,7 +51,7 @@ describe("what falls short", () => {
   });
 
   test("[T9] where only dahlias will do, a rose is offered as another crop, and a dahlia of another colour before it", () => {
-    const only = booking({ id: 1, stemLines: focal(20, { cropId: 1, cropOnly: true, colours: ["blush"] }) });
+    const only = booking({ id: 1, stemLines: focal(20, { cropId: 1, cropOnly: true, asks: [], colours: ["blush"] }) });
     const swaps = firstSwaps(garden({ bookings: [only] }));
     expect(swaps.map(({ crop: { name }, isOtherCrop }) => [name, isOtherCrop])).toEqual([
       ["Dahlia", false],

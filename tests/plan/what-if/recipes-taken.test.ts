@@ -18,7 +18,7 @@ const asBefore = (row: Recipe): Recipe => ({
 
 const bridal = {
   name: "Bridal bouquet",
-  lines: [{ role: "filler" as const, stemsPerPiece: 6, colours: "any" as const }],
+  lines: [{ role: "filler" as const, stemsPerPiece: 6, asks: [], colours: "any" as const }],
 };
 const now = [
   {

@@ -32,7 +32,7 @@ describe("bookings still to come", () => {
   });
 
   function focal(stemCount: number) {
-    return [{ role: "focal" as const, cropId: null, cropOnly: false, colours: [], stemCount }];
+    return [{ role: "focal" as const, cropId: null, cropOnly: false, asks: [], colours: [], stemCount }];
   }
 
   test("[K12] two of the 25 free Saturdays from 20 April to 18 October 2027: the 7th and the 19th, each like the nearest booking of this season or the last, as enquiries", () => {

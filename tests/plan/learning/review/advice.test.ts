@@ -25,7 +25,7 @@ const reviewOf = (id: number, used: number) => ({
 
 /** The same events, asked as ten bouquets of ten. */
 const bouquets = (used: readonly number[]): Snapshot => {
-  const recipes = [recipe({ id: 1, lines: [{ role: "focal", stemsPerPiece: 10, colours: "palette" }] })];
+  const recipes = [recipe({ id: 1, lines: [{ role: "focal", stemsPerPiece: 10, asks: [], colours: "palette" }] })];
   const pieces = [{ recipeId: 1, pieceCount: 10, colours: [] }];
   return lines(used, {
     recipes,

@@ -1,0 +1,3 @@
+ALTER TABLE `recipe_line` ADD COLUMN `asks` text DEFAULT '[]' NOT NULL CONSTRAINT "recipe_line_asks" CHECK(CASE WHEN json_valid(asks) THEN json_type(asks) = 'array' ELSE 0 END);--> statement-breakpoint
+ALTER TABLE `booking_stem_line` ADD COLUMN `asks` text DEFAULT '[]' NOT NULL CONSTRAINT "booking_stem_line_asks" CHECK(CASE WHEN json_valid(asks) THEN json_type(asks) = 'array' ELSE 0 END);--> statement-breakpoint
+ALTER TABLE `booking_promise` ADD COLUMN `asks` text DEFAULT '[]' NOT NULL CONSTRAINT "booking_promise_asks" CHECK(CASE WHEN json_valid(asks) THEN json_type(asks) = 'array' ELSE 0 END);
