@@ -4,7 +4,7 @@ import { mondayOf } from "#lib/domain/day";
 import { replay } from "#lib/plan/road/replay";
 import { winterBeds } from "#lib/plan/winter/beds";
 import { keepingTime } from "#lib/plan/winter/keeping-time";
-import { sampledInWords, tooFewYearsInWords } from "#lib/plan/words/replay-words";
+import { notSampledInWords, sampledInWords, tooFewYearsInWords } from "#lib/plan/words/replay-words";
 import { today } from "../clock";
 import { SeasonLine } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
@@ -50,7 +50,9 @@ export default async function KeepOrDigPage() {
               keptNowIds: kept,
               board: boardOf(year, kept),
               blooms: bedBlooms(snapshot, year, beds),
-              sampled: sampledInWords(replay(snapshot, year), tooFewYearsInWords(snapshot)),
+              sampled:
+                sampledInWords(replay(snapshot, year), tooFewYearsInWords(snapshot)) +
+                notSampledInWords(snapshot, year),
               thisMonday: mondayOf(today()),
               isOver: keepingTime(snapshot, beds, year, today()) === "over",
             }}

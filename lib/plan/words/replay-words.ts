@@ -1,4 +1,4 @@
-import { inShort, toDay } from "#lib/domain/day";
+import { inShort, toDay, yearOf } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { LEAST_RECORDED_YEARS } from "#lib/domain/weather";
 import type { Grown } from "#lib/plan/road/grown";
@@ -39,6 +39,16 @@ export const sampledInWords = (replay: Replay | null, tooFewYears: string | null
           .filter(Boolean)
           .join(" ")
   } A thousand of them are the same ones with these beds kept and with every bed dug.`;
+
+/** Why what was recorded of a season is not in its sampled ones, in a sentence after them; empty while nothing of it is recorded. */
+export const notSampledInWords = (
+  { cuts, budLooks }: Pick<Snapshot, "cuts" | "budLooks">,
+  seasonYear: number,
+): string =>
+  cuts.some(({ cutOn }) => yearOf(cutOn) === seasonYear) ||
+  budLooks.some(({ lookedOn }) => yearOf(lookedOn) === seasonYear)
+    ? ` They are whole seasons, moved by what ${seasonYear} has shown where the plan goes by that; what was cut so far is in none of them.`
+    : "";
 
 /** Where the frost of sampled seasons comes from, as the sentence goes on. */
 const withFrost = ({ frostDaysLate }: Replay): string =>

@@ -5,7 +5,7 @@ import { toDayNumber } from "#lib/domain/day";
 import { type Grown, grown } from "#lib/plan/road/grown";
 import type { Replay } from "#lib/plan/road/replay";
 import { firstDayOf } from "#lib/plan/road/usual-year";
-import { replayInWords, sampledInWords, tooFewYearsInWords } from "#lib/plan/words/replay-words";
+import { notSampledInWords, replayInWords, sampledInWords, tooFewYearsInWords } from "#lib/plan/words/replay-words";
 import { day, farm, snapshot } from "../../small-farm";
 
 const row: Grown = { ...grown(snapshot(), 2027)[0], firstCut: toDayNumber(day("2027-06-05")) };
@@ -52,4 +52,11 @@ test("[Y1] fewer than ten whole years say that the spread is assumed; a farm wit
   expect(tooFewYearsInWords({ farm: farm(), weather: years(6) })).toBeNull();
   expect(tooFewYearsInWords({ farm: farm({ climate }), weather: null })).toBeNull();
   expect(sampledInWords(null, words(6))).toContain("from their spreads. That is assumed: 6 years");
+});
+
+test("that nothing cut so far is in a sampled season is said once something of it is recorded", () => {
+  const look = { id: 1, bedId: 1, varietyId: 1, lookedOn: day("2027-06-02"), sign: "late" as const, daysToCut: null };
+  expect(notSampledInWords({ cuts: [], budLooks: [] }, 2027)).toBe("");
+  expect(notSampledInWords({ cuts: [], budLooks: [look] }, 2028)).toBe("");
+  expect(notSampledInWords({ cuts: [], budLooks: [look] }, 2027)).toContain("what was cut so far is in none of them");
 });
