@@ -1,8 +1,9 @@
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { toDayNumber } from "#lib/domain/day";
-import { bloomCurveSchema } from "#lib/domain/records/curve";
+import { type BloomCurve, bloomCurveSchema } from "#lib/domain/records/curve";
 import { weatherOfDays } from "#lib/domain/records/weather-day";
-import { canLearn, lessonOf } from "../../app/farm/weather/learn/lesson";
+import { firstCutsOnRecord } from "#lib/plan/learning/first-cuts-on-record";
+import { lessonOf } from "../../app/farm/weather/learn/lesson";
 import { demoSnapshot } from "../../demo/demo-snapshot";
 import { day } from "../small-farm";
 
@@ -17,7 +18,7 @@ function lesson(from: string, to: string, firstCuts: readonly string[]) {
       lowC: 5,
     })),
   );
-  const curve = snapshot.curves.find(canLearn);
+  const curve = snapshot.curves.find(({ anchor }) => anchor.kind === "day-of-year");
   return lessonOf({ ...snapshot, weather }, curve?.id ?? 0, firstCuts.join("\n"));
 }
 
@@ -57,5 +58,54 @@ test("more first cuts than are read are refused, since the last of them would go
   expect(spaced(8001 - letters)).toMatchObject({
     ok: false,
     because: expect.stringMatching(/longer than 8,000 letters/),
+  });
+});
+
+describe("a curve of days after planting", () => {
+  const june = demoSnapshot(2027, day("2027-10-20"));
+  const curveOf = (crop: string, treatment: string) => {
+    const cropId = june.crops.find(({ name }) => name === crop)?.id;
+    const found = june.curves.find((row) => row.cropId === cropId && row.treatment === treatment);
+    if (!found) throw new RangeError(`${crop} has no curve of ${treatment}`);
+    return found;
+  };
+  const typed = (curve: BloomCurve) =>
+    firstCutsOnRecord(june, curve)
+      .map(({ plantedOn, firstCut }) => `${plantedOn} ${firstCut}`)
+      .join("\n");
+
+  test("learns from the first blooms on record of the demo's three seasons, told by warmth or by their mean, whichever errs less, and the farm can be read with it", () => {
+    for (const [crop, treatment] of [
+      ["Dahlia", "spring-planted"],
+      ["Zinnia", "field"],
+      ["Snapdragon", "field"],
+      ["Gladiolus", "field"],
+    ]) {
+      const curve = curveOf(crop, treatment);
+      const learned = lessonOf(june, curve.id, typed(curve));
+      if (!learned.ok || !("planted" in learned)) throw new Error(`${crop}: ${JSON.stringify(learned)}`);
+      expect(learned.leftOut).toEqual([]);
+      const { clockErrorDays, meanErrorDays } = learned.planted;
+      if (clockErrorDays !== null) expect(clockErrorDays).toBeLessThan(meanErrorDays);
+      for (const one of [learned.byMean, learned.byClock])
+        if (one) {
+          expect(bloomCurveSchema.safeParse(one).success).toBe(true);
+          expect(one.anchor.kind).toBe("days-after-planting");
+        }
+    }
+  });
+
+  test("needs planting days, three of them, of two years", () => {
+    const { id } = curveOf("Zinnia", "field");
+    expect(lessonOf(june, id, "2025-07-20\n2026-07-22\n2024-07-20")).toMatchObject({
+      ok: false,
+      because: expect.stringMatching(/with their planting days .* there are 0 of 0/),
+      leftOut: expect.arrayContaining([expect.stringMatching(/20 July 2025: write the planting day before it/)]),
+    });
+    const oneYear = "2025-05-12 2025-07-03\n2025-06-15 2025-08-01\n2025-07-06 2025-08-23";
+    expect(lessonOf(june, id, oneYear)).toMatchObject({
+      ok: false,
+      because: expect.stringMatching(/of two years or more, and there are 3 of 1/),
+    });
   });
 });

@@ -35,3 +35,26 @@ test("a year in which nobody had a thermometer is named by its line, and the res
 test("other columns are refused with the names that are needed", () => {
   expect(readFirstCuts("a,b\n1,2\n").problems).toEqual([{ line: 1, message: "the columns are year and first_cut" }]);
 });
+
+test("planting days stand before the first cut, in a column or typed; each planting of a year is a row of its own", () => {
+  const read = [
+    { year: 2021, plantedOn: "2021-04-20", firstCut: "2021-07-01" },
+    { year: 2021, plantedOn: "2021-05-25", firstCut: "2021-07-20" },
+    { year: 2022, firstCut: "2022-07-05" },
+  ];
+  const column =
+    "year,first_cut,planted_on\n2021,2021-07-01,2021-04-20\n2021,2021-07-20,2021-05-25\n2022,2022-07-05,\n";
+  expect(readFirstCuts(column)).toEqual({ rows: read, problems: [] });
+  expect(readFirstCuts("2021-04-20 2021-07-01\n2021 2021-05-25, 2021-07-20\n2022-07-05")).toEqual({
+    rows: read,
+    problems: [],
+  });
+  const wrong = readFirstCuts(
+    "2021-07-01 2021-04-20\n2021-04-20 2021-07-01\n2021-04-20 2021-07-09\n2021-07-02\n2021-07-03",
+  );
+  expect(wrong.rows.length).toBe(3);
+  expect(wrong.problems).toEqual([
+    { line: 1, message: "the planting day is not before the first cut" },
+    { line: 5, message: "2021 stands a second time" },
+  ]);
+});

@@ -11,9 +11,13 @@ export type UnusableFirstCut = { readonly year: number } & (
   | { readonly kind: "no-weather"; readonly missingDayCount: number }
 );
 
-/** First cuts with the weather of their seasons, what was left out of them, and the days that were filled with what is usual, by year. */
-type RecordedSeasonsFound = {
+/**
+ * First cuts with the weather of their seasons, each beside the row that it was read from, what was left out of them, and the days that were filled with what is
+ * usual, by year.
+ */
+type RecordedSeasonsFound<Row> = {
   readonly seasons: readonly BloomSeason[];
+  readonly rows: readonly Row[];
   readonly leftOut: readonly UnusableFirstCut[];
   readonly filledDayCounts: ReadonlyMap<number, number>;
 };
@@ -26,16 +30,18 @@ const MOST_MISSING_DAYS = 31;
  * @param usualYears  the years whose mean fills missing days
  * @throws RangeError if some fortnight of the year has no recorded day in any of `usualYears`
  */
-export function recordedSeasons(
+export function recordedSeasons<Row extends RecordedFirstCut>(
   weather: DailyWeather,
-  firstCuts: readonly RecordedFirstCut[],
+  firstCuts: readonly Row[],
   usualYears: readonly number[],
-): RecordedSeasonsFound {
+): RecordedSeasonsFound<Row> {
   const usual = usualWarmth(weather, usualYears);
   const filledDayCounts = new Map<number, number>();
   const leftOut: UnusableFirstCut[] = [];
   const seasons: BloomSeason[] = [];
-  for (const { year, firstCut } of [...firstCuts].sort((a, b) => a.year - b.year)) {
+  const rows: Row[] = [];
+  for (const row of [...firstCuts].sort((a, b) => a.year - b.year)) {
+    const { year, firstCut } = row;
     const { filledDayCount, ...warmth } = warmthOfSeason(weather, year, usual);
     const index = indexOfDay(firstCut, warmth);
     const missing = missingUntil(weather, warmth.firstDay, index);
@@ -44,9 +50,10 @@ export function recordedSeasons(
     else {
       if (filledDayCount) filledDayCounts.set(year, filledDayCount);
       seasons.push({ ...warmth, firstCutIndex: index });
+      rows.push(row);
     }
   }
-  return { seasons, leftOut, filledDayCounts };
+  return { seasons, rows, leftOut, filledDayCounts };
 }
 
 function missingUntil(weather: DailyWeather, firstDay: number, lastIndex: number): number {

@@ -10,8 +10,11 @@ import { LessonFound } from "./lesson-found";
 
 type Asked = { readonly curve: string; readonly dates: string };
 
+/** A curve to choose: whether it counts from planting, and the first blooms that were noted of it, each a line as it is typed. */
+type Choice = Option & { readonly isPlanted: boolean; readonly onRecord: readonly string[] };
+
 /** First cuts as they are typed or lie in a file, and what they teach of a curve. */
-export function LearnForm({ choices, units }: { choices: readonly Option[]; units: Units }) {
+export function LearnForm({ choices, units }: { choices: readonly Choice[]; units: Units }) {
   const [curve, setCurve] = useState("");
   const [dates, setDates] = useState("");
   const [found, setFound] = useState<{ readonly asked: Asked; readonly lesson: Lesson | null } | null>(null);
@@ -29,6 +32,7 @@ export function LearnForm({ choices, units }: { choices: readonly Option[]; unit
       form.set("dates", dates);
       setFound({ asked: { curve, dates }, lesson: await answered(learnFirstCuts(null, form)) });
     });
+  const chosen = choices.find(({ value }) => value === curve);
   const isCurrent = found !== null && found.asked.curve === curve && found.asked.dates === dates;
   return (
     <>
@@ -58,8 +62,16 @@ export function LearnForm({ choices, units }: { choices: readonly Option[]; unit
             aria-describedby={`${id}-hint`}
           />
           <p className="hint" id={`${id}-hint`}>
-            As days, such as 2024-06-05.
+            {chosen?.isPlanted
+              ? "The day they were set out and the first cut, such as 2024-05-20 2024-07-22."
+              : "As days, such as 2024-06-05."}
           </p>
+          {chosen && chosen.onRecord.length > 0 && (
+            <button type="button" className="quiet" onClick={() => setDates(chosen.onRecord.join("\n"))}>
+              Use {chosen.onRecord.length === 1 ? "the first bloom" : `the ${chosen.onRecord.length} first blooms`} on
+              record
+            </button>
+          )}
         </div>
       </div>
       <div className="actions">

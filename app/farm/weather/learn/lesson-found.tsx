@@ -1,8 +1,10 @@
 import { monthDayInShort } from "#lib/domain/day";
+import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Units } from "#lib/domain/words";
 import { monthDayAt } from "#lib/plan/learning/bloom-season";
 import type { KnownPoint } from "#lib/plan/learning/known-point";
-import { lessonInWords } from "#lib/plan/words/lesson-words";
+import type { PlantedPoint, ToldPlanting } from "#lib/plan/learning/planted-point";
+import { lessonInWords, plantedLessonInWords } from "#lib/plan/words/lesson-words";
 import { Form } from "../../../ui/form.client";
 import { type Column, Table } from "../../../ui/table";
 import { adoptLesson } from "./learn-actions";
@@ -27,10 +29,12 @@ export function LessonFound({ lesson, asked, units }: Props) {
         <LeftOut lines={lesson.leftOut} />
       </div>
     );
-  const { point, byClock, byMean, needsClimate, leftOut } = lesson;
+  const { byClock, byMean, needsClimate, leftOut } = lesson;
   return (
     <>
-      <p className="lead">{lessonInWords(point, units)}</p>
+      <p className="lead">
+        {"planted" in lesson ? plantedLessonInWords(lesson.planted, units) : lessonInWords(lesson.point, units)}
+      </p>
       {needsClimate && (
         <p className="notice">
           A clock of warmth needs the usual year of your place: choose <a href="/farm">a climate</a> first, then look
@@ -38,31 +42,23 @@ export function LessonFound({ lesson, asked, units }: Props) {
         </p>
       )}
       <div className="row">
-        {byClock && byClock.anchor.kind === "day-of-year" && (
+        {byClock && (
           <Form
             action={adoptLesson}
-            submit={`Let warmth tell it: ${monthDayInShort(byClock.anchor.firstCut)} in a usual year`}
+            submit={`Let warmth tell it: ${knownCut(byClock)} in a usual year`}
             label="Take the clock of warmth"
             hidden={{ ...asked, choice: "clock" }}
           />
         )}
-        {byMean.anchor.kind === "day-of-year" && (
-          <Form
-            action={adoptLesson}
-            submit={`Take the mean day, ${monthDayInShort(byMean.anchor.firstCut)}`}
-            label="Take the mean day"
-            hidden={{ ...asked, choice: "mean" }}
-            isQuiet={byClock !== null}
-          />
-        )}
+        <Form
+          action={adoptLesson}
+          submit={`Take the mean ${"planted" in lesson ? "of them" : "day"}, ${knownCut(byMean)}`}
+          label="Take the mean day"
+          hidden={{ ...asked, choice: "mean" }}
+          isQuiet={byClock !== null}
+        />
       </div>
-      <Table
-        caption="Each year as the others tell it"
-        columns={COLUMNS.filter(({ head }) => point.clock !== null || !head.startsWith("By warmth"))}
-        rows={point.told}
-        keyOf={({ year }) => year}
-        isNarrow
-      />
+      {"planted" in lesson ? <PlantedTable point={lesson.planted} /> : <YearTable point={lesson.point} />}
       {leftOut.length > 0 && (
         <div className="small">
           <p>Left out:</p>
@@ -72,6 +68,20 @@ export function LessonFound({ lesson, asked, units }: Props) {
     </>
   );
 }
+
+/** "5 Jun", or "62 days after planting" */
+const knownCut = ({ anchor }: BloomCurve): string =>
+  anchor.kind === "day-of-year" ? monthDayInShort(anchor.firstCut) : `${anchor.days} days after planting`;
+
+const YearTable = ({ point }: { point: KnownPoint }) => (
+  <Table
+    caption="Each year as the others tell it"
+    columns={COLUMNS.filter(({ head }) => point.clock !== null || head !== "By warmth")}
+    rows={point.told}
+    keyOf={({ year }) => year}
+    isNarrow
+  />
+);
 
 type Told = KnownPoint["told"][number];
 
@@ -95,6 +105,26 @@ const COLUMNS: readonly Column<Told>[] = [
     cell: ({ byClockIndex, recordedIndex }) => byClockIndex !== null && told(byClockIndex, recordedIndex),
   },
   { head: "By the mean day", cell: ({ byMeanIndex, recordedIndex }) => told(byMeanIndex, recordedIndex) },
+];
+
+const PlantedTable = ({ point }: { point: PlantedPoint }) => (
+  <Table
+    caption="Each planting as the other years tell it"
+    columns={PLANTED_COLUMNS.filter(({ head }) => point.clock !== null || head !== "By warmth")}
+    rows={point.told}
+    keyOf={(row) => point.told.indexOf(row)}
+    isNarrow
+  />
+);
+
+const PLANTED_COLUMNS: readonly Column<ToldPlanting>[] = [
+  { head: "Planted", kind: "name", cell: ({ year, plantedIndex }) => `${dayAt(plantedIndex)}, season ${year}` },
+  { head: "First cut", cell: ({ recordedIndex }) => dayAt(recordedIndex) },
+  {
+    head: "By warmth",
+    cell: ({ byClockIndex, recordedIndex }) => byClockIndex !== null && told(byClockIndex, recordedIndex),
+  },
+  { head: "By the mean days", cell: ({ byMeanIndex, recordedIndex }) => told(byMeanIndex, recordedIndex) },
 ];
 
 const LeftOut = ({ lines }: { lines: readonly string[] }) => (

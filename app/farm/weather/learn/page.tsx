@@ -1,22 +1,26 @@
 import type { Metadata } from "next";
 import { TREATMENT_WORDS } from "#lib/domain/words";
+import { firstCutsOnRecord } from "#lib/plan/learning/first-cuts-on-record";
 import { loadFarm } from "../../../load";
 import { FarmTabs } from "../../farm-tabs";
 import { LearnForm } from "./learn-form.client";
-import { canLearn } from "./lesson";
 
 export const metadata: Metadata = { title: "Learn from first cuts" };
 
 /** First cuts that the grower wrote down, with the weather of their years, teach a curve when it begins. */
 export default function LearnPage() {
-  const { farm, weather, curves, crops, varieties } = loadFarm();
+  const snapshot = loadFarm();
+  const { farm, weather, curves, crops, varieties } = snapshot;
   const nameOf = new Map(
     [...crops, ...varieties.map((row) => ({ ...row, id: -row.id }))].map(({ id, name }) => [id, name]),
   );
   const choices = curves
-    .filter((curve) => curve.plantingId === null && canLearn(curve))
-    .map(({ id, cropId, varietyId, treatment }) => ({
+    .filter(({ plantingId }) => plantingId === null)
+    .map((curve) => ({ ...curve, onRecord: firstCutsOnRecord(snapshot, curve) }))
+    .map(({ id, cropId, varietyId, treatment, anchor, onRecord }) => ({
       value: String(id),
+      isPlanted: anchor.kind === "days-after-planting",
+      onRecord: onRecord.map(({ plantedOn, firstCut }) => `${plantedOn} ${firstCut}`),
       label: [nameOf.get(cropId), varietyId && nameOf.get(-varietyId), TREATMENT_WORDS[treatment]]
         .filter(Boolean)
         .join(", "),
@@ -38,8 +42,8 @@ export default function LearnPage() {
         <>
           <p>
             Three first cuts or more, one a year, say whether a crop follows warmth, and from which day and degree. Each
-            is told by what the others teach, so the errors are honest. Nothing changes before you take it. Crops that
-            are planted anew each year follow their planting day: their own curve says how.
+            is told by what the other years teach, so the errors are honest. Nothing changes before you take it. A crop
+            that is planted anew each year needs its planting days too: three plantings or more, of two years or more.
           </p>
           <LearnForm choices={choices} units={farm.units} />
         </>
