@@ -22,6 +22,7 @@ export const DESIGNER_ROUTES = [
   "/bookings/[id]",
   "/bookings/coverage",
   "/bookings/new",
+  "/bookings/review",
   "/calendar/[key]",
   "/changes",
   "/dates",
@@ -60,4 +61,6 @@ export const DESIGNER_ACTIONS = [
   "rememberColour",
   "reopenBooking",
   "saveBooking",
+  "saveReview",
+  "takeBackReview",
 ];
