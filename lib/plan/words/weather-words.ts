@@ -38,7 +38,7 @@ export function earlyInWords(daysEarly: number): string {
   return `${countOf(Math.abs(daysEarly), "day")} ${daysEarly > 0 ? "early" : "late"}`;
 }
 
-/** "Warmth to 9 Jun: 412 degree days above 50 °F since 1 January, usually 380. The season runs 3 days early by it." */
+/** "Warmth to 9 Jun: 412 degree days above 50 °F since 1 January, usually 380: 3 days early." */
 export function seasonHeatInWords(
   { through, reached, usual, daysEarly, missingDayCount }: SeasonHeat,
   units: Units,
@@ -49,7 +49,7 @@ export function seasonHeatInWords(
     missingDayCount > 0
       ? ` ${countOf(missingDayCount, "day")} not recorded ${forCount(missingDayCount, "counts", "count")} as usual.`
       : "";
-  return `Warmth to ${inShort(toDay(through))}: ${shown(reached)} degree days above ${base} since 1 January, usually ${shown(usual)}. By it the season runs ${earlyInWords(daysEarly)}.${missing}`;
+  return `Warmth to ${inShort(toDay(through))}: ${shown(reached)} degree days above ${base} since 1 January, usually ${shown(usual)}: ${earlyInWords(daysEarly)}.${missing}`;
 }
 
 /** "14 new days, up to 9 Jun 2027" */
