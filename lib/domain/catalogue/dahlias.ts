@@ -2,12 +2,12 @@ import type { BareCrop } from "#lib/domain/catalogue-types";
 import { COMMON_PRACTICE } from "#lib/domain/sourced";
 import { DAISY_FAMILY } from "./cautions";
 import { afterPlanting, curve, onDay } from "./curve";
-import { memory, ourReading, practice, publishedIn } from "./marked";
+import { memory, ourReading, ourReadingOf, practice } from "./marked";
 
 const REPLANTED_GROUNDS = {
-  timingOrigin: publishedIn("ASCFG-2018VT"),
-  yieldOrigin: publishedIn("ASCFG-2018DT"),
-  note: "13 weeks from planting to first cut, Blacksburg, Virginia, zone 6b. Close to 10 stems per plant on average, some farms 30 (ASCFG-2018DT); the split over the weeks is from memory.",
+  timingOrigin: ourReadingOf("ASCFG-2018VT"),
+  yieldOrigin: ourReadingOf("ASCFG-2018DT"),
+  note: "13 weeks from planting to first cut are published for Blacksburg, Virginia, zone 6b; that zone 7a is alike is our reading. Close to 10 stems per plant is the published mean of two kinds on many farms, some 30 (ASCFG-2018DT); the split over the weeks is from memory.",
 };
 
 const KEPT_GROUNDS = {

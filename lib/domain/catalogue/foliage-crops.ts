@@ -1,6 +1,6 @@
 import type { BareCrop } from "#lib/domain/catalogue-types";
 import { afterPlanting, curve, onDay, steady } from "./curve";
-import { GENERAL_HOLD_DAYS, memory, practice, published } from "./marked";
+import { GENERAL_HOLD_DAYS, memory, ourReading, practice } from "./marked";
 
 /** Greens: frame, cover and drape. */
 export const FOLIAGE_CROPS: readonly BareCrop[] = [
@@ -12,8 +12,8 @@ export const FOLIAGE_CROPS: readonly BareCrop[] = [
     usualRole: "foliage",
     tender: false,
     overwinters: false,
-    // The shorter of two tested durations, 2 and 4 weeks, both without damage.
-    holdDays: published(14, "FORREST-1991"),
+    // The shorter of two tested durations, 2 and 4 weeks, both without damage: to plan for two is our choice.
+    holdDays: ourReading(14, "FORREST-1991"),
     fieldDays: memory(21),
     bunchStems: practice(10),
     bucketStems: memory(40),

@@ -2,7 +2,7 @@ import type { BareCrop } from "#lib/domain/catalogue-types";
 import { COMMON_PRACTICE } from "#lib/domain/sourced";
 import { BUTTERCUP_FAMILY, IRRITANT_SAP, POISONOUS, SHARED_WATER, SKIN_ALLERGY } from "./cautions";
 import { afterPlanting, curve, onDay } from "./curve";
-import { memory, ourReadingOf, practice, published } from "./marked";
+import { memory, ourReading, ourReadingOf, practice, published } from "./marked";
 
 /** Faces of spring: from bulbs, corms, crowns and roots that are in the ground before the season. */
 export const SPRING_CROPS: readonly BareCrop[] = [
@@ -88,8 +88,8 @@ export const SPRING_CROPS: readonly BareCrop[] = [
     fieldDays: memory(3),
     bunchStems: published(10, "ANEM-2023"),
     bucketStems: memory(100),
-    // The top of 1 to 2 dollars a stem, Boston terminal market, 2021.
-    buyInCents: published(200, "ANEM-2023"),
+    // The top of 10 to 20 dollars a bunch of 10, Boston terminal market, 2021: a stem's price is our division.
+    buyInCents: ourReading(200, "ANEM-2023"),
     cutStage: "Fully coloured, a quarter to half open, before pollen sheds",
     cautions: [BUTTERCUP_FAMILY],
     curves: [
@@ -155,7 +155,8 @@ export const SPRING_CROPS: readonly BareCrop[] = [
     usualRole: "secondary",
     tender: false,
     overwinters: false,
-    holdDays: published(2, "NARC-STORE"),
+    // Measured on one species (Narcissus tazetta).
+    holdDays: ourReading(2, "NARC-STORE"),
     fieldDays: memory(2),
     bunchStems: practice(10),
     bucketStems: memory(100),
