@@ -15,3 +15,13 @@ export const anyReview = fc
     ...counted,
     thrownAwayStems: Math.floor(thrownAway * (counted.cutStems + counted.boughtStems)),
   }));
+
+/** What a curve has learned of recorded seasons. */
+export const anyLearned = fc.array(
+  fc.record({
+    fromSeason: fc.integer({ min: 1990, max: 2200 }),
+    laterDays: fc.integer({ min: -60, max: 60 }),
+    yieldFactor: fc.integer({ min: 5, max: 500 }).map((hundredths) => hundredths / 100),
+  }),
+  { maxLength: 2 },
+);

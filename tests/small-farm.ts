@@ -125,7 +125,7 @@ export const curve = (given: Partial<BloomCurve> = {}): BloomCurve => ({
   ...BY_CALENDAR,
   ...BY_WEEKS,
   sowingDays: null,
-  laterDays: 0,
+  ...{ laterDays: 0, learned: [] },
   shareByAge: [],
   lateLossShare: null,
   heatOrigin: FROM_MEMORY,

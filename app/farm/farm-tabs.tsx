@@ -6,6 +6,7 @@ const TABS = [
   { href: "/farm/weather", name: "Weather" },
   { href: "/farm/crops", name: "Crops" },
   { href: "/farm/what-changed", name: "What changed" },
+  { href: "/farm/year-end", name: "Year’s end" },
   { href: "/farm/recipes", name: "Recipes" },
   { href: "/farm/cooler", name: "Cooler" },
   { href: "/farm/files", name: "Files" },

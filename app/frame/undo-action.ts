@@ -10,7 +10,7 @@ import { SaveRefused, type Saving, saving } from "#db/journal/saving";
 import { saveOf } from "../action";
 import { sentForm } from "../door/sent-form";
 import { farmDatabase } from "../load";
-import { HOMES } from "../people/allowed";
+import { HOMES } from "../people/homes";
 import { roleNow } from "../people/who";
 import { rememberOwnSave } from "./own-save";
 

@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
 import { redirect } from "next/navigation";
-import { HOMES } from "../people/allowed";
+import { HOMES } from "../people/homes";
 import { roleNow } from "../people/who";
 
 export const metadata: Metadata = { title: "For the owner" };

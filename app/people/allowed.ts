@@ -8,14 +8,6 @@ const DESIGNER: Beside = ["designer"];
 const SIGNED_IN: Beside = ["helper", "designer"];
 const EVERYBODY: Beside = ["helper", "designer", "stranger"];
 
-/** Where each role begins. */
-export const HOMES: Readonly<Record<Role, string>> = {
-  owner: "/",
-  helper: "/today",
-  designer: "/bookings",
-  stranger: "/sign-in",
-};
-
 /** Every page and route of the tool, and who beside the owner may open it. What is not here is open to nobody but the owner. */
 export const ROUTES: Readonly<Record<string, Beside>> = {
   "/": OWNER_ALONE,
@@ -59,6 +51,7 @@ export const ROUTES: Readonly<Record<string, Beside>> = {
   "/farm/what-changed": OWNER_ALONE,
   "/farm/what-changed/effects": OWNER_ALONE,
   "/farm/winter": OWNER_ALONE,
+  "/farm/year-end": OWNER_ALONE,
   "/join/[code]": EVERYBODY,
   "/keep-or-dig": OWNER_ALONE,
   "/keep-or-dig/choose": OWNER_ALONE,
@@ -156,6 +149,7 @@ export const ACTIONS: Readonly<Record<string, Beside>> = {
   "farm/what-changed/missing-curve-actions.ts#addMissingCurves": OWNER_ALONE,
   "farm/what-changed/winter-figure-actions.ts#keepWinterFigures": OWNER_ALONE,
   "farm/what-changed/winter-figure-actions.ts#takeWinterFigures": OWNER_ALONE,
+  "farm/year-end/year-end-actions.ts#takeProposal": OWNER_ALONE,
   "frame/put-file-back-action.ts#putFileBack": OWNER_ALONE,
   "frame/season-action.ts#chooseSeason": SIGNED_IN,
   "frame/start-here-actions.ts#startDemoHere": OWNER_ALONE,

@@ -39,6 +39,7 @@ export const bloomCurve = sqliteTable(
     laterDays: integer("later_days").notNull().default(0),
     lateLossShare: real("late_loss_share"),
     shareByAge: list("share_by_age").notNull().default([]),
+    learned: list("learned").notNull().default([]),
     plantingId: integer("planting_id").references(() => planting.id, { onDelete: "cascade" }),
   },
   (table) => [
@@ -70,6 +71,7 @@ export const bloomCurve = sqliteTable(
       oneOf("yield_mark", MARKS),
       holds("ends", "ends IN ('weeks', 'frost', 'heat') AND (ends = 'heat') = (end_high_c IS NOT NULL)"),
       isList("share_by_age"),
+      isList("learned"),
       isWholeFrom("sowing_days", 0),
       isShare("late_loss_share"),
       holds("later_days", "later_days BETWEEN -365 AND 365 AND later_days = CAST(later_days AS INTEGER)"),

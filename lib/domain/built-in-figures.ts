@@ -2,6 +2,7 @@ import { type ChangedRecipe, keptRecipes, takenRecipes } from "./built-in-recipe
 import type { CatalogueCrop, CatalogueCurve } from "./catalogue-types";
 import { CROP_NUMBERS, type Crop } from "./records/crop";
 import type { BloomCurve } from "./records/curve";
+import { unlearned } from "./records/learned";
 import type { Recipe } from "./records/recipe";
 import type { Snapshot } from "./snapshot";
 import { OWN, type Sourced } from "./sourced";
@@ -101,6 +102,7 @@ function timingOf(curve: CatalogueCurve & Partial<BloomCurve>): object {
     plantingId: _planting,
     treatment: _treatment,
     note: _note,
+    learned: _learned,
     ...numbers
   } = curve;
   const ofYield = new Set(Object.keys(yieldOf(curve)));
@@ -135,9 +137,11 @@ export const takenFigures = (changed: readonly ChangedCrop[], recipes: readonly 
     curve: (row, figure) => {
       if (figure.of === "yield") {
         const { yieldOrigin, note } = figure.is;
-        return { ...row, ...yieldOf(figure.is), yieldOrigin, note };
+        const learned = unlearned(row.learned, "yieldFactor");
+        return { ...row, ...yieldOf(figure.is), learned, yieldOrigin, note };
       }
-      return { ...row, ...figure.is, ...yieldOf(row), yieldOrigin: row.yieldOrigin };
+      const learned = unlearned(row.learned, "laterDays");
+      return { ...row, ...figure.is, ...yieldOf(row), learned, yieldOrigin: row.yieldOrigin };
     },
   });
 

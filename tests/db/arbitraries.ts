@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { addDays, type Day, type MonthDay, parseDay, toDay } from "#lib/domain/day";
 import { BED_FLAGS } from "#lib/domain/records/bed";
-import { BUD_SIGNS } from "#lib/domain/records/bud-look";
 import { PLANTING_FLAGS } from "#lib/domain/records/planting";
 import { MARKS } from "#lib/domain/sourced";
 import { COLOURS, LINE_COLOURS, ROLES, SHAPES, STATUSES, TREATMENTS } from "#lib/domain/words";
+import { anyLearned } from "../any-review";
 import { anyStore } from "../any-store";
 import { anyAsks, anyTraits } from "../any-traits";
 import { anyAge } from "../sheets/any-heat";
@@ -64,6 +64,7 @@ export const curveDraft = fc.record({
   yieldOrigin: origin,
   note: text,
   laterDays: fc.integer({ min: -365, max: 365 }),
+  learned: anyLearned,
   sowingDays: fc.option(fc.integer({ min: 0, max: 200 })),
   lateLossShare: fc.option(number(0, 1)),
   shareByAge: fc.array(number(0, 2), { maxLength: 4 }),
@@ -134,15 +135,6 @@ export const cutDraft = fc
     isGraded: fc.boolean(),
   })
   .map(({ isGraded, ...cut }) => ({ ...cut, goodStems: isGraded ? Math.floor(cut.stemsCut * 0.9) : null }));
-
-/** A look at buds whose ids are places in a list, to be looked up with `among`. */
-export const budLookDraft = fc.record({
-  lookedOn: day,
-  bedId: fc.nat(),
-  varietyId: fc.nat(),
-  sign: fc.constantFrom(...BUD_SIGNS),
-  daysToCut: fc.option(fc.integer({ min: 0, max: 365 })),
-});
 
 /** A booking whose ids of recipes and crops are places in a list, to be looked up with `among`. */
 export const bookingDraft = fc.record({

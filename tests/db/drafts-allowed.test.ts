@@ -14,10 +14,10 @@ import { purchaseDraftSchema } from "#lib/domain/records/purchase";
 import { recipeSchema } from "#lib/domain/records/recipe";
 import { reviewDraftSchema } from "#lib/domain/records/review";
 import { anyReview } from "../any-review";
+import { budLookDraft } from "./any-look";
 import {
   bedDraft,
   bookingDraft,
-  budLookDraft,
   cropDraft,
   curveDraft,
   cutDraft,

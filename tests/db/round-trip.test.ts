@@ -5,10 +5,10 @@ import { importRecords } from "#db/write/records";
 import type { Booking } from "#lib/domain/records/booking";
 import { anyReview } from "../any-review";
 import { anyVariety } from "../any-traits";
+import { budLookDraft } from "./any-look";
 import {
   bedDraft,
   bookingDraft,
-  budLookDraft,
   cropDraft,
   curveDraft,
   cutDraft,

@@ -190,6 +190,7 @@ test("a file of before the climate, the clocks and how the farm writes opens wit
           shareByAge: [],
           lateLossShare: null,
           laterDays: 0,
+          learned: [],
           sowingDays: null,
           heatOrigin: OWN,
         })),

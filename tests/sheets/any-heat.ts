@@ -3,6 +3,7 @@ import { CLIMATE_STATIONS } from "#lib/domain/catalogue/climate-stations";
 import { BY_WEEKS } from "#lib/domain/records/bloom-end";
 import type { Anchor } from "#lib/domain/records/curve";
 import { BY_CALENDAR } from "#lib/domain/records/heat";
+import { anyLearned } from "../any-review";
 import { monthDay } from "../small-farm";
 
 const degrees = (min: number, max: number) => fc.double({ min, max, noNaN: true }).map((number) => number + 0);
@@ -41,14 +42,16 @@ export const anyCourse = fc
     fc.option(fc.nat(200)),
     fc.option(degrees(0, 1)),
     fc.integer({ min: -365, max: 365 }),
+    anyLearned,
   )
-  .map(([heat, end, shareByAge, sowingDays, lateLossShare, laterDays]) => ({
+  .map(([heat, end, shareByAge, sowingDays, lateLossShare, laterDays, learned]) => ({
     ...heat,
     ...end,
     shareByAge,
     sowingDays,
     lateLossShare,
     laterDays,
+    learned,
   }));
 
 /** How a planting began, how old it is, and what is said of it for its season alone. */

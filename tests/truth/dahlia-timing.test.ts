@@ -88,7 +88,7 @@ describe.each(DAHLIAS)("%s", (name) => {
           crop: crop({ id: 1, ...facts }),
           curve: curve(catalogueCurve(name, treatment)),
           firstCut: toDayNumber(firstCutOn(curve(catalogueCurve(name, treatment)), set)),
-          heatEnd: null,
+          ...{ movedDays: 0, heatEnd: null },
           bare: null,
           replanted: null,
           saleableShare: 1,

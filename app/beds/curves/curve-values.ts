@@ -9,6 +9,7 @@ import {
   curveWeeksSchema,
 } from "#lib/domain/records/curve";
 import type { Manner } from "#lib/domain/records/form";
+import { unlearned } from "#lib/domain/records/learned";
 import { OWN } from "#lib/domain/sourced";
 import type { FormValues } from "../../ui/form-values";
 
@@ -42,6 +43,7 @@ export function readCurve(values: FormValues, manner: Manner, before: BloomCurve
     stemsPerPlantByWeek,
     ...spreads.parsed,
     ...course.parsed,
+    learned: before?.learned ?? [],
     ...(before ? originsOf(before) : NONE_BEFORE),
   });
   return parsed.ok && before ? { ok: true, parsed: marked(parsed.parsed, before) } : parsed;
@@ -84,5 +86,10 @@ function marked(curve: CurveDraft, before: BloomCurve): CurveDraft {
     : OWN;
   const heatOrigin = isSame((c) => [c.heatBaseC, c.heatCeilingC, c.heatLimitC]) ? before.heatOrigin : OWN;
   const isOwn = timingOrigin.mark === "own" && yieldOrigin.mark === "own";
-  return { ...curve, timingOrigin, yieldOrigin, heatOrigin, note: isOwn ? "" : curve.note };
+  // What is typed is meant: what was learned of it before is not to be moved on top.
+  const timed = isSame((c) => [c.anchor, c.heatBaseC, c.heatFrom, c.heatPlace, c.sowingDays, c.laterDays])
+    ? curve.learned
+    : unlearned(curve.learned, "laterDays");
+  const learned = isSame((c) => c.stemsPerPlantByWeek) ? timed : unlearned(timed, "yieldFactor");
+  return { ...curve, learned, timingOrigin, yieldOrigin, heatOrigin, note: isOwn ? "" : curve.note };
 }

@@ -4,6 +4,7 @@ import type { Manner } from "#lib/domain/records/form";
 import type { Variety } from "#lib/domain/records/variety";
 import { TREATMENT_WORDS, TREATMENTS } from "#lib/domain/words";
 import { firstCutInWords } from "#lib/plan/words/clock-words";
+import { learnedInWords } from "#lib/plan/words/learned-words";
 import { countOf, inTenths } from "#lib/plan/words/numbers";
 import { CurveForm } from "../../beds/curves/curve-form";
 import { CurveGrounds } from "../../beds/curves/curve-grounds";
@@ -31,6 +32,7 @@ export function CurveList({ crop, curves, varieties, manner }: Props) {
               First cut {firstCutInWords(curve)}, give or take {inTenths(curve.firstCutSpreadDays)} days;{" "}
               {inTenths(stemsPerPlant(curve))} stems per plant over {curve.stemsPerPlantByWeek.length} weeks.
             </p>
+            {curve.learned.length > 0 && <p>{learnedInWords(curve)}</p>}
             <CurveGrounds curve={curve} units={manner.units} />
             <details>
               <summary>Change this curve</summary>

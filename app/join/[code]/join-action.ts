@@ -2,7 +2,7 @@
 
 import { redirect } from "next/navigation";
 import { sentForm } from "../../door/sent-form";
-import { HOMES } from "../../people/allowed";
+import { HOMES } from "../../people/homes";
 import { rememberSession } from "../../people/sign-in-cookie";
 import { openFarm } from "../../people/who";
 

@@ -43,6 +43,7 @@ export const curve = (
   ...BY_WEEKS,
   sowingDays: null,
   laterDays: 0,
+  learned: [],
   shareByAge: [],
   lateLossShare: null,
   heatOrigin: FROM_MEMORY,

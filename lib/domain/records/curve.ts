@@ -7,6 +7,7 @@ import { BLOOM_END, checkEnd } from "./bloom-end";
 import { count, field, number, open, originField, recordSchema, rowId } from "./field";
 import { checkHeat, HEAT } from "./heat";
 import { choice, decimal, listOf, monthDay, note } from "./kinds";
+import { LEARNED } from "./learned";
 import { nameOf } from "./names";
 import { PLANTING } from "./planting";
 
@@ -115,6 +116,7 @@ const curve = {
   yieldOrigin: originField({ label: "Origin of the yield" }),
   ...HEAT,
   ...BLOOM_END,
+  learned: LEARNED,
   note: field(note, z.string(), { absent: "", label: "Note" }),
 };
 

@@ -2,6 +2,7 @@ import { dayInYear, monthDayOf, PLAIN_YEAR, toDay, toDayNumber, yearOf } from "#
 import type { Climate } from "#lib/domain/records/climate";
 import type { BloomCurve } from "#lib/domain/records/curve";
 import { BY_CALENDAR } from "#lib/domain/records/heat";
+import { unlearned } from "#lib/domain/records/learned";
 import { OWN } from "#lib/domain/sourced";
 import { momentOfHeat } from "#lib/plan/road/heat-sums";
 import { firstDayOf } from "#lib/plan/road/usual-year";
@@ -16,6 +17,7 @@ export const curveOfMean = (curve: BloomCurve, { meanIndex, meanErrorDays }: Kno
   ...BY_CALENDAR,
   anchor: { kind: "day-of-year", firstCut: monthDayAt(meanIndex) },
   laterDays: 0,
+  learned: unlearned(curve.learned, "laterDays"),
   firstCutSpreadDays: inTenths(meanErrorDays),
   timingOrigin: OWN,
 });
@@ -39,6 +41,7 @@ export function curveOfClock(
     ...BY_CALENDAR,
     anchor: { kind: "day-of-year", firstCut: monthDayOf(toDay(Math.round(moment))) },
     laterDays: 0,
+    learned: unlearned(curve.learned, "laterDays"),
     heatBaseC: clock.baseC,
     heatFrom: monthDayOf(toDay(start)),
     heatOrigin: OWN,

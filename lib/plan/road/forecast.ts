@@ -130,7 +130,7 @@ function forecastOf(
   nextPickingDay: NextPickingDay,
   year: YearKind,
 ): PlantingForecast {
-  const { planting, bed, variety, crop, curve, firstCut, heatEnd, saleableShare, replanted, bare } = row;
+  const { planting, bed, variety, crop, curve, firstCut, movedDays, heatEnd, saleableShare, replanted, bare } = row;
   if (!curve || firstCut === null) return nothingFrom(row, alivePlantCount);
   const opensFrom = firstCut + (year.daysLateOf?.(row) ?? Math.round(year.lateness * curve.firstCutSpreadDays));
   const heaviness = Math.max(0, 1 + year.heaviness * curve.yieldSpread);
@@ -153,6 +153,7 @@ function forecastOf(
     crop,
     curve,
     firstCut,
+    movedDays,
     heatEnd,
     saleableShare,
     replanted,

@@ -4,6 +4,7 @@ import type { Bed } from "#lib/domain/records/bed";
 import type { Crop } from "#lib/domain/records/crop";
 import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Farm } from "#lib/domain/records/farm-settings";
+import { learnedFor, NOTHING_LEARNED } from "#lib/domain/records/learned";
 import type { Planting } from "#lib/domain/records/planting";
 import type { Variety } from "#lib/domain/records/variety";
 import { ById, inOrderOfId, type ShownSeason, type Snapshot } from "#lib/domain/snapshot";
@@ -22,6 +23,8 @@ export type Grown = {
   readonly crop: Crop;
   readonly curve: BloomCurve | null;
   readonly firstCut: number | null;
+  /** Days that the first cut comes later than the curve says, by what it has learned [F16] and what is said or seen of the season. */
+  readonly movedDays: number;
   /** The day number from which heat lets nothing open any more; null where it does not end the bloom. On or before what would be the first cut, there is none. */
   readonly heatEnd: number | null;
   /** Of a grown plant's stems by the curve, those that a plant gives to sell; above 1 where the season is said to be so heavy. */
@@ -77,9 +80,11 @@ export function grownBy(
       : null;
   const curve = curveFor(variety, planting);
   const byCurve = curve && firstCutDay(curve, planting, warmth);
-  const cut = byCurve === null ? null : byCurve + daysLate;
+  const learned = curve ? learnedFor(curve, planting.seasonYear) : NOTHING_LEARNED;
+  const movedDays = learned.laterDays + daysLate;
+  const cut = byCurve === null ? null : byCurve + movedDays;
   const heatEnd = curve && cut !== null ? heatEndDay(curve, cut, warmth) : null;
-  const share = curve ? saleableShare(curve, planting, warmth) * yieldFactor : 0;
+  const share = curve ? saleableShare(curve, planting, warmth) * learned.yieldFactor * yieldFactor : 0;
   return {
     planting,
     bed,
@@ -87,6 +92,7 @@ export function grownBy(
     crop,
     curve,
     firstCut: heatEnd === cut ? null : cut,
+    movedDays,
     heatEnd,
     saleableShare: share,
     replanted: replanted?.curve ? replanted : null,

@@ -16,14 +16,14 @@ export type HeatReached = {
 
 /** The warmth that a planting has had by a day and needs for its first cut; null where the calendar tells it [F1]. */
 export function heatReached(
-  { planting, curve, firstCut }: Grown,
+  { planting, curve, firstCut, movedDays }: Grown,
   season: SeasonWarmth,
   today: number,
 ): HeatReached | null {
   const course = curve && heatCourse(curve, planting, season);
   if (!course) return null;
   const { fromDay: from, sum: needed, sums } = course;
-  const reachedOn = firstCut === null ? null : firstCut - curve.laterDays;
+  const reachedOn = firstCut === null ? null : firstCut - curve.laterDays - movedDays;
   const by = reachedOn === null ? today : Math.min(today, reachedOn);
   return { from, by, reachedOn, reached: Math.min(needed, heatBetween(sums, from, by) ?? 0), needed };
 }

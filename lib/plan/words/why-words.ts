@@ -1,5 +1,8 @@
 import { inShort, monthDayInShort, toDay } from "#lib/domain/day";
 import { measureIn, shown } from "#lib/domain/measures";
+import type { BloomCurve } from "#lib/domain/records/curve";
+import { learnedFor } from "#lib/domain/records/learned";
+import type { Planting } from "#lib/domain/records/planting";
 import type { Units } from "#lib/domain/words";
 import type { Grown } from "#lib/plan/road/grown";
 import type { HeatReached } from "#lib/plan/road/heat-reached";
@@ -13,7 +16,7 @@ export const lateInWords = (share: number): string | null =>
  * Why a planting blooms when it does, in a sentence or two: "621 of 690 degree days above 50 °F by 14 Jul". `reached` is null where the calendar tells its
  * first cut. Null without a curve.
  */
-export function whyInWords({ curve }: Grown, reached: HeatReached | null, units: Units): string | null {
+export function whyInWords({ curve, planting }: Grown, reached: HeatReached | null, units: Units): string | null {
   if (!curve) return null;
   if (reached === null || curve.heatBaseC === null) {
     const { anchor } = curve;
@@ -22,7 +25,7 @@ export function whyInWords({ curve }: Grown, reached: HeatReached | null, units:
         ? `the calendar: on ${monthDayInShort(anchor.firstCut)} every year`
         : `the calendar: ${anchor.days} days after planting`;
     const offer = curve.heatBaseC === null ? "" : " Once the farm has a climate, warmth tells it.";
-    return `Its first cut goes by ${told}.${movedInWords(curve)}${offer}`;
+    return `Its first cut goes by ${told}.${movedInWords(curve, planting)}${offer}`;
   }
   const measure = measureIn(units, "temperature");
   const inUnit = (degreeDays: number) => inWholes(degreeDays * measure.shownPerStored);
@@ -30,18 +33,20 @@ export function whyInWords({ curve }: Grown, reached: HeatReached | null, units:
   const from = `counted from ${inShort(toDay(reached.from))}`;
   const { reachedOn } = reached;
   if (reachedOn !== null && reached.by >= reachedOn)
-    return `It has had the ${needed} that it needs, ${from}, by ${inShort(toDay(reachedOn))}.${movedInWords(curve)}`;
+    return `It has had the ${needed} that it needs, ${from}, by ${inShort(toDay(reachedOn))}.${movedInWords(curve, planting)}`;
   const now =
     reached.by <= reached.from
       ? `none of ${inUnit(reached.needed)} yet`
       : `${inUnit(reached.reached)} of ${inUnit(reached.needed)} by ${inShort(toDay(reached.by))}`;
   const then =
     reachedOn === null ? "which it will not have this season" : `which it should have on ${inShort(toDay(reachedOn))}`;
-  return `It needs ${needed}, ${from}, ${then}: ${now}.${movedInWords(curve)}`;
+  return `It needs ${needed}, ${from}, ${then}: ${now}.${movedInWords(curve, planting)}`;
 }
 
-/** " The curve moves its first cut 3 days later." Empty where it moves it by nothing. */
-function movedInWords({ laterDays }: { laterDays: number }): string {
-  if (laterDays === 0) return "";
-  return ` The curve moves its first cut ${countOf(Math.abs(laterDays), "day")} ${laterDays > 0 ? "later" : "earlier"}.`;
+/** " The curve moves its first cut 3 days later. Recorded seasons move it 4 days later." Empty where they move it by nothing. */
+function movedInWords(curve: BloomCurve, { seasonYear }: Planting): string {
+  const by = (days: number) => `its first cut ${countOf(Math.abs(days), "day")} ${days > 0 ? "later" : "earlier"}`;
+  const { laterDays } = learnedFor(curve, seasonYear);
+  const moved = curve.laterDays === 0 ? "" : ` The curve moves ${by(curve.laterDays)}.`;
+  return laterDays === 0 ? moved : `${moved} What recorded seasons taught moves ${by(laterDays)}.`;
 }

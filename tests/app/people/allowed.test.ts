@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { ACTIONS, HOMES, mayCall, mayOpen, ROUTES, routeOf } from "../../../app/people/allowed";
+import { ACTIONS, mayCall, mayOpen, ROUTES, routeOf } from "../../../app/people/allowed";
+import { HOMES } from "../../../app/people/homes";
 
 const files = readdirSync("app", { recursive: true, encoding: "utf8" });
 

@@ -1,8 +1,10 @@
-import { toDayNumber } from "#lib/domain/day";
+import { toDay, toDayNumber } from "#lib/domain/day";
 import type { Booking } from "#lib/domain/records/booking";
 import type { Review } from "#lib/domain/records/review";
 import { ROLES, type Role } from "#lib/domain/words";
+import { asksForStems } from "#lib/plan/road/lapsed";
 import type { Plan } from "#lib/plan/road/plan";
+import { seasonOfBooking } from "#lib/plan/road/seasons";
 import { type EventStems, eventStems } from "./event-stems";
 
 /**
@@ -36,8 +38,7 @@ export function eventReviews(plan: Plan): EventReview[] {
   const stems = eventStems(plan);
   const cutFor = new Set(snapshot.cuts.map(({ bookingId }) => bookingId));
   return snapshot.bookings
-    .filter(({ status, eventOn }) => isHeldEvent(status) && eventOn.startsWith(`${seasonYear}-`))
-    .filter(({ eventOn }) => toDayNumber(eventOn) < today)
+    .filter((row) => seasonOfBooking(row) === seasonYear && toDayNumber(row.eventOn) < today && isHeldEvent(row, today))
     .map((booking): EventReview => {
       const roles = rolesOf(
         stems.get(booking.id) ?? new Map(),
@@ -57,8 +58,9 @@ export const stemsCostCents = (roles: readonly RoleReview[]): number =>
     0,
   );
 
-/** Enquiries and cancelled bookings have no event. */
-export const isHeldEvent = (status: Booking["status"]): boolean => status === "confirmed" || status === "held";
+/** Whether a booking came to an event: enquiries, cancelled bookings and holds that have lapsed did not. */
+export const isHeldEvent = (booking: Booking, today: number | null): boolean =>
+  booking.status !== "enquiry" && asksForStems(booking, today === null ? null : toDay(today));
 
 function rolesOf(parts: ReadonlyMap<Role, EventStems>, reviews: readonly Review[]): RoleReview[] {
   return ROLES.flatMap((role) => {

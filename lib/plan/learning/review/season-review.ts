@@ -134,6 +134,6 @@ function thrownAway({ snapshot, match, seasonYear }: Plan, isCut: (serving: Serv
 
 const bookingCents = ({ snapshot, seasonYear, today }: Plan): number =>
   snapshot.bookings
-    .filter((row) => isHeldEvent(row.status) && seasonOfBooking(row) === seasonYear)
+    .filter((row) => isHeldEvent(row, today) && seasonOfBooking(row) === seasonYear)
     .filter(({ eventOn }) => today !== null && toDayNumber(eventOn) < today)
     .reduce((sum, { priceCents }) => sum + (priceCents ?? 0), 0);

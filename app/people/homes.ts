@@ -1,0 +1,9 @@
+import type { Role } from "./allowed";
+
+/** Where each role begins. */
+export const HOMES: Readonly<Record<Role, string>> = {
+  owner: "/",
+  helper: "/today",
+  designer: "/bookings",
+  stranger: "/sign-in",
+};

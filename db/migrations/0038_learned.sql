@@ -1,0 +1,1 @@
+ALTER TABLE `bloom_curve` ADD `learned` text DEFAULT '[]' NOT NULL CONSTRAINT "bloom_curve_learned" CHECK(CASE WHEN json_valid(learned) THEN json_type(learned) = 'array' ELSE 0 END);
