@@ -58,6 +58,11 @@ export default async function BuyingPage({ searchParams }: { searchParams: Promi
       <BuyInOrders farm={plan.snapshot.farm} lines={open} now={now} isAllShown={show === "all"} />
       <PlacedOrders snapshot={plan.snapshot} today={day} />
       <SurplusNow surplus={plan.surplus} now={from === "start" ? Number.NEGATIVE_INFINITY : now} />
+      <p className="no-print">
+        <a className="button" href="/buying/offers">
+          What to offer buyers
+        </a>
+      </p>
       <SurplusTable
         surplus={plan.surplus.filter((line) => from === "start" || line.lastUsefulDay >= now)}
         isAllShown={show === "all"}

@@ -3,8 +3,7 @@ export type Role = "owner" | "helper" | "designer" | "stranger";
 type Beside = readonly Exclude<Role, "owner">[];
 
 const OWNER_ALONE: Beside = [];
-const HELPER: Beside = ["helper"];
-const DESIGNER: Beside = ["designer"];
+const [HELPER, DESIGNER]: readonly Beside[] = [["helper"], ["designer"]];
 const SIGNED_IN: Beside = ["helper", "designer"];
 const EVERYBODY: Beside = ["helper", "designer", "stranger"];
 
@@ -24,6 +23,8 @@ export const ROUTES: Readonly<Record<string, Beside>> = {
   "/bookings/season/csv": OWNER_ALONE,
   "/buying": OWNER_ALONE,
   "/buying/csv": OWNER_ALONE,
+  "/buying/offers": OWNER_ALONE,
+  "/buying/offers/csv": OWNER_ALONE,
   "/buying/order": OWNER_ALONE,
   "/calendar/[key]": EVERYBODY,
   "/changes": SIGNED_IN,

@@ -45,9 +45,14 @@ const colour = fc.constantFrom(...COLOURS);
 const ownTraits = fc.record(anyOwnTraits((min, max) => fc.integer({ min, max })));
 const treatment = fc.constantFrom(...TREATMENTS);
 
-export const addBookingStep = step("add booking", bookingDraft, (to, now, booking) =>
-  addBooking(to, booked(now, booking)),
-);
+/** Writes that others take back or build on, each before those. */
+export const BOOKED_STEPS = [
+  step("add booking", bookingDraft, (to, now, booking) => addBooking(to, booked(now, booking))),
+  step("put order", fc.tuple(pick, orderDraft), (to, now, [at, draft]) =>
+    putOrder(to, { ...ordered(now, draft), ...(at % 3 === 0 ? { id: among(now.standingOrders, at) } : {}) }),
+  ),
+  step("remove order", pick, (to, now, at) => removeOrder(to, among(now.standingOrders, at))),
+] as const;
 
 export const anyStep: fc.Arbitrary<Step> = fc.oneof(
   step("update farm", farmSettings, (to, _, farm) => updateFarm(to, farm)),
@@ -135,7 +140,7 @@ export const anyStep: fc.Arbitrary<Step> = fc.oneof(
           })),
         ),
   ),
-  addBookingStep,
+  ...BOOKED_STEPS,
   step("update booking", fc.tuple(pick, bookingDraft), (to, now, [at, booking]) =>
     updateBooking(to, among(now.bookings, at), booked(now, booking)),
   ),
@@ -146,10 +151,6 @@ export const anyStep: fc.Arbitrary<Step> = fc.oneof(
         ])
       : setBookingStatus(to, among(now.bookings, at), status),
   ),
-  step("put order", fc.tuple(pick, orderDraft), (to, now, [at, draft]) =>
-    putOrder(to, { ...ordered(now, draft), ...(at % 3 === 0 ? { id: among(now.standingOrders, at) } : {}) }),
-  ),
-  step("remove order", pick, (to, now, at) => removeOrder(to, among(now.standingOrders, at))),
   step("remove booking", pick, (to, now, at) => removeBooking(to, among(now.bookings, at))),
   step(
     "import",
