@@ -8,8 +8,8 @@ const config = ({ production }: { production?: boolean }): KnipConfig => ({
   entry: [
     "app/threads/{thread.mjs,worker.ts}!",
     // The server reads it as it lies, before anything is built.
-    "app/door/{open-door,failed-page,gate}.ts!",
-    "app/people/{open-to-people,print-address}.ts!",
+    "app/door/{open-door,failed-page,gate,packed}.ts!",
+    "app/people/{open-to-people,print-address,cert-names}.ts!",
     "app/commands/*.ts!",
     "demo/load-demo.ts!",
     "demo/demo-snapshot.ts!",

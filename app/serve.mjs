@@ -22,15 +22,18 @@ process.env.NEXT_TELEMETRY_DISABLED = "1";
 const { default: next } = await import("next");
 const { openDoor } = await tsImport("./door/open-door.ts", import.meta.url);
 const { failedInWords } = await tsImport("./door/failed-page.ts", import.meta.url);
+const { packed } = await tsImport("./door/packed.ts", import.meta.url);
 const { keptPages } = await tsImport("./kept-pages/kept-pages.ts", import.meta.url);
 const { readAhead } = await tsImport("./kept-pages/read-ahead.ts", import.meta.url);
 const { OWN_ASKING } = await tsImport("./door/gate.ts", import.meta.url);
 const { openToPeople, siteOf } = await tsImport("./people/open-to-people.ts", import.meta.url);
+const { certNames } = await tsImport("./people/cert-names.ts", import.meta.url);
 
 const scheme = tls ? "https" : "http";
 /** By which the tool tells its own asking for pages from others'. */
 const secret = randomBytes(32).toString("base64url");
-const addressNow = () => `${scheme}://${siteOf(host, scheme).names[0]}:${port}`;
+const certified = tls ? certNames(tls.cert) : [];
+const addressNow = () => `${scheme}://${siteOf(host, scheme, certified).names[0]}:${port}`;
 const gate = isForPeople ? openToPeople(secret, addressNow, tls !== undefined) : undefined;
 if (gate === null) {
   console.error("\n  The farm has no owner's password yet. Set one, then open it to its people: npm run password\n");
@@ -41,13 +44,14 @@ let open;
 const opened = new Promise((resolve) => {
   open = resolve;
 });
-const site = isForPeople ? () => siteOf(host, scheme) : undefined;
+const site = isForPeople ? () => siteOf(host, scheme, certified) : undefined;
 const door = openDoor(async (request, response) => (await opened)(request, response), { isDev, site, gate, tls });
 const port = await listen(wantedPort);
 const app = next({ dev: isDev, hostname: host === "0.0.0.0" ? "127.0.0.1" : host, port, httpServer: door });
 await app.prepare();
 const screens = failedInWords(app.getRequestHandler());
-open(isDev ? screens : readAhead(keptPages(screens, stamp), stamp, MAIN_SCREENS, askOwn));
+const pages = isDev ? screens : readAhead(keptPages(screens, stamp), stamp, MAIN_SCREENS, askOwn);
+open(isForPeople ? packed(pages) : pages);
 if (isForPeople) {
   const { printAddress } = await tsImport("./people/print-address.ts", import.meta.url);
   printAddress(addressNow());

@@ -5,6 +5,7 @@ import { orderText } from "#lib/plan/words/buying-words";
 import { coloursInWords } from "#lib/plan/words/colour-words";
 import { countOf, inMoney, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
 import { CopyButton } from "../ui/copy-button.client";
+import { ShareButton } from "../ui/share-button.client";
 import { StateSign } from "../ui/state-sign";
 
 /** The slip of one day of arrival: for whom, then flower, colours, bunches and price a line, and the sum. `isLate`: the day to order by is over. */
@@ -49,6 +50,12 @@ export function Slip({ slip, isLate = false }: { slip: BuyingSlip; isLate?: bool
           It is ordered
           <span className="visually-hidden">: what arrives {withWeekday(toDay(arriveBy))}</span>
         </a>
+        <ShareButton
+          title="Order"
+          text={orderText(slip)}
+          label="Share"
+          what={`the order that arrives ${withWeekday(toDay(arriveBy))}`}
+        />
         <span>
           <b>{countOf(bunchCount, "bunch", "bunches")}</b>, {inRoundMoney(costCents)}
         </span>

@@ -4,6 +4,7 @@ import type { IncomingMessage } from "node:http";
 import { z } from "zod";
 import { mayCall, mayOpen, type Role } from "../people/allowed";
 import { HOMES } from "../people/homes";
+import { isPlainFile } from "../people/plain-files";
 import { tokenIn } from "../people/session-cookie";
 import type { Asking, OpenFarm } from "../people/who";
 import type { Refusal } from "./judge";
@@ -68,8 +69,6 @@ function pathRefused(role: Role, { method, url = "", headers }: IncomingMessage)
   if (isPage) return { kind: "sent", to: path === "/" ? HOMES[role] : "/not-yours" };
   return { kind: "refused", refusal: role === "stranger" ? SIGN_IN_FIRST : NOT_YOURS };
 }
-
-const isPlainFile = (path: string): boolean => path.startsWith("/_next/static/") || path === "/icon.svg";
 
 function isSaid(said: string | string[] | undefined, secret: string): boolean {
   const [a, b] = [Buffer.from(String(said ?? "")), Buffer.from(secret)];

@@ -15,6 +15,7 @@ export const contentPolicy = (nonce: string, isDev = false): string =>
     "font-src 'self'",
     `connect-src 'self'${isDev ? " ws:" : ""}`,
     "manifest-src 'self'",
+    "worker-src 'self'",
     "form-action 'self'",
     "base-uri 'none'",
     "frame-ancestors 'none'",

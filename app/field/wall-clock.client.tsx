@@ -8,7 +8,7 @@ import { momentNow, onTheWall } from "./phone-clock.client";
 const LOOK_MS = 30_000;
 
 /** Now, by the clock on the phone's wall, to the minute: "YYYY-MM-DDThh:mm". Null on the server, which hangs on another wall. */
-const useNow = (): string | null => useSyncExternalStore(eachMinute, nowOnTheWall, () => null);
+export const useNow = (): string | null => useSyncExternalStore(eachMinute, nowOnTheWall, () => null);
 
 const nowOnTheWall = (): string => onTheWall(momentNow());
 

@@ -19,6 +19,7 @@ const SCREENS: readonly Screen[] = [
 const BELOW: readonly (Screen & { readonly under: string })[] = [
   { href: "/beds/buds", name: "Buds", under: "/beds" },
   { href: "/farm/cooler", name: "Cooler", under: "/farm" },
+  { href: "/bench", name: "Bench", under: "/today" },
 ];
 
 /** The screens that a role has cards for. */

@@ -1,3 +1,5 @@
+import { isPlainFile } from "./plain-files";
+
 /** Whom the door tells apart. The owner may all. */
 export type Role = "owner" | "helper" | "designer" | "stranger";
 type Beside = readonly Exclude<Role, "owner">[];
@@ -14,6 +16,7 @@ export const ROUTES: Readonly<Record<string, Beside>> = {
   "/beds/[id]": DESIGNER,
   "/beds/buds": HELPER,
   "/beds/grid": OWNER_ALONE,
+  "/bench": DESIGNER,
   "/bookings": DESIGNER,
   "/bookings/[id]": DESIGNER,
   "/bookings/coverage": DESIGNER,
@@ -63,6 +66,7 @@ export const ROUTES: Readonly<Record<string, Beside>> = {
   "/keep-or-dig/worksheet/calendar": OWNER_ALONE,
   "/keep-or-dig/worksheet/csv": OWNER_ALONE,
   "/keep-or-dig/worths": OWNER_ALONE,
+  "/field-worker": HELPER,
   "/not-yours": SIGNED_IN,
   "/orders": OWNER_ALONE,
   "/picking": HELPER,
@@ -195,9 +199,9 @@ export function routeOf(path: string): string | null {
   return Object.keys(ROUTES).find(isUnder) ?? null;
 }
 
-/** Whether somebody may open a path, without its query. What the browser needs to draw any page is open to all: it says nothing of the farm. */
+/** Whether somebody may open a path, without its query. Plain files are open to all. */
 export function mayOpen(role: Role, path: string): boolean {
-  if (role === "owner" || path.startsWith("/_next/static/") || path === "/icon.svg") return true;
+  if (role === "owner" || isPlainFile(path)) return true;
   const route = routeOf(path);
   return route !== null && ROUTES[route].includes(role);
 }

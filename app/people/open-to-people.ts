@@ -27,10 +27,14 @@ export function openToPeople(secret: string, addressOf: () => string, isEncrypte
   return gate(open, secret);
 }
 
-/** The names by which the farm is served: those of the network first. @param host  where the server listens; 0.0.0.0 is everywhere */
-export function siteOf(host: string, scheme: Site["scheme"]): Site {
-  if (host !== "0.0.0.0") return { names: [host], scheme };
+/**
+ * The names by which the farm is served: those that its certificate vouches for first, then those of the network.
+ * @param host       where the server listens; 0.0.0.0 is everywhere
+ * @param certified  names of a certificate of one's own
+ */
+export function siteOf(host: string, scheme: Site["scheme"], certified: readonly string[] = []): Site {
+  if (host !== "0.0.0.0") return { names: [...new Set([...certified, host])], scheme };
   const found = Object.values(networkInterfaces()).flatMap((addresses) => addresses ?? []);
   const outside = found.filter(({ family, internal }) => family === "IPv4" && !internal).map(({ address }) => address);
-  return { names: [...outside, "127.0.0.1", "localhost"], scheme };
+  return { names: [...new Set([...certified, ...outside, "127.0.0.1", "localhost"])], scheme };
 }

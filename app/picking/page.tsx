@@ -1,11 +1,13 @@
 import type { Metadata } from "next";
 import { inFull, mondayOfIsoWeek, type toDay, toDayNumber, weekInWords } from "#lib/domain/day";
 import { byPickingDay, type PickChoice } from "#lib/plan/road/pick-sheets";
+import { pickTextOfDay } from "#lib/plan/words/pick-text";
 import { today } from "../clock";
 import { Cautions } from "../frame/cautions";
 import { SeasonHead } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
 import { loadFarm, loadPlan } from "../load";
+import { ShareButton } from "../ui/share-button.client";
 import { BucketCare } from "./bucket-care";
 import { choiceOf, queryOf } from "./choice";
 import { loadLines } from "./load-lines";
@@ -66,6 +68,7 @@ export default async function PickingPage({ searchParams }: { searchParams: Prom
             <a className="button" href={`/picking/csv?${queryOf(choice)}`}>
               CSV file
             </a>
+            <ShareButton title="Pick list" text={days.map(pickTextOfDay).join("\n\n")} label="Share" />
           </p>
           <Cautions crops={[...new Set((lines ?? []).map((line) => line.crop))]} />
           <PickSheets days={days} />

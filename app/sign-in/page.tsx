@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { redirect } from "next/navigation";
 import { openFarm, roleNow } from "../people/who";
+import { ForgetPages } from "./forget-pages.client";
 import { SignInForm } from "./sign-in-form.client";
 
 export const metadata: Metadata = { title: "Sign in" };
@@ -11,6 +12,7 @@ export default function SignInPage() {
   if (!open || roleNow() !== "stranger") redirect("/");
   return (
     <>
+      <ForgetPages />
       <h1>Sign in</h1>
       <SignInForm />
       <p className="note">

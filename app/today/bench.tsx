@@ -5,12 +5,12 @@ import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { ColourWord } from "../ui/colour-words";
 
 /** How the day's stems are shared on the bench: a variety a line, with what each wedding has of it. */
-export function Bench({ lines }: { lines: readonly PickLine[] }) {
+export function Bench({ lines, isOpen = false }: { lines: readonly PickLine[]; isOpen?: boolean }) {
   const shares = benchSplit(lines);
   if (shares.length === 0) return null;
   const stems = shares.reduce((sum, share) => sum + share.stems, 0);
   return (
-    <details className="fold">
+    <details className="fold" open={isOpen}>
       <summary>
         On the bench: {countOf(shares.length, "variety", "varieties")} <small>{countOf(stems, "good stem")}</small>
       </summary>

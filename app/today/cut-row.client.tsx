@@ -1,8 +1,10 @@
 "use client";
 
 import { type FormEvent, startTransition, useActionState, useContext, useId, useState } from "react";
+import type { PlannedSpray } from "#lib/domain/list-age";
 import { counted, isOnlyHere, type SentTally, type Unsent } from "#lib/domain/unsent";
 import { countOf } from "#lib/plan/words/numbers";
+import { useClosedBed } from "../field/field-list.client";
 import { momentNow } from "../field/phone-clock.client";
 import { sendUnsent } from "../field/send-unsent.client";
 import { dropUnsent, keepUnsent } from "../field/unsent-store.client";
@@ -13,19 +15,22 @@ import { FRESH } from "../ui/form-state";
 import { newKey } from "../ui/sending";
 import { saveCut } from "./today-actions";
 
-type Props = Pick<SentTally, "cutOn" | "bedId" | "varietyId" | "asked" | "seenStems"> & {
+type Row = Pick<SentTally, "cutOn" | "bedId" | "varietyId" | "asked" | "seenStems"> & {
   /** What the row is called: its bed, crop and variety. */
   readonly name: string;
   readonly stemsToCut: number;
 };
+type Props = Row & { readonly spray: PlannedSpray };
 
 const MOST_STEMS = 1_000_000;
 const NO_COUNT = "write a whole number of stems, such as 12";
 
 /** One tap where it came as asked; fewer, more or none otherwise. What is counted is kept on the phone and sent when there is a line. */
-export function CutRow(props: Props) {
-  const unsent = useUnsentOf(props);
-  return unsent.length > 0 ? <CountedHere unsent={unsent} name={props.name} /> : <Count {...props} />;
+export function CutRow({ spray, ...row }: Props) {
+  const unsent = useUnsentOf(row);
+  const closed = useClosedBed(row.bedId, spray);
+  if (unsent.length > 0) return <CountedHere unsent={unsent} name={row.name} />;
+  return closed === null ? <Count {...row} /> : <p className="short-word">{closed}</p>;
 }
 
 /** What was counted here, until the list shows it. */
@@ -53,7 +58,7 @@ function CountedHere({ unsent, name }: { readonly unsent: readonly Unsent[]; rea
   );
 }
 
-function Count({ name, stemsToCut, ...row }: Props) {
+function Count({ name, stemsToCut, ...row }: Row) {
   const seenRevision = useContext(FarmRevision) ?? 0;
   // Without scripts the browser sends the form itself, and this is the answer.
   const [posted, dispatch] = useActionState(saveCut, FRESH);

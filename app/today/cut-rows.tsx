@@ -1,4 +1,6 @@
 import { inShort } from "#lib/domain/day";
+import type { PlannedSpray } from "#lib/domain/list-age";
+import type { Bed } from "#lib/domain/records/bed";
 import type { RowToCut } from "#lib/plan/road/day-to-cut";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { LinkIfTheirs } from "../people/link-if-theirs";
@@ -8,16 +10,16 @@ import { CutRow } from "./cut-row.client";
 /** Rows that a phone shows before the rest is asked for. */
 const ROWS_AT_FIRST = 6;
 
-type Props = { rows: readonly RowToCut[]; day: string; isPast: boolean };
+type Props = { rows: readonly RowToCut[]; beds: readonly Bed[]; day: string; isPast: boolean };
 
 /** What is to be cut and not recorded yet, in walking order: six rows, and the rest folded bed by bed. */
-export function CutRows({ rows, day, isPast }: Props) {
+export function CutRows({ rows, beds, day, isPast }: Props) {
   if (rows.length === 0) return null;
   const rest = rows.slice(ROWS_AT_FIRST);
   return (
     <section aria-labelledby="to-cut">
       <h2 id="to-cut">{isPast ? "Not recorded: counts as cut as planned" : "To cut, in walking order"}</h2>
-      <Rows rows={rows.slice(0, ROWS_AT_FIRST)} day={day} />
+      <Rows rows={rows.slice(0, ROWS_AT_FIRST)} beds={beds} day={day} />
       {byBed(rest).map(({ place, ofBed }) => (
         <details key={place} className="fold">
           <summary>
@@ -29,7 +31,7 @@ export function CutRows({ rows, day, isPast }: Props) {
               )}
             </small>
           </summary>
-          <Rows rows={ofBed} day={day} />
+          <Rows rows={ofBed} beds={beds} day={day} />
         </details>
       ))}
     </section>
@@ -43,21 +45,29 @@ function byBed(rows: readonly RowToCut[]): { readonly place: string; readonly of
   return [...beds].map(([place, ofBed]) => ({ place, ofBed }));
 }
 
-const Rows = ({ rows, day }: Pick<Props, "rows" | "day">) => (
+const Rows = ({ rows, beds, day }: Omit<Props, "isPast">) => (
   <ul className="cut-rows">
     {rows.map((row) => (
       <li key={`${row.bedId} ${row.variety.id}`} className="card">
-        <Row row={row} day={day} />
+        <Row row={row} beds={beds} day={day} />
       </li>
     ))}
   </ul>
 );
 
+/** The spray that is written down for a bed, so that its row closes on the day though nobody hears of the farm. */
+function sprayOf(beds: readonly Bed[], bedId: number): PlannedSpray {
+  const { noEntryFrom = null, noEntryUntil = null } = beds.find(({ id }) => id === bedId) ?? {};
+  return { noEntryFrom, noEntryUntil };
+}
+
 const Row = ({
   row: { bedId, place, variety, crop, stemsToCut, parts, recordedStems, askedInAll },
+  beds,
   day,
 }: {
   row: RowToCut;
+  beds: readonly Bed[];
   day: string;
 }) => (
   <>
@@ -89,6 +99,7 @@ const Row = ({
       stemsToCut={stemsToCut}
       asked={askedInAll}
       seenStems={recordedStems}
+      spray={sprayOf(beds, bedId)}
     />
   </>
 );

@@ -5,9 +5,12 @@ import { strainsBetween } from "#lib/plan/road/capacity";
 import { dayToCut } from "#lib/plan/road/day-to-cut";
 import { stemsOnDay } from "#lib/plan/road/stems-on-day";
 import { cutSumInWords } from "#lib/plan/words/cut-words";
+import { pickText } from "#lib/plan/words/pick-text";
 import { ToReview } from "../bookings/review/to-review";
 import { ArrivalsDue } from "../buying/placed/arrivals";
-import { today } from "../clock";
+import { now as moment, today } from "../clock";
+import { FieldList } from "../field/field-list.client";
+import { listedBeds } from "../field/listed-beds";
 import { Cautions } from "../frame/cautions";
 import { farmDatabase, loadFarm, loadPlan, whileHeld } from "../load";
 import { mayOpen } from "../people/allowed";
@@ -16,6 +19,7 @@ import { BucketCare } from "../picking/bucket-care";
 import { loadLines } from "../picking/load-lines";
 import { SeasonHeatLine } from "../season/season-heat-line";
 import { StrainList } from "../season/strain-list";
+import { ShareButton } from "../ui/share-button.client";
 import { BedsToWalk } from "./beds-to-walk";
 import { Bench } from "./bench";
 import { CutRows } from "./cut-rows";
@@ -63,6 +67,12 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
               <a className="button" href={`/picking/labels?day=${day}`}>
                 Bucket labels
               </a>
+              <ShareButton
+                className="button"
+                title="Pick list"
+                text={pickText(inFull(day), open)}
+                label="Share the list"
+              />
             </>
           )}
           <a className="button" href="/picking">
@@ -72,7 +82,9 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
       </section>
       {day === now && <ArrivalsDue snapshot={snapshot} today={now} />}
       <Cautions crops={crops} />
-      <CutRows rows={open} day={day} isPast={day !== now} />
+      <FieldList madeAt={moment()} farmDay={now} beds={listedBeds(open)}>
+        <CutRows rows={open} beds={snapshot.beds} day={day} isPast={day !== now} />
+      </FieldList>
       <LateCounts rows={done} late={tallies.filter(({ isApart }) => isApart)} />
       <DoneRows rows={done} tallies={tallies.filter(({ isApart }) => !isApart)} stemsReady={stemsReady} />
       <Bench lines={lines} />

@@ -1,6 +1,7 @@
 "use client";
 
 import { useState } from "react";
+import { copied } from "./copied.client";
 
 type Props = {
   text: string;
@@ -12,11 +13,11 @@ type Props = {
 /** Puts a text where it can be pasted from, and says so, or that the browser does not let it. What is said is of the text as it stands. */
 export function CopyButton({ text, label, what }: Props) {
   const [tried, setTried] = useState<{ text: string; isCopied: boolean } | null>(null);
-  const tell = (isCopied: boolean) => () => setTried({ text, isCopied });
+  const tell = (isCopied: boolean) => setTried({ text, isCopied });
   const said = tried?.text === text ? tried : null;
   return (
     <>
-      <button type="button" onClick={() => navigator.clipboard.writeText(text).then(tell(true), tell(false))}>
+      <button type="button" onClick={() => copied(text).then(tell)}>
         {label}
         {what && <span className="visually-hidden"> {what}</span>}
       </button>

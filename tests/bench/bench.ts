@@ -2,6 +2,7 @@ import { spawnSync } from "node:child_process";
 import { cpus, loadavg } from "node:os";
 import { choiceRows } from "./choice";
 import { clockRows } from "./clock-rows";
+import { fieldRows } from "./field-rows";
 import { loadRows } from "./load-rows";
 import { networkLine } from "./match-file";
 import { planRows } from "./plan-rows";
@@ -14,7 +15,7 @@ import { weatherRows } from "./weather-rows";
 
 /**
  * `npm run bench`: what the tool must reach, measured. Trust the ratios of one run more than its times. `npm run bench -- plan` runs the rows of
- * one kind alone: plan, records, weather, choice, simulation, load (which needs the built app) or screens (which needs Chromium too).
+ * one kind alone: plan, records, weather, choice, simulation, load (which needs the built app), screens or field (which need Chromium too).
  */
 const wanted = process.argv.slice(2);
 if (wanted[0] === "network") {
@@ -47,6 +48,11 @@ if (isWanted("screens")) {
   const screens = await screenRows();
   rows.push(...screens.rows);
   lines.push(...screens.lines);
+}
+if (isWanted("field")) {
+  const field = await fieldRows();
+  rows.push(...field.rows);
+  lines.push(...field.lines);
 }
 console.log(`${table(rows)}\n\nafter it: ${load()}\n${lines.map((line) => `- ${line}`).join("\n")}`);
 

@@ -28,6 +28,7 @@ const ADDRESSES = [
   "/enquiry?held=~",
   "/enquiry?eventOn=~",
   "/enquiry?stemCount=120&eventOn=2027-06-19&colours=~",
+  "/today?day=~",
   "/picking?day=~",
   "/picking?week=~",
   "/picking/print?booking=~",
@@ -46,10 +47,19 @@ const ADDRESSES = [
   "/~",
 ];
 const BEDS = '{"seasonYear":2027,"keptBedIds":[1]}';
+const TALLIES = JSON.stringify({
+  tallies: [
+    {
+      ...{ key: "12345678", cutOn: "2027-06-10", bedId: 1, varietyId: 1, asked: [[1, 9]] },
+      ...{ stemsCut: 9, seenStems: 0, seenRevision: 1, countedAt: "2027-06-10T05:40:00Z" },
+    },
+  ],
+});
 /** Each with a question that it takes as it stands. */
 export const JSON_DOORS: readonly (readonly [path: string, question: string])[] = [
   ["/bookings/coverage", '{"bookingId":1,"form":{}}'],
   ["/enquiry/answer", '{"form":{"stemCount":"120","colours":"blush, cream","role":"focal","eventOn":"2027-06-19"}}'],
+  ["/today/tallies", TALLIES],
   ["/keep-or-dig/try", BEDS],
   ["/keep-or-dig/stop", '{"workId":1}'],
   ["/farm/files/all", BEDS],

@@ -4,6 +4,7 @@ export const HELPER_ROUTES = [
   "/calendar/[key]",
   "/changes",
   "/farm/cooler",
+  "/field-worker",
   "/join/[code]",
   "/not-yours",
   "/picking",
@@ -18,6 +19,7 @@ export const HELPER_ROUTES = [
 export const DESIGNER_ROUTES = [
   "/beds",
   "/beds/[id]",
+  "/bench",
   "/bookings",
   "/bookings/[id]",
   "/bookings/coverage",
