@@ -1,4 +1,4 @@
-import { farmBefore } from "#db/journal/farm-before";
+import { farmBefore, hasChangedSince } from "#db/journal/farm-before";
 import { toDayNumber, yearOf } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { type MovedBooking, movedBookings } from "#lib/plan/road/moved-promises";
@@ -14,6 +14,8 @@ const shared: typeof globalThis & { yesterdayKept?: Kept } = globalThis;
 /** Whose stems moved since the end of yesterday, in the season of the year; null where it is no longer known how the farm stood then. */
 export function movedSinceYesterday(): MovedBooking[] | null {
   const began = dayBegan();
+  // Nothing was written since: nothing moved, and no second plan has to be made.
+  if (!hasChangedSince(farmDatabase(), began)) return [];
   const key = `${began} ${today()} ${farmFile().turn}`;
   if (shared.yesterdayKept?.key !== key)
     shared.yesterdayKept = { key, snapshot: farmBefore(farmDatabase(), began), plan: null };

@@ -14,11 +14,9 @@ const NO_CHANGE = 0;
  * read. Null where not all changes since are kept.
  * @param moment  UTC, "YYYY-MM-DD hh:mm:ss"
  */
-export function farmBefore({ $client }: FarmDatabase, moment: string): Snapshot | null {
-  const ids = $client
-    .prepare<[string], number>("SELECT id FROM change WHERE made_at >= ? ORDER BY id DESC")
-    .pluck()
-    .all(moment);
+export function farmBefore(database: FarmDatabase, moment: string): Snapshot | null {
+  const { $client } = database;
+  const ids = changesSince(database, moment);
   const rows = $client.prepare<[], number>("SELECT count(*) FROM change_row").pluck().get() ?? 0;
   if (ids.length >= KEPT.changes || rows >= KEPT.rows / 2) return null;
   const copy = new Database($client.serialize());
@@ -35,3 +33,11 @@ export function farmBefore({ $client }: FarmDatabase, moment: string): Snapshot 
     copy.close();
   }
 }
+
+/** Whether the farm was written to at or after a moment. @param moment  UTC, "YYYY-MM-DD hh:mm:ss" */
+export const hasChangedSince = (database: FarmDatabase, moment: string): boolean =>
+  changesSince(database, moment).length > 0;
+
+/** The changes made at or after a moment, the newest first. */
+const changesSince = ({ $client }: FarmDatabase, moment: string): number[] =>
+  $client.prepare<[string], number>("SELECT id FROM change WHERE made_at >= ? ORDER BY id DESC").pluck().all(moment);

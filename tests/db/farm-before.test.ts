@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { farmBefore } from "#db/journal/farm-before";
+import { farmBefore, hasChangedSince } from "#db/journal/farm-before";
 import { undoChange } from "#db/journal/journal";
 import { removeBed } from "#db/write/beds";
 import { removeBooking } from "#db/write/bookings";
@@ -33,6 +33,8 @@ test("the farm as it stood at a moment is the one before every change made since
     expect(farmBefore(database, MOMENT)).toEqual(before);
     expect(kept(database)).toEqual(now);
     expect(farmBefore(database, "2027-06-11 00:00:00")).toEqual(now);
+    expect(hasChangedSince(database, MOMENT)).toBe(true);
+    expect(hasChangedSince(database, "2027-06-11 00:00:00")).toBe(false);
   });
 });
 
