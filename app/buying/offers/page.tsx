@@ -47,6 +47,7 @@ export default function OffersPage() {
           <Table
             caption="Offers"
             isCaptionHidden
+            isNarrow
             columns={COLUMNS}
             rows={some}
             keyOf={({ crop, colour, stemLength }) => `${crop.id} ${colour} ${stemLength}`}
@@ -61,18 +62,20 @@ const COLUMNS: readonly Column<Offer>[] = [
   {
     head: "Flower",
     kind: "name",
-    cell: ({ crop, colour }) => (
+    cell: ({ crop, colour, stemLength, keepsUntil }) => (
       <>
         {crop.name} <ColourWord colour={colour} />
+        <br />
+        <small>
+          {stemLength && `${stemLength} stem, `}keeps until {withWeekday(toDay(keepsUntil))}
+        </small>
       </>
     ),
   },
-  { head: "Length", cell: ({ stemLength }) => stemLength ?? "not told" },
   {
     head: "Bunches",
     kind: "number",
     cell: ({ bunchCount, crop }) => `${inWholes(bunchCount)} × ${inWholes(crop.bunchStems.count)}`,
   },
   { head: "Stems", kind: "number", cell: ({ stems }) => inWholes(stems) },
-  { head: "Keeps until", cell: ({ keepsUntil }) => withWeekday(toDay(keepsUntil)) },
 ];
