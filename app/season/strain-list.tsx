@@ -36,7 +36,7 @@ const Lines = ({ strains, isLinked }: Pick<Props, "strains" | "isLinked">) => (
   <ul className="done-rows">
     {strains.map((strain) => (
       <li key={`${strain.kind} ${strain.day}`}>
-        <span className="state risk">
+        <span className="state risk told">
           <StateSign of="risk" />
           {isLinked ? (
             <a href={`/weeks/${isoWeekOf(toDay(strain.day))}`}>{strainInWords(strain)}</a>
