@@ -86,14 +86,18 @@ async function soonUsable(browser: Browser, { address }: FarmWithPeople, cookies
     await line.send("Emulation.setCPUThrottlingRate", { rate });
     const start = performance.now();
     await page.goto(`${address}/today`, { waitUntil: "commit" });
-    await page.waitForFunction(() => {
-      const button = document.querySelector<HTMLButtonElement>('.cut-rows button[aria-label^="One more"]');
-      const field = button?.parentElement?.querySelector("input");
-      if (!button || !field) return false;
-      const before = field.value;
-      button.click();
-      return field.value !== before;
-    });
+    await page.waitForFunction(
+      () => {
+        const button = document.querySelector<HTMLButtonElement>('.cut-rows button[aria-label^="One more"]');
+        const field = button?.parentElement?.querySelector("input");
+        if (!button || !field) return false;
+        const before = field.value;
+        button.click();
+        return field.value !== before;
+      },
+      undefined,
+      { timeout: 120_000 },
+    );
     times.push(performance.now() - start);
     await page.context().close();
   }
