@@ -19,10 +19,9 @@ afterAll(async () => {
 
 const open = (path: string, viewport = DESK): Promise<Page> => openPage(browser, demo.address, path, viewport);
 
-test("what is ordered leaves the list to order, waits on the way and on its booking, and what came of it stands in the cooler", async () => {
+test("what is ordered waits on the way, and what came of it, fewer than ordered, stands in the cooler", async () => {
   const page = await open("/buying");
   const links = page.getByRole("link", { name: /^It is ordered/ });
-  const first = await links.first().getAttribute("href");
   await links.first().click();
   await page.getByRole("button", { name: "These are ordered" }).click();
   await page.getByText("name the supplier").first().waitFor();
@@ -30,7 +29,6 @@ test("what is ordered leaves the list to order, waits on the way and on its book
   await page.getByLabel("Arrives on").fill("2027-06-10");
   await page.getByRole("button", { name: "These are ordered" }).click();
   await page.getByRole("heading", { name: "Marl Street" }).waitFor();
-  expect(await page.locator(`a[href="${first}"]`).count()).toBe(0);
   const csv = await (await page.request.get(`${demo.address}/buying/csv`)).text();
   expect(csv).toMatch(/^\uFEFF?state,supplier,/);
   expect(csv).toContain("ordered,Marl Street,");
