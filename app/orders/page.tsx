@@ -1,6 +1,8 @@
 import type { Metadata } from "next";
+import { z } from "zod";
 import { inShort, withWeekday } from "#lib/domain/day";
-import { ById } from "#lib/domain/snapshot";
+import type { StandingOrder } from "#lib/domain/records/standing-order";
+import { ById, type Snapshot } from "#lib/domain/snapshot";
 import { type DeliveryRow, deliveryRows, deliveryTotals } from "#lib/plan/road/order-rows";
 import { countOf, inMoney, inWholes } from "#lib/plan/words/numbers";
 import { orderInWords, ordersLead } from "#lib/plan/words/order-words";
@@ -16,8 +18,11 @@ import { OrderForm } from "./order-form";
 
 export const metadata: Metadata = { title: "Standing orders" };
 
-/** Who buys every week: what each order gets of the stems that bookings leave, and what that brings. */
-export default async function OrdersPage() {
+const query = z.object({ order: z.coerce.number().int().nullable().catch(null) });
+
+/** Who buys every week: what each order gets of the stems that bookings leave, and what that brings. `order` in the address: the one to change. */
+export default async function OrdersPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
+  const { order: changed } = query.parse(await searchParams);
   const year = await seasonYear();
   const plan = loadPlan(year);
   const { snapshot } = plan;
@@ -44,7 +49,7 @@ export default async function OrdersPage() {
           {snapshot.standingOrders.map((order) => {
             const own = deliveryTotals(toCome.filter(({ delivery }) => delivery.order.id === order.id));
             return (
-              <li key={order.id} className="card">
+              <li key={order.id} id={`order-${order.id}`} className="card">
                 <h2 className="card-title">{order.buyer}</h2>
                 <p>{orderInWords(order, names)}.</p>
                 {own.needStems > 0 && (
@@ -53,17 +58,13 @@ export default async function OrdersPage() {
                     and brings <b>{inMoney(own.earnedCents)}</b>
                   </p>
                 )}
-                <details>
-                  <summary>Change or take out</summary>
-                  <OrderForm snapshot={snapshot} order={order} />
-                  <Form
-                    action={deleteOrder}
-                    submit="Take out"
-                    hidden={{ orderId: order.id }}
-                    label={`Take the order of ${order.buyer} out`}
-                    isQuiet
-                  />
-                </details>
+                {order.id === changed ? (
+                  <ChangeOrder snapshot={snapshot} order={order} />
+                ) : (
+                  <a href={`/orders?order=${order.id}#order-${order.id}`}>
+                    Change or take out<span className="visually-hidden">: {order.buyer}</span>
+                  </a>
+                )}
               </li>
             );
           })}
@@ -101,6 +102,20 @@ export default async function OrdersPage() {
     </>
   );
 }
+
+const ChangeOrder = ({ snapshot, order }: { snapshot: Snapshot; order: StandingOrder }) => (
+  <>
+    <OrderForm snapshot={snapshot} order={order} />
+    <Form
+      action={deleteOrder}
+      submit="Take out"
+      hidden={{ orderId: order.id }}
+      label={`Take the order of ${order.buyer} out`}
+      isQuiet
+    />
+    <a href="/orders">Leave it as it is</a>
+  </>
+);
 
 const COLUMNS: readonly Column<DeliveryRow>[] = [
   {
