@@ -5,7 +5,7 @@ import { COLD_NIGHT } from "#lib/domain/records/farm-settings";
 import { coldNightTitle } from "#lib/plan/words/frost-words";
 import { action, refusal } from "../action";
 
-/** Keeps what is forecast of the next cold night; both fields empty take it out. */
+/** Keeps what is forecast of the next cold night; both fields empty take it out, where one is kept. */
 export const saveColdNight = action(
   (values, { farm }) => {
     const read = values.record(COLD_NIGHT, farm, { before: farm });
@@ -16,6 +16,11 @@ export const saveColdNight = action(
         coldNightOn === null ? "coldNightOn" : "coldNightLowC",
         "write both the morning and its low, or neither",
       );
+    if (coldNightOn === null && farm.coldNightOn === null) {
+      values.refuse("coldNightOn", "write the morning that is forecast cold");
+      values.refuse("coldNightLowC", "write its forecast low");
+      return values.refusal();
+    }
     return { ok: true, parsed: { ...farm, coldNightOn, coldNightLowC } };
   },
   (database, farm) => setFigure(database, farm, coldNightTitle(farm)),
