@@ -71,8 +71,10 @@ export default async function OrdersPage({ searchParams }: { searchParams: Promi
         </ul>
       )}
       {toCome.length > 0 && (
-        <details open={toCome.length <= 30}>
-          <summary>Delivery by delivery</summary>
+        <details className="fold">
+          <summary>
+            Delivery by delivery <small>{inWholes(toCome.length)} to come</small>
+          </summary>
           <Table
             caption="Deliveries to come"
             isCaptionHidden
