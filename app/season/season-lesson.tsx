@@ -90,8 +90,13 @@ function Shown({ lesson, snapshot, today }: { lesson: SeasonLesson; snapshot: Sn
             ...[0, 1, 2, 3].map((week) => ({
               head: inShort(toDay(from + 7 * week)),
               kind: "number" as const,
-              cell: ([, weeks]: AheadOfRole) =>
-                `${inWholes(Math.round(weeks[week].lowStems))}–${inWholes(Math.round(weeks[week].highStems))}`,
+              className: "range",
+              cell: ([, weeks]: AheadOfRole) => (
+                <>
+                  {inWholes(Math.round(weeks[week].lowStems))}–<wbr />
+                  {inWholes(Math.round(weeks[week].highStems))}
+                </>
+              ),
             })),
           ]}
           rows={ahead}
