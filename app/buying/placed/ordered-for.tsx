@@ -2,6 +2,7 @@ import type { Booking } from "#lib/domain/records/booking";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { isOnTheWay, purchaseLines } from "#lib/plan/road/purchase-slips";
 import { orderedInWords } from "#lib/plan/words/purchase-words";
+import { MissedEvent } from "./missed-event";
 
 type Props = { snapshot: Snapshot; bookingId: Booking["id"]; today: number };
 
@@ -12,7 +13,9 @@ export function OrderedFor({ snapshot, bookingId, today }: Props) {
   return (
     <ul className="ordered-for" aria-label="On the way for it">
       {lines.map((line) => (
-        <li key={line.purchase.id}>{orderedInWords(line, today)}</li>
+        <li key={line.purchase.id}>
+          {orderedInWords(line, today)} <MissedEvent line={line} farm={snapshot.farm} />
+        </li>
       ))}
     </ul>
   );

@@ -42,6 +42,7 @@ export function PlacedOrders({ snapshot, today }: { snapshot: Snapshot; today: D
           <PlacedSlip
             key={`${slip.supplier} ${slip.day}`}
             slip={slip}
+            farm={snapshot.farm}
             today={now}
             actionOf={({ purchase, ...line }) => (
               <a className="no-print" href={`/buying/order?purchase=${purchase.id}`}>
@@ -66,6 +67,7 @@ export function PlacedOrders({ snapshot, today }: { snapshot: Snapshot; today: D
               <PlacedSlip
                 key={`${slip.supplier} ${slip.day}`}
                 slip={slip}
+                farm={snapshot.farm}
                 today={now}
                 actionOf={({ purchase, ...line }) => (
                   <Form

@@ -1,12 +1,15 @@
 import type { ReactNode } from "react";
 import { toDay, withWeekday } from "#lib/domain/day";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import { isOnTheWay, type PurchaseLine, type PurchaseSlip, purchaseTotals } from "#lib/plan/road/purchase-slips";
 import { countOf, inMoney, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
 import { arrivalInWords, flowerInWords, openingInWords, purchaseText } from "#lib/plan/words/purchase-words";
 import { CopyButton } from "../../ui/copy-button.client";
+import { MissedEvent } from "./missed-event";
 
 type Props = {
   slip: PurchaseSlip;
+  farm: Farm;
   /** A day number. */
   today: number;
   /** What can be done with a line, and under all of them. */
@@ -15,7 +18,7 @@ type Props = {
 };
 
 /** What one supplier brings on one day: flower, colour, bunches and price a line, how it stands, and the sum. */
-export function PlacedSlip({ slip, today, actionOf, children }: Props) {
+export function PlacedSlip({ slip, farm, today, actionOf, children }: Props) {
   const { supplier, day, lines } = slip;
   const { bunchCount, costCents, unpricedCount } = purchaseTotals(lines);
   const isLate = lines.some(isOnTheWay) && day < today;
@@ -36,6 +39,7 @@ export function PlacedSlip({ slip, today, actionOf, children }: Props) {
             <span className="slip-what">
               <b>{flowerInWords(line)}</b>
               <small>{aboutLine(line, today)}</small>
+              <MissedEvent line={line} farm={farm} />
               {actionOf(line)}
             </span>
             <span className="slip-bunches">

@@ -1,5 +1,6 @@
 import { toDay, withWeekday } from "#lib/domain/day";
 import { isOnTheWay, type PurchaseLine, type PurchaseSlip, stemsNotDelivered } from "#lib/plan/road/purchase-slips";
+import type { Mistimed } from "#lib/plan/road/purchase-timing";
 import { countOf, inWholes } from "./numbers";
 
 /** "Garden rose, white" */
@@ -27,6 +28,12 @@ export function arrivalInWords(line: PurchaseLine, today: number): string {
   const came = short > 0 ? `${inWholes(arrivedStems)} of ${inWholes(orderedStems)}` : inWholes(arrivedStems);
   return `${came} came ${withWeekday(arrivedOn)}${short > 0 ? `, ${inWholes(short)} short` : ""}`;
 }
+
+/** Why an order does not serve the event it is for: "too early: it keeps until Mon 5 Jul, and the event is Sat 10 Jul". */
+export const mistimedInWords = (missed: Mistimed): string =>
+  missed.kind === "early"
+    ? `too early: it keeps until ${withWeekday(missed.keepsUntil)}, and the event is ${withWeekday(missed.eventOn)}`
+    : `too late: it is open on ${withWeekday(missed.openOn)}, and the event is ${withWeekday(missed.eventOn)}`;
 
 /** What a booking waits for: "24 stems Garden rose, white, ordered from Marl Street, comes Thu 8 Jul". Day number. */
 export const orderedInWords = (line: PurchaseLine, today: number): string =>

@@ -11,7 +11,8 @@ import {
   purchaseTotals,
   stemsNotDelivered,
 } from "#lib/plan/road/purchase-slips";
-import { arrivalInWords, orderedInWords, purchaseText } from "#lib/plan/words/purchase-words";
+import { mistimed } from "#lib/plan/road/purchase-timing";
+import { arrivalInWords, mistimedInWords, orderedInWords, purchaseText } from "#lib/plan/words/purchase-words";
 import { provenPlan } from "../../proven-plan";
 import { booking, day, focal, snapshot } from "../../small-farm";
 import { on, shortOf, sum } from "./lived-season";
@@ -129,4 +130,24 @@ test("orders stand by supplier and day, each with its words, and read out a flow
   );
   const [slip] = purchaseSlips(lines.filter(isOnTheWay));
   expect(purchaseText(slip)).toBe("Marl Street, to arrive by Thu 10 Jun:\n3 bunches of 10 Crop 1 Variety 1, cream");
+});
+
+test("[ST3] an order says why it does not serve its wedding, too early or too late, and exactly where the plan still has it short", () => {
+  const said = (given: Partial<Purchase>) => {
+    const snap = ordered(given);
+    const [line] = purchaseLines(snap);
+    const missed = mistimed(line, snap.farm);
+    return missed && mistimedInWords(missed);
+  };
+  expect(said({ arrivesOn: day("2027-06-07") })).toBe(
+    "too early: it keeps until Fri 11 Jun, and the event is Sat 12 Jun",
+  );
+  expect(said({ daysToOpen: 3 })).toBe("too late: it is open on Sun 13 Jun, and the event is Sat 12 Jun");
+  for (let days = -12; days <= 6; days++) {
+    const arrivesOn = addDays(day("2027-06-10"), days);
+    const isShort = shortOn(ordered({ arrivesOn }), "2027-05-25")[0] > 0;
+    expect([arrivesOn, said({ arrivesOn }) !== null]).toEqual([arrivesOn, isShort]);
+  }
+  expect(said({ arrivesOn: day("2027-06-01"), bookingId: null })).toBeNull();
+  expect(said({ arrivesOn: day("2027-06-01"), arrivedOn: day("2027-06-01"), arrivedStems: 0 })).toBeNull();
 });
