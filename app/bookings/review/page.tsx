@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import { z } from "zod";
 import { reviewAdvice } from "#lib/plan/learning/review/advice";
 import { eventReviews } from "#lib/plan/learning/review/event-review";
 import { countOf } from "#lib/plan/words/numbers";
@@ -17,8 +18,11 @@ export const metadata: Metadata = { title: "Review" };
 /** Events asked about at once: those of a week or two. The others are folded. */
 const FIRST = 4;
 
-/** What became of the stems of events that are over: asked with one tap, and what it suggests for the next ones. */
-export default async function ReviewPage() {
+const query = z.object({ event: z.coerce.number().int().nullable().catch(null) });
+
+/** What became of the stems of events that are over: asked with one tap, and what it suggests for the next ones. `event` in the address: the booking whose review is to change. */
+export default async function ReviewPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
+  const { event: changedId } = query.parse(await searchParams);
   const year = await seasonYear();
   const plan = loadPlan(year);
   const events = eventReviews(plan);
@@ -47,7 +51,7 @@ export default async function ReviewPage() {
           <a href="/bookings/season">What became of all stems of {year}, crop by crop</a>
         </p>
       )}
-      <ReviewedEvents events={done} />
+      <ReviewedEvents events={done} changedId={changedId} />
       {done.length > 0 && (
         <p className="note">
           Stems are counted at what they would cost to buy, the farm’s own too. Where an event is not reviewed, what was

@@ -1,4 +1,5 @@
 import { withWeekday } from "#lib/domain/day";
+import type { Booking } from "#lib/domain/records/booking";
 import { type EventReview, type RoleReview, stemsCostCents } from "#lib/plan/learning/review/event-review";
 import { inWholes } from "#lib/plan/words/numbers";
 import { costInWords, usedInWords } from "#lib/plan/words/review-words";
@@ -7,14 +8,21 @@ import { type Column, Table } from "../../ui/table";
 import { EventForm } from "./event-form";
 import { takeBackReview } from "./review-actions";
 
-/** Events with their reviews, each folded behind its answer. */
-export function ReviewedEvents({ events }: { events: readonly EventReview[] }) {
+type Props = { events: readonly EventReview[]; changedId: Booking["id"] | null };
+
+/** Events with their reviews, each folded behind its answer; the one to change stands open with its form. */
+export function ReviewedEvents({ events, changedId }: Props) {
   if (events.length === 0) return null;
   return (
-    <section aria-labelledby="reviewed">
+    <section className="reviewed" aria-labelledby="reviewed">
       <h2 id="reviewed">Reviewed</h2>
       {events.map((event) => (
-        <details key={event.booking.id} className="fold">
+        <details
+          key={event.booking.id}
+          id={`event-${event.booking.id}`}
+          className="fold"
+          open={event.booking.id === changedId}
+        >
           <summary>
             {event.booking.client}, {withWeekday(event.booking.eventOn)} <small>{usedInWords(event.roles)}</small>
           </summary>
@@ -34,10 +42,15 @@ export function ReviewedEvents({ events }: { events: readonly EventReview[] }) {
             hidden={{ bookingId: event.booking.id }}
             isQuiet
           />
-          <details className="no-print">
-            <summary>Change the numbers</summary>
+          {event.booking.id === changedId ? (
             <EventForm event={event} />
-          </details>
+          ) : (
+            <p className="no-print">
+              <a href={`/bookings/review?event=${event.booking.id}#event-${event.booking.id}`}>
+                Change the numbers<span className="visually-hidden"> of {event.booking.client}</span>
+              </a>
+            </p>
+          )}
         </details>
       ))}
     </section>
