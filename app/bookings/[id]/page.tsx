@@ -100,7 +100,7 @@ export default async function BookingPage(props: Props) {
           />
         )}
       </div>
-      {booking.status === "confirmed" && <PromiseCard plan={plan} booking={booking} />}
+      {booking.status === "confirmed" && booking.eventOn >= today() && <PromiseCard plan={plan} booking={booking} />}
       <BookingEditor
         key={JSON.stringify(formOf(booking, decimalMark))}
         bookingId={booking.id}
