@@ -11,6 +11,12 @@ const SCREENS = [
   { path: "/bookings", heading: /Bookings of 2027/ },
   { path: "/bookings/new", heading: /New booking/ },
   { path: "/bookings/1", heading: /./ },
+  { path: "/bookings/review", heading: /^Review of/ },
+  { path: "/bookings/season", heading: /^What became of/ },
+  { path: "/orders", heading: /^Standing orders of/ },
+  { path: "/orders?order=1", heading: /^Standing orders of/ },
+  { path: "/today", heading: /November 2026/ },
+  { path: "/bench", heading: /^Bench/ },
   { path: "/beds", heading: /Beds/ },
   { path: "/beds/1", heading: /./ },
   { path: "/keep-or-dig", heading: /^(Dig every bed|Keep .* beds?, dig the rest)$/ },
@@ -27,6 +33,7 @@ const SCREENS = [
   { path: "/picking?booking=1", heading: /Pick list for/ },
   { path: "/picking/print?booking=1", heading: /Pick list/ },
   { path: "/buying", heading: /Buying/ },
+  { path: "/buying/offers", heading: /^Offers/ },
   { path: "/farm", heading: /Set these four first/ },
   { path: "/farm/crops", heading: /crops/i },
   { path: "/farm/crops/1", heading: /./ },
@@ -36,6 +43,7 @@ const SCREENS = [
   { path: "/farm/winter", heading: /Set these four first/ },
   { path: "/farm/files", heading: /files/i },
   { path: "/farm/cooler", heading: /cooler/i },
+  { path: "/farm/year-end", heading: /^Year’s end/ },
   { path: "/farm/copies", heading: /copies/i },
   { path: "/farm/history", heading: /changes|history/i },
 ];
@@ -54,15 +62,20 @@ describe.each(SCREENS)("$path", ({ path, heading }) => {
   });
 });
 
-test.each(["/", "/weeks/2027-W25", "/keep-or-dig", "/keep-or-dig/worksheet", "/what-if"])(
-  "%s takes ten screens of a phone at the most",
-  async (path) => {
-    const page = await open(path, PHONE);
-    const screens = await page.evaluate(() => document.documentElement.scrollHeight / window.innerHeight);
-    expect(screens).toBeLessThanOrEqual(10);
-    await page.close();
-  },
-);
+test.each([
+  "/",
+  "/weeks/2027-W25",
+  "/keep-or-dig",
+  "/keep-or-dig/worksheet",
+  "/what-if",
+  "/orders",
+  "/bookings/review",
+])("%s takes ten screens of a phone at the most", async (path) => {
+  const page = await open(path, PHONE);
+  const screens = await page.evaluate(() => document.documentElement.scrollHeight / window.innerHeight);
+  expect(screens).toBeLessThanOrEqual(10);
+  await page.close();
+});
 
 test.each([
   "/bookings/99999",
