@@ -38,7 +38,9 @@ export default function YearEndPage() {
       {proposals.length > 0 && (
         <p className="note">
           The curve as it stands weighs as one season that came true, each recorded season as much as was seen of it:
-          one season moves a curve half of the way, two move it two thirds.
+          one season moves a curve half of the way, two move it two thirds. Looks, first blooms and cuts of all that was
+          ready are counted; a list that was filled says only that there were at least so many, and moves nothing. First
+          cuts are proposed from two days on, stems from 5&nbsp;% on.
         </p>
       )}
     </>

@@ -2,7 +2,8 @@ import { allOf } from "#lib/domain/listed";
 import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Learned } from "#lib/domain/records/learned";
 import { TREATMENT_WORDS } from "#lib/domain/words";
-import type { CurveProposal, CurveSeason } from "#lib/plan/learning/review/curve-proposals";
+import type { CurveProposal } from "#lib/plan/learning/review/curve-proposals";
+import type { CurveSeason } from "#lib/plan/learning/review/curve-seasons";
 import { countOf, inPercent } from "./numbers";
 
 /** "4 days later", "2 days earlier", "on its day" */

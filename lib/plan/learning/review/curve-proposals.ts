@@ -1,24 +1,10 @@
 import { toDay, yearOf } from "#lib/domain/day";
 import type { Crop } from "#lib/domain/records/crop";
 import type { BloomCurve } from "#lib/domain/records/curve";
-import { type Learned, learnedFor, NOTHING_LEARNED } from "#lib/domain/records/learned";
+import { type Learned, learnedFor } from "#lib/domain/records/learned";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 import { frostDayOf } from "#lib/plan/road/forecast";
-import type { PlantingPosterior } from "../season/planting-posterior";
-import { seasonLesson } from "../season/season-lesson";
-import type { WatchedRow } from "../season/watched-plantings";
-
-/**
- * What a recorded season says of a curve, against the curve as it stands without anything learned: believed days late and times the stems, and how
- * much was seen of either, from 0 (nothing) to 1 (as good as all).
- */
-export type CurveSeason = {
-  readonly season: number;
-  readonly daysLate: number;
-  readonly timingSeen: number;
-  readonly yieldFactor: number;
-  readonly yieldSeen: number;
-};
+import { type CurveSeason, curveSeasons } from "./curve-seasons";
 
 /** What a curve would learn from its recorded seasons: before and after, counted from the curve as it stands without anything learned. */
 export type CurveProposal = {
@@ -34,6 +20,9 @@ export type CurveProposal = {
 
 /** Of a planting less than this share of what could be known was seen: that season tells nothing. Our choice. */
 const LEAST_SEEN = 0.1;
+
+/** A change of first cuts by fewer days is not worth a question: picking days lie further apart than a day. Our choice. */
+const LEAST_DAYS_CHANGE = 2;
 
 /** A change of stems below this share is not worth a question. Our choice. */
 const LEAST_YIELD_CHANGE = 0.05;
@@ -75,7 +64,7 @@ function proposalsOf(curve: BloomCurve, seasons: readonly CurveSeason[], fromSea
   const laterDays = held(Math.round(learnedDays(timed)), -60, 60);
   const yieldFactor = held(Math.round(learnedFactor(heavy) * 100) / 100, 0.05, 5);
   return [
-    ...(timed.length > 0 && laterDays !== was.laterDays
+    ...(timed.length > 0 && Math.abs(laterDays - was.laterDays) >= LEAST_DAYS_CHANGE
       ? [{ curve, part: "timing" as const, was, is: { ...was, fromSeason, laterDays }, seasons: timed }]
       : []),
     ...(heavy.length > 0 && Math.abs(yieldFactor - was.yieldFactor) >= LEAST_YIELD_CHANGE - 1e-9
@@ -106,60 +95,3 @@ export function seasonsOver({ farm, cuts, budLooks }: Snapshot, today: number): 
   const years = new Set([...cuts.map(({ cutOn }) => yearOf(cutOn)), ...budLooks.map((look) => yearOf(look.lookedOn))]);
   return [...years].filter((year) => frostDayOf(farm, year) <= today).sort((a, b) => a - b);
 }
-
-/** What a season says of each curve, by its id: the mean over the plantings that bloomed by it, each by its plants. */
-function curveSeasons(snapshot: Snapshot, season: number): Map<number, CurveSeason> {
-  const lesson = seasonLesson(snapshot, season);
-  const rowsOf = new Map<number, WatchedRow[]>();
-  for (const row of lesson?.rows ?? []) {
-    const id = row.row.curve?.id;
-    if (id !== undefined) rowsOf.set(id, [...(rowsOf.get(id) ?? []), row]);
-  }
-  return new Map(
-    [...rowsOf].flatMap(([id, rows]) => {
-      const said = rows.flatMap((row) => {
-        const posterior = lesson?.plantings.get(row.row.planting.id);
-        return posterior ? [{ plants: row.row.planting.plantCount, ...saidOf(row, posterior) }] : [];
-      });
-      const plants = sumOf(said.map((one) => one.plants));
-      if (plants === 0) return [];
-      const mean = (of: (one: (typeof said)[number]) => number) =>
-        sumOf(said.map((one) => one.plants * of(one))) / plants;
-      const timingSeen = mean((one) => one.timingSeen);
-      const yieldSeen = mean((one) => one.yieldSeen);
-      return [
-        [
-          id,
-          {
-            season,
-            timingSeen,
-            yieldSeen,
-            daysLate: timingSeen === 0 ? 0 : mean((one) => one.timingSeen * one.daysLate) / timingSeen,
-            yieldFactor: yieldSeen === 0 ? 1 : mean((one) => one.yieldSeen * one.yieldFactor) / yieldSeen,
-          },
-        ] as const,
-      ];
-    }),
-  );
-}
-
-/**
- * What was seen of a planting by itself. What is believed of it lies between its forecast and what was seen, as near to this as the belief has
- * become narrower: so what was seen is found again.
- */
-function saidOf({ row, watched }: WatchedRow, posterior: PlantingPosterior) {
-  const { curve, planting } = row;
-  const spreadDays = Math.hypot(watched.sharedSpreadDays, watched.ownSpreadDays);
-  const timingSeen = seenOf(posterior.daysLateSpread, spreadDays);
-  const yieldSeen = seenOf(posterior.yieldFactorSpread, watched.yieldSpread);
-  const { laterDays, yieldFactor } = curve ? learnedFor(curve, planting.seasonYear) : NOTHING_LEARNED;
-  return {
-    timingSeen,
-    yieldSeen,
-    daysLate: laterDays + (timingSeen === 0 ? 0 : posterior.daysLate / timingSeen),
-    yieldFactor: yieldFactor * (yieldSeen === 0 ? 1 : Math.max(0, 1 + (posterior.yieldFactor - 1) / yieldSeen)),
-  };
-}
-
-const seenOf = (spread: number, before: number): number =>
-  before === 0 ? 0 : Math.min(1, Math.max(0, 1 - (spread / before) ** 2));

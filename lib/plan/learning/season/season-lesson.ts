@@ -8,6 +8,7 @@ import type { Grown } from "#lib/plan/road/grown";
 import { pickingDays } from "#lib/plan/road/picking-days";
 import { type PlantingEvidence, plantingEvidence } from "./planting-evidence";
 import { type PlantingPosterior, plantingPosterior } from "./planting-posterior";
+import type { CutSeen } from "./season-model";
 import { type Outlook, seasonOutlook } from "./season-outlook";
 import { type SeasonPosterior, seasonPosterior } from "./season-posterior";
 import { type WatchedRow, watchedPlantings } from "./watched-plantings";
@@ -43,6 +44,15 @@ export function seasonLesson(snapshot: Snapshot, seasonYear: number): SeasonLess
 }
 
 const wasSeen = ({ watched: { cuts, timing } }: WatchedRow): boolean => cuts.length > 0 || timing.length > 0;
+
+/** What was measured in a season: looks, and cuts of all that was ready, without the cuts that filled their lists. Null while nothing was measured. */
+export function measuredLesson(snapshot: Snapshot, seasonYear: number): SeasonLesson | null {
+  const rows = watchedPlantings(snapshot, seasonYear).map((one) => ({
+    ...one,
+    watched: { ...one.watched, cuts: one.watched.cuts.filter(wasAllReady) },
+  }));
+  return rows.some(wasSeen) ? lessonOf(rows, snapshot.farm) : null;
+}
 
 function lessonOf(rows: readonly WatchedRow[], farm: Farm): SeasonLesson {
   const posterior = seasonPosterior(rows.map((row) => evidenceOf(row, farm)));
@@ -80,8 +90,9 @@ export function shownSeason(snapshot: Snapshot, seasonYear: number): ShownSeason
   return shown.length === 0 ? null : new Map(shown.map(({ plantingId, ...one }) => [plantingId, one]));
 }
 
-const wasMeasured = ({ watched: { cuts, timing } }: WatchedRow): boolean =>
-  cuts.some(({ says }) => says === "all that was ready") || timing.length > 0;
+const wasMeasured = ({ watched: { cuts, timing } }: WatchedRow): boolean => cuts.some(wasAllReady) || timing.length > 0;
+
+const wasAllReady = ({ says }: CutSeen): boolean => says === "all that was ready";
 
 function evidenceOf({ row, watched }: WatchedRow, farm: Farm): PlantingEvidence {
   const { sharedSpreadDays, timing, cuts } = watched;
@@ -89,8 +100,8 @@ function evidenceOf({ row, watched }: WatchedRow, farm: Farm): PlantingEvidence 
   const found = known.get(row.planting);
   const bySeen = found && found.farm === farm && restsOnTheSame(found.row, row) ? found.bySeen : new Map();
   const evidence: PlantingEvidence = bySeen.get(seen) ?? plantingEvidence(watched);
-  // What is shown and what is reckoned with may weigh a planting differently: both are kept.
-  if (bySeen.size > 1 && !bySeen.has(seen)) bySeen.clear();
+  // What is shown, what is reckoned with and what was measured may weigh a planting differently: all three are kept.
+  if (bySeen.size > 2 && !bySeen.has(seen)) bySeen.clear();
   known.set(row.planting, { row, farm, bySeen: bySeen.set(seen, evidence) });
   return evidence;
 }
