@@ -3,6 +3,7 @@ import { type CropReview, type SeasonReview, seasonReview } from "#lib/plan/lear
 import { inWholes } from "#lib/plan/words/numbers";
 import {
   orderMoneyInWords,
+  overdrawnInWords,
   seasonMoneyInWords,
   seasonReviewLead,
   soldShareInWords,
@@ -45,7 +46,7 @@ export default async function SeasonReviewPage() {
           />
           <p className="note">
             Good stems are counted. A picking day that nobody recorded counts as cut as planned, so that what nobody
-            asked for was not cut; what events threw away is known where they are reviewed.
+            asked for was not cut; what events threw away is known where they are reviewed. {overdrawnInWords(review)}
           </p>
         </>
       )}

@@ -10,11 +10,13 @@ export function seasonReviewLead({ total }: Pick<SeasonReview, "total">): string
   return `Of ${countOf(cutStems, "stem")} cut so far ${inWholes(usedStems)} were used at events and ${inWholes(orderStems)} went to standing orders; ${inWholes(thrownAwayStems)} were thrown away, and ${inWholes(leftStems)} were left.`;
 }
 
-/** "Events that are over bring $9,840, standing orders $2,730." Empty where no money is known. */
-export const seasonMoneyInWords = ({ bookingCents, total }: Pick<SeasonReview, "bookingCents" | "total">): string =>
-  bookingCents === 0 && total.orderCents === 0
-    ? ""
+/** "Events that are over bring $9,840, standing orders $2,730." Empty where no money is known; of events without a price nothing is said of what they bring. */
+export function seasonMoneyInWords({ bookingCents, total }: Pick<SeasonReview, "bookingCents" | "total">): string {
+  if (bookingCents === 0 && total.orderCents === 0) return "";
+  return bookingCents === 0
+    ? `Standing orders bring ${inRoundMoney(total.orderCents)}; the events that are over have no price written down.`
     : `Events that are over bring ${inRoundMoney(bookingCents)}, standing orders ${inRoundMoney(total.orderCents)}.`;
+}
 
 /** The share of a crop's stems that found a use, at an event or with an order: "85 %". */
 export const soldShareInWords = ({ usedStems, orderStems, cutStems }: Counted): string =>
@@ -22,3 +24,9 @@ export const soldShareInWords = ({ usedStems, orderStems, cutStems }: Counted): 
 
 /** What orders paid, empty where nothing. */
 export const orderMoneyInWords = ({ orderCents }: Counted): string => (orderCents === 0 ? "" : inMoney(orderCents));
+
+/** What a number below 0 under "Left" means; empty where there is none. */
+export const overdrawnInWords = ({ crops }: Pick<SeasonReview, "crops">): string =>
+  crops.some(({ leftStems }) => leftStems < 0)
+    ? "Where fewer than none are left, more went out than was written down as cut."
+    : "";

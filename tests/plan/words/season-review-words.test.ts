@@ -1,10 +1,12 @@
 import { expect, test } from "vitest";
 import {
   orderMoneyInWords,
+  overdrawnInWords,
   seasonMoneyInWords,
   seasonReviewLead,
   soldShareInWords,
 } from "#lib/plan/words/season-review-words";
+import { crop as aCrop } from "../../small-farm";
 
 const NONE = { cutStems: 0, usedStems: 0, thrownAwayStems: 0, orderStems: 0, leftStems: 0, orderCents: 0 };
 const TOTAL = {
@@ -24,7 +26,16 @@ test("the season’s stems are told as one sentence whose parts sum, and money o
   expect(seasonMoneyInWords({ bookingCents: 984_000, total: TOTAL })).toBe(
     "Events that are over bring $9,840, standing orders $2,730.",
   );
+  expect(seasonMoneyInWords({ bookingCents: 0, total: TOTAL })).toBe(
+    "Standing orders bring $2,730; the events that are over have no price written down.",
+  );
   expect(seasonMoneyInWords({ bookingCents: 0, total: NONE })).toBe("");
   expect([soldShareInWords(TOTAL), soldShareInWords(NONE)]).toEqual(["83 %", ""]);
   expect([orderMoneyInWords(TOTAL), orderMoneyInWords(NONE)]).toEqual(["$2,730.00", ""]);
+});
+
+test("a crop of which more went out than was written down as cut is explained, and only then", () => {
+  const crop = (leftStems: number) => ({ ...NONE, leftStems, crop: aCrop({ id: 1 }) });
+  expect(overdrawnInWords({ crops: [crop(0), crop(5)] })).toBe("");
+  expect(overdrawnInWords({ crops: [crop(5), crop(-3)] })).toMatch(/^Where fewer than none are left, more went out/);
 });

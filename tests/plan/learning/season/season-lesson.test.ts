@@ -60,7 +60,7 @@ describe("what a season has taught", () => {
     const [dahlia] = lesson?.crops ?? [];
     expect(Math.round(lesson?.plantings.get(1)?.daysLate ?? 0)).toBe(6);
     expect(cropLessonInWords({ daysLate: 6.2, yieldFactor: 0.92 })).toBe(
-      "6 days late, stems per plant 0.9 of expected",
+      "6 days late, 0.9 times as many stems per plant as expected",
     );
     expect(cropLessonInWords({ daysLate: -1, yieldFactor: 1.01 })).toBe("1 day early, stems per plant as expected");
     expect(seenInWords(dahlia)).toBe("seen in 2 of 3 beds");
