@@ -107,13 +107,13 @@ describe("the season ribbon", () => {
 });
 
 /** The stems of a role that nobody has and that could serve a week, by the definition: each surplus stem against each day of the week. */
-function unclaimedByDefinition({ snapshot, match, surplus, weeks }: Plan, role: Role): number[] {
+function unclaimedByDefinition({ snapshot, match, work: { unclaimed }, weeks }: Plan, role: Role): number[] {
   const takes = new Set(match.supplies.flatMap(({ crop, variety }) => (crop.roles.includes(role) ? variety.id : [])));
   return weeks.map(({ monday }) => {
     const first = toDayNumber(monday);
     const events = match.needs.map(({ eventDay }) => eventDay).filter((day) => day >= first && day < first + 7);
     const days = events.length > 0 ? events : [first + 5];
-    const could = surplus.filter(
+    const could = unclaimed.filter(
       ({ variety, crop, cutDay }) =>
         takes.has(variety.id) &&
         days.some((day) => {

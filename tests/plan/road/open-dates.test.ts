@@ -57,7 +57,7 @@ describe("open dates", () => {
       );
       for (const { day: saturday, focalStems, byColour, poorYearStems } of dates) {
         const eventDay = toDayNumber(saturday);
-        const free = planned.surplus.filter(
+        const free = planned.work.unclaimed.filter(
           ({ crop, cutDay }) =>
             crop.roles.includes("focal") && eventDay - cutDay >= 2 && eventDay - cutDay <= keptDays(crop, invented)[1],
         );

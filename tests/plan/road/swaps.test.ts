@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import { nearColours } from "#lib/domain/near-colours";
 import type { Crop } from "#lib/domain/records/crop";
 import type { Colour } from "#lib/domain/words";
+import type { Need } from "#lib/plan/road/needs";
 import { swapsFor } from "#lib/plan/road/swaps";
 import { swapInWords } from "#lib/plan/words/today-words";
 import { bed, booking, crop, curve, day, focal, planting, snapshot, variety } from "../../small-farm";
@@ -28,6 +29,15 @@ const firstSwaps = (snap: ReturnType<typeof garden>, today = "2027-06-08") => {
   const plan = on(snap, today);
   return swapsFor(plan, plan.gaps[0]);
 };
+
+/** Whether a crop is told to lack what is asked of a stem, ask by ask. */
+function lacks({ asks }: Pick<Need, "asks">, { headSize, stemLength, outOfWater }: Crop): boolean {
+  const heads = asks.filter((ask) => ask.endsWith(" head"));
+  const isOtherHead = headSize !== null && heads.length > 0 && !heads.some((ask) => ask.startsWith(headSize));
+  const isShort = stemLength === "short" && asks.some((ask) => ask === "long stem");
+  const wilts = outOfWater === "wilts" && asks.some((ask) => ask === "out of water");
+  return isOtherHead || isShort || wilts;
+}
 
 describe("what falls short", () => {
   test("[T9] of plum, peach and green for 20 blush, peach is near and goes first; all are cut on the Wednesday and Thursday before", () => {
@@ -96,7 +106,8 @@ describe("what falls short", () => {
               (need.colours.length === 0 || need.colours.includes(colour)) &&
               (!need.cropOnly || need.cropId === row.crop.id);
             const isInWindow = age >= snap.farm.leadDays && age <= Math.floor(keptDays(row.crop, snap)[1]);
-            if (!row.crop.roles.includes(need.role) || isRefused || isFit || !isInWindow) continue;
+            if (!row.crop.roles.includes(need.role) || lacks(need, row.crop) || isRefused || isFit || !isInWindow)
+              continue;
             free.set(row.variety.id, (free.get(row.variety.id) ?? 0) + row.stems);
           }
           const swaps = swapsFor(plan, gap);
