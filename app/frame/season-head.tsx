@@ -11,6 +11,26 @@ export const SeasonHead = ({ title, seasonYear, back, id }: Props) => (
   </div>
 );
 
+/** The same of a screen that looks back: the season stands in its address, and no other screen changes with it. */
+export const SeasonHeadByAddress = ({
+  title,
+  seasonYear,
+  path,
+}: Pick<Props, "title" | "seasonYear"> & { path: string }) => (
+  <div className="row apart">
+    <h1>{title}</h1>
+    <nav className="row no-print" aria-label="Season shown">
+      <a className="button" href={`${path}?season=${seasonYear - 1}`}>
+        ← {seasonYear - 1}
+      </a>
+      <strong>Season {seasonYear}</strong>
+      <a className="button" href={`${path}?season=${seasonYear + 1}`}>
+        {seasonYear + 1} →
+      </a>
+    </nav>
+  </div>
+);
+
 /** A quiet line with the season shown, above a screen whose heading is its answer; of an invented farm it says so. */
 export const SeasonLine = ({ farm, seasonYear, back }: Pick<Props, "seasonYear" | "back"> & { farm: Farm }) => (
   <div className="row apart season-line">

@@ -4,14 +4,14 @@ import { reviewAdvice } from "#lib/plan/learning/review/advice";
 import { eventReviews } from "#lib/plan/learning/review/event-review";
 import { countOf } from "#lib/plan/words/numbers";
 import { reviewLead } from "#lib/plan/words/review-words";
-import { SeasonHead } from "../../frame/season-head";
-import { seasonYear } from "../../frame/season-year";
+import { SeasonHeadByAddress } from "../../frame/season-head";
 import { loadPlan } from "../../load";
 import { mayCall, mayOpen } from "../../people/allowed";
 import { roleNow } from "../../people/who";
 import { AdviceList } from "./advice-list";
 import { EventForm } from "./event-form";
 import { ReviewedEvents } from "./reviewed-events";
+import { seasonAsked } from "./season-asked";
 
 export const metadata: Metadata = { title: "Review" };
 
@@ -22,8 +22,9 @@ const query = z.object({ event: z.coerce.number().int().nullable().catch(null) }
 
 /** What became of the stems of events that are over: asked with one tap, and what it suggests for the next ones. `event` in the address: the booking whose review is to change. */
 export default async function ReviewPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
-  const { event: changedId } = query.parse(await searchParams);
-  const year = await seasonYear();
+  const asked = await searchParams;
+  const { event: changedId } = query.parse(asked);
+  const year = seasonAsked(asked);
   const plan = loadPlan(year);
   const events = eventReviews(plan);
   const open = events.filter(({ isReviewed }) => !isReviewed);
@@ -34,7 +35,7 @@ export default async function ReviewPage({ searchParams }: { searchParams: Promi
       <p className="crumb">
         <a href="/bookings">Bookings</a>
       </p>
-      <SeasonHead title={`Review of ${year}`} seasonYear={year} back="/bookings/review" />
+      <SeasonHeadByAddress title={`Review of ${year}`} seasonYear={year} path="/bookings/review" />
       <p className="lead">{reviewLead(open.length, done.length)}</p>
       {mayCall(roleNow(), "bookings/review/review-actions.ts#adoptRecipe") && (
         <AdviceList advice={reviewAdvice(plan.snapshot, year)} seasonYear={year} />
@@ -48,7 +49,7 @@ export default async function ReviewPage({ searchParams }: { searchParams: Promi
       )}
       {mayOpen(roleNow(), "/bookings/season") && (
         <p>
-          <a href="/bookings/season">What became of all stems of {year}, crop by crop</a>
+          <a href={`/bookings/season?season=${year}`}>What became of all stems of {year}, crop by crop</a>
         </p>
       )}
       <ReviewedEvents events={done} changedId={changedId} />

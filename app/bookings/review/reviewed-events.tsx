@@ -1,6 +1,7 @@
 import { withWeekday } from "#lib/domain/day";
 import type { Booking } from "#lib/domain/records/booking";
 import { type EventReview, type RoleReview, stemsCostCents } from "#lib/plan/learning/review/event-review";
+import { seasonOfBooking } from "#lib/plan/road/seasons";
 import { inWholes } from "#lib/plan/words/numbers";
 import { costInWords, usedInWords } from "#lib/plan/words/review-words";
 import { Form } from "../../ui/form.client";
@@ -46,7 +47,9 @@ export function ReviewedEvents({ events, changedId }: Props) {
             <EventForm event={event} />
           ) : (
             <p className="no-print">
-              <a href={`/bookings/review?event=${event.booking.id}#event-${event.booking.id}`}>
+              <a
+                href={`/bookings/review?season=${seasonOfBooking(event.booking)}&event=${event.booking.id}#event-${event.booking.id}`}
+              >
                 Change the numbers<span className="visually-hidden"> of {event.booking.client}</span>
               </a>
             </p>

@@ -17,7 +17,7 @@ export function ToReview({ now }: { now: Day }) {
   if (open.length === 0) return null;
   return (
     <p className="no-print">
-      <a className="button" href="/bookings/review">
+      <a className="button" href={`/bookings/review?season=${yearOf(now)}`}>
         {toReviewInWords(open.length)} of the last two weeks
       </a>
     </p>

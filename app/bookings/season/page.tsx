@@ -8,32 +8,32 @@ import {
   seasonReviewLead,
   soldShareInWords,
 } from "#lib/plan/words/season-review-words";
-import { SeasonHead } from "../../frame/season-head";
-import { seasonYear } from "../../frame/season-year";
+import { SeasonHeadByAddress } from "../../frame/season-head";
 import { loadPlan } from "../../load";
 import { PrintButton } from "../../ui/print-button.client";
 import { type Column, Table } from "../../ui/table";
+import { seasonAsked } from "../review/season-asked";
 
 export const metadata: Metadata = { title: "Season review" };
 
 /** What became of all that the season has cut: used, thrown away, sold, left, crop by crop. */
-export default async function SeasonReviewPage() {
-  const year = await seasonYear();
+export default async function SeasonReviewPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
+  const year = seasonAsked(await searchParams);
   const review = seasonReview(loadPlan(year));
   const money = seasonMoneyInWords(review);
   return (
     <>
       <p className="crumb">
-        <a href="/bookings/review">Review</a>
+        <a href={`/bookings/review?season=${year}`}>Review</a>
       </p>
-      <SeasonHead title={`What became of ${year}`} seasonYear={year} back="/bookings/season" />
+      <SeasonHeadByAddress title={`What became of ${year}`} seasonYear={year} path="/bookings/season" />
       <p className="lead">{seasonReviewLead(review)}</p>
       {money && <p>{money}</p>}
       {review.crops.length > 0 && (
         <>
           <div className="actions no-print">
             <PrintButton />
-            <a className="button" href="/bookings/season/csv" download>
+            <a className="button" href={`/bookings/season/csv?season=${year}`} download>
               CSV
             </a>
           </div>

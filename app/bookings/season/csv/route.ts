@@ -1,12 +1,12 @@
 import { seasonReview } from "#lib/plan/learning/review/season-review";
 import { seasonReviewCsv } from "#lib/sheets/season-review-csv";
 import { download } from "../../../download";
-import { seasonYear } from "../../../frame/season-year";
 import { loadPlan } from "../../../load";
+import { seasonAsked } from "../../review/season-asked";
 
 /** What became of a season's stems, as a CSV file. */
-export const GET = download(async () => {
-  const year = await seasonYear();
+export const GET = download((request: Request) => {
+  const year = seasonAsked(Object.fromEntries(new URL(request.url).searchParams));
   return new Response(`\uFEFF${seasonReviewCsv(seasonReview(loadPlan(year)).crops)}`, {
     headers: {
       "content-type": "text/csv; charset=utf-8",
