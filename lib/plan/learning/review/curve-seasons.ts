@@ -1,7 +1,7 @@
 import { learnedFor, NOTHING_LEARNED } from "#lib/domain/records/learned";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { PlantingPosterior } from "../season/planting-posterior";
-import { measuredLesson, type SeasonLesson, seasonLesson } from "../season/season-lesson";
+import { measuredLesson, type SeasonLesson } from "../season/season-lesson";
 import type { WatchedRow } from "../season/watched-plantings";
 
 /**
@@ -29,18 +29,14 @@ export function curveSeasons(snapshot: Snapshot, season: number): ReadonlyMap<nu
 }
 
 function weighed(snapshot: Snapshot, season: number): Map<number, CurveSeason> {
-  const measured = measuredLesson(snapshot, season);
-  const all = measured && seasonLesson(snapshot, season);
+  const lesson = measuredLesson(snapshot, season);
+  if (lesson === null) return new Map();
   const rowsOf = new Map<number, WatchedRow[]>();
-  for (const row of measured?.rows ?? []) {
+  for (const row of lesson.measured.rows) {
     const id = row.row.curve?.id;
     if (id !== undefined) rowsOf.set(id, [...(rowsOf.get(id) ?? []), row]);
   }
-  return new Map(
-    [...rowsOf].flatMap(([id, rows]) =>
-      measured && all ? [[id, { season, ...meanOf(rows, measured, all) }] as const] : [],
-    ),
-  );
+  return new Map([...rowsOf].map(([id, rows]) => [id, { season, ...meanOf(rows, lesson.measured, lesson.all) }]));
 }
 
 /** The mean over the plantings of one curve; of a part that was measured of none of them nothing was seen. */

@@ -26,22 +26,35 @@ export const YIELD_GIVEN = kernel(SHARED_YIELD, YIELD, Math.sqrt(CROP_YIELD_SHAR
 export function plantingEvidence(planting: WatchedPlanting): PlantingEvidence {
   const { sharedSpreadDays, ownSpreadDays, yieldSpread } = planting;
   const spreadDays = Math.hypot(sharedSpreadDays, ownSpreadDays);
-  const latenessGiven = kernel(SHARED, LATENESS, spreadDays === 0 ? 0 : sharedSpreadDays / spreadDays);
+  const latenessGiven = latenessGivenAt(spreadDays === 0 ? 0 : sharedSpreadDays / spreadDays);
   const daysLate = LATENESS.scores.map((score) => score * spreadDays);
   const yieldFactors = factorsOf(yieldSpread);
   const likelihood = likelihoodOf(planting, daysLate, yieldFactors);
-  const message = likelihood && messageOf(likelihood, latenessGiven);
+  const messageBy = planting.cuts.length === 0 ? messageOfLooks : messageOf;
+  const message = likelihood && messageBy(likelihood, latenessGiven);
   return { planting, daysLate, yieldFactors, latenessGiven, likelihood, message };
 }
+
+/** A table for each number that was asked for, of which a farm has few: as many curves as differ in their spreads. */
+function keptByNumber(make: (number: number) => Float64Array): (number: number) => Float64Array {
+  const kept = new Map<number, Float64Array>();
+  return (number) => {
+    const table = kept.get(number) ?? make(number);
+    if (kept.size < 1000) kept.set(number, table);
+    return table;
+  };
+}
+
+const latenessGivenAt = keptByNumber((loading) => kernel(SHARED, LATENESS, loading));
 
 /** So narrow a gamma distribution is its mean. */
 const NARROW = 0.01;
 
-function factorsOf(spread: number): Float64Array {
+const factorsOf = keptByNumber((spread) => {
   if (spread < NARROW) return YIELD.scores.map(() => 1);
   const shape = 1 / spread ** 2;
   return YIELD.scores.map((score) => gammaQuantile(normalShare(score), shape) / shape);
-}
+});
 
 function likelihoodOf(
   { timing, cuts, readyStems }: WatchedPlanting,
@@ -89,6 +102,20 @@ function messageOf(likelihood: Float64Array, latenessGiven: Float64Array): Float
       for (let heavy = 0; heavy < heavies; heavy++) sum += YIELD_GIVEN[row * heavies + heavy] * byYield[heavy];
       message[shared * sharedHeavies + row] = Math.log(sum + 1e-300);
     }
+  }
+  return message;
+}
+
+/** Looks say nothing of the yield: one message, whatever the crop shares in it. */
+function messageOfLooks(likelihood: Float64Array, latenessGiven: Float64Array): Float64Array {
+  const lates = LATENESS.scores.length;
+  const heavies = YIELD.scores.length;
+  const sharedHeavies = SHARED_YIELD.scores.length;
+  const message = new Float64Array(SHARED.scores.length * sharedHeavies);
+  for (let shared = 0; shared < SHARED.scores.length; shared++) {
+    let sum = 0;
+    for (let late = 0; late < lates; late++) sum += latenessGiven[shared * lates + late] * likelihood[late * heavies];
+    message.fill(Math.log(sum + 1e-300), shared * sharedHeavies, (shared + 1) * sharedHeavies);
   }
   return message;
 }

@@ -16,7 +16,7 @@ export type PlantingPosterior = {
 /** What is believed of one planting of a crop, from what was seen of it, of its crop and of the season. */
 export function plantingPosterior(evidence: PlantingEvidence, crop: CropPosterior): PlantingPosterior {
   const { daysLate, yieldFactors, planting } = evidence;
-  const chances = evidence.likelihood ? seenChances(evidence, crop.chances) : unseenChances(evidence, crop.chances);
+  const chances = chancesOf(evidence, crop.chances);
   const late = momentsOf(chances.byLateness, daysLate);
   const heavy = momentsOf(chances.byYield, yieldFactors);
   return {
@@ -31,6 +31,17 @@ export function plantingPosterior(evidence: PlantingEvidence, crop: CropPosterio
 
 type Marginals = { readonly byLateness: Float64Array; readonly byYield: Float64Array };
 
+type Seen = Pick<PlantingEvidence, "latenessGiven"> & {
+  readonly likelihood: Float64Array;
+  readonly message: Float64Array;
+};
+
+function chancesOf(evidence: PlantingEvidence, crop: Float64Array): Marginals {
+  const { latenessGiven, likelihood, message, planting } = evidence;
+  if (!likelihood || !message) return unseenChances(evidence, crop);
+  return (planting.cuts.length === 0 ? lookedChances : cutChances)({ latenessGiven, likelihood, message }, crop);
+}
+
 const LATES = LATENESS.scores.length;
 const HEAVIES = YIELD.scores.length;
 const SHARED_LATES = SHARED.scores.length;
@@ -39,42 +50,77 @@ const SHARED_HEAVIES = SHARED_YIELD.scores.length;
 /** Of a planting of which nothing was seen: what its crop shares, and its own part as it was before. */
 function unseenChances({ latenessGiven }: PlantingEvidence, crop: Float64Array): Marginals {
   const byLateness = new Float64Array(LATES);
-  const byYield = new Float64Array(HEAVIES);
-  for (let shared = 0; shared < SHARED_LATES; shared++)
-    for (let row = 0; row < SHARED_HEAVIES; row++) {
-      const chance = crop[shared * SHARED_HEAVIES + row];
-      if (chance < 1e-12) continue;
-      for (let late = 0; late < LATES; late++) byLateness[late] += chance * latenessGiven[shared * LATES + late];
-      for (let heavy = 0; heavy < HEAVIES; heavy++) byYield[heavy] += chance * YIELD_GIVEN[row * HEAVIES + heavy];
-    }
-  return { byLateness, byYield };
+  sharedLateness(crop).forEach((chance, shared) => {
+    addRow(byLateness, chance, latenessGiven, shared);
+  });
+  return { byLateness, byYield: yieldUnseen(crop) };
 }
 
-/** Of a planting that was seen: what the crop is believed to share without it, then its own likelihood. */
-function seenChances({ latenessGiven, likelihood, message }: PlantingEvidence, crop: Float64Array): Marginals {
-  const byLateness = new Float64Array(LATES);
+/** The chances of a yield of which nothing was seen in the planting itself. */
+function yieldUnseen(crop: Float64Array): Float64Array {
   const byYield = new Float64Array(HEAVIES);
-  if (!likelihood || !message) return { byLateness, byYield };
+  for (let row = 0; row < SHARED_HEAVIES; row++) {
+    let chance = 0;
+    for (let shared = 0; shared < SHARED_LATES; shared++) chance += crop[shared * SHARED_HEAVIES + row];
+    addRow(byYield, chance, YIELD_GIVEN, row);
+  }
+  return byYield;
+}
+
+/** The chances of what a crop shares in lateness. */
+const sharedLateness = (crop: Float64Array): Float64Array =>
+  Float64Array.from({ length: SHARED_LATES }, (_, shared) => {
+    let chance = 0;
+    for (let row = 0; row < SHARED_HEAVIES; row++) chance += crop[shared * SHARED_HEAVIES + row];
+    return chance;
+  });
+
+/** Adds a row of a table, so many times, to sums that are as long as it. */
+function addRow(sums: Float64Array, times: number, table: Float64Array, row: number): void {
+  const start = row * sums.length;
+  for (let place = 0; place < sums.length; place++) sums[place] += times * table[start + place];
+}
+
+/** Of a planting that was looked at and not cut: its first cut by the looks, its yield as if nothing was seen, of which looks say nothing. */
+function lookedChances({ latenessGiven, likelihood, message }: Seen, crop: Float64Array): Marginals {
+  const byLateness = new Float64Array(LATES);
+  sharedLateness(crop).forEach((chance, shared) => {
+    if (chance >= 1e-12) addRow(byLateness, chance / Math.exp(message[shared * SHARED_HEAVIES]), latenessGiven, shared);
+  });
+  for (let late = 0; late < LATES; late++) byLateness[late] *= likelihood[late * HEAVIES];
+  return { byLateness, byYield: yieldUnseen(crop) };
+}
+
+/** Of a planting that was cut: what the crop is believed to share without it, then its own likelihood. */
+function cutChances({ latenessGiven, likelihood, message }: Seen, crop: Float64Array): Marginals {
+  // The chances from elsewhere by lateness, then yield: added up over all that is shared before the likelihood is looked at.
+  const elsewhere = new Float64Array(LATES * HEAVIES);
   const yieldFromElsewhere = new Float64Array(HEAVIES);
   for (let shared = 0; shared < SHARED_LATES; shared++) {
     yieldFromElsewhere.fill(0);
+    let isPossible = false;
     for (let row = 0; row < SHARED_HEAVIES; row++) {
       const place = shared * SHARED_HEAVIES + row;
       if (crop[place] < 1e-12) continue;
-      const without = crop[place] / Math.exp(message[place]);
-      for (let heavy = 0; heavy < HEAVIES; heavy++)
-        yieldFromElsewhere[heavy] += without * YIELD_GIVEN[row * HEAVIES + heavy];
+      isPossible = true;
+      addRow(yieldFromElsewhere, crop[place] / Math.exp(message[place]), YIELD_GIVEN, row);
     }
+    if (!isPossible) continue;
     for (let late = 0; late < LATES; late++) {
       const chance = latenessGiven[shared * LATES + late];
       if (chance < 1e-12) continue;
-      for (let heavy = 0; heavy < HEAVIES; heavy++) {
-        const weight = chance * yieldFromElsewhere[heavy] * likelihood[late * HEAVIES + heavy];
-        byLateness[late] += weight;
-        byYield[heavy] += weight;
-      }
+      const start = late * HEAVIES;
+      for (let heavy = 0; heavy < HEAVIES; heavy++) elsewhere[start + heavy] += chance * yieldFromElsewhere[heavy];
     }
   }
+  const byLateness = new Float64Array(LATES);
+  const byYield = new Float64Array(HEAVIES);
+  for (let late = 0; late < LATES; late++)
+    for (let heavy = 0; heavy < HEAVIES; heavy++) {
+      const weight = elsewhere[late * HEAVIES + heavy] * likelihood[late * HEAVIES + heavy];
+      byLateness[late] += weight;
+      byYield[heavy] += weight;
+    }
   return { byLateness, byYield };
 }
 

@@ -45,23 +45,54 @@ export function seasonLesson(snapshot: Snapshot, seasonYear: number): SeasonLess
 
 const wasSeen = ({ watched: { cuts, timing } }: WatchedRow): boolean => cuts.length > 0 || timing.length > 0;
 
-/** What was measured in a season: looks, and cuts of all that was ready, without the cuts that filled their lists. Null while nothing was measured. */
-export function measuredLesson(snapshot: Snapshot, seasonYear: number): SeasonLesson | null {
-  const rows = watchedPlantings(snapshot, seasonYear).map((one) => ({
+/**
+ * What a season says by what was measured of it alone, looks and cuts of all that was ready, and by all that was recorded, with the cuts that filled their lists.
+ * Null while nothing was measured.
+ */
+export function measuredLesson(
+  snapshot: Snapshot,
+  seasonYear: number,
+): { readonly measured: SeasonLesson; readonly all: SeasonLesson } | null {
+  const rows = watchedPlantings(snapshot, seasonYear);
+  const measured = rows.map((one) => ({
     ...one,
     watched: { ...one.watched, cuts: one.watched.cuts.filter(wasAllReady) },
   }));
-  return rows.some(wasSeen) ? lessonOf(rows, snapshot.farm) : null;
+  if (!measured.some(wasSeen)) return null;
+  return { measured: lessonOf(measured, snapshot.farm), all: lessonOf(rows, snapshot.farm) };
 }
 
 function lessonOf(rows: readonly WatchedRow[], farm: Farm): SeasonLesson {
-  const posterior = seasonPosterior(rows.map((row) => evidenceOf(row, farm)));
+  const { posterior, plantings } = believed(rows.map((row) => evidenceOf(row, farm)));
+  return { plantings, crops: cropLessons(rows, plantings), posterior, rows };
+}
+
+type Believed = {
+  readonly evidence: readonly PlantingEvidence[];
+  readonly posterior: SeasonPosterior;
+  readonly plantings: ReadonlyMap<number, PlantingPosterior>;
+};
+
+/** What was believed last of a season, by the evidence of its first planting: a season of which nothing was recorded since is not weighed again. */
+const lately = new WeakMap<PlantingEvidence, readonly Believed[]>();
+/** What is shown, what is reckoned with, and what was measured. */
+const KEPT_COUNT = 3;
+
+function believed(evidence: readonly PlantingEvidence[]): Believed {
+  const kept = (evidence.length > 0 && lately.get(evidence[0])) || [];
+  const isSame = (one: Believed) =>
+    one.evidence.length === evidence.length && one.evidence.every((each, at) => each === evidence[at]);
+  const found = kept.find(isSame);
+  if (found) return found;
+  const posterior = seasonPosterior(evidence);
   const plantings = new Map(
     posterior.crops.flatMap((crop) =>
-      crop.evidence.map((evidence) => [evidence.planting.id, plantingPosterior(evidence, crop)] as const),
+      crop.evidence.map((each) => [each.planting.id, plantingPosterior(each, crop)] as const),
     ),
   );
-  return { plantings, crops: cropLessons(rows, plantings), posterior, rows };
+  const made = { evidence, posterior, plantings };
+  if (evidence.length > 0) lately.set(evidence[0], [made, ...kept].slice(0, KEPT_COUNT));
+  return made;
 }
 
 /** The plan reckons with stems to a twentieth of what the curve says, so that it does not shake with every cut. Our own choice. */
