@@ -15,4 +15,7 @@ process.on("message", (index: number) => {
   if (word !== "empty farm") run(database, kept(database));
   process.send?.(word);
 });
+// Opening a farm may write to its file, as making it ready; what comes after are its random writes alone.
+farm.database();
+process.send?.("ready");
 process.once("disconnect", () => process.exit(0));

@@ -33,6 +33,7 @@ export async function twoServers(scale: number): Promise<Figures> {
   const other = fork("tests/trust/other-server.ts", [file, String(SEED), String(count)], {
     execArgv: ["--import", "tsx"],
   });
+  await once(other, "message");
   const witness = openFarm(file);
   const faults: string[] = [];
   const writtenCount = [0, 0];
