@@ -54,6 +54,7 @@ export default async function SeasonReviewPage({ searchParams }: { searchParams:
   );
 }
 
+/** What orders took and brought is told where there were any. */
 function columnsOf({ total }: SeasonReview): Column<CropReview>[] {
   const stems = (head: string, of: Exclude<keyof CropReview, "crop">): Column<CropReview> => ({
     head,
@@ -61,14 +62,17 @@ function columnsOf({ total }: SeasonReview): Column<CropReview>[] {
     cell: (row) => inWholes(row[of]),
     foot: inWholes(total[of]),
   });
+  const hasOrders = total.orderStems > 0;
   return [
     { head: "Crop", kind: "name", cell: ({ crop }) => crop.name, foot: "All crops" },
     stems("Cut", "cutStems"),
     stems("Used at events", "usedStems"),
-    stems("Standing orders", "orderStems"),
+    ...(hasOrders ? [stems("Standing orders", "orderStems")] : []),
     stems("Thrown away", "thrownAwayStems"),
     stems("Left", "leftStems"),
     { head: "Sold or used", kind: "number", cell: soldShareInWords, foot: soldShareInWords(total) },
-    { head: "Orders bring", kind: "number", cell: orderMoneyInWords, foot: orderMoneyInWords(total) },
+    ...(hasOrders
+      ? [{ head: "Orders bring", kind: "number", cell: orderMoneyInWords, foot: orderMoneyInWords(total) } as const]
+      : []),
   ];
 }

@@ -30,6 +30,11 @@ test("the season’s stems are told as one sentence whose parts sum, and money o
     "Standing orders bring $2,730; the events that are over have no price written down.",
   );
   expect(seasonMoneyInWords({ bookingCents: 0, total: NONE })).toBe("");
+  const noOrders = { ...TOTAL, cutStems: 10_240, orderStems: 0, orderCents: 0 };
+  expect(seasonReviewLead({ total: noOrders })).toBe(
+    "Of 10,240 stems cut so far 8,200 were used at events; 310 were thrown away, and 1,730 were left.",
+  );
+  expect(seasonMoneyInWords({ bookingCents: 984_000, total: noOrders })).toBe("Events that are over bring $9,840.");
   expect([soldShareInWords(TOTAL), soldShareInWords(NONE)]).toEqual(["83 %", ""]);
   expect([orderMoneyInWords(TOTAL), orderMoneyInWords(NONE)]).toEqual(["$2,730.00", ""]);
 });
