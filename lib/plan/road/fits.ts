@@ -15,6 +15,7 @@ export type Fitting = {
 export class Fits {
   readonly #supplies: readonly VarietySupply[];
   readonly #known = new Map<string, Fitting>();
+  readonly #withOwn = new Map<Need, Fitting>();
   /** Places of the supplies that are nobody's own, and of each booking's own. */
   readonly #free: number[] = [];
   readonly #ownOf = new Map<number, number[]>();
@@ -29,11 +30,16 @@ export class Fits {
   }
 
   of(need: Need): Fitting {
-    const { id } = need.booking;
-    const own = this.#ownOf.size === 0 ? undefined : this.#ownOf.get(id);
-    const ofAll = this.#remembered(need.kind, need, this.#free);
-    if (!own) return ofAll;
-    const ofOwn = this.#remembered(`${id} ${need.kind}`, need, own);
+    const own = this.#ownOf.size === 0 ? undefined : this.#ownOf.get(need.booking.id);
+    if (!own) return this.#ofFree(need);
+    const known = this.#withOwn.get(need);
+    if (known) return known;
+    const found = this.#joined(this.#ofFree(need), this.#find(need, own));
+    this.#withOwn.set(need, found);
+    return found;
+  }
+
+  #joined(ofAll: Fitting, ofOwn: Fitting): Fitting {
     return {
       varieties: [...ofAll.varieties, ...ofOwn.varieties],
       cents: [...ofAll.cents, ...ofOwn.cents],
@@ -48,11 +54,11 @@ export class Fits {
     return others.flatMap(([, places]) => this.#find(need, places).varieties);
   }
 
-  #remembered(key: string, need: Need, places: readonly number[]): Fitting {
-    const known = this.#known.get(key);
+  #ofFree(need: Need): Fitting {
+    const known = this.#known.get(need.kind);
     if (known) return known;
-    const found = this.#find(need, places);
-    this.#known.set(key, found);
+    const found = this.#find(need, this.#free);
+    this.#known.set(need.kind, found);
     return found;
   }
 

@@ -41,6 +41,7 @@ export function matchNetwork(
   needs: readonly Need[],
   buyIn: ShortPrices,
   fits: Fits = new Fits(varieties),
+  { shortCents, worstFitCents } = shortCentsFinder(farm, buyIn),
 ): MatchNetwork {
   const firstSupply = new Int32Array(varieties.length + 1);
   varieties.forEach(({ days }, index) => {
@@ -48,7 +49,6 @@ export function matchNetwork(
   });
   const supplyCount = firstSupply[varieties.length];
   const passages = new Passages(farm, varieties, firstSupply, needs, buyIn);
-  const { shortCents, worstFitCents } = shortCentsFinder(farm, buyIn);
   const worst = Int32Array.from(needs, worstFitCents);
   const short = Int32Array.from(needs, (need, index) => shortCents(need, worst[index]));
   const dearest = short.reduce((most, cents) => Math.max(most, cents), 0);

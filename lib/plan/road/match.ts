@@ -5,7 +5,7 @@ import type { FlowSolution } from "#lib/maths/flow-network";
 import { Fits } from "./fits";
 import { type MatchNetwork, matchNetwork } from "./match-network";
 import type { Need } from "./needs";
-import type { ShortPrices } from "./short-cents";
+import { type ShortPrices, shortCentsFinder } from "./short-cents";
 import type { Stand, VarietySupply } from "./supply";
 import { whenAsked } from "./when-asked";
 
@@ -33,15 +33,20 @@ export type Match = {
   readonly servings: readonly Serving[];
 };
 
-/** Matches a season's supply with its needs. @param buyIn  what stems short are bought in at */
+/**
+ * Matches a season's supply with its needs.
+ * @param buyIn  what stems short are bought in at
+ * @param worst  what these prices and this farm make of a need, where that is remembered
+ */
 export function match(
   farm: Farm,
   supplies: readonly VarietySupply[],
   needs: readonly Need[],
   buyIn: ShortPrices,
+  worst = shortCentsFinder(farm, buyIn),
 ): Match {
   const fits = new Fits(supplies);
-  const network = matchNetwork(farm, supplies, needs, buyIn, fits);
+  const network = matchNetwork(farm, supplies, needs, buyIn, fits, worst);
   const solution = network.solve();
   const shortStems = network.unmetOfAll(solution);
   const served = whenAsked(() => servings(supplies, network, solution));

@@ -1,11 +1,13 @@
 import { stemsAskedFor } from "#lib/domain/booking-stems";
 import { type Day, toDay, toDayNumber, weekdayOfDayNumber, yearOf } from "#lib/domain/day";
 import type { Booking } from "#lib/domain/records/booking";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import type { StandingOrder } from "#lib/domain/records/standing-order";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 import type { BuyInPrices } from "./buy-in";
 import { type Match, match } from "./match";
-import { needsOf } from "./needs";
+import { type Need, needsOf } from "./needs";
+import { rememberedCents, type ShortPrices, type WorstCents } from "./short-cents";
 import type { Lot, Stand, VarietySupply } from "./supply";
 
 /** A standing order going out on a day. `booking` stands for it in needs, pick list and labels; its id is below 0, and no booking has it. */
@@ -13,6 +15,15 @@ export type Delivery = { readonly order: StandingOrder; readonly eventOn: Day; r
 
 /** The standing orders of the plan's seasons: every delivery, and what each gets of the stems that bookings leave. */
 export type OrdersPlan = { readonly deliveries: readonly Delivery[]; readonly match: Match };
+
+/** What the standing orders of some seasons ask for, and by what they are weighed: the same whatever bookings leave. */
+export type OrdersAsked = {
+  readonly deliveries: readonly Delivery[];
+  readonly needs: readonly Need[];
+  readonly farm: Farm;
+  readonly prices: ShortPrices;
+  readonly worst: WorstCents;
+};
 
 /** Whether a booking of a pick list stands for a standing order's delivery. */
 export const isDelivery = ({ id }: Pick<Booking, "id">): boolean => id < 0;
@@ -28,6 +39,22 @@ export function ordersPlan(
   ofBookings: Match,
   buyIn: BuyInPrices,
 ): OrdersPlan | null {
+  const asked = ordersAsked(snapshot, seasonYears, buyIn);
+  return asked && ordersServed(asked, ofBookings);
+}
+
+/** The part of {@link ordersPlan} that hangs on the bookings. */
+export const ordersServed = (asked: OrdersAsked, ofBookings: Match): OrdersPlan => ({
+  deliveries: asked.deliveries,
+  match: match(asked.farm, stemsLeft(ofBookings), asked.needs, asked.prices, asked.worst),
+});
+
+/** The part of {@link ordersPlan} that hangs on no booking: who goes through many days works it out once. */
+export function ordersAsked(
+  snapshot: Snapshot,
+  seasonYears: readonly number[],
+  buyIn: BuyInPrices,
+): OrdersAsked | null {
   const deliveries = deliveriesOf(snapshot.standingOrders, seasonYears);
   if (deliveries.length === 0) return null;
   const recipes = new ById("recipe", snapshot.recipes);
@@ -38,15 +65,13 @@ export function ordersPlan(
   // What an order would have earned is sure: it is weighed in full.
   const { statusWeights } = snapshot.farm;
   const farm = { ...snapshot.farm, statusWeights: { ...statusWeights, confirmed: 1 } };
-  return {
-    deliveries,
-    match: match(farm, stemsLeft(ofBookings), needs, {
-      // A crop's own price says what its stem loses at a stretch; no delivery is raised above that loss.
-      centsOf: (asked) => ("booking" in asked ? centsOf.get(asked.booking) : undefined) ?? buyIn.centsOf(asked),
-      middleCentsOf: buyIn.middleCentsOf,
-      allCrops: [],
-    }),
+  const prices: ShortPrices = {
+    // A crop's own price says what its stem loses at a stretch; no delivery is raised above that loss.
+    centsOf: (asked) => ("booking" in asked ? centsOf.get(asked.booking) : undefined) ?? buyIn.centsOf(asked),
+    middleCentsOf: buyIn.middleCentsOf,
+    allCrops: [],
   };
+  return { deliveries, needs, farm, prices, worst: rememberedCents(farm, prices) };
 }
 
 /** More stems than anybody takes at once. A delivery of more, by a recipe grown out of hand, gets nothing, so that whole stems still fit into 32 bits. */
@@ -102,29 +127,36 @@ function deliveryOn(order: StandingOrder, day: number): Delivery {
 /** The supply of a match less the stems that it gives away, lot by lot. */
 function stemsLeft({ supplies, servings }: Pick<Match, "supplies" | "servings">): VarietySupply[] {
   // By supply too: what one stand gave a booking before today is the booking's own, and the rest of it is free.
-  const taken = supplies.map(() => new Map<Stand, Map<number, number>>());
+  const taken = supplies.map((): Taken => new Map());
   for (const { supplyIndex, stand, cutDay, stems } of servings) {
-    const days = taken[supplyIndex].get(stand) ?? new Map<number, number>();
-    taken[supplyIndex].set(stand, days.set(cutDay, (days.get(cutDay) ?? 0) + stems));
+    const ofDay = taken[supplyIndex].get(cutDay) ?? new Map<Stand, number>();
+    taken[supplyIndex].set(cutDay, ofDay.set(stand, (ofDay.get(stand) ?? 0) + stems));
   }
-  const leftOn = (supplyIndex: number, ofDay: readonly Lot[], day: number): Lot[] =>
-    ofDay.flatMap((lot) => {
-      const stems = lot.stems - (taken[supplyIndex].get(lot.stand)?.get(day) ?? 0);
-      return stems > 0 ? [{ ...lot, stems }] : [];
-    });
-  return supplies.flatMap((supply, supplyIndex) => {
-    const { days, lots } = supply;
-    const left = days
-      .map((day, index) => ({ day, lots: leftOn(supplyIndex, lots[index], day) }))
-      .filter(({ lots }) => lots.length > 0);
-    if (left.length === 0) return [];
-    return [
-      {
-        ...supply,
-        days: left.map(({ day }) => day),
-        stems: left.map(({ lots }) => lots.reduce((sum, lot) => sum + lot.stems, 0)),
-        lots: left.map(({ lots }) => lots),
-      },
-    ];
+  return supplies.flatMap((supply, index) => supplyLeft(supply, taken[index]) ?? []);
+}
+
+/** Stems taken of a supply, by the day they are cut and by stand. */
+type Taken = Map<number, Map<Stand, number>>;
+
+/** What is left of a supply; null where nothing is. Days of which nothing is taken stay as they are: they are most, and this is walked day after day. */
+function supplyLeft(supply: VarietySupply, taken: Taken): VarietySupply | null {
+  const days: number[] = [];
+  const stems: number[] = [];
+  const lots: (readonly Lot[])[] = [];
+  supply.days.forEach((day, index) => {
+    const left = lotsLeft(supply.lots[index], taken.get(day));
+    if (left.length === 0) return;
+    days.push(day);
+    stems.push(left.reduce((sum, lot) => sum + lot.stems, 0));
+    lots.push(left);
+  });
+  return days.length === 0 ? null : { ...supply, days, stems, lots };
+}
+
+function lotsLeft(ofDay: readonly Lot[], taken: ReadonlyMap<Stand, number> | undefined): readonly Lot[] {
+  if (!taken) return ofDay.every(({ stems }) => stems > 0) ? ofDay : ofDay.filter(({ stems }) => stems > 0);
+  return ofDay.flatMap((lot) => {
+    const stems = lot.stems - (taken.get(lot.stand) ?? 0);
+    return stems > 0 ? [{ ...lot, stems }] : [];
   });
 }

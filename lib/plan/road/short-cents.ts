@@ -10,7 +10,7 @@ import { stretchCentsFinder, weightOf } from "./stretch-cents";
 export type ShortPrices = Pick<BuyInPrices, "centsOf" | "middleCentsOf" | "allCrops">;
 
 /** What a need costs at worst, in cents: to serve with a stem, and to go without one. */
-type WorstCents = {
+export type WorstCents = {
   readonly worstFitCents: (need: Need) => number;
   /** @param worstFit  its worst fit, where that is known */
   readonly shortCents: (need: Need, worstFit?: number) => number;
@@ -38,4 +38,19 @@ export function shortCentsFinder(farm: Farm, buyIn: ShortPrices): WorstCents {
     return Math.max(priced, worstFit + 1);
   };
   return { worstFitCents, shortCents };
+}
+
+/** The same, each need asked once: for whoever matches the same needs day after day. It lasts as long as the needs do, and is of no use to a single match. */
+export function rememberedCents(farm: Farm, buyIn: ShortPrices): WorstCents {
+  const { worstFitCents, shortCents } = shortCentsFinder(farm, buyIn);
+  const known = new Map<Need, { readonly worstFit: number; readonly short: number }>();
+  const of = (need: Need) => {
+    const found = known.get(need);
+    if (found) return found;
+    const worstFit = worstFitCents(need);
+    const made = { worstFit, short: shortCents(need, worstFit) };
+    known.set(need, made);
+    return made;
+  };
+  return { worstFitCents: (need) => of(need).worstFit, shortCents: (need) => of(need).short };
 }

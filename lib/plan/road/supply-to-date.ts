@@ -17,11 +17,13 @@ import {
 } from "./lived-days";
 import { type Match, match } from "./match";
 import type { Need } from "./needs";
-import { deliveriesOf, isDelivery, ordersPlan } from "./orders";
+import { deliveriesOf, isDelivery, type OrdersAsked, ordersAsked, ordersServed } from "./orders";
 import { purchasedStems } from "./purchases";
 import { Shelf } from "./shelf";
+import { rememberedCents, type WorstCents } from "./short-cents";
 import { StandingStems } from "./standing-stems";
 import { coolerLots, supplyOf, type VarietySupply } from "./supply";
+import { whenAsked } from "./when-asked";
 
 /** What a plan may give away, and how the days that have passed were lived through. */
 type SupplyToDate = { readonly supplies: VarietySupply[]; readonly lived: LivedDays | null };
@@ -84,6 +86,8 @@ class StemsToDate {
   /** The day of the event of each booking that asks for anything, and of each delivery. Day numbers. */
   readonly #eventDays: ReadonlyMap<number, number>;
   readonly #buyIn: ReturnType<typeof buyInFinder>;
+  readonly #worst: WorstCents;
+  readonly #orders: ReturnType<typeof whenAsked<OrdersAsked | null>>;
   readonly #standing: StandingStems;
   /** In the cooler for anybody. */
   #free: CutStems[];
@@ -99,6 +103,8 @@ class StemsToDate {
       ...deliveries.map(({ booking, eventOn }) => [booking.id, toDayNumber(eventOn)] as const),
     ]);
     this.#buyIn = buyInFinder(of.snapshot);
+    this.#worst = rememberedCents(of.snapshot.farm, this.#buyIn);
+    this.#orders = whenAsked(() => ordersAsked(of.snapshot, of.seasons, this.#buyIn));
     this.#standing = new StandingStems(of.plantings, Number.POSITIVE_INFINITY);
     this.#free = coolerLots(of.snapshot, of.seasons).map((lot) => ({ ...lot, bookingId: null }));
     for (const { purchase, varietyId, day, stand, ownStems, freeStems } of purchasedStems(of.snapshot, of.seasons)) {
@@ -174,13 +180,12 @@ class StemsToDate {
   }
 
   #settle(day: number, needs: readonly Need[]): void {
-    const { snapshot, seasons } = this.#of;
     const open = new Set(needs.map(({ booking }) => booking.id));
     const supplies = this.#suppliesFor((id) => isDelivery({ id }) || open.has(id));
-    const ofBookings = match(snapshot.farm, supplies, needs, this.#buyIn);
+    const ofBookings = match(this.#of.snapshot.farm, supplies, needs, this.#buyIn, this.#worst);
     this.#keep(day, ofBookings);
-    const ofOrders = ordersPlan(snapshot, seasons, ofBookings, this.#buyIn);
-    if (ofOrders) this.#keep(day, ofOrders.match);
+    const orders = this.#orders();
+    if (orders) this.#keep(day, ordersServed(orders, ofBookings).match);
   }
 
   /** Makes what a match gave before a day each booking's own, or each delivery's. */
