@@ -147,16 +147,20 @@ function supplyLeft(supply: VarietySupply, taken: Taken): VarietySupply | null {
     const left = lotsLeft(supply.lots[index], taken.get(day));
     if (left.length === 0) return;
     days.push(day);
-    stems.push(left.reduce((sum, lot) => sum + lot.stems, 0));
+    stems.push(left === supply.lots[index] ? supply.stems[index] : left.reduce((sum, lot) => sum + lot.stems, 0));
     lots.push(left);
   });
-  return days.length === 0 ? null : { ...supply, days, stems, lots };
+  if (days.length === 0) return null;
+  const { variety, crop, hold, bookingId } = supply;
+  return bookingId === undefined
+    ? { variety, crop, hold, days, stems, lots }
+    : { variety, crop, hold, days, stems, lots, bookingId };
 }
 
 function lotsLeft(ofDay: readonly Lot[], taken: ReadonlyMap<Stand, number> | undefined): readonly Lot[] {
   if (!taken) return ofDay.every(({ stems }) => stems > 0) ? ofDay : ofDay.filter(({ stems }) => stems > 0);
   return ofDay.flatMap((lot) => {
     const stems = lot.stems - (taken.get(lot.stand) ?? 0);
-    return stems > 0 ? [{ ...lot, stems }] : [];
+    return stems > 0 ? [{ stand: lot.stand, stems }] : [];
   });
 }

@@ -20,7 +20,7 @@ export class Shelf {
     byDay.set(day, lots);
     const place = lots.findIndex(({ stand }) => stand === lot.stand);
     if (place < 0) lots.push(lot);
-    else lots[place] = { ...lot, stems: lots[place].stems + lot.stems };
+    else lots[place] = { stand: lot.stand, stems: lots[place].stems + lot.stems };
   }
 
   /** In order of variety id; of a variety first what is nobody's yet, then each booking's own by id. Days ascend. */
@@ -30,18 +30,28 @@ export class Shelf {
       const crop = cropAs(variety, cropOf.get(variety.cropId));
       const hold = holdOf(crop, farm);
       const byOwner = [...(this.#lots.get(variety.id) ?? [])].sort(([a], [b]) => (a ?? -1) - (b ?? -1));
-      return byOwner.map(([owner, byDay]) => ({
-        ...supplyOfDays(byDay),
-        ...{ variety, crop, hold },
-        ...(owner === null ? {} : { bookingId: owner }),
-      }));
+      return byOwner.map(([owner, byDay]) => {
+        const { days, stems, lots } = supplyOfDays(byDay);
+        // Field by field: spread copies have many shapes, and every look at such a supply costs several times as much.
+        return owner === null
+          ? { variety, crop, hold, days, stems, lots }
+          : { variety, crop, hold, days, stems, lots, bookingId: owner };
+      });
     });
   }
 }
 
 function supplyOfDays(byDay: ReadonlyMap<number, readonly Lot[]>) {
-  const days = [...byDay.keys()].sort((a, b) => a - b);
+  const days = [...byDay.keys()];
+  // Most come in order.
+  if (days.some((day, index) => day < days[index - 1])) days.sort((a, b) => a - b);
   const lots = days.map((day) => byDay.get(day) ?? []);
-  const stems = lots.map((ofDay) => ofDay.reduce((sum, lot) => sum + lot.stems, 0));
+  const stems = lots.map(stemsOf);
   return { days, stems, lots };
+}
+
+function stemsOf(lots: readonly Lot[]): number {
+  let stems = 0;
+  for (const lot of lots) stems += lot.stems;
+  return stems;
 }

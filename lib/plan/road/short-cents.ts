@@ -40,7 +40,7 @@ export function shortCentsFinder(farm: Farm, buyIn: ShortPrices): WorstCents {
   return { worstFitCents, shortCents };
 }
 
-/** The same, each need asked once: for whoever matches the same needs day after day. It lasts as long as the needs do, and is of no use to a single match. */
+/** The same, each need looked at once: for whoever matches the same needs day after day. A single match would gain nothing by it. */
 export function rememberedCents(farm: Farm, buyIn: ShortPrices): WorstCents {
   const { worstFitCents, shortCents } = shortCentsFinder(farm, buyIn);
   const known = new Map<Need, { readonly worstFit: number; readonly short: number }>();

@@ -91,7 +91,8 @@ class StemsToDate {
   readonly #standing: StandingStems;
   /** In the cooler for anybody. */
   #free: CutStems[];
-  #own: OwnStems[] = [];
+  /** Each booking's own, in the order in which they came. */
+  readonly #own = new Map<number, OwnStems[]>();
   /** The first day that has not passed. */
   #day = Number.NEGATIVE_INFINITY;
 
@@ -111,7 +112,7 @@ class StemsToDate {
       const { bookingId } = purchase;
       const isAsked = bookingId !== null && this.#eventDays.has(bookingId);
       const [own, free] = isAsked ? [ownStems, freeStems] : [0, ownStems + freeStems];
-      if (own > 0 && bookingId !== null) this.#own.push({ varietyId, day, stand, bookingId, stems: own });
+      if (own > 0 && bookingId !== null) this.#give({ varietyId, day, stand, bookingId, stems: own });
       if (free > 0) this.#free.push({ varietyId, day, stand, bookingId: null, stems: free });
     }
   }
@@ -125,7 +126,7 @@ class StemsToDate {
   }
 
   /** The stems as they are before anything of the day at hand is recorded. */
-  begun = (): DayBegun => ({ free: this.#free.map(copied), own: this.#own.map(copied) });
+  begun = (): DayBegun => ({ free: this.#free.map(copied), own: [...this.#own.values()].flat().map(copied) });
 
   /** Goes over a day that was lived through before: what it recorded stands no more. */
   skip = (lots: readonly CutLot[]): void => this.#standing.take(lots);
@@ -133,9 +134,16 @@ class StemsToDate {
   /** Goes on from a day as it began. */
   resume(day: number, { free, own }: DayBegun): void {
     this.#free = free.map(copied);
-    this.#own = own.map(copied);
+    this.#own.clear();
+    for (const stems of own) this.#give(copied(stems));
     this.#standing.dropBefore(day);
     this.#day = day;
+  }
+
+  #give(stems: OwnStems): void {
+    const own = this.#own.get(stems.bookingId);
+    if (own) own.push(stems);
+    else this.#own.set(stems.bookingId, [stems]);
   }
 
   /** Takes the cuts of the day that is at hand in place of what was forecast for it. */
@@ -145,7 +153,7 @@ class StemsToDate {
       const stems = { varietyId: cut.varietyId, day, stand, stems: goodStems };
       // A booking that asks for nothing any more, as a cancelled one, has no stems of its own.
       if (cut.bookingId !== null && this.#eventDays.has(cut.bookingId))
-        this.#own.push({ ...stems, bookingId: cut.bookingId });
+        this.#give({ ...stems, bookingId: cut.bookingId });
       else this.#free.push({ ...stems, bookingId: null });
     }
     this.#standing.take(lots);
@@ -154,9 +162,14 @@ class StemsToDate {
   /** Takes what left the cooler on the day that is at hand from its lot [ST1]: gone, or out for a booking. */
   move(move: CoolerMove): void {
     const { bookingId } = move;
-    const taken = takeFromLot([...this.#free, ...this.#own], move, (id) => this.#eventDays.get(id) ?? null, this.#day);
+    const taken = takeFromLot(
+      [...this.#free, ...[...this.#own.values()].flat()],
+      move,
+      (id) => this.#eventDays.get(id) ?? null,
+      this.#day,
+    );
     if (move.kind === "thrown away" || bookingId === null || !this.#eventDays.has(bookingId)) return;
-    for (const { from, stems } of taken) this.#own.push({ ...from, bookingId, stems, isOut: true });
+    for (const { from, stems } of taken) this.#give({ ...from, bookingId, stems, isOut: true });
   }
 
   /** What was cut, and what stands. */
@@ -172,8 +185,9 @@ class StemsToDate {
   #suppliesFor(isAsked: (bookingId: number) => boolean, standing = this.#standing): VarietySupply[] {
     const shelf = new Shelf();
     for (const { varietyId, day, stand, stems } of this.#free) shelf.put(varietyId, null, day, { stand, stems });
-    for (const { varietyId, bookingId, day, stand, stems } of this.#own)
-      if (isAsked(bookingId)) shelf.put(varietyId, bookingId, day, { stand, stems });
+    for (const [bookingId, own] of this.#own)
+      if (isAsked(bookingId))
+        for (const { varietyId, day, stand, stems } of own) shelf.put(varietyId, bookingId, day, { stand, stems });
     for (const { planting, day, stand, stems } of standing.lots())
       shelf.put(planting.variety.id, null, day, { stand, stems });
     return shelf.supplies(this.#of.snapshot);
@@ -198,7 +212,7 @@ class StemsToDate {
       const free = freeOf.get(stand);
       // What stands in the cooler may go to another booking until the event; what is cut on a day is cut for the one it was planned for.
       if (free ? eventDay >= day : cutDay >= day) continue;
-      this.#own.push({ varietyId: variety.id, bookingId: booking.id, day: cutDay, stand, stems });
+      this.#give({ varietyId: variety.id, bookingId: booking.id, day: cutDay, stand, stems });
       if (free) free.stems -= stems;
     }
   }
