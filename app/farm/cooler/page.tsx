@@ -1,8 +1,9 @@
 import type { Metadata } from "next";
+import { z } from "zod";
 import { toDayNumber, yearOf } from "#lib/domain/day";
 import { ById } from "#lib/domain/snapshot";
 import { GONE_AFTER_DAYS, stemsIn, storedLots, unrecordedStems } from "#lib/plan/road/cooler";
-import { coolerLead, isPast, lotInWords } from "#lib/plan/words/cooler-words";
+import { coolerLead, isPast, lotInWords, otherLotsInWords } from "#lib/plan/words/cooler-words";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { Arrivals } from "../../buying/placed/arrivals";
 import { today } from "../../clock";
@@ -17,11 +18,14 @@ import { LotHistory } from "./lot-history";
 
 export const metadata: Metadata = { title: "Cooler" };
 
-/** Lots that stand open on a phone; the rest is a tap away. */
+/** Lots that are shown at once; the rest, and those that are empty, are a tap away. */
 const LOTS_FIRST = 12;
 
+const query = z.object({ show: z.enum(["first", "all"]).catch("first") });
+
 /** What stands in the cooler, the oldest first: until when it is of use, for whom, and buttons for what leaves it. */
-export default function CoolerPage() {
+export default async function CoolerPage({ searchParams }: { searchParams: Promise<Record<string, unknown>> }) {
+  const { show } = query.parse(await searchParams);
   const day = today();
   const now = toDayNumber(day);
   const plan = { ...loadPlan(yearOf(day)), today: now };
@@ -30,6 +34,7 @@ export default function CoolerPage() {
   const standing = lots.filter(({ leftStems }) => leftStems > 0);
   const past = standing.filter((lot) => isPast(lot, now));
   const keeping = standing.filter((lot) => !isPast(lot, now));
+  const shown = show === "all" ? keeping : keeping.slice(0, LOTS_FIRST);
   const empty = lots.filter(({ leftStems }) => leftStems === 0);
   const clients = new ById("booking", bookings);
   const choices = varietyChoices(varieties, new ById("crop", crops));
@@ -62,24 +67,18 @@ export default function CoolerPage() {
       )}
       {keeping.length > 0 && <h2>The oldest first</h2>}
       <ul className="cut-rows">
-        {keeping.slice(0, LOTS_FIRST).map((lot) => (
+        {shown.map((lot) => (
           <LotCard key={lotInWords(lot)} lot={lot} {...of} />
         ))}
       </ul>
-      {keeping.length > LOTS_FIRST && (
-        <details className="fold">
-          <summary>
-            {countOf(keeping.length - LOTS_FIRST, "more lot")}{" "}
-            <small>{countOf(stemsIn(keeping.slice(LOTS_FIRST)), "stem")}</small>
-          </summary>
-          <ul className="cut-rows">
-            {keeping.slice(LOTS_FIRST).map((lot) => (
-              <LotCard key={lotInWords(lot)} lot={lot} {...of} />
-            ))}
-          </ul>
-        </details>
+      {show === "first" && (keeping.length > shown.length || empty.length > 0) && (
+        <p className="no-print">
+          <a className="button" href="/farm/cooler?show=all">
+            Show {otherLotsInWords(keeping.slice(LOTS_FIRST), empty)}
+          </a>
+        </p>
       )}
-      {empty.length > 0 && (
+      {show === "all" && empty.length > 0 && (
         <details className="fold">
           <summary>Emptied: {countOf(empty.length, "lot")}</summary>
           <ul className="done-rows">

@@ -81,3 +81,10 @@ export function sumInWords({ entries, leftStems }: Pick<CoolerLot, "entries" | "
 /** "Dahlia Maple Row, cut 10 Jun" */
 export const lotInWords = ({ crop, variety, cutDay }: Pick<CoolerLot, "crop" | "variety" | "cutDay">): string =>
   `${crop.name} ${variety.name}, cut ${inShort(toDay(cutDay))}`;
+
+/** The lots that a screen leaves out: "33 more lots (477 stems) and 66 emptied lots". */
+export const otherLotsInWords = (standing: readonly CoolerLot[], empty: readonly CoolerLot[]): string =>
+  allOf([
+    ...(standing.length > 0 ? [`${countOf(standing.length, "more lot")} (${countOf(stemsIn(standing), "stem")})`] : []),
+    ...(empty.length > 0 ? [countOf(empty.length, "emptied lot")] : []),
+  ]);
