@@ -7,28 +7,44 @@ import { serveBuilt } from "./served";
 /** The day the browser tests live on: its season ahead is 2027. */
 export const TODAY = "2026-11-25";
 
-/** Loads the demo farm into a new file and serves the built app on a free port, on a day. `end` stops it and takes the file away. */
-export async function serveDemo(
-  today = TODAY,
-): Promise<{ readonly address: string; readonly end: () => Promise<void> }> {
+type ServedDemo = {
+  /** Where it is served now. */
+  readonly address: string;
+  /** Serves the same farm on another day, at another address. */
+  readonly passTo: (day: string) => Promise<void>;
+  /** Stops it and takes the file away. */
+  readonly end: () => Promise<void>;
+};
+
+/** Loads the demo farm into a new file and serves the built app on a free port, on a day. */
+export async function serveDemo(today = TODAY): Promise<ServedDemo> {
   const folder = mkdtempSync(join(tmpdir(), "farm-"));
-  const env = {
+  const envOn = (day: string) => ({
     ...process.env,
     NODE_ENV: "production" as const,
     FARM_FILE: join(folder, "farm.sqlite"),
-    FARM_TODAY: today,
-  };
+    FARM_TODAY: day,
+  });
+  const env = envOn(today);
   const loaded = spawnSync(process.execPath, ["--import", "tsx", "demo/load-demo.ts", env.FARM_FILE], {
     env,
     encoding: "utf8",
   });
   if (loaded.status !== 0) throw new Error(`the demo farm could not be loaded: ${loaded.stderr}`);
-  const { server, address } = await serveBuilt(env);
-  const end = async () => {
-    await ended(server);
-    rmSync(folder, { recursive: true, force: true });
+  let served = await serveBuilt(env);
+  return {
+    get address() {
+      return served.address;
+    },
+    passTo: async (day) => {
+      await ended(served.server);
+      served = await serveBuilt(envOn(day));
+    },
+    end: async () => {
+      await ended(served.server);
+      rmSync(folder, { recursive: true, force: true });
+    },
   };
-  return { address, end };
 }
 
 function ended(server: ChildProcess): Promise<void> {
