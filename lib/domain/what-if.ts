@@ -1,7 +1,11 @@
 import { z } from "zod";
 import { daySchema, monthDaySchema } from "./day";
-import { bookingDraftSchema } from "./records/booking";
-import { plantingDraftSchema } from "./records/planting";
+import { BOOKING } from "./records/booking";
+import { keptSchema } from "./records/field";
+import { PIECE } from "./records/piece";
+import { PLANTING } from "./records/planting";
+import { PROMISED_STEMS } from "./records/promised-stems";
+import { keptStemLineSchema } from "./records/stem-line";
 import { FIRST_SEASON, LAST_SEASON } from "./season-years";
 import { STATUSES } from "./words";
 
@@ -9,21 +13,12 @@ import { STATUSES } from "./words";
 export const RESOURCES = ["leaves", "tarp", "hours"] as const;
 export type Resource = (typeof RESOURCES)[number];
 
-/** A planting as a what-if keeps it. One that was kept before these were asked for says nothing of them: they are then as they were reckoned. */
-const keptPlantingSchema = plantingDraftSchema.extend({
-  sown: plantingDraftSchema.shape.sown.default(false),
-  ageSeasons: plantingDraftSchema.shape.ageSeasons.default(null),
-  daysLate: plantingDraftSchema.shape.daysLate.default(null),
-  yieldFactor: plantingDraftSchema.shape.yieldFactor.default(null),
-});
-
-/** A booking as a what-if keeps it. One that was kept before its client could name alternatives and refuse colours, before promises were written down and before it could lapse, has none of these; before the day it was taken was, it was known all season. */
-const keptBookingSchema = bookingDraftSchema.extend({
-  lapsesAfter: bookingDraftSchema.shape.lapsesAfter.default(null),
-  alternativeColours: bookingDraftSchema.shape.alternativeColours.default([]),
-  unacceptableColours: bookingDraftSchema.shape.unacceptableColours.default([]),
-  promises: bookingDraftSchema.shape.promises.default([]),
-  takenOn: bookingDraftSchema.shape.takenOn.default(null),
+/** A booking as a what-if keeps it; one of an earlier version had no promises. */
+const keptBookingSchema = keptSchema(BOOKING).extend({
+  unacceptableCropIds: z.array(z.int()),
+  pieces: z.array(keptSchema(PIECE)),
+  stemLines: z.array(keptStemLineSchema),
+  promises: z.array(keptSchema(PROMISED_STEMS)).default([]),
 });
 
 const id = z.int();
@@ -51,7 +46,7 @@ export const changeSchema = z.discriminatedUnion("kind", [
   z.object({ kind: z.literal("booking-moved"), bookingId: id, eventOn: daySchema }),
   z.object({ kind: z.literal("booking-dropped"), bookingId: id }),
   z.object({ kind: z.literal("status-set"), bookingId: id, status: z.enum(STATUSES) }),
-  z.object({ kind: z.literal("planting-added"), planting: keptPlantingSchema }),
+  z.object({ kind: z.literal("planting-added"), planting: keptSchema(PLANTING) }),
   z
     .object({
       kind: z.literal("planting-moved"),

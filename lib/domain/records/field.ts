@@ -45,6 +45,17 @@ export function recordSchema<F extends Fields>(fields: F) {
   return z.object(shape as { [Name in keyof F]: z.ZodType<RecordOf<F>[Name]> });
 }
 
+/** The schema of a record that an earlier version may have kept: a field that was not asked for then is what an empty cell means. */
+export function keptSchema<F extends Fields>(fields: F) {
+  const shape = Object.fromEntries(
+    Object.entries(fields).map(([name, { schema, absent }]) => [
+      name,
+      absent === undefined ? schema : schema.default(absent),
+    ]),
+  );
+  return z.object(shape as { [Name in keyof F]: z.ZodType<RecordOf<F>[Name]> });
+}
+
 /** What a field says of itself beside its kind and schema. */
 export type About<T> = Omit<Field<T>, "schema" | "kind" | "limits" | "parts">;
 

@@ -3,7 +3,7 @@ import { daySchema } from "../day";
 import { FIRST_SEASON, LAST_SEASON } from "../season-years";
 import { OTHER_TREATMENTS } from "../trade-words";
 import { TREATMENT_WORDS, TREATMENTS } from "../words";
-import { count, field, number, open, recordSchema, rowId, share } from "./field";
+import { count, field, number, open, type RecordOf, recordSchema, rowId, share } from "./field";
 import { choice, day, listOf, whole, yesNo } from "./kinds";
 import { nameOf } from "./names";
 import { VARIETY_NAMES } from "./variety";
@@ -96,8 +96,7 @@ export const PLANTING = { bedId: rowId("Bed"), varietyId: rowId("Variety"), ...p
 export const PLANTING_SHEET = { bed: nameOf("Bed"), ...VARIETY_NAMES, ...planting };
 
 /** A planting before it has an id. */
-export const plantingDraftSchema = recordSchema(PLANTING);
-export type PlantingDraft = z.infer<typeof plantingDraftSchema>;
+export type PlantingDraft = RecordOf<typeof PLANTING>;
 
 /**
  * A variety in a bed for one season. `plantCount` are plants set out or left in; `aliveShare` the share expected to stand at the first
