@@ -1,8 +1,6 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { afterAll, beforeAll, expect, test, vi } from "vitest";
-import { closeFarm, openFarm } from "#db/client";
+import { expect, test, vi } from "vitest";
 import { revision } from "#db/journal/journal";
 import { putPromises, removeBooking } from "#db/write/bookings";
 import { putWhatIf, removeWhatIf } from "#db/write/what-ifs";
@@ -15,32 +13,18 @@ import { farmDatabase } from "../../app/load";
 import { saveOrder } from "../../app/orders/order-actions";
 import { type FormState, FRESH } from "../../app/ui/form-state";
 import { takeChangeOut, toggleBed } from "../../app/what-if/suppose/change-actions";
-import { done, fill, kept } from "../db/kept-farm";
+import { done, kept } from "../db/kept-farm";
 import { focal } from "../small-farm";
+import { farmForActions } from "./farm-for-actions";
+import { formOf } from "./form-of";
+import { sentBooking, typedBooking, typedFocal } from "./typed-booking";
 
 /** The server's own actions on a real farm; only the framework’s cache and cookies, which live inside its server, are stood in for. */
 vi.mock("next/cache", () => ({ revalidatePath: () => {} }));
 vi.mock("next/headers", () => ({ cookies: async () => ({ get: () => undefined, set: () => {} }) }));
 
-const folder = mkdtempSync(join(tmpdir(), "farm-"));
-const file = join(folder, "farm.sqlite");
+farmForActions();
 
-beforeAll(() => {
-  const database = openFarm(file);
-  fill(database);
-  closeFarm(database);
-  process.env.FARM_FILE = file;
-});
-afterAll(() => {
-  farmDatabase().$client.close();
-  rmSync(folder, { recursive: true });
-});
-
-const formOf = (fields: Record<string, string>) => {
-  const form = new FormData();
-  for (const [name, typed] of Object.entries(fields)) form.set(name, typed);
-  return form;
-};
 const told = ({ outcome, problems }: FormState) => [outcome, ...problems.map(({ message }) => message)];
 
 const actionFiles = readdirSync("app", { recursive: true, encoding: "utf8" })
@@ -151,25 +135,16 @@ test("a save that fails says so, and gives back all that was typed", async () =>
   expect((await saveBed(FRESH, formOf(typed))).outcome).toBe("saved");
 });
 
-/** What nobody typed into the booking's form. */
-const BLANK = {
-  ...{ palette: "", alternativeColours: "", unacceptableColours: "", takenOn: "", note: "" },
-  ...{ unacceptableCropIds: [], pieces: [], stemLines: [] },
-};
-
 test("a booking with a piece whose recipe is gone is refused at that piece", async () => {
-  const asked = { client: "Invented client", status: "held", eventOn: "2027-06-12", spareShare: "10" };
-  const booking = { ...BLANK, ...asked, pieces: [{ recipeId: 99, pieceCount: "3", colours: "" }] };
-  const answer = await saveBooking(FRESH, formOf({ bookingId: "", booking: JSON.stringify(booking) }));
+  const booking = typedBooking({ pieces: [{ recipeId: 99, pieceCount: "3", colours: "" }] });
+  const answer = await saveBooking(FRESH, sentBooking(booking));
   expect(answer.problems).toEqual([{ place: "pieces[0].recipeId", message: "this recipe is not on the farm" }]);
 });
 
 test("a confirmed booking is promised what the plan covers of it as it is saved, and what that is no longer so is lowered by its own button", async () => {
-  const lines = [{ role: "focal", cropId: null, cropOnly: false, asks: "", colours: "", stemCount: "4" }];
-  const asked = { client: "Signed", status: "confirmed", eventOn: "2027-06-12", spareShare: "0" };
-  const booking = { ...BLANK, ...asked, stemLines: lines };
+  const booking = typedBooking({ client: "Signed", status: "confirmed", stemLines: typedFocal("4") });
   const promisedOf = (client: string) => kept(farmDatabase()).bookings.find((row) => row.client === client)?.promises;
-  const saved = saveBooking(FRESH, formOf({ bookingId: "", booking: JSON.stringify(booking) }));
+  const saved = saveBooking(FRESH, sentBooking(booking));
   await expect(saved).rejects.toThrow("NEXT_REDIRECT");
   expect(promisedOf("Signed")).toEqual(focal(4));
   const id = String(kept(farmDatabase()).bookings.find((row) => row.client === "Signed")?.id);

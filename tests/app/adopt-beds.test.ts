@@ -1,8 +1,4 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { afterAll, beforeAll, expect, test, vi } from "vitest";
-import { closeFarm, openFarm } from "#db/client";
+import { expect, test, vi } from "vitest";
 import { revision } from "#db/journal/journal";
 import { putWhatIf } from "#db/write/what-ifs";
 import { startDemoFarm } from "#demo/start-demo-farm";
@@ -12,31 +8,20 @@ import { adoptBeds } from "../../app/keep-or-dig/actions";
 import { farmDatabase, loadFarm } from "../../app/load";
 import { FRESH } from "../../app/ui/form-state";
 import { adopt } from "../../app/what-if/adopt/adopt-action";
+import { done } from "../db/kept-farm";
+import { farmForActions, onDay } from "./farm-for-actions";
+import { formOf } from "./form-of";
 
 /** The server's own action on the demo farm; only the framework’s cache and cookies, which live inside its server, are stood in for. */
 vi.mock("next/cache", () => ({ revalidatePath: () => {} }));
 vi.mock("next/headers", () => ({ cookies: async () => ({ get: () => undefined, set: () => {} }) }));
 
-const folder = mkdtempSync(join(tmpdir(), "farm-"));
-beforeAll(() => {
-  process.env.FARM_FILE = join(folder, "farm.sqlite");
-  const database = openFarm(process.env.FARM_FILE);
-  expect(startDemoFarm(database, 2027).ok).toBe(true);
-  closeFarm(database);
-});
-afterAll(() => {
-  delete process.env.FARM_TODAY;
-  farmDatabase().$client.close();
-  rmSync(folder, { recursive: true });
-});
+farmForActions(undefined, (database) => done(startDemoFarm(database, 2027)));
 
 const adoptOn = (today: string) => {
-  process.env.FARM_TODAY = today;
+  onDay(today);
   const bedId = loadFarm().beds.find(({ name }) => name === "Long Field 2")?.id;
-  const form = new FormData();
-  form.set("seasonYear", "2027");
-  form.set("keptBedIds", String(bedId));
-  return adoptBeds(FRESH, form);
+  return adoptBeds(FRESH, formOf({ seasonYear: "2027", keptBedIds: String(bedId) }));
 };
 
 test("[K11] a winter that is over is not adopted, and words say why; the day before replanting it still is", async () => {
@@ -50,12 +35,9 @@ test("[K11] a winter that is over is not adopted, and words say why; the day bef
 });
 
 const adoptWhatIfOn = async (today: string, name: string, changes: Change[]) => {
-  process.env.FARM_TODAY = today;
-  const kept = putWhatIf(farmDatabase(), { name, seasonYear: 2027, changes });
-  if (!kept.ok) throw new Error("the what-if was not kept");
-  const form = new FormData();
-  form.set("whatIfId", String(kept.result));
-  form.set("revision", String(revision(farmDatabase())));
+  onDay(today);
+  const { result } = done(putWhatIf(farmDatabase(), { name, seasonYear: 2027, changes }));
+  const form = formOf({ whatIfId: String(result), revision: String(revision(farmDatabase())) });
   return adopt(FRESH, form).catch((sent: { digest?: string }) => {
     if (sent.digest?.startsWith("NEXT_REDIRECT")) return { outcome: "saved" as const, problems: [] };
     throw sent;

@@ -1,27 +1,12 @@
 import { describe, expect, test } from "vitest";
 import type { BookingForm } from "../../app/bookings/editor/draft";
 import { parseBookingForm } from "../../app/bookings/editor/parse-form";
+import { typedBooking, typedFocal } from "./typed-booking";
 
 const METRIC = { units: "metric" } as const;
-const form = (given: Partial<BookingForm> = {}): BookingForm => ({
-  client: "Test client",
-  status: "held",
-  lapsesAfter: "",
-  eventOn: "2027-06-12",
-  palette: "blush, cream",
-  alternativeColours: "",
-  unacceptableColours: "",
-  spareShare: "10",
-  priceCents: "",
-  unacceptableCropIds: [],
-  pieces: [],
-  stemLines: [],
-  takenOn: "",
-  note: "",
-  ...given,
-});
-const stems = (stemCount: string) =>
-  form({ stemLines: [{ role: "focal", cropId: null, cropOnly: false, asks: "", colours: "", stemCount }] });
+const form = (given: Partial<BookingForm> = {}) =>
+  typedBooking({ palette: "blush, cream", spareShare: "10", ...given });
+const stems = (stemCount: string) => form({ stemLines: typedFocal(stemCount) });
 const problemsOf = (given: BookingForm) => {
   const parsed = parseBookingForm(given, METRIC);
   return parsed.ok ? [] : parsed.problems.map(({ place, message }) => `${place}: ${message}`);

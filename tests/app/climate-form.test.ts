@@ -4,14 +4,13 @@ import { MONTHS } from "#lib/domain/day";
 import { readClimate } from "../../app/farm/settings/climate-values";
 import { FormValues } from "../../app/ui/form-values";
 import { farm } from "../small-farm";
+import { formOf } from "./form-of";
 
 const twelve = (name: string, typed: string): Record<string, string> =>
   Object.fromEntries(MONTHS.map((_, month) => [`${name}[${month}]`, typed]));
 
 function read(typed: Record<string, string>, given = farm()) {
-  const form = new FormData();
-  for (const [name, text] of Object.entries(typed)) form.append(name, text);
-  return readClimate(new FormValues(form), given);
+  return readClimate(new FormValues(formOf(typed)), given);
 }
 
 const TYPED = {

@@ -1,39 +1,19 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { afterAll, beforeAll, expect, test, vi } from "vitest";
-import { closeFarm, openFarm } from "#db/client";
+import { expect, test, vi } from "vitest";
 import { farmDatabase } from "../../app/load";
 import { saveColdNight } from "../../app/today/frost-actions";
 import { FRESH } from "../../app/ui/form-state";
-import { fill, kept } from "../db/kept-farm";
+import { kept } from "../db/kept-farm";
+import { farmForActions } from "./farm-for-actions";
+import { formOf } from "./form-of";
 
 /** The forecast of the next cold night, typed in on a real farm; only the framework’s cache and cookies are stood in for. */
 vi.mock("next/cache", () => ({ revalidatePath: () => {} }));
 vi.mock("next/headers", () => ({ cookies: async () => ({ get: () => undefined, set: () => {} }) }));
 
-const folder = mkdtempSync(join(tmpdir(), "farm-"));
+farmForActions("2027-09-24");
 
-beforeAll(() => {
-  const file = join(folder, "farm.sqlite");
-  const database = openFarm(file);
-  fill(database);
-  closeFarm(database);
-  vi.stubEnv("FARM_FILE", file);
-  vi.stubEnv("FARM_TODAY", "2027-09-24");
-});
-afterAll(() => {
-  vi.unstubAllEnvs();
-  farmDatabase().$client.close();
-  rmSync(folder, { recursive: true });
-});
-
-const save = (coldNightOn: string, coldNightLowC: string) => {
-  const form = new FormData();
-  form.set("coldNightOn", coldNightOn);
-  form.set("coldNightLowC", coldNightLowC);
-  return saveColdNight(FRESH, form);
-};
+const save = (coldNightOn: string, coldNightLowC: string) =>
+  saveColdNight(FRESH, formOf({ coldNightOn, coldNightLowC }));
 const keptNight = () => {
   const { coldNightOn, coldNightLowC } = kept(farmDatabase()).farm;
   return [coldNightOn, coldNightLowC];

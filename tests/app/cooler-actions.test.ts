@@ -1,38 +1,17 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { afterAll, beforeAll, expect, test, vi } from "vitest";
-import { closeFarm, openFarm } from "#db/client";
+import { expect, test, vi } from "vitest";
 import { clearPast, moveStems, saveCoolerStock } from "../../app/farm/cooler/cooler-actions";
 import { farmDatabase } from "../../app/load";
 import { type FormState, FRESH } from "../../app/ui/form-state";
-import { fill, kept } from "../db/kept-farm";
+import { kept } from "../db/kept-farm";
+import { farmForActions } from "./farm-for-actions";
+import { formOf } from "./form-of";
 
 /** The cooler's own actions on a real farm, on a day; only the framework’s cache and cookies are stood in for. */
 vi.mock("next/cache", () => ({ revalidatePath: () => {} }));
 vi.mock("next/headers", () => ({ cookies: async () => ({ get: () => undefined, set: () => {} }) }));
 
-const folder = mkdtempSync(join(tmpdir(), "farm-"));
+farmForActions("2026-11-25");
 
-beforeAll(() => {
-  const file = join(folder, "farm.sqlite");
-  const database = openFarm(file);
-  fill(database);
-  closeFarm(database);
-  vi.stubEnv("FARM_FILE", file);
-  vi.stubEnv("FARM_TODAY", "2026-11-25");
-});
-afterAll(() => {
-  vi.unstubAllEnvs();
-  farmDatabase().$client.close();
-  rmSync(folder, { recursive: true });
-});
-
-const formOf = (fields: Record<string, string>) => {
-  const form = new FormData();
-  for (const [name, typed] of Object.entries(fields)) form.set(name, typed);
-  return form;
-};
 const told = ({ outcome, problems }: FormState) => [outcome, ...problems.map(({ message }) => message)];
 
 test("stems leave the cooler with a tap, never more than stand there, and what is past its days is thrown away at once", async () => {

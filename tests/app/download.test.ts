@@ -9,6 +9,7 @@ import { learnFirstCuts } from "../../app/farm/weather/learn/learn-actions";
 import { compareWeather } from "../../app/farm/weather/weather-actions";
 import { farmFile } from "../../app/load";
 import { makeFile } from "../db/farm-in-file";
+import { formOf } from "./form-of";
 
 const folder = mkdtempSync(join(tmpdir(), "farm-"));
 const file = join(folder, "farm.sqlite");
@@ -46,8 +47,6 @@ test("a file made from the farm, and a question of it, are refused in words whil
 
 /** One day of weather, as the page sends it. */
 function weatherForm(): FormData {
-  const form = new FormData();
   const day = (tenths: number) => JSON.stringify([tenths, ...Array.from({ length: 364 }, () => null)]);
-  form.set("years", JSON.stringify([{ id: 2026, highTenthsC: day(100), lowTenthsC: day(0) }]));
-  return form;
+  return formOf({ years: JSON.stringify([{ id: 2026, highTenthsC: day(100), lowTenthsC: day(0) }]) });
 }

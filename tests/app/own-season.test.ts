@@ -1,39 +1,21 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { afterAll, beforeAll, expect, test, vi } from "vitest";
-import { closeFarm, openFarm } from "#db/client";
+import { expect, test, vi } from "vitest";
 import { latestChanges, undoChange } from "#db/journal/journal";
 import { farmDatabase } from "../../app/load";
 import { saySeason } from "../../app/season/own-season-actions";
 import { FRESH } from "../../app/ui/form-state";
-import { fill, kept } from "../db/kept-farm";
+import { kept } from "../db/kept-farm";
+import { farmForActions } from "./farm-for-actions";
+import { formOf } from "./form-of";
 
 /** The framework’s cache and cookies, which live inside its server, are stood in for. */
 vi.mock("next/cache", () => ({ revalidatePath: () => {} }));
 vi.mock("next/headers", () => ({ cookies: async () => ({ get: () => undefined, set: () => {} }) }));
 
-const folder = mkdtempSync(join(tmpdir(), "farm-"));
-
-beforeAll(() => {
-  const file = join(folder, "farm.sqlite");
-  const database = openFarm(file);
-  fill(database);
-  closeFarm(database);
-  process.env.FARM_FILE = file;
-});
-afterAll(() => {
-  farmDatabase().$client.close();
-  rmSync(folder, { recursive: true });
-});
+farmForActions();
 
 /** Sends the form as it is typed. */
-const say = (cropId: string, daysLate: string, yieldFactor: string) => {
-  const form = new FormData();
-  for (const [name, typed] of Object.entries({ seasonYear: "2027", cropId, daysLate, yieldFactor }))
-    form.set(name, typed);
-  return saySeason(FRESH, form);
-};
+const say = (cropId: string, daysLate: string, yieldFactor: string) =>
+  saySeason(FRESH, formOf({ seasonYear: "2027", cropId, daysLate, yieldFactor }));
 const said = () => kept(farmDatabase()).plantings.map((row) => [row.daysLate, row.yieldFactor]);
 
 test("[F15] what is said of a crop stands at its plantings of the season, every other row as it was, and one undo takes it back", async () => {

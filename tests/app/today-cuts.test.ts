@@ -5,18 +5,15 @@ import { correctedRow, tallyOfRow } from "../../app/today/cut-values";
 import { takeTally } from "../../app/today/take-tally";
 import { FormValues } from "../../app/ui/form-values";
 import { done, kept, refused, withFarm } from "../db/kept-farm";
+import { formOf } from "./form-of";
 
 const ROW = { cutOn: "2027-06-10", bedId: "1", varietyId: "1", seenStems: "0", seenRevision: "1" };
 
-const formOf = (fields: Record<string, string>) => {
-  const form = new FormData();
-  for (const [name, typed] of Object.entries({ ...ROW, ...fields })) form.set(name, typed);
-  return new FormValues(form);
-};
+const rowOf = (fields: Record<string, string>) => new FormValues(formOf({ ...ROW, ...fields }));
 
 /** What a browser without scripts sends of a row. */
 function tally(asked: readonly (readonly [number, number])[], stemsCut: string, more: Record<string, string> = {}) {
-  const read = tallyOfRow(formOf({ asked: JSON.stringify(asked), stemsCut, ...more }));
+  const read = tallyOfRow(rowOf({ asked: JSON.stringify(asked), stemsCut, ...more }));
   if (!read.ok) throw new Error(JSON.stringify(read.problems));
   return read.parsed;
 }
@@ -38,7 +35,7 @@ test("a row that a standing order shares is recorded for its wedding, and the or
 
 test("none left is nothing, whatever number stands there; a number that is none is refused at its field", () => {
   expect(tally([[2, 5]], "5", { none: "yes" }).stemsCut).toBe(0);
-  const read = tallyOfRow(formOf({ asked: "[[2,5]]", stemsCut: "some" }));
+  const read = tallyOfRow(rowOf({ asked: "[[2,5]]", stemsCut: "some" }));
   expect(!read.ok && read.problems.map(({ place }) => place)).toEqual(["stemsCut"]);
 });
 
@@ -55,7 +52,7 @@ test("[T10] a correction shares the row anew: of nine for two weddings, six are 
       [2, 4],
     ] as const;
     done(takeTally(database, tally(asked, "9"), kept(database)));
-    const read = correctedRow(formOf({ stemsCut: "6" }));
+    const read = correctedRow(rowOf({ stemsCut: "6" }));
     if (!read.ok) throw new Error(JSON.stringify(read.problems));
     const corrected = done(correct(database, read.parsed, kept(database)));
     expect(corrected.title).toBe("corrected Variety 1 in bed D1: 9 is now 6 stems");
@@ -70,7 +67,7 @@ test("[T10] a correction shares the row anew: of nine for two weddings, six are 
 
 test("a row that nobody has recorded cannot be corrected", () =>
   withFarm((database) => {
-    const read = correctedRow(formOf({ stemsCut: "6" }));
+    const read = correctedRow(rowOf({ stemsCut: "6" }));
     expect(read.ok && refused(correct(database, read.parsed, kept(database)))).toEqual([
       "stemsCut: nothing is recorded here any more: record it anew",
     ]);

@@ -5,13 +5,12 @@ import { FormValues } from "../../app/ui/form-values";
 import { readChange } from "../../app/what-if/suppose/change-values";
 import { dahliaFarm } from "../plan/what-if/farm";
 import { farm } from "../small-farm";
+import { formOf } from "./form-of";
 
 const YEAR = 2027;
 
 function read(fields: Record<string, string>) {
-  const form = new FormData();
-  for (const [name, typed] of Object.entries(fields)) form.set(name, typed);
-  return readChange(new FormValues(form), dahliaFarm(), YEAR);
+  return readChange(new FormValues(formOf(fields)), dahliaFarm(), YEAR);
 }
 
 const problemsOf = (fields: Record<string, string>) => {

@@ -1,7 +1,7 @@
 import { get as httpGet } from "node:http";
 import { type ServedFarm, type ServedSize, withServedFarm } from "./serve-farm";
 import { type BenchRow, rowOf } from "./timing";
-import { typedBooking, typedEnquiry } from "./typed-forms";
+import { typedCoverage, typedEnquiry } from "./typed-forms";
 import { quiet, workedMs } from "./worked";
 
 /**
@@ -16,7 +16,7 @@ export async function loadRows(): Promise<BenchRow[]> {
   const large = await withServedFarm("large", async (farm) => [
     await firstSights(farm),
     await fiftyReaders(farm, "large", "1 s", "cold"),
-    await coverage(farm, "typing a count: coverage data", "/bookings/coverage", typedBooking),
+    await coverage(farm, "typing a count: coverage data", "/bookings/coverage", typedCoverage),
     await coverage(farm, "typing a count: an enquiry’s answer", "/enquiry/answer", typedEnquiry, firstLine),
     await coverage(farm, "ticking a bed: coverage data", "/keep-or-dig/try", tickedBeds),
     ...(await whileProving(farm)),

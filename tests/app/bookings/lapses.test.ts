@@ -1,43 +1,25 @@
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
-import { closeFarm, openFarm } from "#db/client";
+import { describe, expect, test, vi } from "vitest";
 import { addBooking } from "#db/write/bookings";
 import { addDays } from "#lib/domain/day";
+import type { Status } from "#lib/domain/words";
 import { changeStatus, saveBooking } from "../../../app/bookings/actions";
 import { giveLapses, reopenBooking } from "../../../app/bookings/lapses/lapse-actions";
 import { today } from "../../../app/clock";
 import { holdEnquiry } from "../../../app/enquiry/actions";
 import { farmDatabase } from "../../../app/load";
 import { FRESH } from "../../../app/ui/form-state";
-import { done, fill, kept } from "../../db/kept-farm";
+import { done, kept } from "../../db/kept-farm";
 import { booking, day, focal } from "../../small-farm";
+import { farmForActions } from "../farm-for-actions";
+import { formOf } from "../form-of";
+import { sentBooking, typedBooking, typedFocal } from "../typed-booking";
 
 /** The server's own actions on a real farm; only the framework’s cache and cookies, which live inside its server, are stood in for. */
 vi.mock("next/cache", () => ({ revalidatePath: () => {} }));
 vi.mock("next/headers", () => ({ cookies: async () => ({ get: () => undefined, set: () => {} }) }));
 
-const folder = mkdtempSync(join(tmpdir(), "farm-"));
+farmForActions("2027-03-01");
 
-beforeAll(() => {
-  const file = join(folder, "farm.sqlite");
-  const database = openFarm(file);
-  fill(database);
-  closeFarm(database);
-  process.env.FARM_FILE = file;
-  process.env.FARM_TODAY = "2027-03-01";
-});
-afterAll(() => {
-  farmDatabase().$client.close();
-  rmSync(folder, { recursive: true });
-});
-
-const formOf = (fields: Record<string, string>) => {
-  const form = new FormData();
-  for (const [name, typed] of Object.entries(fields)) form.set(name, typed);
-  return form;
-};
 const lapseOf = (client: string) => kept(farmDatabase()).bookings.find((row) => row.client === client)?.lapsesAfter;
 const added = (client: string, given: Partial<ReturnType<typeof booking>>) => {
   const { id: _, ...draft } = booking({ id: 1, client, stemLines: focal(4), ...given });
@@ -83,29 +65,17 @@ test("enquiries and holds of a season that have no day are given one, the others
 });
 
 describe("the day that is typed", () => {
-  const typed = (lapsesAfter: string, status = "enquiry") =>
-    saveBooking(
-      FRESH,
-      formOf({
-        bookingId: "",
-        booking: JSON.stringify({
-          ...{ client: `Typed ${lapsesAfter} ${status}`, status, lapsesAfter, eventOn: "2027-06-12", palette: "" },
-          ...{ alternativeColours: "", unacceptableColours: "", spareShare: "0", unacceptableCropIds: [], pieces: [] },
-          ...{ takenOn: "", priceCents: "" },
-          ...{
-            stemLines: [{ role: "focal", cropId: null, cropOnly: false, asks: "", colours: "", stemCount: "4" }],
-            note: "",
-          },
-        }),
-      }),
-    );
+  const typed = (lapsesAfter: string, status: Status = "enquiry") => {
+    const asked = { client: `Typed ${lapsesAfter} ${status}`, status, lapsesAfter, stemLines: typedFocal("4") };
+    return saveBooking(FRESH, sentBooking(typedBooking(asked)));
+  };
 
   test("is kept; none is none, and what is confirmed has none", async () => {
     for (const [asked, status] of [
       ["2027-04-01", "held"],
       ["", "enquiry"],
       ["2027-04-01", "confirmed"],
-    ])
+    ] as const)
       await expect(typed(asked, status)).rejects.toThrow("NEXT_REDIRECT");
     expect(["Typed 2027-04-01 held", "Typed  enquiry", "Typed 2027-04-01 confirmed"].map(lapseOf)).toEqual([
       "2027-04-01",
