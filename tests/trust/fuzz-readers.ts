@@ -13,6 +13,7 @@ import { isWellFormed } from "../../app/door/well-formed";
 import { formIn, readEnquiry } from "../../app/enquiry/asked-enquiry";
 import { tokenIn, withoutToken } from "../../app/people/session-cookie";
 import { choiceOf } from "../../app/picking/choice";
+import { typedBooking, typedFocal } from "../app/typed-booking";
 import { mangled, oddText } from "./odd-inputs";
 import type { Sheet } from "./odd-uploads";
 import { oddWorkbook } from "./odd-workbook";
@@ -20,20 +21,13 @@ import { oddWorkbook } from "./odd-workbook";
 /** Something that reads what comes from outside: given chance, it is fed one odd input, and may refuse it but never throw. */
 export type OddRead = (random: RandomSource) => unknown;
 
-const BOOKING = {
-  client: "A",
-  status: "held",
-  eventOn: "2027-06-12",
-  palette: "blush",
-  alternativeColours: "peach",
-  unacceptableColours: "white",
-  sparePercent: "10",
-  unacceptableCropIds: [1],
+/** A form that is taken as it stands: only so does an odd field of it meet more than the first gate. */
+export const BOOKING = typedBooking({
+  ...{ lapsesAfter: "2027-04-01", palette: "blush", alternativeColours: "peach", unacceptableColours: "white" },
+  ...{ spareShare: "10", priceCents: "1480", unacceptableCropIds: [1], takenOn: "2027-03-01" },
   pieces: [{ recipeId: 1, pieceCount: "2", colours: "" }],
-  stemLines: [{ role: "focal", cropId: null, cropOnly: false, asks: "", colours: "cream", stemCount: "4" }],
-  takenOn: "2027-03-01",
-  note: "",
-};
+  stemLines: typedFocal("4"),
+});
 const PARTS =
   '--x\r\nContent-Disposition: form-data; name="_1_a"\r\n\r\nv\r\n--x\r\nContent-Disposition: form-data; name="0"\r\n\r\n["$K1",{"a":"$undefined"}]\r\n--x--\r\n';
 
