@@ -3,7 +3,6 @@ import { type CropReview, type SeasonReview, seasonReview } from "#lib/plan/lear
 import { inWholes } from "#lib/plan/words/numbers";
 import {
   orderMoneyInWords,
-  overdrawnInWords,
   seasonMoneyInWords,
   seasonReviewLead,
   soldShareInWords,
@@ -46,7 +45,7 @@ export default async function SeasonReviewPage({ searchParams }: { searchParams:
           />
           <p className="note">
             Good stems are counted. A picking day that nobody recorded counts as cut as planned, so that what nobody
-            asked for was not cut; what events threw away is known where they are reviewed. {overdrawnInWords(review)}
+            asked for was not cut; what events threw away is known where they are reviewed.
           </p>
         </>
       )}

@@ -26,9 +26,3 @@ export const soldShareInWords = ({ usedStems, orderStems, cutStems }: Counted): 
 
 /** What orders paid, empty where nothing. */
 export const orderMoneyInWords = ({ orderCents }: Counted): string => (orderCents === 0 ? "" : inMoney(orderCents));
-
-/** What a number below 0 under "Left" means; empty where there is none. */
-export const overdrawnInWords = ({ crops }: Pick<SeasonReview, "crops">): string =>
-  crops.some(({ leftStems }) => leftStems < 0)
-    ? "Where fewer than none are left, more went out than was written down as cut."
-    : "";

@@ -1,12 +1,10 @@
 import { expect, test } from "vitest";
 import {
   orderMoneyInWords,
-  overdrawnInWords,
   seasonMoneyInWords,
   seasonReviewLead,
   soldShareInWords,
 } from "#lib/plan/words/season-review-words";
-import { crop as aCrop } from "../../small-farm";
 
 const NONE = { cutStems: 0, usedStems: 0, thrownAwayStems: 0, orderStems: 0, leftStems: 0, orderCents: 0 };
 const TOTAL = {
@@ -37,10 +35,4 @@ test("the season’s stems are told as one sentence whose parts sum, and money o
   expect(seasonMoneyInWords({ bookingCents: 984_000, total: noOrders })).toBe("Events that are over bring $9,840.");
   expect([soldShareInWords(TOTAL), soldShareInWords(NONE)]).toEqual(["83 %", ""]);
   expect([orderMoneyInWords(TOTAL), orderMoneyInWords(NONE)]).toEqual(["$2,730.00", ""]);
-});
-
-test("a crop of which more went out than was written down as cut is explained, and only then", () => {
-  const crop = (leftStems: number) => ({ ...NONE, leftStems, crop: aCrop({ id: 1 }) });
-  expect(overdrawnInWords({ crops: [crop(0), crop(5)] })).toBe("");
-  expect(overdrawnInWords({ crops: [crop(5), crop(-3)] })).toMatch(/^Where fewer than none are left, more went out/);
 });

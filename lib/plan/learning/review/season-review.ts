@@ -31,6 +31,8 @@ export type SeasonReview = {
 
 /** What became of the stems that were cut up to the plan's day, crop by crop [V4]. A plan that knows no day has cut none. */
 export function seasonReview(plan: Plan): SeasonReview {
+  // Standing orders have what the bookings that are cut for leave: beside the match with enquiries in it a stem would go out twice [N5].
+  const { match, orders } = plan.work;
   const wasCut = cutBehind(plan);
   const sums = new Map<Crop, Sum>();
   const sumOf = (crop: Crop): Sum => {
@@ -38,7 +40,7 @@ export function seasonReview(plan: Plan): SeasonReview {
     sums.set(crop, sum);
     return sum;
   };
-  for (const { crop, variety, days, lots, bookingId } of plan.match.supplies)
+  for (const { crop, variety, days, lots, bookingId } of match.supplies)
     lots.forEach((ofDay, index) => {
       for (const { stand, stems } of ofDay) {
         if (!wasCut(stand, days[index], variety.id)) continue;
@@ -46,13 +48,12 @@ export function seasonReview(plan: Plan): SeasonReview {
         if (bookingId !== undefined && bookingId > 0) sumOf(crop).eventStems += stems;
       }
     });
-  const isCut = (match: Match, { stand, cutDay, supplyIndex }: Serving) =>
-    wasCut(stand, cutDay, match.supplies[supplyIndex].variety.id);
-  for (const serving of plan.match.servings) {
-    const { crop, bookingId } = plan.match.supplies[serving.supplyIndex];
-    if (bookingId === undefined && isCut(plan.match, serving)) sumOf(crop).eventStems += serving.stems;
+  const isCut = ({ supplies }: Match, { stand, cutDay, supplyIndex }: Serving) =>
+    wasCut(stand, cutDay, supplies[supplyIndex].variety.id);
+  for (const serving of match.servings) {
+    const { crop, bookingId } = match.supplies[serving.supplyIndex];
+    if (bookingId === undefined && isCut(match, serving)) sumOf(crop).eventStems += serving.stems;
   }
-  const orders = plan.orders;
   const stemCents = new Map(orders?.deliveries.map(({ booking, order }) => [booking.id, order.stemCents]));
   for (const serving of orders?.match.servings ?? []) {
     if (!orders || !isCut(orders.match, serving)) continue;
@@ -60,7 +61,7 @@ export function seasonReview(plan: Plan): SeasonReview {
     sum.orderStems += serving.stems;
     sum.orderCents += serving.stems * (stemCents.get(orders.match.needs[serving.needIndex].booking.id) ?? 0);
   }
-  for (const [crop, stems] of thrownAway(plan, (serving) => isCut(plan.match, serving)))
+  for (const [crop, stems] of thrownAway(plan, (serving) => isCut(match, serving)))
     sumOf(crop).thrownAwayStems += stems;
   const crops = [...sums].map(([crop, sum]) => cropReview(crop, sum)).filter(({ cutStems }) => cutStems > 0);
   crops.sort((a, b) => b.cutStems - a.cutStems || a.crop.id - b.crop.id);
@@ -111,7 +112,10 @@ function cutBehind({
  * Stems thrown away at events, by crop: those of a role at an event are shared over the crops that served it, by stems, what was short and therefore bought
  * being one more. Never more than a crop gave.
  */
-function thrownAway({ snapshot, match, seasonYear }: Plan, isCut: (serving: Serving) => boolean): [Crop, number][] {
+function thrownAway(
+  { snapshot, work: { match }, seasonYear }: Plan,
+  isCut: (serving: Serving) => boolean,
+): [Crop, number][] {
   const ofSeason = new Set(snapshot.bookings.filter((row) => seasonOfBooking(row) === seasonYear).map(({ id }) => id));
   return snapshot.reviews.flatMap(({ bookingId, role, thrownAwayStems }): [Crop, number][] => {
     if (!ofSeason.has(bookingId) || thrownAwayStems === 0) return [];

@@ -65,6 +65,18 @@ describe("the review of a season", () => {
     expect(total.leftStems).toBe(25);
   });
 
+  test("[V4] [N5] of 25 stems cut for nobody an enquiry uses none: a florist has 10, and 15 are left", () => {
+    const enquiry = booking({ id: 1, status: "enquiry", stemLines: focal(40) });
+    const cut = { id: 1, cutOn: day("2027-06-09"), bedId: 1, varietyId: 1, bookingId: null, stemsCut: 25 };
+    const cuts = [{ ...cut, stemsAsked: null, goodStems: 25 }];
+    const farm = { ...FARM, bookings: [enquiry], reviews: [], cuts };
+    const before = reviewOf({ ...farm, standingOrders: [ORDER] }, "2027-06-11").total;
+    expect(before).toMatchObject({ cutStems: 25, usedStems: 0, orderStems: 10, leftStems: 15 });
+    // Once its day has passed it had no event.
+    const after = reviewOf(farm, "2027-06-30").total;
+    expect(after).toMatchObject({ cutStems: 25, usedStems: 0, orderStems: 0, leftStems: 25 });
+  });
+
   test("[V4] before anything was cut, and where no day is known, there is nothing to tell", () => {
     expect(reviewOf(FARM, "2027-06-01").crops).toEqual([]);
     expect(reviewOf(FARM, null).crops).toEqual([]);
@@ -88,6 +100,7 @@ describe("the review of a season", () => {
       for (const { crop, ...row } of crops) {
         expect([row.usedStems, row.orderStems]).toEqual([added(crop.id, false), added(crop.id, true)]);
         expect(row.usedStems + row.thrownAwayStems + row.orderStems + row.leftStems).toBe(row.cutStems);
+        expect(row.leftStems).toBeGreaterThanOrEqual(0);
       }
     }
   });
