@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { demoSnapshot } from "#demo/demo-snapshot";
+import { demoWeather } from "#demo/demo-weather";
 import { isoWeekday, parseDay, toDayNumber } from "#lib/domain/day";
 import { recordedDays } from "#lib/domain/records/weather-day";
 import { withShortClients } from "#lib/domain/short-clients";
@@ -55,6 +56,21 @@ describe("a farm that a grower believes", () => {
     expect(new Set(years).size).toBe(10);
     expect(years.length).toBe(10 * 365 + 2);
     expect([years[0], years.at(-1)]).toEqual(["2017", "2026"]);
+  });
+
+  test("ten whole years stand behind it on any day on which it may be loaded", () => {
+    for (const [season, today] of [
+      [2027, "2026-11-25"],
+      [2027, "2027-01-01"],
+      [2027, "2027-06-10"],
+      [2028, "2027-12-31"],
+    ] as const) {
+      const days = demoWeather(season, parseDay(today)).map(({ date }) => date);
+      expect(new Set(days).size).toBe(days.length);
+      const years = [...new Set(days.map((date) => date.slice(0, 4)))];
+      const isWhole = (year: string) => days.filter((date) => date.startsWith(year)).length >= 365;
+      expect(years.filter(isWhole).length).toBe(10);
+    }
   });
 
   test("the frosts of those years lie about the farm's own dates: the median autumn frost within a week of it, one early and one late", () => {

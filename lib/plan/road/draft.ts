@@ -55,17 +55,29 @@ export function matchedWith(stands: MatchedSeason, draft: BookingDraft, bookingI
   return { match: matched, gaps: gaps(farm, matched, seasonYear), draftId };
 }
 
+/** The season as it is matched with others, by plan and by the years of these: an enquiry asks for the days around New Year one after the other. */
+const metBy = new WeakMap<MatchedSeason, Map<string, MatchedSeason>>();
+
 /**
  * The season as the draft will be matched in it, without the draft: the plan itself, unless the draft makes other seasons meet it [M8], which are then
  * matched with it.
  */
 export function asMetBy(plan: MatchedSeason, draft: BookingDraft, bookingId: number | null): MatchedSeason {
-  const { snapshot, seasonYear, today } = plan;
+  const { snapshot, seasonYear, meetingSeasons: before } = plan;
   const draftId = bookingId ?? NEW_BOOKING_ID;
   const others = snapshot.bookings.filter(({ id }) => id !== draftId);
   const bookings = [...others, { ...draft, id: draftId }];
   const seasons = meetingSeasons({ ...snapshot, bookings }, seasonYear);
-  if (seasons.join() === plan.meetingSeasons.join()) return plan;
+  if (seasons.join() === before.join()) return plan;
+  const known = metBy.get(plan) ?? new Map<string, MatchedSeason>();
+  metBy.set(plan, known);
+  const met = known.get(seasons.join()) ?? matchedTogether(plan, seasons);
+  known.set(seasons.join(), met);
+  return met;
+}
+
+function matchedTogether(plan: MatchedSeason, seasons: readonly number[]): MatchedSeason {
+  const { snapshot, seasonYear, today } = plan;
   const plantings = plantingsOf(plan, seasons);
   const asked = needs(snapshot, seasons, [], today);
   const { supplies } = supplyToDate({ snapshot, plantings, seasons, needs: asked, today });
