@@ -18,26 +18,26 @@ let toldAt = 0;
 
 /** The farm's last change and its day: said at once, at each write of whoever it may be, and every quarter of a minute. Ends with `signal`. */
 export function farmStream(signal: AbortSignal): ReadableStream<Uint8Array> {
-  let end = () => {};
+  let leave = () => false;
   return new ReadableStream({
     start: (controller) => {
       const bytes = new TextEncoder();
-      const tell: Tell = (line) => {
-        if (line === null) return end();
-        controller.enqueue(bytes.encode(line));
+      const end = () => {
+        if (leave()) controller.close();
       };
-      const life = setTimeout(() => end(), LIFE_MS);
-      end = () => {
-        if (!listeners.delete(tell)) return;
+      const tell: Tell = (line) => (line === null ? end() : controller.enqueue(bytes.encode(line)));
+      const life = setTimeout(end, LIFE_MS);
+      leave = () => {
         clearTimeout(life);
-        controller.close();
+        return listeners.delete(tell);
       };
-      signal.addEventListener("abort", () => end());
+      signal.addEventListener("abort", end);
       listeners.add(tell);
-      tell(`retry: ${RETRY_MS}\n\n${lineNow()}`);
+      tell(`retry: ${RETRY_MS}\n\n${lineIfRead() ?? ""}`);
       lookAfter();
     },
-    cancel: () => end(),
+    // Whoever leaves has closed the stream already.
+    cancel: () => void leave(),
   });
 }
 
