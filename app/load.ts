@@ -87,7 +87,7 @@ const plansKept = (): KeptPlans => (isForHelper() ? kept.plansForHelpers : kept.
 
 /** A new day is a new farm: what is kept with the old one may rest on its day. */
 function loaded(): Loaded {
-  const stamp = `${stampNow()} ${today()}`;
+  const stamp = stampNow();
   if (kept.loaded?.stamp === stamp) return kept.loaded;
   const read = loadSnapshot(farmDatabase(), kept.memory);
   if (!read.ok) throw new FarmUnreadable(read.problems);

@@ -4,7 +4,7 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import { type MovedBooking, movedBookings } from "#lib/plan/road/moved-promises";
 import { type Plan, plan } from "#lib/plan/road/plan";
 import { dayBegan, today } from "../clock";
-import { asShown, farmDatabase, farmFile, loadPlan } from "../load";
+import { asShown, farmDatabase, farmFile, loadPlan, whileHeld } from "../load";
 
 type Kept = { readonly key: string; readonly snapshot: Snapshot | null; plan: Plan | null };
 
@@ -13,16 +13,22 @@ const shared: typeof globalThis & { yesterdayKept?: Kept } = globalThis;
 
 /** Whose stems moved since the end of yesterday, in the season of the year; null where it is no longer known how the farm stood then. */
 export function movedSinceYesterday(): MovedBooking[] | null {
-  const began = dayBegan();
+  const yesterday = whileHeld(yesterdayIfChanged, shared.yesterdayKept ?? null);
   // Nothing was written since: nothing moved, and no second plan has to be made.
-  if (!hasChangedSince(farmDatabase(), began)) return [];
+  if (yesterday === null) return [];
+  if (yesterday.snapshot === null) return null;
+  const now = loadPlan(yearOf(today()));
+  // Both are plans of today: what moves is what was written since, and never a day's passing.
+  yesterday.plan ??= plan(asShown(yesterday.snapshot), now.seasonYear, undefined, null, toDayNumber(today()));
+  return movedBookings(yesterday.plan, now);
+}
+
+/** The farm as it stood at the end of yesterday; null where nothing was written since. */
+function yesterdayIfChanged(): Kept | null {
+  const began = dayBegan();
+  if (!hasChangedSince(farmDatabase(), began)) return null;
   const key = `${began} ${today()} ${farmFile().turn}`;
   if (shared.yesterdayKept?.key !== key)
     shared.yesterdayKept = { key, snapshot: farmBefore(farmDatabase(), began), plan: null };
-  const kept = shared.yesterdayKept;
-  if (kept.snapshot === null) return null;
-  const now = loadPlan(yearOf(today()));
-  // Both are plans of today: what moves is what was written since, and never a day's passing.
-  kept.plan ??= plan(asShown(kept.snapshot), now.seasonYear, undefined, null, toDayNumber(today()));
-  return movedBookings(kept.plan, now);
+  return shared.yesterdayKept;
 }

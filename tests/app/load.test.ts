@@ -4,7 +4,7 @@ import { join } from "node:path";
 import Database from "better-sqlite3";
 import { afterAll, beforeAll, expect, test, vi } from "vitest";
 import { closeFarm, type FarmDatabase, openFarm } from "#db/client";
-import { updateBooking } from "#db/write/bookings";
+import { setBookingStatus, updateBooking } from "#db/write/bookings";
 import { startFarm } from "#db/write/farm";
 import { importRecords } from "#db/write/records";
 import { putWhatIf } from "#db/write/what-ifs";
@@ -12,6 +12,7 @@ import { DEMO_START } from "#demo/demo-sheets";
 import { seededFarm, TYPICAL } from "#demo/seeded-farm";
 import { farmRecordsOf } from "#lib/sheets/farm-records-of";
 import { farmDatabase, farmFile, farmStamp, isFarmHeld, loadFarm, loadPlan } from "../../app/load";
+import { movedSinceYesterday } from "../../app/today/since-yesterday";
 import { stateOf } from "../db/farm-in-file";
 import { provenPlan } from "../proven-plan";
 
@@ -80,6 +81,20 @@ test("while another program holds the file, pages show the farm as it was read l
   expect(farmStamp()).toBe(stood);
   writeNote("after it was let go");
   expect(loadFarm().bookings.some(({ note }) => note === "after it was let go")).toBe(true);
+});
+
+test("what moved since yesterday is told while another program holds the file too, as it was read last", () => {
+  // All before this was written long ago; today a confirmed booking is cancelled, and others have its stems.
+  other.$client.exec("UPDATE change SET made_at = '2020-01-31 12:00:00'; DELETE FROM change_row");
+  const booking = loadFarm().bookings.find(({ status, eventOn }) => status === "confirmed" && eventOn > "2027-06");
+  expect(setBookingStatus(other, booking?.id ?? 0, "cancelled").ok).toBe(true);
+  const moved = movedSinceYesterday();
+  expect(moved?.length).toBeGreaterThan(0);
+  const program = new Database(file);
+  program.exec("BEGIN EXCLUSIVE");
+  expect(movedSinceYesterday()).toEqual(moved);
+  program.exec("ROLLBACK");
+  program.close();
 });
 
 test("a program that has written the file and still holds it is told of as such, and not as a fault of the tool", () => {
