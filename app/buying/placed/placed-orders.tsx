@@ -1,11 +1,19 @@
+import type { ReactNode } from "react";
 import { addDays, type Day, toDayNumber } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
-import { isOnTheWay, purchaseLines, purchaseSlips, purchaseTotals } from "#lib/plan/road/purchase-slips";
+import {
+  isOnTheWay,
+  type PurchaseLine,
+  type PurchaseSlip,
+  purchaseLines,
+  purchaseSlips,
+  purchaseTotals,
+} from "#lib/plan/road/purchase-slips";
 import { countOf, inRoundMoney } from "#lib/plan/words/numbers";
 import { flowerInWords, onTheWayInWords } from "#lib/plan/words/purchase-words";
 import { Form } from "../../ui/form.client";
 import { PrintButton } from "../../ui/print-button.client";
-import { PlacedSlip } from "./placed-slip";
+import { PlacedSlip, type PlacedSlipProps } from "./placed-slip";
 import { takeBackReceived } from "./purchase-actions";
 import { ReceiveForm } from "./receive-form";
 
@@ -21,6 +29,7 @@ export function PlacedOrders({ snapshot, today }: { snapshot: Snapshot; today: D
     ({ purchase }) => purchase.arrivedOn !== null && purchase.arrivedOn >= addDays(today, -DAYS_BACK),
   );
   const { costCents } = purchaseTotals(coming);
+  const of = { farm: snapshot.farm, today: now };
   return (
     <section aria-labelledby="on-the-way">
       <h2 id="on-the-way">On the way</h2>
@@ -37,50 +46,39 @@ export function PlacedOrders({ snapshot, today }: { snapshot: Snapshot; today: D
           <PrintButton />
         </p>
       )}
-      <div className="slips">
-        {purchaseSlips(coming).map((slip) => (
-          <PlacedSlip
-            key={`${slip.supplier} ${slip.day}`}
-            slip={slip}
-            farm={snapshot.farm}
-            today={now}
-            actionOf={({ purchase, ...line }) => (
-              <a className="no-print" href={`/buying/order?purchase=${purchase.id}`}>
-                Change or cancel<span className="visually-hidden">: {flowerInWords(line)}</span>
-              </a>
-            )}
-          >
-            <details className="slip-receive no-print" open={slip.day <= now}>
-              <summary>What came</summary>
-              <ReceiveForm slip={slip} />
-            </details>
-          </PlacedSlip>
-        ))}
-      </div>
+      <Slips
+        lines={coming}
+        {...of}
+        actionOf={({ purchase, ...line }) => (
+          <a className="no-print" href={`/buying/order?purchase=${purchase.id}`}>
+            Change or cancel<span className="visually-hidden">: {flowerInWords(line)}</span>
+          </a>
+        )}
+        under={(slip) => (
+          <details className="slip-receive no-print" open={slip.day <= now}>
+            <summary>What came</summary>
+            <ReceiveForm slip={slip} />
+          </details>
+        )}
+      />
       {arrived.length > 0 && (
         <details className="fold">
           <summary>
             Arrived: {countOf(arrived.length, "flower")} <small>in {DAYS_BACK} days</small>
           </summary>
-          <div className="slips">
-            {purchaseSlips(arrived).map((slip) => (
-              <PlacedSlip
-                key={`${slip.supplier} ${slip.day}`}
-                slip={slip}
-                farm={snapshot.farm}
-                today={now}
-                actionOf={({ purchase, ...line }) => (
-                  <Form
-                    action={takeBackReceived}
-                    submit="Take back"
-                    label={`Take back: ${flowerInWords(line)} came from ${purchase.supplier}`}
-                    hidden={{ purchaseId: purchase.id }}
-                    isQuiet
-                  />
-                )}
+          <Slips
+            lines={arrived}
+            {...of}
+            actionOf={({ purchase, ...line }) => (
+              <Form
+                action={takeBackReceived}
+                submit="Take back"
+                label={`Take back: ${flowerInWords(line)} came from ${purchase.supplier}`}
+                hidden={{ purchaseId: purchase.id }}
+                isQuiet
               />
-            ))}
-          </div>
+            )}
+          />
         </details>
       )}
       <p className="no-print">
@@ -89,3 +87,19 @@ export function PlacedOrders({ snapshot, today }: { snapshot: Snapshot; today: D
     </section>
   );
 }
+
+type SlipsProps = Omit<PlacedSlipProps, "slip" | "children"> & {
+  lines: readonly PurchaseLine[];
+  /** What stands under the lines of a slip. */
+  under?: (slip: PurchaseSlip) => ReactNode;
+};
+
+const Slips = ({ lines, under, ...of }: SlipsProps) => (
+  <div className="slips">
+    {purchaseSlips(lines).map((slip) => (
+      <PlacedSlip key={`${slip.supplier} ${slip.day}`} slip={slip} {...of}>
+        {under?.(slip)}
+      </PlacedSlip>
+    ))}
+  </div>
+);

@@ -7,7 +7,7 @@ import { arrivalInWords, flowerInWords, openingInWords, purchaseText } from "#li
 import { CopyButton } from "../../ui/copy-button.client";
 import { MissedEvent } from "./missed-event";
 
-type Props = {
+export type PlacedSlipProps = {
   slip: PurchaseSlip;
   farm: Farm;
   /** A day number. */
@@ -18,7 +18,7 @@ type Props = {
 };
 
 /** What one supplier brings on one day: flower, colour, bunches and price a line, how it stands, and the sum. */
-export function PlacedSlip({ slip, farm, today, actionOf, children }: Props) {
+export function PlacedSlip({ slip, farm, today, actionOf, children }: PlacedSlipProps) {
   const { supplier, day, lines } = slip;
   const { bunchCount, costCents, unpricedCount } = purchaseTotals(lines);
   const isLate = lines.some(isOnTheWay) && day < today;
