@@ -9,6 +9,7 @@ import { momentNow } from "../field/phone-clock.client";
 import { sendUnsent } from "../field/send-unsent.client";
 import { dropUnsent, keepUnsent } from "../field/unsent-store.client";
 import { useUnsentOf } from "../field/use-field.client";
+import { CountInput, countIn } from "../ui/count-input.client";
 import { FarmRevision } from "../ui/farm-revision.client";
 import { FieldProblem } from "../ui/field-problem";
 import { FRESH } from "../ui/form-state";
@@ -22,7 +23,6 @@ type Row = Pick<SentTally, "cutOn" | "bedId" | "varietyId" | "asked" | "seenStem
 };
 type Props = Row & { readonly spray: PlannedSpray };
 
-const MOST_STEMS = 1_000_000;
 const NO_COUNT = "write a whole number of stems, such as 12";
 
 /** One tap where it came as asked; fewer, more or none otherwise. What is counted is kept on the phone and sent when there is a line. */
@@ -67,7 +67,6 @@ function Count({ name, stemsToCut, ...row }: Row) {
   const id = useId();
   const shown = typed ?? String(stemsToCut);
   const count = countIn(shown);
-  const step = (by: number) => setTyped(String(Math.max(0, (count ?? stemsToCut) + by)));
   const keep = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const { submitter } = event.nativeEvent as SubmitEvent;
@@ -84,25 +83,18 @@ function Count({ name, stemsToCut, ...row }: Row) {
         <input key={field} type="hidden" name={field} value={value} />
       ))}
       <div className="cut-controls">
-        <span className="step">
-          <button type="button" aria-label={`One fewer: ${name}`} onClick={() => step(-1)}>
-            −
-          </button>
-          <input
-            id={id}
-            name="stemsCut"
-            inputMode="numeric"
-            autoComplete="off"
-            aria-label={`Stems cut: ${name}`}
-            aria-invalid={problem ? true : undefined}
-            aria-describedby={`${id}-problem`}
-            value={shown}
-            onChange={({ target }) => setTyped(target.value)}
-          />
-          <button type="button" aria-label={`One more: ${name}`} onClick={() => step(1)}>
-            +
-          </button>
-        </span>
+        <CountInput
+          what={name}
+          onStep={(by) => setTyped(String(Math.max(0, (count ?? stemsToCut) + by)))}
+          id={id}
+          name="stemsCut"
+          inputMode="numeric"
+          aria-label={`Stems cut: ${name}`}
+          aria-invalid={problem ? true : undefined}
+          aria-describedby={`${id}-problem`}
+          value={shown}
+          onChange={({ target }) => setTyped(target.value)}
+        />
         <button type="submit" className="main">
           {count === null ? "Save" : `Save ${count}`}
         </button>
@@ -113,10 +105,4 @@ function Count({ name, stemsToCut, ...row }: Row) {
       <FieldProblem id={`${id}-problem`} message={problem} />
     </form>
   );
-}
-
-/** A count as it is typed; null when it is none. */
-function countIn(typed: string): number | null {
-  const stems = /^\d{1,7}$/.test(typed.trim()) ? Number(typed) : Number.NaN;
-  return stems <= MOST_STEMS ? stems : null;
 }

@@ -1,6 +1,7 @@
 "use client";
 
 import { useState } from "react";
+import { CountInput, countIn } from "./count-input.client";
 import { useField } from "./form-context.client";
 import { described } from "./form-fields.client";
 
@@ -18,28 +19,20 @@ type Props = {
 export function StemCount({ name, label, first, least = 0, children }: Props) {
   const [typed, setTyped] = useState(String(first));
   const field = useField(name, "Stems");
-  const count = /^\d{1,7}$/.test(typed.trim()) ? Number(typed) : null;
-  const step = (by: number) => setTyped(String(Math.max(least, (count ?? first) + by)));
+  const count = countIn(typed);
   return (
     <div className="cut-controls">
-      <span className="step">
-        <button type="button" aria-label={`One fewer: ${label}`} onClick={() => step(-1)}>
-          −
-        </button>
-        <input
-          id={field.id}
-          name={name}
-          inputMode="numeric"
-          autoComplete="off"
-          aria-label={label}
-          value={typed}
-          onChange={({ target }) => setTyped(target.value)}
-          {...described(field, null)}
-        />
-        <button type="button" aria-label={`One more: ${label}`} onClick={() => step(1)}>
-          +
-        </button>
-      </span>
+      <CountInput
+        what={label}
+        onStep={(by) => setTyped(String(Math.max(least, (count ?? first) + by)))}
+        id={field.id}
+        name={name}
+        inputMode="numeric"
+        aria-label={label}
+        value={typed}
+        onChange={({ target }) => setTyped(target.value)}
+        {...described(field, null)}
+      />
       {children(count)}
     </div>
   );

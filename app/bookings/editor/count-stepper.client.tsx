@@ -2,6 +2,7 @@
 
 import type { KeyboardEvent } from "react";
 import { type DecimalMark, readNumber, writeNumber } from "#lib/domain/read-number";
+import { CountInput } from "../../ui/count-input.client";
 import { FieldProblem } from "../../ui/field-problem";
 import { useField } from "../../ui/form-context.client";
 import { described } from "../../ui/form-fields.client";
@@ -40,28 +41,22 @@ export function CountStepper({ name, what, label, listedAs, mark, value, onChang
   };
   return (
     <div>
-      <span className="step">
-        <button type="button" tabIndex={-1} aria-label={`One fewer: ${what}`} onClick={() => step(-1)}>
-          −
-        </button>
-        <input
-          id={field.id}
-          name={name}
-          inputMode="decimal"
-          autoComplete="off"
-          aria-label={label}
-          value={value}
-          onChange={({ target }) => onChange(target.value)}
-          onBlur={() => {
-            if (value.trim() !== "" && reading.ok && reading.value === 0) onNone();
-          }}
-          onKeyDown={keyed}
-          {...described(field, null)}
-        />
-        <button type="button" tabIndex={-1} aria-label={`One more: ${what}`} onClick={() => step(1)}>
-          +
-        </button>
-      </span>
+      <CountInput
+        what={what}
+        onStep={step}
+        isKeyed
+        id={field.id}
+        name={name}
+        inputMode="decimal"
+        aria-label={label}
+        value={value}
+        onChange={({ target }) => onChange(target.value)}
+        onBlur={() => {
+          if (value.trim() !== "" && reading.ok && reading.value === 0) onNone();
+        }}
+        onKeyDown={keyed}
+        {...described(field, null)}
+      />
       <FieldProblem id={field.problemId} message={field.problem} />
     </div>
   );
