@@ -43,15 +43,20 @@ async function keepAll({ pages = [], files = [] }) {
   for (const address of files) if (!(await kept.match(address))) await kept.add(address).catch(() => {});
   for (const address of pages) {
     const answer = await fetch(address, { redirect: "manual" }).catch(() => null);
-    if (answer && answer.ok) await (await caches.open(PAGES)).put(address, answer);
+    if (answer && answer.ok) await keep(address, answer);
   }
+}
+
+/** A phone without room keeps nothing, and its pages go on as they do with a line. */
+async function keep(address, answer) {
+  await (await caches.open(PAGES)).put(address, answer).catch(() => {});
 }
 
 async function file(request) {
   const kept = await caches.match(request, { cacheName: FILES });
   if (kept) return kept;
   const answer = await fetch(request);
-  if (answer.ok) (await caches.open(FILES)).put(request, answer.clone());
+  if (answer.ok) (await caches.open(FILES)).put(request, answer.clone()).catch(() => {});
   return answer;
 }
 
@@ -60,7 +65,7 @@ async function page(request, url) {
   try {
     const answer = await (kept ? Promise.race([fetch(request), tooLong()]) : fetch(request));
     if (isWayIn(url)) await caches.delete(PAGES);
-    else if (isFieldPage(url) && answer.ok) await (await caches.open(PAGES)).put(request.url, answer.clone());
+    else if (isFieldPage(url) && answer.ok) await keep(request.url, answer.clone());
     return answer;
   } catch {
     if (kept) return kept;

@@ -12,6 +12,7 @@ const FARM = "https://farm.example:3100";
 function worker(buildId: string, cached: Cached = new Map()) {
   const listeners = new Map<string, (event: unknown) => void>();
   const farm = { hasLine: true, said: "made 06:40" };
+  const phone = { hasRoom: true };
   const addressOf = (asked: Request | string) => (typeof asked === "string" ? asked : asked.url);
   const caches = {
     keys: async () => [...cached.keys()],
@@ -21,7 +22,10 @@ function worker(buildId: string, cached: Cached = new Map()) {
       cached.set(name, pages);
       return {
         match: async (asked: Request | string) => pages.get(addressOf(asked))?.clone(),
-        put: async (asked: Request | string, answer: Response) => void pages.set(addressOf(asked), answer),
+        put: async (asked: Request | string, answer: Response) => {
+          if (!phone.hasRoom) throw new DOMException("no room", "QuotaExceededError");
+          pages.set(addressOf(asked), answer);
+        },
         add: async (asked: string) => void pages.set(asked, new Response("a file")),
       };
     },
@@ -56,7 +60,14 @@ function worker(buildId: string, cached: Cached = new Map()) {
     listeners.get("fetch")?.(event);
     return answer as Promise<Response> | null;
   };
-  return { farm, cached, ask, begin: () => waited("activate"), keep: (data: unknown) => waited("message", data) };
+  return {
+    farm,
+    phone,
+    cached,
+    ask,
+    begin: () => waited("activate"),
+    keep: (data: unknown) => waited("message", data),
+  };
 }
 
 test("a page of the field that was open is given again without a line; another leads to today's list", async () => {
@@ -85,6 +96,16 @@ test("with a line the farm's own answer is given, and kept in the place of the o
   expect(await (await ask("/today"))?.text()).toBe("made 07:10");
   farm.hasLine = false;
   expect(await (await ask("/today"))?.text()).toBe("made 07:10");
+});
+
+test("on a phone without room the farm's own answer is given all the same, and nothing of it is kept", async () => {
+  const { farm, phone, ask, keep } = worker("b1");
+  phone.hasRoom = false;
+  expect(await (await ask("/today"))?.text()).toBe("made 06:40");
+  expect(await (await ask("/_next/static/a.js", "no-cors"))?.text()).toBe("made 06:40");
+  await keep({ pages: [`${FARM}/today`] });
+  farm.hasLine = false;
+  expect((await ask("/today"))?.status).toBe(503);
 });
 
 test("whoever is shown the way in has no page kept any more", async () => {
