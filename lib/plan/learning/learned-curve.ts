@@ -56,6 +56,7 @@ export const curveOfMeanDays = (curve: BloomCurve, { meanDays, meanErrorDays }: 
   ...BY_CALENDAR,
   anchor: { kind: "days-after-planting", days: Math.round(meanDays) },
   laterDays: 0,
+  learned: unlearned(curve.learned, "laterDays"),
   firstCutSpreadDays: inTenths(meanErrorDays),
   timingOrigin: OWN,
 });
@@ -82,6 +83,7 @@ export function curveOfPlantedClock(
     ...BY_CALENDAR,
     anchor: { kind: "days-after-planting", days: Math.round(moment) - start },
     laterDays: 0,
+    learned: unlearned(curve.learned, "laterDays"),
     heatBaseC: clock.baseC,
     heatFrom,
     heatOrigin: OWN,

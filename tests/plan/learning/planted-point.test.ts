@@ -124,6 +124,13 @@ describe("a curve that learned from plantings", () => {
     ).toBeNull();
   });
 
+  test("[H11] [F16] either is told from the plantings themselves, so that days learned before are not added to it, and stems learned are kept", () => {
+    const taught = { ...grown, learned: [{ fromSeason: 2026, laterDays: 9, yieldFactor: 0.8 }] };
+    const kept = [{ fromSeason: 2026, laterDays: 0, yieldFactor: 0.8 }];
+    expect(curveOfMeanDays(taught, point).learned).toEqual(kept);
+    expect(curveOfPlantedClock(taught, point, meanPlanted, CLIMATE)?.learned).toEqual(kept);
+  });
+
   test("[H11] or holds the mean days by the calendar, with their error as the spread", () => {
     const learned = curveOfMeanDays({ ...grown, heatBaseC: 5, heatFrom: monthDay("05-01") }, point);
     expect(learned).toMatchObject({ heatBaseC: null, heatFrom: null });
