@@ -54,8 +54,11 @@ export const learnedFor = ({ learned: all }: Learns, seasonYear: number): Omit<L
   return last ?? NOTHING_LEARNED;
 };
 
-/** All that was learned but of the timing, or but of the stems: the number itself was changed, and is not to be moved on top. */
-export const unlearned = (all: readonly Learned[], part: keyof typeof NOTHING_LEARNED): Learned[] =>
-  all
-    .map((one) => ({ ...one, [part]: NOTHING_LEARNED[part] }))
-    .filter(({ laterDays, yieldFactor }) => laterDays !== 0 || yieldFactor !== 1);
+/**
+ * All that was learned but of the timing, or but of the stems: the number itself was changed, and is not to be moved on top. Lessons that then say
+ * nothing stand as long as another says something: they end what an earlier one says.
+ */
+export function unlearned(all: readonly Learned[], part: keyof typeof NOTHING_LEARNED): Learned[] {
+  const rest = all.map((one) => ({ ...one, [part]: NOTHING_LEARNED[part] }));
+  return rest.some(({ laterDays, yieldFactor }) => laterDays !== 0 || yieldFactor !== 1) ? rest : [];
+}
