@@ -13,6 +13,7 @@ import * as journal from "#db/schema/journal";
 import * as orders from "#db/schema/orders";
 import * as purchases from "#db/schema/purchases";
 import * as reviews from "#db/schema/reviews";
+import * as tallies from "#db/schema/tallies";
 import * as weather from "#db/schema/weather";
 import * as whatIfs from "#db/schema/what-ifs";
 
@@ -27,8 +28,9 @@ const TABLES = [
   farm,
   journal,
   orders,
-  reviews,
   purchases,
+  reviews,
+  tallies,
   weather,
   whatIfs,
 ].flatMap((schema) => Object.values(schema).filter((part) => is(part, SQLiteTable)));

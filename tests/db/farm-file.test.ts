@@ -4,6 +4,7 @@ import { inspect } from "node:util";
 import Database from "better-sqlite3";
 import { describe, expect, test } from "vitest";
 import { closeFarm, openFarm, openKeptFarm } from "#db/client";
+import { lookUpEveryColumn } from "#db/file/every-column";
 import { FarmFileRefused } from "#db/file/farm-file-refused";
 import { FARM_APPLICATION_ID } from "#db/file/file-header";
 import { addBed } from "#db/write/beds";
@@ -90,6 +91,31 @@ describe("a farm's file", () => {
       const before = readFileSync(file);
       expect(stateOf(() => openFarm(file))).toBe("damaged");
       expect(readFileSync(file).equals(before)).toBe(true);
+    }));
+
+  test("is looked up in every table of ours, whichever has the bad name", () =>
+    withFolder((file, _folder) => {
+      makeFile(file);
+      const raw = new Database(file);
+      const ours = "type = 'table' AND name NOT LIKE 'sqlite_%' AND name NOT LIKE '\\_\\_%' ESCAPE '\\'";
+      const tables = raw.prepare<[], string>(`SELECT name FROM sqlite_master WHERE ${ours}`).pluck().all();
+      expect(tables).toContain("tally");
+      const missed = tables.filter((table) => {
+        raw.exec("BEGIN");
+        const column = raw.prepare<[string], string>("SELECT name FROM pragma_table_info(?)").pluck().all(table).at(-1);
+        raw.exec(`ALTER TABLE "${table}" RENAME COLUMN "${column}" TO "gone bad"`);
+        try {
+          lookUpEveryColumn(raw);
+          return true;
+        } catch {
+          return false;
+        } finally {
+          raw.exec("ROLLBACK");
+        }
+      });
+      lookUpEveryColumn(raw);
+      raw.close();
+      expect(missed).toEqual([]);
     }));
 
   test("with a flipped byte opens or is refused as damaged, and never ends the tool", () =>
