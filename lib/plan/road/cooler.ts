@@ -29,7 +29,7 @@ export type LotEntry =
 
 /**
  * A lot of the cooler: what stands there of a variety cut on one day, or bought in and open on it, whoever cut it. `leftStems` is what came in less what left [ST2]; `claims` are what the
- * plan gives of it to events ahead, `couldServe` all events ahead that it fits and keeps for. Day numbers.
+ * plan gives of it to events ahead of bookings that are cut for [N5] and to deliveries, `couldServe` all events ahead that it fits and keeps for, those of enquiries too. Day numbers.
  */
 export type CoolerLot = {
   readonly variety: Variety;
@@ -50,7 +50,7 @@ export type CoolerLot = {
 export const GONE_AFTER_DAYS = 14;
 
 /** What the cooler needs of a plan made on a day. */
-type Stored = Pick<Plan, "snapshot" | "match" | "orders" | "meetingSeasons"> & {
+type Stored = Pick<Plan, "snapshot" | "match" | "work" | "meetingSeasons"> & {
   readonly today: number;
   readonly forecast: Pick<Plan["forecast"], "plantings">;
 };
@@ -73,7 +73,7 @@ export function storedLots(plan: Stored): CoolerLot[] {
 }
 
 /** Stems for events ahead that were to be cut before a plan's day and that nobody recorded: they count as cut as planned [T1], and stand in no lot. */
-export function unrecordedStems({ match, today }: Pick<Stored, "match" | "today">): number {
+export function unrecordedStems({ work: { match }, today }: Pick<Stored, "work" | "today">): number {
   return match.servings.reduce((sum, { stand, cutDay, needIndex, stems }) => {
     const isPlanned = stand.kind === "planting" && !stand.isRecorded && cutDay < today;
     return isPlanned && match.needs[needIndex].eventDay >= today ? sum + stems : sum;
@@ -162,8 +162,8 @@ function entriesByLot({ snapshot, forecast, meetingSeasons }: Stored): Map<strin
 const isStored = (stand: Stand): boolean =>
   stand.kind === "cooler" ? stand.purchase?.arrivedStems !== null : stand.isRecorded === true;
 
-/** What bookings and deliveries have of each lot, by the day of their event. */
-function partsByLot({ match, orders }: Stored): Map<string, LotPart[]> {
+/** What bookings that are cut for and deliveries have of each lot, by the day of their event. */
+function partsByLot({ work: { match, orders } }: Stored): Map<string, LotPart[]> {
   const stems = new Map<string, Map<Booking, number>>();
   for (const { needs, servings, supplies } of orders ? [match, orders.match] : [match])
     for (const serving of servings) {

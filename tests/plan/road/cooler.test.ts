@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { toDay, toDayNumber, yearOf } from "#lib/domain/day";
 import { type CoolerMove, MOVE_KINDS } from "#lib/domain/records/cooler-move";
+import type { StandingOrder } from "#lib/domain/records/standing-order";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { seededRandom, wholeBetween } from "#lib/maths/random";
 import { type CoolerLot, isIn, storedLots, unrecordedStems } from "#lib/plan/road/cooler";
@@ -23,6 +24,11 @@ const stored = (given: Partial<Snapshot> = {}): Snapshot =>
     ],
     ...given,
   });
+/** A florist takes ten stems on Friday 11 June. */
+const FLORIST: StandingOrder = {
+  ...{ id: 1, buyer: "Florist", kind: "florist", weekday: 5, firstOn: day("2027-06-11"), lastOn: day("2027-06-11") },
+  ...{ role: "focal", cropId: null, recipeId: null, colours: [], askedCount: 10, stemCents: 120 },
+};
 const move = (given: Partial<CoolerMove> = {}): CoolerMove => ({
   ...{ id: 1, movedOn: day("2027-06-10"), varietyId: 1, cutOn: day("2027-06-08") },
   ...{ kind: "taken out" as const, stemCount: 4, bookingId: 1 },
@@ -66,6 +72,19 @@ describe("a lot of the cooler", () => {
     expect(lastUseInWords(lot, toDayNumber(day("2027-06-14")))).toBe("past its days since Sat 12 Jun");
     expect(lotsOn(stored(), "2027-06-26").length).toBe(1);
     expect(lotsOn(stored(), "2027-06-27")).toEqual([]);
+  });
+
+  test("[ST2] [N5] an enquiry has none of it and uses none: a florist’s ten are claimed, and what nobody took stands there", () => {
+    const snap = stored({
+      bookings: [booking({ id: 1, status: "enquiry", stemLines: focal(12) })],
+      coolerStock: [{ id: 1, varietyId: 1, cutOn: day("2027-06-08"), stemCount: 12 }],
+      ...{ cuts: [], plantings: [], standingOrders: [FLORIST] },
+    });
+    const [lot] = lotsOn(snap, "2027-06-09");
+    expect([lot.leftStems, claimsOf(lot).map(([, stems]) => stems)]).toEqual([12, [10]]);
+    expect(lot.couldServe.map(({ id }) => id)).toEqual([1]);
+    const [after] = lotsOn({ ...snap, standingOrders: [] }, "2027-06-14");
+    expect([after.leftStems, after.entries.map(({ kind }) => kind)]).toEqual([12, ["put in"]]);
   });
 
   test("says what it could serve, or why nothing", () => {
