@@ -22,13 +22,14 @@ export type FrostAlarm = {
   readonly cutAhead: readonly PickLine[];
   /** Stems that a booking goes short of all the same, beyond what it is short of now. */
   readonly stillLost: readonly OfBooking[];
-  /** The match that the frost leaves, with its proof. */
+  /** The match of the bookings that are cut for [N5] that the frost leaves, with its proof. */
   readonly match: Match;
 };
 
 /** What a plan of today loses by a frost on a morning, and the best that can be cut before it within the hold windows [T12]. @param morning  a day number */
 export function frostAlarm(plan: Plan, morning: number): FrostAlarm {
-  const { snapshot, seasonYear, today, match: planned } = plan;
+  const { snapshot, seasonYear, today } = plan;
+  const { match: planned } = plan.work;
   const from = today ?? Number.NEGATIVE_INFINITY;
   const eve = morning - 1;
   const supplies = suppliesBeforeFrost(plan, morning);
