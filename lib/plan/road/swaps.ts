@@ -29,9 +29,9 @@ export type Swap = {
  * What a gap could be swapped for, the best first [T9]: stems that neither booking nor standing order has claimed, cut from today on within the hold window,
  * or in the cooler, of a crop that can take the role, and of no crop or colour that the booking refuses.
  */
-export function swapsFor(plan: Plan, { need, needIndex }: Pick<Gap, "need" | "needIndex">): Swap[] {
+export function swapsFor(plan: Plan, { need }: Pick<Gap, "need">): Swap[] {
   const { farm } = plan.snapshot;
-  const model = modelOf(plan, need, needIndex);
+  const model = modelOf(plan, need);
   const byVariety = new Map<number, Swap>();
   for (const { variety, crop, cutDay, stems } of plan.surplus) {
     if (!couldTake(need, variety, crop)) continue;
@@ -72,11 +72,11 @@ function otherColour(need: Need, colour: Colour): Swap["otherColour"] {
 const COLOUR_RANKS = [null, "named by the client", "near", "another"] as const;
 
 /** What a swap should look like: the named crop, else the one that gives the need most stems. Undefined where there is neither. */
-function modelOf({ snapshot: { crops }, match }: Plan, need: Need, needIndex: number): Crop | undefined {
+function modelOf({ snapshot: { crops }, work: { match } }: Plan, need: Need): Crop | undefined {
   if (need.cropId !== null) return new ById("crop", crops).find(need.cropId);
   const stemsOf = new Map<Crop, number>();
   for (const serving of match.servings) {
-    if (serving.needIndex !== needIndex) continue;
+    if (match.needs[serving.needIndex] !== need) continue;
     const { crop } = match.supplies[serving.supplyIndex];
     stemsOf.set(crop, (stemsOf.get(crop) ?? 0) + serving.stems);
   }
@@ -103,7 +103,7 @@ function rankOf(need: Need, model: Crop | undefined, { crop, variety, otherColou
 }
 
 /** Where the free stems of a variety of one day stand: lots are given away one after the other, so that what is left is the last ones'. */
-function placesOf({ match, orders }: Plan, varietyId: number, cutDay: number, freeStems: number): string[] {
+function placesOf({ work: { match, orders } }: Plan, varietyId: number, cutDay: number, freeStems: number): string[] {
   const places: string[] = [];
   let left = freeStems;
   const lots = (orders?.match ?? match).supplies

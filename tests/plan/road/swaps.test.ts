@@ -25,9 +25,23 @@ const garden = (given: Parameters<typeof snapshot>[0] = {}) =>
     bookings: [booking({ id: 1, stemLines: focal(20, { colours: ["blush"] }) })],
     ...given,
   });
+/** Large blush dahlias, large green roses and small peach ones. */
+const HEADS = {
+  crops: [
+    crop({ id: 1, name: "Dahlia", headSize: "large" }),
+    crop({ id: 2, name: "Rose", headSize: "large" }),
+    crop({ id: 3, name: "Spray rose", headSize: "small" }),
+  ],
+  varieties: [
+    variety({ id: 1, name: "Blush one", colour: "blush" }),
+    variety({ id: 2, name: "Green rose", colour: "green", cropId: 2 }),
+    variety({ id: 3, name: "Peach spray", colour: "peach", cropId: 3 }),
+  ],
+  curves: [curve(), curve({ id: 2, cropId: 2 }), curve({ id: 3, cropId: 3 })],
+};
 const firstSwaps = (snap: ReturnType<typeof garden>, today = "2027-06-08") => {
   const plan = on(snap, today);
-  return swapsFor(plan, plan.gaps[0]);
+  return swapsFor(plan, plan.work.gaps[0]);
 };
 
 /** Whether a crop is told to lack what is asked of a stem, ask by ask. */
@@ -71,21 +85,21 @@ describe("what falls short", () => {
   });
 
   test("[T9] beside dahlias of large heads a large rose goes before a small one, whatever its colour", () => {
-    const roses = [
-      crop({ id: 2, name: "Rose", headSize: "large" }),
-      crop({ id: 3, name: "Spray rose", headSize: "small" }),
-    ];
-    const varieties = [
-      variety({ id: 1, name: "Blush one", colour: "blush" }),
-      variety({ id: 2, name: "Green rose", colour: "green", cropId: 2 }),
-      variety({ id: 3, name: "Peach spray", colour: "peach", cropId: 3 }),
-    ];
-    const curves = [curve(), curve({ id: 2, cropId: 2 }), curve({ id: 3, cropId: 3 })];
-    const crops = [crop({ id: 1, name: "Dahlia", headSize: "large" }), ...roses];
     const bookings = [booking({ id: 1, stemLines: focal(90, { colours: ["blush"] }) })];
-    const swaps = firstSwaps(garden({ crops, varieties, curves, bookings }));
+    const swaps = firstSwaps(garden({ ...HEADS, bookings }));
     expect(swaps.map(({ variety: { name } }) => name)).toEqual(["Green rose", "Peach spray"]);
     expect(swapInWords(swaps[0])).toContain("green (another colour), large head");
+  });
+
+  test("[T9] [N5] an enquiry beside it changes nothing of which crop its swaps should be like", () => {
+    // The enquiry is the earlier event: its need stands before the wedding's, and is of small spray roses.
+    const small = focal(5, { cropId: 3, cropOnly: true, colours: ["peach"] });
+    const bookings = [
+      booking({ id: 1, status: "enquiry", eventOn: day("2027-06-11"), stemLines: small }),
+      booking({ id: 2, stemLines: focal(90, { colours: ["blush"] }) }),
+    ];
+    const swaps = firstSwaps(garden({ ...HEADS, bookings }));
+    expect(swaps.map(({ variety: { name } }) => name)).toEqual(["Green rose", "Peach spray"]);
   });
 
   test("[T9] on any farm swaps are the surplus that could take the gap's place, sorted stem by stem by a second reading of the rule", () => {
@@ -93,7 +107,7 @@ describe("what falls short", () => {
     fc.assert(
       fc.property(anyFarm, fc.integer({ min: 5, max: 25 }), (snap, date) => {
         const plan = on(snap, `2027-06-${String(date).padStart(2, "0")}`);
-        for (const gap of plan.gaps) {
+        for (const gap of plan.work.gaps) {
           const { need } = gap;
           const free = new Map<number, number>();
           for (const row of plan.surplus) {
@@ -115,8 +129,8 @@ describe("what falls short", () => {
           for (const { places } of swaps) expect(places.length).toBeGreaterThan(0);
           const near = nearColours(need.colours);
           const given = new Map<Crop, number>();
-          for (const { needIndex, supplyIndex, stems } of plan.match.servings) {
-            const of = plan.match.supplies[supplyIndex].crop;
+          for (const { needIndex, supplyIndex, stems } of plan.work.match.servings) {
+            const of = plan.work.match.supplies[supplyIndex].crop;
             if (needIndex === gap.needIndex) given.set(of, (given.get(of) ?? 0) + stems);
           }
           const [most] = [...given].sort((x, y) => y[1] - x[1]);
