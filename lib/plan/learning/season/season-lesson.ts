@@ -102,26 +102,34 @@ const LEAST_DAYS = 2;
 
 /**
  * What the plan reckons with of what a season has shown [O5]: days late by the whole day, stems by the twentieth, of the plantings that this moves. Of a crop
- * of which lists were filled and nothing measured no more is believed than of one that nobody looked at: that there were at least so many is no news. Null where nothing is moved.
+ * of which lists were filled and nothing measured no more is believed than of one that nobody looked at, and of one that was only looked at no other
+ * stems than expected: that there were at least so many is no news. Null where nothing is moved.
  */
 export function shownSeason(snapshot: Snapshot, seasonYear: number): ShownSeason | null {
   const rows = watchedPlantings(snapshot, seasonYear);
-  const measured = new Set(rows.filter(wasMeasured).map(({ row }) => row.crop.id));
+  const measured = cropsOf(rows, ({ watched: { cuts, timing } }) => cuts.some(wasAllReady) || timing.length > 0);
   if (measured.size === 0) return null;
-  const counted = rows.map((one) =>
-    measured.has(one.row.crop.id) ? one : { ...one, watched: { ...one.watched, cuts: [], timing: [] } },
+  const counted = cropsOf(rows, ({ watched: { cuts } }) => cuts.some(wasAllReady));
+  const { plantings } = lessonOf(
+    rows.map((one) =>
+      measured.has(one.row.crop.id) ? one : { ...one, watched: { ...one.watched, cuts: [], timing: [] } },
+    ),
+    snapshot.farm,
   );
-  const shown = [...lessonOf(counted, snapshot.farm).plantings.values()]
-    .map(({ plantingId, likeliestDaysLate, yieldFactor }) => ({
-      plantingId,
-      daysLate: Math.abs(Math.round(likeliestDaysLate)) < LEAST_DAYS ? 0 : Math.round(likeliestDaysLate),
-      yieldFactor: Math.round(yieldFactor * YIELD_STEPS) / YIELD_STEPS,
-    }))
-    .filter(({ daysLate, yieldFactor }) => daysLate !== 0 || yieldFactor !== 1);
-  return shown.length === 0 ? null : new Map(shown.map(({ plantingId, ...one }) => [plantingId, one]));
+  const shown = rows.flatMap(({ row }) => {
+    const believed = plantings.get(row.planting.id);
+    if (!believed) return [];
+    const days = Math.round(believed.likeliestDaysLate);
+    const daysLate = Math.abs(days) < LEAST_DAYS ? 0 : days;
+    const yieldFactor = counted.has(row.crop.id) ? Math.round(believed.yieldFactor * YIELD_STEPS) / YIELD_STEPS : 1;
+    return daysLate === 0 && yieldFactor === 1 ? [] : [[row.planting.id, { daysLate, yieldFactor }] as const];
+  });
+  return shown.length === 0 ? null : new Map(shown);
 }
 
-const wasMeasured = ({ watched: { cuts, timing } }: WatchedRow): boolean => cuts.some(wasAllReady) || timing.length > 0;
+/** The ids of the crops of which some planting is so. */
+const cropsOf = (rows: readonly WatchedRow[], isSo: (row: WatchedRow) => boolean): Set<number> =>
+  new Set(rows.filter(isSo).map(({ row }) => row.crop.id));
 
 const wasAllReady = ({ says }: CutSeen): boolean => says === "all that was ready";
 

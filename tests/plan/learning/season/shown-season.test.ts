@@ -13,10 +13,9 @@ import { frostDayOf } from "#lib/plan/road/forecast";
 import { grown } from "#lib/plan/road/grown";
 import { pickingDays } from "#lib/plan/road/picking-days";
 import type { Plan } from "#lib/plan/road/plan";
-import { provenPlan } from "../../../proven-plan";
 import { booking, crop, curve, day, farm, focal, monthDay, planting, snapshot } from "../../../small-farm";
 import { anySeed } from "../../any-farm";
-import { anySeason, asAsked, daysOf, lived, on, onceEach, shortOf } from "../../road/lived-season";
+import { anySeason, lived, on, shortOf } from "../../road/lived-season";
 import {
   foundStems,
   type InventedPlanting,
@@ -63,24 +62,6 @@ describe("what the plan reckons with", () => {
     expect(mean(moved.map((one) => one?.daysLate ?? 0))).toBeGreaterThan(4);
     expect(mean(moved.map((one) => one?.yieldFactor ?? 1))).toBeLessThan(0.9);
     for (const { yieldFactor } of late?.values() ?? []) expect((yieldFactor * 20) % 1).toBeCloseTo(0, 9);
-  });
-
-  test("[O5] [T4] of a season in which every list was filled nothing is moved, and every need is as covered as it was, day after day", () => {
-    let recorded = 0;
-    for (const seed of [1, 2, 3]) {
-      const snap = seededFarm(seed, { bedCount: 10, bookingCount: 8 });
-      const asPlanned = shortOf(provenPlan(snap, 2027));
-      let cuts: Cut[] = [];
-      for (const today of daysOf(provenPlan(snap, 2027))) {
-        const shown = shownSeason({ ...snap, cuts }, 2027) ?? undefined;
-        const morning = provenPlan({ ...snap, cuts, shown }, 2027, undefined, null, today);
-        expect(shown).toBeUndefined();
-        expect(shortOf(morning)).toEqual(asPlanned);
-        cuts = onceEach([...cuts, ...asAsked(morning, today)]);
-      }
-      recorded += cuts.length;
-    }
-    expect(recorded).toBeGreaterThan(30);
   });
 
   test("[O5] what the grower says herself stands in its place, field by field", () => {
