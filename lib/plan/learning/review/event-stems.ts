@@ -73,11 +73,12 @@ function beyondNeeds({ supplies, servings }: Match) {
   });
 }
 
-/** Stems that were put into the cooler were bought in where the farm grew none of their variety in the season. */
+/** Whether stems were bought in: those of a purchase, and those put into the cooler where the farm grew none of their variety in the season. */
 export function boughtIn({ plantings }: Snapshot, seasonYear: number): (stand: Stand, varietyId: number) => boolean {
   const grown = new Set(
     plantings.filter((planting) => planting.seasonYear === seasonYear).map(({ varietyId }) => varietyId),
   );
   // A recorded cut of a planting that is gone stands in the cooler too, under no number.
-  return (stand, varietyId) => stand.kind === "cooler" && stand.stock.id > 0 && !grown.has(varietyId);
+  return (stand, varietyId) =>
+    stand.kind === "cooler" && (stand.purchase !== undefined || (stand.stock.id > 0 && !grown.has(varietyId)));
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { seededFarm } from "#demo/seeded-farm";
 import { toDayNumber } from "#lib/domain/day";
+import type { Purchase } from "#lib/domain/records/purchase";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { eventReviews, stemsCostCents } from "#lib/plan/learning/review/event-review";
 import { provenPlan } from "../../../proven-plan";
@@ -9,6 +10,12 @@ import { booking, crop, day, focal, planting, snapshot, variety } from "../../..
 /** 140 focal stems in the week of 7 June; a wedding on Saturday 12 June asks for 40, with a tenth of spare. */
 const WEDDING = booking({ id: 1, stemLines: focal(40), spareShare: 0.1, priceCents: 50_000 });
 const FARM = snapshot({ bookings: [WEDDING], plantings: [planting({ id: 1, plantCount: 140 })] });
+/** Two bunches of 10 of the variety in the beds, ordered for the wedding, which came on the Wednesday before it. */
+const WHITE: Purchase = {
+  ...{ id: 1, varietyId: 1, supplier: "Supplier", orderedOn: day("2027-06-01"), arrivesOn: day("2027-06-09") },
+  ...{ bunchCount: 2, bunchStems: 10, bunchCents: 900, daysToOpen: 0, bookingId: 1, stemsForBooking: 20 },
+  ...{ arrivedOn: day("2027-06-09"), arrivedStems: 20 },
+};
 const MONDAY = toDayNumber(day("2027-06-14"));
 
 const reviewsOf = (farm: Snapshot, today: number | null = MONDAY) =>
@@ -54,6 +61,11 @@ describe("the review of an event", () => {
       coolerStock: [roses],
     };
     expect(reviewsOf(farm)[0].roles).toMatchObject([{ cutStems: 0, boughtStems: 44 }]);
+  });
+
+  test("[V1] [ST3] a purchase of a variety that the farm grows too was bought: 20 stems for the wedding, and 24 of its own beds", () => {
+    const [event] = reviewsOf({ ...FARM, purchases: [WHITE] });
+    expect(event.roles).toMatchObject([{ plannedStems: 44, cutStems: 24, boughtStems: 20 }]);
   });
 
   test("[V1] once written down the numbers stay, whatever becomes of the recipe or the bed", () => {

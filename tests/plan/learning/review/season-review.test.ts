@@ -65,6 +65,17 @@ describe("the review of a season", () => {
     expect(total.leftStems).toBe(25);
   });
 
+  test("[V4] [ST3] of 20 stems bought for the wedding none counts as cut: 20 of the farm's own went there, and 3 of the 6 thrown away were bought", () => {
+    const arrived = { arrivedOn: day("2027-06-09"), arrivedStems: 20 };
+    const ordered = { orderedOn: day("2027-06-01"), arrivesOn: day("2027-06-09"), daysToOpen: 0 };
+    const bunches = { bunchCount: 2, bunchStems: 10, bunchCents: 900, bookingId: 1, stemsForBooking: 20 };
+    const farm = {
+      ...FARM,
+      purchases: [{ id: 1, varietyId: 1, supplier: "Supplier", ...ordered, ...bunches, ...arrived }],
+    };
+    expect(reviewOf(farm, "2027-06-14").total).toMatchObject({ cutStems: 20, usedStems: 17, thrownAwayStems: 3 });
+  });
+
   test("[V4] [N5] of 25 stems cut for nobody an enquiry uses none: a florist has 10, and 15 are left", () => {
     const enquiry = booking({ id: 1, status: "enquiry", stemLines: focal(40) });
     const cut = { id: 1, cutOn: day("2027-06-09"), bedId: 1, varietyId: 1, bookingId: null, stemsCut: 25 };
