@@ -2,12 +2,20 @@
 
 import { createContext, type ReactNode, useContext } from "react";
 import type { Day } from "#lib/domain/day";
-import { clockInWords, farmDayNow, isBeforeFirstPicking, isClosed, type PlannedSpray } from "#lib/domain/list-age";
+import {
+  clockInWords,
+  closedByAnswer,
+  farmDayNow,
+  isAnswered,
+  isBeforeFirstPicking,
+  isClosed,
+  type PlannedSpray,
+} from "#lib/domain/list-age";
 import { FarmRevision } from "../ui/farm-revision.client";
 import { FieldStart } from "./field-start.client";
 import type { ListedBed } from "./listed-beds";
 import { onTheWall } from "./phone-clock.client";
-import { useSprayAnswer } from "./spray-answer.client";
+import { tellSprayed, useSprayAnswer } from "./spray-answer.client";
 import { SprayQuestion } from "./spray-question.client";
 import { useContact } from "./use-field.client";
 import { useNow } from "./wall-clock.client";
@@ -35,25 +43,35 @@ export function FieldList({ madeAt, farmDay, beds, children }: Props) {
   const contact = useContact();
   const now = useNow();
   const asOf = contact.revision === revision && contact.at !== null && contact.at > madeAt ? contact.at : madeAt;
-  const [answer, tellAnswer] = useSprayAnswer(asOf);
+  const answer = useSprayAnswer();
   const wall = onTheWall(asOf);
   if (now === null) return children;
-  const isAsking = beds.length > 0 && isBeforeFirstPicking(wall, now) && answer === null;
+  const isAsking = beds.length > 0 && isBeforeFirstPicking(wall, now) && !isAnswered(answer, asOf, now);
+  const tell = (bedIds: readonly number[]) => tellSprayed({ asOf, on: now.slice(0, 10), bedIds });
   return (
-    <ListContext value={{ day: farmDayNow(farmDay, onTheWall(madeAt), now), sprayedBedIds: answer ?? [] }}>
+    <ListContext
+      value={{ day: farmDayNow(farmDay, onTheWall(madeAt), now), sprayedBedIds: closedByAnswer(answer, now) }}
+    >
       <p className="note list-age">
         As the farm stood at {clockInWords(wall, now)}. <FieldStart />
       </p>
-      {isAsking ? <SprayQuestion made={clockInWords(wall, now)} beds={beds} onAnswer={tellAnswer} /> : children}
+      {isAsking ? <SprayQuestion made={clockInWords(wall, now)} beds={beds} onAnswer={tell} /> : children}
     </ListContext>
   );
 }
 
-/** Why a bed of the list may not be entered now, in words; null when it may. */
-export function useClosedBed(bedId: number, spray: PlannedSpray): string | null {
+/** Why a bed of the list may not be entered now, in words, and what opens it again where only this phone has closed it; null when it may. */
+export function useClosedBed(
+  bedId: number,
+  spray: PlannedSpray,
+): { readonly why: string; readonly open: (() => void) | null } | null {
   const { day, sprayedBedIds } = useContext(ListContext);
-  if (day !== null && isClosed(spray, day)) return `Sprayed: no entry until ${spray.noEntryUntil}.`;
-  return sprayedBedIds.includes(bedId)
-    ? "Closed on this phone: sprayed since the list was made. Its label says for how long; tell the owner, who writes it down."
-    : null;
+  const answer = useSprayAnswer();
+  if (day !== null && isClosed(spray, day))
+    return { why: `Sprayed: no entry until ${spray.noEntryUntil}.`, open: null };
+  if (answer === null || !sprayedBedIds.includes(bedId)) return null;
+  return {
+    why: "Closed on this phone: sprayed since the list was made. Its label says for how long; tell the owner, who writes it down.",
+    open: () => tellSprayed({ ...answer, bedIds: answer.bedIds.filter((id) => id !== bedId) }),
+  };
 }

@@ -1,24 +1,17 @@
 "use client";
 
 import { useSyncExternalStore } from "react";
+import type { SprayAnswer } from "#lib/domain/list-age";
 
 const KEPT_AS = "sprayed since";
 
-/** What somebody has said on this phone of a list that stood as the farm did at `asOf`. */
-type Kept = { readonly asOf: string; readonly bedIds: readonly number[] };
-
-let kept: Kept | null | undefined;
+let kept: SprayAnswer | null | undefined;
 const listeners = new Set<() => void>();
 
-/** Which beds were sprayed since a list was made, as somebody has said on this phone; null as long as nobody has. A newer list is asked about anew. */
-export function useSprayAnswer(
-  asOf: string,
-): [answer: readonly number[] | null, tell: (bedIds: readonly number[]) => void] {
-  const said = useSyncExternalStore(onAnswer, answerNow, () => null);
-  return [said?.asOf === asOf ? said.bedIds : null, (bedIds) => tell({ asOf, bedIds })];
-}
+/** What was said last on this phone of beds that were sprayed; null as long as nobody has said anything. */
+export const useSprayAnswer = (): SprayAnswer | null => useSyncExternalStore(onAnswer, answerNow, () => null);
 
-function answerNow(): Kept | null {
+function answerNow(): SprayAnswer | null {
   kept ??= keptAnswer();
   return kept;
 }
@@ -28,7 +21,8 @@ function onAnswer(listener: () => void): () => void {
   return () => listeners.delete(listener);
 }
 
-function tell(answer: Kept): void {
+/** Keeps what somebody says, in the place of what was said before. */
+export function tellSprayed(answer: SprayAnswer): void {
   kept = answer;
   try {
     window.localStorage.setItem(KEPT_AS, JSON.stringify(answer));
@@ -38,10 +32,10 @@ function tell(answer: Kept): void {
   for (const listener of listeners) listener();
 }
 
-function keptAnswer(): Kept | null {
+function keptAnswer(): SprayAnswer | null {
   try {
     const read = JSON.parse(window.localStorage.getItem(KEPT_AS) ?? "null");
-    return typeof read?.asOf === "string" && Array.isArray(read.bedIds) ? read : null;
+    return [read?.asOf, read?.on].every((part) => typeof part === "string") && Array.isArray(read.bedIds) ? read : null;
   } catch {
     return null;
   }

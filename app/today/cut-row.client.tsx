@@ -30,7 +30,17 @@ export function CutRow({ spray, ...row }: Props) {
   const unsent = useUnsentOf(row);
   const closed = useClosedBed(row.bedId, spray);
   if (unsent.length > 0) return <CountedHere unsent={unsent} name={row.name} />;
-  return closed === null ? <Count {...row} /> : <p className="short-word">{closed}</p>;
+  if (closed === null) return <Count {...row} />;
+  return (
+    <>
+      <p className="short-word">{closed.why}</p>
+      {closed.open && (
+        <button type="button" className="quiet" onClick={closed.open}>
+          It was not sprayed<span className="visually-hidden">: {row.name}</span>
+        </button>
+      )}
+    </>
+  );
 }
 
 /** What was counted here, until the list shows it. */

@@ -31,3 +31,17 @@ export type PlannedSpray = { readonly noEntryFrom: string | null; readonly noEnt
 /** Whether a bed may not be entered on a day. */
 export const isClosed = ({ noEntryFrom, noEntryUntil }: PlannedSpray, day: Day): boolean =>
   noEntryFrom !== null && noEntryUntil !== null && noEntryFrom <= day && day < noEntryUntil;
+
+/** What somebody has said on a phone of a list that stood as the farm did at the moment `asOf`: which beds were sprayed since. `on`: the day by the clock on the wall. */
+export type SprayAnswer = { readonly asOf: string; readonly on: string; readonly bedIds: readonly number[] };
+
+/** Whether a list need not be asked about: somebody has answered of it today. */
+export const isAnswered = (answer: SprayAnswer | null, asOf: string, now: WallTime): boolean =>
+  answer !== null && answer.asOf === asOf && answer.on === dayOf(now);
+
+/**
+ * The beds that somebody has said were sprayed, closed for the rest of the day on which it was said: that the farm is heard of again opens none, since nobody
+ * may have written the spray down yet.
+ */
+export const closedByAnswer = (answer: SprayAnswer | null, now: WallTime): readonly number[] =>
+  answer !== null && answer.on === dayOf(now) ? answer.bedIds : [];

@@ -47,7 +47,7 @@ test("without the farm answering the list is opened anew, a count is kept, and o
   await page.getByText("Recorded: 1 row").waitFor();
 });
 
-test("a list of the day before asks what was sprayed since, and closes what was", async () => {
+test("a list of the day before asks what was sprayed since, and closes what was that day, until it is said that it was not", async () => {
   await page.context().setOffline(true);
   await page.clock.install({ time: new Date(Date.now() + 86_400_000) });
   await page.goto(`${demo.address}/today`, { waitUntil: "load" });
@@ -61,7 +61,11 @@ test("a list of the day before asks what was sprayed since, and closes what was"
   await page.getByRole("button", { name: "Close these beds" }).click();
   const closed = rows().filter({ hasText: name }).first();
   await closed.getByText("Closed on this phone: sprayed since the list was made").waitFor();
-  expect(await closed.getByRole("button").count()).toBe(0);
+  expect(await closed.getByRole("button", { name: "None left" }).count()).toBe(0);
   expect(await rows().getByRole("button", { name: "None left" }).count()).toBeGreaterThan(0);
   await page.context().setOffline(false);
+  await page.getByText(/^As the farm stood at \d\d:\d\d\./).waitFor();
+  expect(await closed.getByRole("button", { name: "None left" }).count()).toBe(0);
+  await closed.getByRole("button", { name: "It was not sprayed" }).click();
+  await closed.getByRole("button", { name: "None left" }).waitFor();
 });

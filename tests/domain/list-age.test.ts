@@ -1,5 +1,12 @@
 import { expect, test } from "vitest";
-import { clockInWords, farmDayNow, isBeforeFirstPicking, isClosed } from "#lib/domain/list-age";
+import {
+  clockInWords,
+  closedByAnswer,
+  farmDayNow,
+  isAnswered,
+  isBeforeFirstPicking,
+  isClosed,
+} from "#lib/domain/list-age";
 import { day } from "../small-farm";
 
 test("a list of last evening, or of before five, is older than the day's first picking; one of this morning is not", () => {
@@ -27,6 +34,15 @@ test("a bed is closed from the day of a planned spray until the label's interval
   const days = ["2027-06-10", "2027-06-11", "2027-06-13", "2027-06-14"].map(day);
   expect(days.map((one) => isClosed(spray, one))).toEqual([false, true, true, false]);
   expect(isClosed({ noEntryFrom: null, noEntryUntil: null }, day("2027-06-11"))).toBe(false);
+});
+
+test("a bed that somebody has said was sprayed stays closed that day, also when the farm is heard of again; the next day an old list is asked about anew", () => {
+  const answer = { asOf: "2027-06-09T18:05:00Z", on: "2027-06-10", bedIds: [3] };
+  const [seven, eight, tomorrow] = ["2027-06-10T07:00", "2027-06-10T08:00", "2027-06-11T07:00"];
+  expect([isAnswered(answer, answer.asOf, seven), closedByAnswer(answer, seven)]).toEqual([true, [3]]);
+  expect([isAnswered(answer, "2027-06-10T08:00:00Z", eight), closedByAnswer(answer, eight)]).toEqual([false, [3]]);
+  expect([isAnswered(answer, answer.asOf, tomorrow), closedByAnswer(answer, tomorrow)]).toEqual([false, []]);
+  expect([isAnswered(null, answer.asOf, seven), closedByAnswer(null, seven)]).toEqual([false, []]);
 });
 
 test("a time of today is said as a time, another with its day", () => {
