@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { afterAll, expect, test, vi } from "vitest";
 import { POST as coverage } from "../../app/bookings/coverage/route";
 import { readPasted } from "../../app/bookings/editor/pasted-action";
+import { csvFile } from "../../app/csv-file";
 import { download } from "../../app/download";
 import { learnFirstCuts } from "../../app/farm/weather/learn/learn-actions";
 import { compareWeather } from "../../app/farm/weather/weather-actions";
@@ -43,6 +44,14 @@ test("a file made from the farm, and a question of it, are refused in words whil
   expect(await compareWeather(null, weatherForm())).toMatchObject({ newDayCount: 1 });
   const given = await give("2027-06-12");
   expect([given.status, await given.text()]).toEqual([200, "stems of 2027-06-12"]);
+});
+
+test("a CSV file begins with the three bytes that tell a spreadsheet it is UTF-8, and has its name", async () => {
+  const file = csvFile("crop,leaves\nDahlia,2 m³\n", "winter-2026-2027.csv");
+  const bytes = Buffer.from(await file.arrayBuffer());
+  expect(bytes.subarray(0, 3).toString("hex")).toBe("efbbbf");
+  expect(bytes.subarray(3).toString("utf8")).toBe("crop,leaves\nDahlia,2 m³\n");
+  expect(file.headers.get("content-disposition")).toBe('attachment; filename="winter-2026-2027.csv"');
 });
 
 /** One day of weather, as the page sends it. */

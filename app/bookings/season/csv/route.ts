@@ -1,5 +1,6 @@
 import { seasonReview } from "#lib/plan/learning/review/season-review";
 import { seasonReviewCsv } from "#lib/sheets/season-review-csv";
+import { csvFile } from "../../../csv-file";
 import { download } from "../../../download";
 import { loadPlan } from "../../../load";
 import { seasonAsked } from "../../review/season-asked";
@@ -7,10 +8,5 @@ import { seasonAsked } from "../../review/season-asked";
 /** What became of a season's stems, as a CSV file. */
 export const GET = download((request: Request) => {
   const year = seasonAsked(Object.fromEntries(new URL(request.url).searchParams));
-  return new Response(`\uFEFF${seasonReviewCsv(seasonReview(loadPlan(year)).crops)}`, {
-    headers: {
-      "content-type": "text/csv; charset=utf-8",
-      "content-disposition": `attachment; filename="season-review-${year}.csv"`,
-    },
-  });
+  return csvFile(seasonReviewCsv(seasonReview(loadPlan(year)).crops), `season-review-${year}.csv`);
 });
