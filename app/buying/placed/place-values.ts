@@ -68,7 +68,7 @@ export function arrivalsOf(values: FormValues, today: Day) {
   if (!ids.ok) return ids;
   const arrivals = ids.parsed.map((id) => ({ id, arrivedStems: values.number(`arrived[${id}]`) }));
   for (const { id, arrivedStems } of arrivals)
-    if (!Number.isNaN(arrivedStems)) values.parse(PURCHASE.stemsForBooking.schema, arrivedStems, `arrived[${id}]`);
+    if (!Number.isNaN(arrivedStems)) values.parse(PURCHASE.arrivedStems.schema, arrivedStems, `arrived[${id}]`);
   const refused = values.refusal();
   return refused.problems.length > 0 ? refused : ({ ok: true, parsed: { arrivedOn: today, arrivals } } as const);
 }

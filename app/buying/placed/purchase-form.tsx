@@ -1,8 +1,9 @@
 import type { Day } from "#lib/domain/day";
 import { formFields } from "#lib/domain/records/form";
 import { PURCHASE, type Purchase } from "#lib/domain/records/purchase";
-import { ById, type Snapshot } from "#lib/domain/snapshot";
+import type { Snapshot } from "#lib/domain/snapshot";
 import { eventInWords } from "#lib/plan/words/cooler-words";
+import { varietyChoices } from "../../farm/crops/variety-choices";
 import { Form } from "../../ui/form.client";
 import type { Option } from "../../ui/form-fields.client";
 import { RecordField } from "../../ui/record-field";
@@ -48,16 +49,4 @@ export function PurchaseForm({ snapshot, purchase, today }: Props) {
       </div>
     </Form>
   );
-}
-
-const byName = new Intl.Collator("en", { numeric: true });
-
-function varietyChoices({ varieties, crops }: Snapshot): Option[] {
-  const cropOf = new ById("crop", crops);
-  return varieties
-    .map(({ id, cropId, name, colour }) => ({
-      value: String(id),
-      label: `${cropOf.get(cropId).name} ${name} (${colour})`,
-    }))
-    .sort((a, b) => byName.compare(a.label, b.label));
 }

@@ -10,6 +10,7 @@ import { today } from "../../clock";
 import { loadPlan } from "../../load";
 import { Empty } from "../../ui/empty";
 import { Form } from "../../ui/form.client";
+import { varietyChoices } from "../crops/variety-choices";
 import { FarmTabs } from "../farm-tabs";
 import { clearPast } from "./cooler-actions";
 import { CoolerForm } from "./cooler-form";
@@ -29,7 +30,7 @@ export default async function CoolerPage({ searchParams }: { searchParams: Promi
   const day = today();
   const now = toDayNumber(day);
   const plan = { ...loadPlan(yearOf(day)), today: now };
-  const { farm, varieties, crops, bookings } = plan.snapshot;
+  const { farm, bookings } = plan.snapshot;
   const lots = storedLots(plan);
   const standing = lots.filter(({ leftStems }) => leftStems > 0);
   const past = standing.filter((lot) => isPast(lot, now));
@@ -37,7 +38,7 @@ export default async function CoolerPage({ searchParams }: { searchParams: Promi
   const shown = show === "all" ? keeping : keeping.slice(0, LOTS_FIRST);
   const empty = lots.filter(({ leftStems }) => leftStems === 0);
   const clients = new ById("booking", bookings);
-  const choices = varietyChoices(varieties, new ById("crop", crops));
+  const choices = varietyChoices(plan.snapshot);
   const of = { farm, today: now, choices, clientOf: (id: number) => clients.get(id).client };
   const unrecorded = unrecordedStems(plan);
   return (
@@ -113,15 +114,3 @@ export default async function CoolerPage({ searchParams }: { searchParams: Promi
     </>
   );
 }
-
-const byName = new Intl.Collator("en", { numeric: true });
-
-type Named = { readonly id: number; readonly cropId: number; readonly name: string; readonly colour: string };
-
-const varietyChoices = (varieties: readonly Named[], crops: { get(id: number): { name: string } }) =>
-  varieties
-    .map(({ id, cropId, name, colour }) => ({
-      value: String(id),
-      label: `${crops.get(cropId).name} ${name} (${colour})`,
-    }))
-    .sort((a, b) => byName.compare(a.label, b.label));
