@@ -5,7 +5,8 @@ export type Role = "owner" | "helper" | "designer" | "stranger";
 type Beside = readonly Exclude<Role, "owner">[];
 
 const OWNER_ALONE: Beside = [];
-const [HELPER, DESIGNER]: readonly Beside[] = [["helper"], ["designer"]];
+const HELPER: Beside = ["helper"];
+const DESIGNER: Beside = ["designer"];
 const SIGNED_IN: Beside = ["helper", "designer"];
 const EVERYBODY: Beside = ["helper", "designer", "stranger"];
 
