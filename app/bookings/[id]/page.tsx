@@ -12,6 +12,9 @@ import { today } from "../../clock";
 import { Cautions } from "../../frame/cautions";
 import { loadFarm, loadPlan } from "../../load";
 import { FlowerHeads } from "../../look/flower-heads";
+import { mayOpen } from "../../people/allowed";
+import { LinkIfTheirs } from "../../people/link-if-theirs";
+import { roleNow } from "../../people/who";
 import { Form } from "../../ui/form.client";
 import { ShortState } from "../../ui/short-state";
 import { changeStatus, deleteBooking } from "../actions";
@@ -59,7 +62,9 @@ export default async function BookingPage(props: Props) {
           <h1>{booking.client}</h1>
           <p className="lead">
             {inFull(booking.eventOn)}, <strong>{standInWords(booking, today())}</strong>;{" "}
-            <a href={`/weeks/${isoWeekOf(booking.eventOn)}`}>{weekInWords(mondayOf(booking.eventOn))}</a>
+            <LinkIfTheirs href={`/weeks/${isoWeekOf(booking.eventOn)}`}>
+              {weekInWords(mondayOf(booking.eventOn))}
+            </LinkIfTheirs>
           </p>
           {covered && (
             <p>
@@ -72,7 +77,7 @@ export default async function BookingPage(props: Props) {
         <Posy colours={booking.palette} />
       </div>
       <div className="actions">
-        {isCutFor(booking) && (
+        {isCutFor(booking) && mayOpen(roleNow(), "/picking") && (
           <a className="button" href={`/picking?booking=${booking.id}`}>
             Pick list
           </a>
