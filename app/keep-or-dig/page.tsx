@@ -1,5 +1,4 @@
 import type { Metadata } from "next";
-import { revision } from "#db/journal/journal";
 import { mondayOf } from "#lib/domain/day";
 import { replay } from "#lib/plan/road/replay";
 import { winterBeds } from "#lib/plan/winter/beds";
@@ -8,7 +7,7 @@ import { notSampledInWords, sampledInWords, tooFewYearsInWords } from "#lib/plan
 import { today } from "../clock";
 import { SeasonLine } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
-import { farmDatabase, loadPlan } from "../load";
+import { farmRevision, loadPlan } from "../load";
 import { Patterns } from "../look/patterns";
 import { bedBlooms } from "./bed-blooms";
 import { BeforeKeeping } from "./before-keeping";
@@ -43,7 +42,7 @@ export default async function KeepOrDigPage() {
             key={year}
             data={{
               seasonYear: year,
-              revision: revision(farmDatabase()),
+              revision: farmRevision(),
               units: snapshot.farm.units,
               rows,
               atHand: atHandOf(snapshot, rows.length),

@@ -1,11 +1,10 @@
 import type { Metadata } from "next";
-import { revision } from "#db/journal/journal";
 import { countOf } from "#lib/plan/words/numbers";
 import { differenceTitle } from "#lib/plan/words/supposed-words";
 import { today } from "../clock";
 import { SeasonLine } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
-import { farmDatabase, loadPlan } from "../load";
+import { farmRevision, loadPlan } from "../load";
 import { BareGround } from "../look/bare-ground";
 import { COMPARED_AT_MOST, comparedOf } from "./compare-query";
 import { comparedPlans } from "./compared/compared-plans";
@@ -30,7 +29,7 @@ export default async function WhatIfsPage({ searchParams }: { searchParams: Prom
   const { compared: shown, leftOutCount } = comparedOf(await searchParams, whatIfs);
   const { compared, supposed } = comparedPlans(now, shown);
   const unit = pairUnit(supposed.flatMap(({ touched }) => touched));
-  const page = { farm, revision: revision(farmDatabase()), today: today(), unit };
+  const page = { farm, revision: farmRevision(), today: today(), unit };
   const plans = [AS_IT_STANDS, ...shown];
   const stems = supposed.flatMap(({ whatIf, difference }) =>
     whatIf.changes.length > 0 ? { whatIf, stems: difference.shortStems } : [],

@@ -1,11 +1,10 @@
 import type { Metadata } from "next";
-import { revision } from "#db/journal/journal";
 import { yearOf } from "#lib/domain/day";
 import { frostRecord } from "#lib/plan/learning/frost-record";
 import { recordedClimate } from "#lib/plan/learning/recorded-climate";
 import { recordInWords } from "#lib/plan/words/weather-words";
 import { today } from "../../clock";
-import { farmDatabase, loadFarm } from "../../load";
+import { farmRevision, loadFarm } from "../../load";
 import { BareGround } from "../../look/bare-ground";
 import { SeasonHeatLine } from "../../season/season-heat-line";
 import { Form } from "../../ui/form.client";
@@ -41,7 +40,7 @@ export default function WeatherPage() {
           CSV with DATE, TMAX and TMIN (the public daily summaries of weather stations), or date, high and low. New days
           are added; a day that is kept already changes only when you say so.
         </p>
-        <WeatherFile key={revision(farmDatabase())} units={farm.units} />
+        <WeatherFile key={farmRevision()} units={farm.units} />
       </section>
       {weather && (
         <section aria-labelledby="learn">
