@@ -13,7 +13,7 @@ const NONE: readonly Unsent[] = [];
 
 /** All tallies on this phone. Each lies in the storage by itself, so that two pages open at once never write over one another's. */
 export function allUnsent(): readonly Unsent[] {
-  all ??= [...stored(), ...inThisPage.values()];
+  all ??= [...stored().filter(({ tally }) => !inThisPage.has(tally.key)), ...inThisPage.values()];
   return all;
 }
 
