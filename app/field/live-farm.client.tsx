@@ -4,7 +4,7 @@ import { usePathname, useRouter } from "next/navigation";
 import { useContext, useEffect, useTransition } from "react";
 import { isShownBy } from "#lib/domain/unsent";
 import { FarmRevision } from "../ui/farm-revision.client";
-import { heardOf, tellContact } from "./contact.client";
+import { contactNow, heardOf, tellContact } from "./contact.client";
 import { holdRefreshes } from "./held-refresh.client";
 import { sendUnsent } from "./send-unsent.client";
 import { allUnsent, dropUnsent } from "./unsent-store.client";
@@ -50,7 +50,8 @@ function listen(): () => void {
       sendUnsent();
     };
     source.onerror = () => {
-      tellContact("lost");
+      // Whoever is not let in hears nothing either: then the line is there, and saying that it is lost would send them looking for signal.
+      if (contactNow().state !== "not let in") tellContact("lost");
       if (source?.readyState === EventSource.CLOSED) again = setTimeout(start, ASK_AGAIN_MS);
     };
   };
