@@ -2,7 +2,7 @@ import type { Crop } from "#lib/domain/records/crop";
 import type { Colour, StemLength } from "#lib/domain/words";
 import { buyInFinder } from "./buy-in";
 import type { Match } from "./match";
-import { ordersPlan } from "./orders";
+import { ordersFinder } from "./orders";
 import type { Plan } from "./plan";
 import { type Surplus, surplus } from "./surplus";
 
@@ -33,11 +33,10 @@ export function offers(plan: Plan, poor: readonly Match[], today: number): Offer
   const { snapshot, meetingSeasons, seasonYear } = plan;
   const isOffered = ({ cutDay }: Surplus) =>
     cutDay >= today + OFFERED_FROM_DAYS && cutDay <= today + OFFERED_UP_TO_DAYS;
-  const buyIn = buyInFinder(snapshot);
-  const inPoor = poor.map((match) => {
-    const sold = ordersPlan(snapshot, meetingSeasons, match, buyIn);
-    return stemsByVariety(surplus(sold?.match ?? match, seasonYear).filter(isOffered));
-  });
+  const ordersBeside = ordersFinder(snapshot, meetingSeasons, buyInFinder(snapshot));
+  const inPoor = poor.map((match) =>
+    stemsByVariety(surplus(ordersBeside(match)?.match ?? match, seasonYear).filter(isOffered)),
+  );
   const asPlanned = plan.work.unclaimed.filter(isOffered);
   const groups = new Map<string, Surplus[]>();
   for (const lot of asPlanned) {

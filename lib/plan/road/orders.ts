@@ -9,6 +9,7 @@ import { type Match, match } from "./match";
 import { type Need, needsOf } from "./needs";
 import { rememberedCents, type ShortPrices, type WorstCents } from "./short-cents";
 import type { Lot, Stand, VarietySupply } from "./supply";
+import { whenAsked } from "./when-asked";
 
 /** A standing order going out on a day. `booking` stands for it in needs, pick list and labels; its id is below 0, and no booking has it. */
 export type Delivery = { readonly order: StandingOrder; readonly eventOn: Day; readonly booking: Booking };
@@ -17,7 +18,7 @@ export type Delivery = { readonly order: StandingOrder; readonly eventOn: Day; r
 export type OrdersPlan = { readonly deliveries: readonly Delivery[]; readonly match: Match };
 
 /** What the standing orders of some seasons ask for, and by what they are weighed: the same whatever bookings leave. */
-export type OrdersAsked = {
+type OrdersAsked = {
   readonly deliveries: readonly Delivery[];
   readonly needs: readonly Need[];
   readonly farm: Farm;
@@ -30,31 +31,24 @@ export const isDelivery = ({ id }: Pick<Booking, "id">): boolean => id < 0;
 
 /**
  * Matches standing orders with what bookings leave, so that nothing of a booking's changes by them [SO2]. A stem short costs what it would have earned;
- * this match is proved like the other. Null while no order goes out in these seasons.
- * @param ofBookings  the match of these seasons' bookings
+ * this match is proved like the other. What they ask for hangs on no booking and is worked out once, when it is first asked for.
+ * @returns what they get beside a match of these seasons' bookings; null where no order goes out in these seasons
  */
-export function ordersPlan(
+export function ordersFinder(
   snapshot: Snapshot,
   seasonYears: readonly number[],
-  ofBookings: Match,
   buyIn: BuyInPrices,
-): OrdersPlan | null {
-  const asked = ordersAsked(snapshot, seasonYears, buyIn);
-  return asked && ordersServed(asked, ofBookings);
+): (ofBookings: Match) => OrdersPlan | null {
+  const asked = whenAsked(() => ordersAsked(snapshot, seasonYears, buyIn));
+  return (ofBookings) => {
+    const orders = asked();
+    if (!orders) return null;
+    const { deliveries, needs, farm, prices, worst } = orders;
+    return { deliveries, match: match(farm, stemsLeft(ofBookings), needs, prices, worst) };
+  };
 }
 
-/** The part of {@link ordersPlan} that hangs on the bookings. */
-export const ordersServed = (asked: OrdersAsked, ofBookings: Match): OrdersPlan => ({
-  deliveries: asked.deliveries,
-  match: match(asked.farm, stemsLeft(ofBookings), asked.needs, asked.prices, asked.worst),
-});
-
-/** The part of {@link ordersPlan} that hangs on no booking: who goes through many days works it out once. */
-export function ordersAsked(
-  snapshot: Snapshot,
-  seasonYears: readonly number[],
-  buyIn: BuyInPrices,
-): OrdersAsked | null {
+function ordersAsked(snapshot: Snapshot, seasonYears: readonly number[], buyIn: BuyInPrices): OrdersAsked | null {
   const deliveries = deliveriesOf(snapshot.standingOrders, seasonYears);
   if (deliveries.length === 0) return null;
   const recipes = new ById("recipe", snapshot.recipes);

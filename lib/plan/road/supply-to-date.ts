@@ -17,13 +17,12 @@ import {
 } from "./lived-days";
 import { type Match, match } from "./match";
 import type { Need } from "./needs";
-import { deliveriesOf, isDelivery, type OrdersAsked, ordersAsked, ordersServed } from "./orders";
+import { deliveriesOf, isDelivery, ordersFinder } from "./orders";
 import { purchasedStems } from "./purchases";
 import { Shelf } from "./shelf";
 import { rememberedCents, type WorstCents } from "./short-cents";
 import { StandingStems } from "./standing-stems";
 import { coolerLots, supplyOf, type VarietySupply } from "./supply";
-import { whenAsked } from "./when-asked";
 
 /** What a plan may give away, and how the days that have passed were lived through. */
 type SupplyToDate = { readonly supplies: VarietySupply[]; readonly lived: LivedDays | null };
@@ -87,7 +86,7 @@ class StemsToDate {
   readonly #eventDays: ReadonlyMap<number, number>;
   readonly #buyIn: ReturnType<typeof buyInFinder>;
   readonly #worst: WorstCents;
-  readonly #orders: ReturnType<typeof whenAsked<OrdersAsked | null>>;
+  readonly #ordersBeside: ReturnType<typeof ordersFinder>;
   readonly #standing: StandingStems;
   /** In the cooler for anybody. */
   #free: CutStems[];
@@ -105,7 +104,7 @@ class StemsToDate {
     ]);
     this.#buyIn = buyInFinder(of.snapshot);
     this.#worst = rememberedCents(of.snapshot.farm, this.#buyIn);
-    this.#orders = whenAsked(() => ordersAsked(of.snapshot, of.seasons, this.#buyIn));
+    this.#ordersBeside = ordersFinder(of.snapshot, of.seasons, this.#buyIn);
     this.#standing = new StandingStems(of.plantings, Number.POSITIVE_INFINITY);
     this.#free = coolerLots(of.snapshot, of.seasons).map((lot) => ({ ...lot, bookingId: null }));
     for (const { purchase, varietyId, day, stand, ownStems, freeStems } of purchasedStems(of.snapshot, of.seasons)) {
@@ -198,8 +197,8 @@ class StemsToDate {
     const supplies = this.#suppliesFor((id) => isDelivery({ id }) || open.has(id));
     const ofBookings = match(this.#of.snapshot.farm, supplies, needs, this.#buyIn, this.#worst);
     this.#keep(day, ofBookings);
-    const orders = this.#orders();
-    if (orders) this.#keep(day, ordersServed(orders, ofBookings).match);
+    const orders = this.#ordersBeside(ofBookings);
+    if (orders) this.#keep(day, orders.match);
   }
 
   /** Makes what a match gave before a day each booking's own, or each delivery's. */

@@ -4,7 +4,7 @@ import { type BuyIn, buying } from "./buying";
 import { type Gap, gaps } from "./gaps";
 import { isCutFor } from "./lapsed";
 import { type Match, match } from "./match";
-import { type OrdersPlan, ordersPlan } from "./orders";
+import { type OrdersPlan, ordersFinder } from "./orders";
 import { type PickLine, pickList, walkedTogether } from "./pick-list";
 import { type Surplus, surplus } from "./surplus";
 import { whenAsked } from "./when-asked";
@@ -42,23 +42,23 @@ type Planned = {
 export function workOf(planned: Planned, buyIn: BuyInPrices): Work {
   const { snapshot, seasonYear, seasons, match: ofAll } = planned;
   const { farm } = snapshot;
+  const hasEnquiries = ofAll.needs.some(({ booking }) => !isCutFor(booking));
   const own = whenAsked(() => {
+    if (!hasEnquiries) return ofAll;
     const needs = ofAll.needs.filter(({ booking }) => isCutFor(booking));
-    return needs.length === ofAll.needs.length ? ofAll : match(farm, ofAll.supplies, needs, buyIn);
+    return match(farm, ofAll.supplies, needs, buyIn);
   });
-  const hasEnquiries = () => own() !== ofAll;
-  const short = whenAsked(() => (hasEnquiries() ? gaps(farm, own(), seasonYear) : planned.gaps()));
-  const toBuy = whenAsked(() => (hasEnquiries() ? buying(farm, short(), buyIn) : planned.buying()));
-  const sold = whenAsked(() => ordersPlan(snapshot, seasons, own(), buyIn));
+  const short = whenAsked(() => (hasEnquiries ? gaps(farm, own(), seasonYear) : planned.gaps()));
+  const toBuy = whenAsked(() => (hasEnquiries ? buying(farm, short(), buyIn) : planned.buying()));
+  const ordersBeside = ordersFinder(snapshot, seasons, buyIn);
+  const sold = whenAsked(() => ordersBeside(own()));
   const picks = whenAsked(() => {
     const ofBookings = pickList(own(), seasonYear);
     const orders = sold();
     return orders ? walkedTogether(ofBookings, pickList(orders.match, seasonYear)) : ofBookings;
   });
   const over = whenAsked(() => surplus(sold()?.match ?? own(), seasonYear));
-  const left = whenAsked(() =>
-    hasEnquiries() ? surplus(ordersPlan(snapshot, seasons, ofAll, buyIn)?.match ?? ofAll, seasonYear) : over(),
-  );
+  const left = whenAsked(() => (hasEnquiries ? surplus(ordersBeside(ofAll)?.match ?? ofAll, seasonYear) : over()));
   return {
     get match() {
       return own();

@@ -4,7 +4,7 @@ import { toDay, toDayNumber } from "#lib/domain/day";
 import { buyInFinder } from "#lib/plan/road/buy-in";
 import type { Match } from "#lib/plan/road/match";
 import { offers } from "#lib/plan/road/offers";
-import { ordersPlan } from "#lib/plan/road/orders";
+import { ordersFinder } from "#lib/plan/road/orders";
 import { poorMatches } from "#lib/plan/road/unusual-years";
 import { buyersInWords, offersLead, offersText } from "#lib/plan/words/offer-words";
 import { offersCsv } from "#lib/sheets/offers-csv";
@@ -51,7 +51,7 @@ test("[ST4] counted anew from every serving of every year, each variety has no m
       const made = on(snap, today);
       const poor = poorMatches(made);
       const years = [made.match, ...poor].map((match) => {
-        const sold = ordersPlan(snap, made.meetingSeasons, match, buyInFinder(snap));
+        const sold = ordersFinder(snap, made.meetingSeasons, buyInFinder(snap))(match);
         return leftByVariety([match, ...(sold ? [sold.match] : [])], today);
       });
       const expected = new Map<string, number>();
