@@ -54,6 +54,9 @@ const known = new WeakMap<object, readonly Strain[]>();
 
 /** Where a plan takes more than the farm has said is at hand, in order of day, the cutting of a day before its cooler. What nobody has said has no limit. */
 function strains(plan: Pick<Plan, "work" | "snapshot">): readonly Strain[] {
+  const { cutHoursPerDay, benchHoursPerWeek, bucketPlaces } = plan.snapshot.farm;
+  // Then the lists of a whole season are not made up for it.
+  if (cutHoursPerDay === null && benchHoursPerWeek === null && bucketPlaces === null) return [];
   const found = known.get(plan) ?? strainsOf(planLoad(plan), plan.snapshot.farm);
   known.set(plan, found);
   return found;
