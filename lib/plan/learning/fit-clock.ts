@@ -48,7 +48,7 @@ export const startIndexOf = (clock: HeatClock): number => NEW_YEAR_INDEX + clock
 export function fitClock(recorded: RecordedSeasons, clock: HeatClock): FittedClock | null {
   const courses = recorded.courses(clock);
   const start = startIndexOf(clock);
-  const sum = levelSum(courses, recorded.firstCuts, start, -1);
+  const sum = levelSumOf(courses, recorded.firstCuts, start, -1);
   if (sum === null) return null;
   const errors = courses.map((course, season) => indexOfSum(course, start, sum) - recorded.firstCuts[season]);
   return { clock, sum, errorDays: rootMeanSquare(errors) };
@@ -74,7 +74,7 @@ export function errorsLeftOut(recorded: RecordedSeasons, clock: HeatClock): numb
   const courses = recorded.courses(clock);
   const start = startIndexOf(clock);
   return courses.map((course, season) => {
-    const sum = levelSum(courses, recorded.firstCuts, start, season);
+    const sum = levelSumOf(courses, recorded.firstCuts, start, season);
     return sum === null ? Number.POSITIVE_INFINITY : indexOfSum(course, start, sum) - recorded.firstCuts[season];
   });
 }
@@ -85,33 +85,36 @@ export const rootMeanSquare = (errors: readonly number[]): number =>
 /** Halvings of the sum's logarithm: the day it gives is settled to well under an hour. */
 const HALVINGS = 18;
 
-/** The sum at which errors in days average out to nothing, the season `leftOut` not looked at (-1: none). */
-function levelSum(
+/**
+ * The sum at which errors in days average out to nothing [H2]; null where no season had any heat by its first cut.
+ * @param reached   the heat of each season by its first cut
+ * @param lateness  by how many days a sum tells the first cuts too late, all added up
+ */
+export function levelSum(reached: readonly number[], lateness: (sum: number) => number): number | null {
+  const high = Math.max(...reached);
+  if (!(high > 0)) return null;
+  let least = Math.log(Math.max(Math.min(...reached), high * 1e-6));
+  let most = Math.log(high);
+  for (let halving = 0; halving < HALVINGS; halving++) {
+    const middle = (least + most) / 2;
+    if (lateness(Math.exp(middle)) < 0) least = middle;
+    else most = middle;
+  }
+  return Math.exp((least + most) / 2);
+}
+
+/** That sum of courses that begin on one day, the season `leftOut` not looked at (-1: none). */
+function levelSumOf(
   courses: readonly SeasonCourse[],
   firstCuts: readonly number[],
   start: number,
   leftOut: number,
 ): number | null {
-  let low = Number.POSITIVE_INFINITY;
-  let high = 0;
-  courses.forEach((course, season) => {
-    if (season === leftOut) return;
-    const reached = reachedAt(course, start, firstCuts[season]);
-    low = Math.min(low, reached);
-    high = Math.max(high, reached);
-  });
-  if (!(high > 0)) return null;
-  let least = Math.log(Math.max(low, high * 1e-6));
-  let most = Math.log(high);
-  for (let halving = 0; halving < HALVINGS; halving++) {
-    const middle = (least + most) / 2;
-    let lateness = 0;
-    for (let season = 0; season < courses.length; season++)
-      if (season !== leftOut) lateness += indexOfSum(courses[season], start, Math.exp(middle)) - firstCuts[season];
-    if (lateness < 0) least = middle;
-    else most = middle;
-  }
-  return Math.exp((least + most) / 2);
+  const seen = [...courses.keys()].filter((season) => season !== leftOut);
+  return levelSum(
+    seen.map((season) => reachedAt(courses[season], start, firstCuts[season])),
+    (sum) => seen.reduce((late, season) => late + indexOfSum(courses[season], start, sum) - firstCuts[season], 0),
+  );
 }
 
 function kept<T>(known: Map<string, T>, key: string, make: () => T): T {

@@ -12,15 +12,8 @@ import type { KnownPoint } from "./known-point";
 import type { PlantedPoint } from "./planted-point";
 
 /** The curve with its first cut on the mean day of the recorded ones, by the calendar, and the error of that as its spread. */
-export const curveOfMean = (curve: BloomCurve, { meanIndex, meanErrorDays }: KnownPoint): BloomCurve => ({
-  ...curve,
-  ...BY_CALENDAR,
-  anchor: { kind: "day-of-year", firstCut: monthDayAt(meanIndex) },
-  laterDays: 0,
-  learned: unlearned(curve.learned, "laterDays"),
-  firstCutSpreadDays: inTenths(meanErrorDays),
-  timingOrigin: OWN,
-});
+export const curveOfMean = (curve: BloomCurve, { meanIndex, meanErrorDays }: KnownPoint): BloomCurve =>
+  byCalendar(curve, { kind: "day-of-year", firstCut: monthDayAt(meanIndex) }, meanErrorDays);
 
 /**
  * The curve with the clock that recorded first cuts propose: its known point is the day on which a usual year of the farm's climate reaches the sum.
@@ -33,33 +26,17 @@ export function curveOfClock(
 ): BloomCurve | null {
   if (clock === null || clockErrorDays === null) return null;
   const start = firstDayOf(PLAIN_YEAR) + clock.startDay;
-  const sums = usualWarmth(climate).sums(PLAIN_YEAR, { baseC: clock.baseC, ceilingC: null, limitC: null });
-  const moment = momentOfHeat(sums, start, clock.sumC);
-  if (moment === null || yearOf(toDay(Math.round(moment))) !== PLAIN_YEAR) return null;
+  const reached = usualDayOf(clock, start, climate);
+  if (reached === null) return null;
   return {
-    ...curve,
-    ...BY_CALENDAR,
-    anchor: { kind: "day-of-year", firstCut: monthDayOf(toDay(Math.round(moment))) },
-    laterDays: 0,
-    learned: unlearned(curve.learned, "laterDays"),
-    heatBaseC: clock.baseC,
-    heatFrom: monthDayOf(toDay(start)),
-    heatOrigin: OWN,
-    firstCutSpreadDays: inTenths(clockErrorDays),
-    timingOrigin: OWN,
+    ...byCalendar(curve, { kind: "day-of-year", firstCut: monthDayOf(toDay(reached)) }, clockErrorDays),
+    ...{ heatBaseC: clock.baseC, heatFrom: monthDayOf(toDay(start)), heatOrigin: OWN },
   };
 }
 
 /** The curve with its first cut the mean of the recorded days after planting, by the calendar, and the error of that as its spread. */
-export const curveOfMeanDays = (curve: BloomCurve, { meanDays, meanErrorDays }: PlantedPoint): BloomCurve => ({
-  ...curve,
-  ...BY_CALENDAR,
-  anchor: { kind: "days-after-planting", days: Math.round(meanDays) },
-  laterDays: 0,
-  learned: unlearned(curve.learned, "laterDays"),
-  firstCutSpreadDays: inTenths(meanErrorDays),
-  timingOrigin: OWN,
-});
+export const curveOfMeanDays = (curve: BloomCurve, { meanDays, meanErrorDays }: PlantedPoint): BloomCurve =>
+  byCalendar(curve, { kind: "days-after-planting", days: Math.round(meanDays) }, meanErrorDays);
 
 /**
  * The curve with the degree days from planting that recorded plantings propose: its known point is the mean planting day, and the day on which a usual
@@ -75,21 +52,33 @@ export function curveOfPlantedClock(
   if (clock === null || clockErrorDays === null) return null;
   const heatFrom = monthDayAt(plantedIndex);
   const start = toDayNumber(dayInYear(heatFrom, PLAIN_YEAR));
-  const sums = usualWarmth(climate).sums(PLAIN_YEAR, { baseC: clock.baseC, ceilingC: null, limitC: null });
-  const moment = momentOfHeat(sums, start, clock.sumC);
-  if (moment === null || yearOf(toDay(Math.round(moment))) !== PLAIN_YEAR) return null;
+  const reached = usualDayOf(clock, start, climate);
+  if (reached === null) return null;
   return {
-    ...curve,
-    ...BY_CALENDAR,
-    anchor: { kind: "days-after-planting", days: Math.round(moment) - start },
-    laterDays: 0,
-    learned: unlearned(curve.learned, "laterDays"),
-    heatBaseC: clock.baseC,
-    heatFrom,
-    heatOrigin: OWN,
-    firstCutSpreadDays: inTenths(clockErrorDays),
-    timingOrigin: OWN,
+    ...byCalendar(curve, { kind: "days-after-planting", days: reached - start }, clockErrorDays),
+    ...{ heatBaseC: clock.baseC, heatFrom, heatOrigin: OWN },
   };
 }
 
-const inTenths = (days: number): number => Math.round(days * 10) / 10;
+/** The curve with another first cut, so many days give or take. What was learned of the one before is not to be moved on top. */
+const byCalendar = (curve: BloomCurve, anchor: BloomCurve["anchor"], errorDays: number): BloomCurve => ({
+  ...curve,
+  ...BY_CALENDAR,
+  anchor,
+  laterDays: 0,
+  learned: unlearned(curve.learned, "laterDays"),
+  firstCutSpreadDays: Math.round(errorDays * 10) / 10,
+  timingOrigin: OWN,
+});
+
+/** The day number in a usual year of a climate on which the heat since `start` reaches a sum; null where it does not within that year. */
+function usualDayOf(
+  { baseC, sumC }: { readonly baseC: number; readonly sumC: number },
+  start: number,
+  climate: Climate,
+): number | null {
+  const sums = usualWarmth(climate).sums(PLAIN_YEAR, { baseC, ceilingC: null, limitC: null });
+  const moment = momentOfHeat(sums, start, sumC);
+  const day = moment === null ? null : Math.round(moment);
+  return day === null || yearOf(toDay(day)) !== PLAIN_YEAR ? null : day;
+}

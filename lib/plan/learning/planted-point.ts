@@ -1,5 +1,7 @@
+import { type HeatSums, heatBetween, heatSums, momentOfHeat } from "#lib/plan/road/heat-sums";
 import type { WarmthOfSeason } from "./bloom-season";
-import { rootMeanSquare } from "./fit-clock";
+import { levelSum, rootMeanSquare } from "./fit-clock";
+import { heatOfDay } from "./heat-clock";
 
 /** A planting whose planting day and first cut were recorded, both as indexes into the warmth of its season. */
 export type PlantedSeason = WarmthOfSeason & { readonly plantedIndex: number; readonly firstCutIndex: number };
@@ -60,8 +62,8 @@ export function plantedPoint(seasons: readonly PlantedSeason[]): PlantedPoint {
 const meanOf = (seasons: readonly PlantedSeason[]): number =>
   seasons.reduce((sum, { plantedIndex, firstCutIndex }) => sum + firstCutIndex - plantedIndex, 0) / seasons.length;
 
-/** A season's degree days above a base, added up to the morning of each day. */
-type Course = { readonly season: PlantedSeason; readonly heat: Float64Array };
+/** A season with its degree days above a base. */
+type Course = { readonly season: PlantedSeason; readonly sums: HeatSums };
 
 type Judged = {
   readonly baseC: number;
@@ -73,12 +75,20 @@ type Judged = {
 
 /** A base with the sum fitted to all plantings, and each year's errors by the sum fitted to the others; nothing where no planting had any heat. */
 function judgedBase(seasons: readonly PlantedSeason[], baseC: number): Judged[] {
-  const courses = seasons.map((season): Course => ({ season, heat: heatByMorning(season.meanC, baseC) }));
-  const sumC = levelSum(courses);
+  const courses = seasons.map(
+    (season): Course => ({
+      season,
+      sums: heatSums(
+        0,
+        season.meanC.map((meanC) => heatOfDay(meanC, { baseC })),
+      ),
+    }),
+  );
+  const sumC = sumOf(courses);
   if (sumC === null) return [];
   const sumWithout = new Map<number, number | null>();
   for (const { year } of seasons)
-    if (!sumWithout.has(year)) sumWithout.set(year, levelSum(courses.filter(({ season }) => season.year !== year)));
+    if (!sumWithout.has(year)) sumWithout.set(year, sumOf(courses.filter(({ season }) => season.year !== year)));
   const leftOut = courses.map((course) => {
     const sum = sumWithout.get(course.season.year) ?? null;
     return sum === null ? Number.POSITIVE_INFINITY : errorDays(course, sum);
@@ -87,43 +97,12 @@ function judgedBase(seasons: readonly PlantedSeason[], baseC: number): Judged[] 
   return [{ baseC, sumC, withinDays, leftOut, leftOutDays: rootMeanSquare(leftOut) }];
 }
 
-function heatByMorning(meanC: Float64Array, baseC: number): Float64Array {
-  const heat = new Float64Array(meanC.length + 1);
-  for (let day = 0; day < meanC.length; day++) heat[day + 1] = heat[day] + Math.max(0, meanC[day] - baseC);
-  return heat;
-}
-
 /** By how many days a sum tells a first cut too late; the end of its season where the sum is never reached. */
-function errorDays({ season, heat }: Course, sumC: number): number {
-  const wanted = heat[season.plantedIndex] + sumC;
-  let low = season.plantedIndex;
-  let high = heat.length - 1;
-  if (heat[high] < wanted) return high - season.firstCutIndex;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (heat[middle] >= wanted) high = middle;
-    else low = middle + 1;
-  }
-  const before = heat[low - 1] ?? wanted;
-  const part = low > season.plantedIndex && heat[low] > before ? (wanted - before) / (heat[low] - before) : 1;
-  return low - 1 + part - season.firstCutIndex;
-}
+const errorDays = ({ season, sums }: Course, sumC: number): number =>
+  (momentOfHeat(sums, season.plantedIndex, sumC) ?? season.meanC.length) - season.firstCutIndex;
 
-/** Halvings of the sum's logarithm: the day it gives is settled to well under an hour. */
-const HALVINGS = 30;
-
-/** The sum at which errors in days average out to nothing [H2]; null where no planting had any heat by its first cut. */
-function levelSum(courses: readonly Course[]): number | null {
-  const reached = courses.map(({ season, heat }) => heat[season.firstCutIndex] - heat[season.plantedIndex]);
-  const most = Math.max(...reached);
-  if (!(most > 0)) return null;
-  let low = Math.log(Math.max(Math.min(...reached), most * 1e-6));
-  let high = Math.log(most);
-  for (let halving = 0; halving < HALVINGS; halving++) {
-    const middle = (low + high) / 2;
-    const lateness = courses.reduce((sum, course) => sum + errorDays(course, Math.exp(middle)), 0);
-    if (lateness < 0) low = middle;
-    else high = middle;
-  }
-  return Math.exp((low + high) / 2);
-}
+const sumOf = (courses: readonly Course[]): number | null =>
+  levelSum(
+    courses.map(({ season, sums }) => heatBetween(sums, season.plantedIndex, season.firstCutIndex) ?? 0),
+    (sumC) => courses.reduce((late, course) => late + errorDays(course, sumC), 0),
+  );
