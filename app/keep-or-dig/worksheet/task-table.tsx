@@ -1,6 +1,6 @@
 import type { Units } from "#lib/domain/words";
 import type { WinterTask } from "#lib/plan/winter/spread-work";
-import { inTenths } from "#lib/plan/words/numbers";
+import { hoursInWords } from "#lib/plan/words/numbers";
 import { takesInWords } from "#lib/plan/words/takes-words";
 import { type Column, Table } from "../../ui/table";
 import { TickBox, WriteLine } from "../../ui/to-write";
@@ -32,4 +32,4 @@ export function TaskTable({ rows, units, words }: { rows: readonly Row[]; units:
 }
 
 const allOf = (task: WinterTask, units: Units): string =>
-  [takesInWords(task, units), task.hours > 0 && `${inTenths(task.hours)} hours`].filter(Boolean).join(", ");
+  [takesInWords(task, units), task.hours > 0 && hoursInWords(task.hours)].filter(Boolean).join(", ");

@@ -2,7 +2,7 @@ import type { Day } from "#lib/domain/day";
 import { allOf } from "#lib/domain/listed";
 import type { Units } from "#lib/domain/words";
 import type { WinterTask } from "#lib/plan/winter/spread-work";
-import { countOf, inTenths } from "#lib/plan/words/numbers";
+import { countOf, hoursInWords } from "#lib/plan/words/numbers";
 import { sumOfTakes, takesInWords } from "#lib/plan/words/takes-words";
 import { taskInWords, taskWords } from "#lib/plan/words/task-words";
 import { TaskTable } from "./task-table";
@@ -25,7 +25,7 @@ export function WorkDay({ title, day, tasks, units, isOpen, isAlone, isElsewhere
   const sum = (
     <span className="soft">
       {countOf(new Set(tasks.map(({ bedId }) => bedId)).size, "bed")}: {allOf(new Set(tasks.map(({ work }) => work)))}
-      {hours > 0 && `, about ${inTenths(hours)} hours`}
+      {hours > 0 && `, about ${hoursInWords(hours)}`}
       {takes && `, ${takes}`}
     </span>
   );

@@ -1,13 +1,13 @@
 import { toDay, withWeekday } from "#lib/domain/day";
 import type { Strain } from "#lib/plan/road/capacity";
-import { countOf, inTenths, inWholes } from "./numbers";
+import { countOf, hoursInWords, inTenths, inWholes } from "./numbers";
 
 /** "Fri 11 Jun needs 9 hours of cutting; you have 6." Hours are rounded up to a tenth, so that what is over its limit reads so. */
 export function strainInWords({ kind, day, takes, has }: Strain): string {
   const on = withWeekday(toDay(day));
   if (kind === "cooler")
     return `The night of ${on} needs ${countOf(takes, "bucket place")} in the cooler; you have ${inWholes(has)}.`;
-  const hours = `${inTenths(Math.ceil(takes * 10 - 1e-6) / 10)} hours`;
+  const hours = hoursInWords(Math.ceil(takes * 10 - 1e-6) / 10);
   if (kind === "cutting") return `${on} needs ${hours} of cutting; you have ${inTenths(has)}.`;
   return `The week of ${on} needs ${hours} at the bench; you have ${inTenths(has)}.`;
 }

@@ -15,6 +15,10 @@ export const forCount = (count: number, one: string, many = `${one}s`): string =
 export const countOf = (count: number, one: string, many?: string): string =>
   `${whole.format(count)} ${forCount(count, one, many)}`;
 
+/** "12.5 hours", "1 hour": in tenths. */
+export const hoursInWords = (hours: number): string =>
+  `${inTenths(hours)} ${inTenths(hours) === "1" ? "hour" : "hours"}`;
+
 /** "$12.50". Money is kept in cents; the sign is the dollar's, since the built-in prices are in it. */
 export const inMoney = (cents: number): string =>
   `${cents < 0 ? "−" : ""}$${twoDecimals.format(Math.abs(cents) / 100)}`;

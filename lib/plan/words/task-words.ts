@@ -3,7 +3,7 @@ import { MEASURES, shown } from "#lib/domain/measures";
 import type { Units } from "#lib/domain/words";
 import type { WinterTask } from "#lib/plan/winter/spread-work";
 import type { WinterWorksheet } from "#lib/plan/winter/worksheet";
-import { countOf, inTenths, inWholes } from "./numbers";
+import { countOf, hoursInWords, inTenths, inWholes } from "./numbers";
 
 /** A piece of winter work in words: what is done, without a full stop, and how, in sentences that are the same for every bed. */
 export type TaskWords = { readonly what: string; readonly how: string };
@@ -85,7 +85,7 @@ export function workTakesInWords({ beds, tasks, totals, leafDepthLaidMetres }: W
   const { volume, area, depth } = MEASURES[units];
   const { hours, leafCubicMetres, tarpSquareMetres, dugClumpCount, keptClumpCount } = totals;
   const parts = [
-    hours > 0 && `${inTenths(hours)} hours`,
+    hours > 0 && hoursInWords(hours),
     leafCubicMetres > 0 &&
       `${inTenths(leafCubicMetres * volume.shownPerStored)} ${volume.word} of leaves laid ${shown(depth, leafDepthLaidMetres)} ${depth.word} deep`,
     tarpSquareMetres > 0 && `${inWholes(tarpSquareMetres * area.shownPerStored)} ${area.word} of tarp`,
@@ -107,7 +107,7 @@ export function workInWords({ tasks, dates }: Pick<WinterWorksheet, "tasks" | "d
   const covered = tasks.some(({ work }) => work === "uncover");
   const ends = autumn.at(-1);
   return [
-    ends && `At ${inTenths(hoursPerDay)} hours a day digging, dividing and covering end on ${inFull(ends.day)}.`,
+    ends && `At ${hoursInWords(hoursPerDay)} a day digging, dividing and covering end on ${inFull(ends.day)}.`,
     covered &&
       `Covers are vented from ${inFull(dates.ventOn)} and off on ${inFull(dates.uncoverOn)}, with frost cloth at hand until ${inFull(dates.lateFrostOn)}, after which one year in ten still has frost.`,
   ]

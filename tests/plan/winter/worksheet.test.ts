@@ -157,7 +157,7 @@ test("the sum of the work names what is left of it and no nought: in June the pl
     /^1 bed kept, 1 bed dug: [\d.]+ hours, [\d.]+ cubic metres of leaves laid 20 centimetres deep, 24 square metres of tarp, 90 clumps to lift, 90 left in the ground\.$/,
   );
   expect(isWinterWork(late("2026-10-01"))).toBe(true);
-  expect(workTakesInWords(late("2027-06-10"), "metric")).toBe("1 bed kept, 1 bed dug: 1 hours, 90 left in the ground.");
+  expect(workTakesInWords(late("2027-06-10"), "metric")).toBe("1 bed kept, 1 bed dug: 1 hour, 90 left in the ground.");
   expect(isWinterWork(late("2027-06-10"))).toBe(false);
   expect(workTakesInWords(late("2027-08-01"), "metric")).toBe("1 bed kept, 1 bed dug: no work of this winter is left.");
 });
