@@ -86,6 +86,7 @@ describe("a curve of days after planting", () => {
       if (!learned.ok || !("planted" in learned)) throw new Error(`${crop}: ${JSON.stringify(learned)}`);
       expect(learned.leftOut).toEqual([]);
       const { clockErrorDays, meanErrorDays } = learned.planted;
+      expect(learned.byClock === null).toBe(clockErrorDays === null);
       if (clockErrorDays !== null) expect(clockErrorDays).toBeLessThan(meanErrorDays);
       for (const one of [learned.byMean, learned.byClock])
         if (one) {
