@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { toDay, toDayNumber } from "#lib/domain/day";
 import { BUD_SIGNS, type BudLook } from "#lib/domain/records/bud-look";
-import { MOVE_KINDS } from "#lib/domain/records/cooler-move";
 import type { Cut } from "#lib/domain/records/cut";
 import { day } from "../small-farm";
 
@@ -40,20 +39,6 @@ export const anyBudLooks = (bedId: fc.Arbitrary<number>, varietyId: fc.Arbitrary
       { selector: ({ lookedOn }) => lookedOn, maxLength: 4 },
     )
     .map((rows): BudLook[] => rows.map((row, index) => ({ id: index + 1, ...row })));
-
-/** Moves out of the cooler, the booking by its place among the farm's. */
-export const anyMoves = (varietyId: fc.Arbitrary<number>) =>
-  fc.array(
-    fc.record({
-      varietyId,
-      bookingId: fc.option(fc.nat(2)),
-      movedOn: anyDay,
-      cutOn: anyDay,
-      kind: fc.constantFrom(...MOVE_KINDS),
-      stemCount: fc.integer({ min: 1, max: 1_000_000 }),
-    }),
-    { maxLength: 4 },
-  );
 
 /** The booking of so many that a place stands for. */
 const bookingAt = (place: number | null, bookingCount: number): number | null =>

@@ -10,15 +10,15 @@ import { COLOURS, TREATMENTS } from "#lib/domain/words";
 import { DATE_ORDERS } from "#lib/domain/writing";
 import { anyReview } from "../any-review";
 import { anyStoreSettings } from "../any-store";
+import { anyMove, anyPurchase } from "../any-store-records";
 import { anyOwnTraits } from "../any-traits";
 import { monthDay, farm as plainFarm } from "../small-farm";
 import { anyBooking, between, share } from "./any-booking";
 import { anyClimate } from "./any-climate";
 import { anyCrop } from "./any-crop";
-import { anyBudLooks, anyCuts, anyDay, anyMoves, cutsFor, forBookings } from "./any-cuts";
+import { anyBudLooks, anyCuts, anyDay, cutsFor, forBookings } from "./any-cuts";
 import { anyAge, anyAnchor, anyCourse } from "./any-heat";
 import { anyOrder } from "./any-order";
-import { anyPurchases } from "./any-purchases";
 import { anyRecipe } from "./any-recipe";
 import { anyWeather } from "./any-weather";
 
@@ -126,6 +126,8 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
           flags: fc.array(fc.constantFrom(...PLANTING_FLAGS), { maxLength: 2 }),
         });
         const booking = anyBooking({ cropId: idOf(crops), recipeId: idOf(recipes), client: name, note: text });
+        // Bookings by their place among the farm's.
+        const stored = { day: anyDay, varietyId: idOf(varieties), bookingId: fc.nat(2) };
         const rest = fc.record({
           ...{ farm: fc.constant(farm), crops: fc.constant(crops) },
           ...{ beds: fc.constant(beds), recipes: fc.constant(recipes) },
@@ -150,8 +152,8 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
               maxLength: 3,
             })
             .map(numbered),
-          coolerMoves: anyMoves(idOf(varieties)),
-          purchases: anyPurchases(idOf(varieties), name),
+          coolerMoves: fc.array(anyMove(stored), { maxLength: 4 }),
+          purchases: fc.array(anyPurchase(stored, name), { maxLength: 3 }),
           budLooks: anyBudLooks(idOf(beds), idOf(varieties)),
           reviews: fc.uniqueArray(anyReview, { selector: ({ role }) => role, maxLength: 3 }),
           standingOrders: fc
