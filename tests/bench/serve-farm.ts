@@ -1,7 +1,7 @@
-import { type ChildProcess, spawnSync } from "node:child_process";
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { ended, runScript, TODAY } from "../browser/demo-in-file";
 import { serveBuilt } from "../browser/served";
 
 /** The farms that the built app is measured on. */
@@ -17,12 +17,11 @@ export async function withServedFarm<T>(size: ServedSize, work: (farm: ServedFar
     ...process.env,
     NODE_ENV: "production" as const,
     FARM_FILE: join(folder, "farm.sqlite"),
-    FARM_TODAY: "2026-11-25",
+    FARM_TODAY: TODAY,
     FARM_SIZE: size,
   };
   const script = size === "demo" ? "demo/load-demo.ts" : "tests/bench/fill-farm.ts";
-  const filled = spawnSync(process.execPath, ["--import", "tsx", script, env.FARM_FILE], { env, encoding: "utf8" });
-  if (filled.status !== 0) throw new Error(filled.stderr);
+  runScript(script, [env.FARM_FILE], env);
   const { server, address } = await serveBuilt(env);
   try {
     return await work({ address, pid: server.pid ?? 0 });
@@ -31,9 +30,3 @@ export async function withServedFarm<T>(size: ServedSize, work: (farm: ServedFar
     rmSync(folder, { recursive: true, force: true });
   }
 }
-
-const ended = (server: ChildProcess): Promise<void> =>
-  new Promise((resolve) => {
-    server.once("exit", () => resolve());
-    server.kill("SIGTERM");
-  });

@@ -113,7 +113,7 @@ test("the farm's own sheets brought back say that there is nothing to change, an
   const choose = page.getByLabel("Spreadsheets: CSV or XLSX, or a zip of them");
   await choose.setInputFiles({ name: "farm-sheets.zip", mimeType: "application/zip", buffer: zip });
   await page.getByRole("button", { name: "Check, write nothing" }).click();
-  await page.getByText("Nothing to change").waitFor({ timeout: 20_000 });
+  await page.getByText("Nothing to change").waitFor();
   const beds = await (await page.request.get(`${address}/farm/files/sheet/beds.csv`)).text();
   await page.reload();
   const edited = beds.replace(/^(Long Field 2),([\d.]+),/m, "$1,99,");

@@ -1,23 +1,10 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { breaches, DESK, openBrowser, openPage, PHONE, scrollsSideways, violations } from "./open-page";
-import { serveDemo } from "./serve-demo";
+import { expect, test } from "vitest";
+import { DESK, PHONE, scrollsSideways, violations } from "./open-page";
+import { ownDemo } from "./own-demo";
 
 /** A slip is ordered, comes short, and stands in the cooler: on a day of the demo's season. */
 
-let browser: Browser;
-let demo: Awaited<ReturnType<typeof serveDemo>>;
-beforeAll(async () => {
-  demo = await serveDemo("2027-06-10");
-  browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  await demo.end();
-  expect(breaches).toEqual([]);
-});
-
-const open = (path: string, viewport = DESK): Promise<Page> => openPage(browser, demo.address, path, viewport);
+const { open, address } = ownDemo("2027-06-10");
 
 test("what is ordered waits on the way, and what came of it, fewer than ordered, stands in the cooler", async () => {
   const page = await open("/buying");
@@ -29,7 +16,7 @@ test("what is ordered waits on the way, and what came of it, fewer than ordered,
   await page.getByLabel("Arrives on").fill("2027-06-10");
   await page.getByRole("button", { name: "These are ordered" }).click();
   await page.getByRole("heading", { name: "Marl Street" }).waitFor();
-  const csv = await (await page.request.get(`${demo.address}/buying/csv`)).text();
+  const csv = await (await page.request.get(`${address()}/buying/csv`)).text();
   expect(csv).toMatch(/^\uFEFF?state,supplier,/);
   expect(csv).toContain("ordered,Marl Street,");
 
@@ -39,7 +26,7 @@ test("what is ordered waits on the way, and what came of it, fewer than ordered,
   await page.getByRole("button", { name: "These came" }).click();
   await page.getByText(/^Arrived: \d+ flower/).click();
   await page.getByText(`${stems - 3} of ${stems} came Thu 10 Jun, 3 short`).waitFor();
-  await page.goto(`${demo.address}/farm/cooler`, { waitUntil: "networkidle" });
+  await page.goto(`${address()}/farm/cooler`, { waitUntil: "networkidle" });
   await page
     .getByText(`${stems - 3} in, 0 out`)
     .first()

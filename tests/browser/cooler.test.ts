@@ -1,23 +1,12 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { breaches, DESK, openBrowser, openPage, PHONE, scrollsSideways, violations } from "./open-page";
-import { serveDemo } from "./serve-demo";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { DESK, PHONE, scrollsSideways, violations } from "./open-page";
+import { ownDemo } from "./own-demo";
 
 /** The cooler on a picking day of the demo's season, with a thumb: what is cut stands in it, and leaves it with a tap. */
 
-let browser: Browser;
-let demo: Awaited<ReturnType<typeof serveDemo>>;
-beforeAll(async () => {
-  demo = await serveDemo("2027-06-10");
-  browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  await demo.end();
-  expect(breaches).toEqual([]);
-});
-
-const open = (path: string, viewport = PHONE): Promise<Page> => openPage(browser, demo.address, path, viewport);
+const demo = ownDemo("2027-06-10");
+const open = (path: string, viewport = PHONE): Promise<Page> => demo.open(path, viewport);
 const lots = (page: Page) => page.locator(".lot");
 
 /** Lots of the variety that stands first in the form, of which the demo cuts nothing in June. */
@@ -40,7 +29,7 @@ test("what is recorded as cut stands in the cooler for its wedding, and is taken
     .first()
     .click();
   await page.getByText("Recorded: 1 row").waitFor();
-  await page.goto(`${demo.address}/farm/cooler`, { waitUntil: "networkidle" });
+  await page.goto(`${demo.address()}/farm/cooler`, { waitUntil: "networkidle" });
   const claim = lots(page).first().locator(".lot-claim").first();
   const stems = Number((await claim.getByRole("button").textContent())?.match(/\d+/)?.[0]);
   const lotCount = await lots(page).count();

@@ -1,34 +1,26 @@
-import { spawnSync } from "node:child_process";
-import { once } from "node:events";
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import Database from "better-sqlite3";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { demoInFile, ended } from "./demo-in-file";
 import { DESK, openBrowser, violations } from "./open-page";
-import { TODAY } from "./serve-demo";
 import { type Served, serveBuilt } from "./served";
 
-const folder = mkdtempSync(join(tmpdir(), "farm-"));
-const file = join(folder, "farm.sqlite");
-const env = { ...process.env, NODE_ENV: "production" as const, FARM_FILE: file };
+const { file, env, remove } = demoInFile();
 let browser: Browser;
 
 beforeAll(async () => {
-  spawnSync(process.execPath, ["--import", "tsx", "demo/load-demo.ts", file], { env: { ...env, FARM_TODAY: TODAY } });
   browser = await openBrowser();
 });
 afterAll(async () => {
   await browser.close();
-  rmSync(folder, { recursive: true, force: true });
+  remove();
 });
 
 /** What fails, and how a server is brought to fail at it. */
 const FAILURES = {
   "a page": async () => serveBuilt({ ...env, FARM_TODAY: "no day at all" }),
   "the frame of all pages": async () => {
-    const served = await serveBuilt({ ...env, FARM_TODAY: TODAY });
+    const served = await serveBuilt(env);
     // Another program has put a view in the place of a table of ours: it opens as it should, and cannot be read.
     const tables = new Database(file);
     const columns = tables.prepare<[], string>("SELECT name FROM pragma_table_info('booking')").pluck().all();
@@ -47,8 +39,7 @@ describe.each(Object.entries(FAILURES))("where %s cannot be made", (_, serve) =>
     served = await serve();
   });
   afterAll(async () => {
-    served.server.kill("SIGTERM");
-    await once(served.server, "exit");
+    await ended(served.server);
   });
 
   const opened = async (options: BrowserContextOptions): Promise<Page> => {

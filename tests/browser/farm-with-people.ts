@@ -1,9 +1,6 @@
-import { type ChildProcess, spawnSync } from "node:child_process";
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import type { Browser, Page } from "playwright-core";
-import { PHONE } from "./open-page";
+import { demoInFile, ended, runScript } from "./demo-in-file";
+import { PATIENCE_MS, PHONE } from "./open-page";
 import { serveBuilt } from "./served";
 
 const PASSWORD = "three hens and a heron";
@@ -19,15 +16,14 @@ export type FarmWithPeople = {
 };
 
 export async function farmWithPeople(today: string): Promise<FarmWithPeople> {
-  const folder = mkdtempSync(join(tmpdir(), "farm-field-"));
-  const file = join(folder, "farm.sqlite");
-  const env = { ...process.env, NODE_ENV: "production" as const, FARM_FILE: file, FARM_TODAY: today };
-  const run = (script: string, options: readonly string[], input = "") =>
-    spawnSync(process.execPath, ["--import", "tsx", script, ...options], { env, input, encoding: "utf8" });
-  run("demo/load-demo.ts", [file]);
-  run("db/people/run-password.ts", [], `${PASSWORD}\n`);
+  const { env, remove } = demoInFile(today);
+  runScript("db/people/run-password.ts", [], env, `${PASSWORD}\n`);
   const { server, address } = await serveBuilt(env, ["--people", "--host", "127.0.0.2"]);
-  const phone = async (browser: Browser) => (await browser.newContext({ viewport: PHONE })).newPage();
+  const phone = async (browser: Browser) => {
+    const context = await browser.newContext({ viewport: PHONE });
+    context.setDefaultTimeout(PATIENCE_MS);
+    return context.newPage();
+  };
   return {
     address,
     ownersPhone: async (browser) => {
@@ -52,13 +48,7 @@ export async function farmWithPeople(today: string): Promise<FarmWithPeople> {
     },
     end: async () => {
       await ended(server);
-      rmSync(folder, { recursive: true, force: true });
+      remove();
     },
   };
 }
-
-const ended = (server: ChildProcess): Promise<void> =>
-  new Promise((resolve) => {
-    server.once("exit", () => resolve());
-    server.kill("SIGTERM");
-  });

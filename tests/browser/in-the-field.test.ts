@@ -132,7 +132,7 @@ test("a phone that was closed before it could send sends when any page of the to
   await helper.getByText("not sent yet").first().waitFor({ state: "detached" });
 });
 
-test("Today, the cooler, what bookings have and tomorrow's list stand open on the other phone and follow", async () => {
+test("what bookings have and the list of the next picking day stand open on the other phone and follow", async () => {
   const list = await owner.context().newPage();
   await list.setViewportSize({ width: 390, height: 844 });
   await list.goto(`${farm.address}/picking?day=2027-06-12`, { waitUntil: "load" });

@@ -106,7 +106,7 @@ test("how sure that is: the first sampled seasons give a chance with its standar
   await page.getByRole("button", { name: "Sample 1,000 seasons" }).click();
   await page.getByText(/In \d+ % ± [\d.]+ % of \d{2,3} sampled seasons these beds cost less/).waitFor();
   const sharpened = page.getByText(/In \d+ % ± [\d.]+ % of 1,000 sampled seasons these beds cost less/);
-  await sharpened.waitFor({ timeout: 90_000 });
+  await sharpened.waitFor();
   expect(await sharpened.isVisible()).toBe(true);
 });
 

@@ -6,6 +6,9 @@ const AXE = readFileSync("node_modules/axe-core/axe.min.js", "utf8");
 export const DESK = { width: 1280, height: 900 };
 export const PHONE = { width: 390, height: 844 };
 
+/** How long a page may take over what is waited for: an end for what hangs. A machine that is busy with other things is slow, and no fault. */
+export const PATIENCE_MS = 120_000;
+
 /** Debian's Chromium, headless and silent on the network. */
 export const openBrowser = (more: readonly string[] = []): Promise<Browser> =>
   chromium.launch({
@@ -28,6 +31,7 @@ export const breaches: string[] = [];
 /** A page of the app, open and quiet: its scripts have taken over, so that what is typed is not typed into the void. */
 export async function openPage(browser: Browser, address: string, path: string, viewport = DESK): Promise<Page> {
   const page = await browser.newPage({ viewport });
+  page.setDefaultTimeout(PATIENCE_MS);
   page.on("console", (said) => {
     // A test may cut the line on purpose.
     if (said.type() === "error" && !said.text().startsWith("Failed to load resource"))

@@ -1,21 +1,18 @@
 import { type ChildProcess, spawnSync } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { ROUTES } from "../../app/people/allowed";
 import { builtActions } from "../trust/odd-calls";
+import { demoInFile, ended, runScript, TODAY } from "./demo-in-file";
 import { openBrowser, PHONE, scrollsSideways, violations } from "./open-page";
-import { TODAY } from "./serve-demo";
 import { serveBuilt } from "./served";
 
 /** A farm that is open to its people, on an address of its own that stands for the farm's network: an owner at the desk, two others with phones. */
 
 const PASSWORD = "three hens and a heron";
-const folder = mkdtempSync(join(tmpdir(), "farm-people-"));
-const file = join(folder, "farm.sqlite");
-const env = { ...process.env, NODE_ENV: "production" as const, FARM_FILE: file, FARM_TODAY: TODAY };
+const { folder, file, env, remove } = demoInFile();
 let server: ChildProcess;
 let address: string;
 let browser: Browser;
@@ -23,26 +20,20 @@ let owner: Page;
 let helper: Page;
 let designer: Page;
 
-const node = (script: string, options: readonly string[] = [], input = "") =>
-  spawnSync(process.execPath, ["--import", "tsx", script, ...options], { env, input, encoding: "utf8" });
 const phone = async (): Promise<Page> => (await browser.newContext({ viewport: PHONE })).newPage();
 const context = (page: Page): BrowserContext => page.context();
 const get = (page: Page, path: string) => context(page).request.get(address + path, { maxRedirects: 0 });
 
 beforeAll(async () => {
-  node("demo/load-demo.ts", [file]);
-  node("db/people/run-password.ts", [], `${PASSWORD}\n`);
+  runScript("db/people/run-password.ts", [], env, `${PASSWORD}\n`);
   ({ server, address } = await serveBuilt(env, ["--people", "--host", "127.0.0.2"]));
   browser = await openBrowser();
   owner = await (await browser.newContext()).newPage();
 });
 afterAll(async () => {
   await browser.close();
-  await new Promise<void>((resolve) => {
-    server.once("exit", () => resolve());
-    server.kill("SIGTERM");
-  });
-  rmSync(folder, { recursive: true, force: true });
+  await ended(server);
+  remove();
 });
 
 /** Takes somebody on, and lets a phone join as them by the code on the owner's screen. */

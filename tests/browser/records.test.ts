@@ -1,25 +1,21 @@
-import { type ChildProcess, spawnSync } from "node:child_process";
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import type { ChildProcess } from "node:child_process";
+import { existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { demoInFile, ended } from "./demo-in-file";
 import { openBrowser } from "./open-page";
-import { TODAY } from "./serve-demo";
 import { serveBuilt } from "./served";
 
 /** What becomes of the records when people, disks and other tabs get in the way, on a server and a farm of this file's own. */
 
-const folder = mkdtempSync(join(tmpdir(), "farm-records-"));
-const file = join(folder, "farm.sqlite");
-const env = { ...process.env, NODE_ENV: "production" as const, FARM_FILE: file, FARM_TODAY: TODAY };
+const { folder, file, env, remove } = demoInFile();
 let server: ChildProcess;
 let address: string;
 let browser: Browser;
 let tabs: BrowserContext;
 
 beforeAll(async () => {
-  spawnSync(process.execPath, ["--import", "tsx", "demo/load-demo.ts", file], { env });
   await serve();
   browser = await openBrowser();
   tabs = await browser.newContext();
@@ -27,17 +23,13 @@ beforeAll(async () => {
 afterAll(async () => {
   await browser.close();
   await end("SIGTERM");
-  rmSync(folder, { recursive: true, force: true });
+  remove();
 });
 
 const serve = async () => {
   ({ server, address } = await serveBuilt(env));
 };
-const end = (signal: NodeJS.Signals) =>
-  new Promise<void>((resolve) => {
-    server.once("exit", () => resolve());
-    server.kill(signal);
-  });
+const end = (signal: NodeJS.Signals) => ended(server, signal);
 const open = async (path: string): Promise<Page> => {
   const page = await tabs.newPage();
   await page.goto(address + path, { waitUntil: "networkidle" });

@@ -1,13 +1,7 @@
-import { type ChildProcess, spawnSync } from "node:child_process";
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { demoInFile, ended } from "./demo-in-file";
 import { serveBuilt } from "./served";
 
-/** The day the browser tests live on: its season ahead is 2027. */
-export const TODAY = "2026-11-25";
-
-type ServedDemo = {
+export type ServedDemo = {
   /** Where it is served now. */
   readonly address: string;
   /** Serves the same farm on another day, at another address. */
@@ -17,20 +11,8 @@ type ServedDemo = {
 };
 
 /** Loads the demo farm into a new file and serves the built app on a free port, on a day. */
-export async function serveDemo(today = TODAY): Promise<ServedDemo> {
-  const folder = mkdtempSync(join(tmpdir(), "farm-"));
-  const envOn = (day: string) => ({
-    ...process.env,
-    NODE_ENV: "production" as const,
-    FARM_FILE: join(folder, "farm.sqlite"),
-    FARM_TODAY: day,
-  });
-  const env = envOn(today);
-  const loaded = spawnSync(process.execPath, ["--import", "tsx", "demo/load-demo.ts", env.FARM_FILE], {
-    env,
-    encoding: "utf8",
-  });
-  if (loaded.status !== 0) throw new Error(`the demo farm could not be loaded: ${loaded.stderr}`);
+export async function serveDemo(today?: string): Promise<ServedDemo> {
+  const { env, remove } = demoInFile(today);
   let served = await serveBuilt(env);
   return {
     get address() {
@@ -38,18 +20,11 @@ export async function serveDemo(today = TODAY): Promise<ServedDemo> {
     },
     passTo: async (day) => {
       await ended(served.server);
-      served = await serveBuilt(envOn(day));
+      served = await serveBuilt({ ...env, FARM_TODAY: day });
     },
     end: async () => {
       await ended(served.server);
-      rmSync(folder, { recursive: true, force: true });
+      remove();
     },
   };
-}
-
-function ended(server: ChildProcess): Promise<void> {
-  return new Promise((resolve) => {
-    server.once("exit", () => resolve());
-    server.kill("SIGTERM");
-  });
 }

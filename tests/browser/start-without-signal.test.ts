@@ -1,23 +1,14 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { breaches, openBrowser, openPage, PHONE, scrollsSideways, violations } from "./open-page";
-import { serveDemo } from "./serve-demo";
+import type { Page } from "playwright-core";
+import { beforeAll, expect, test } from "vitest";
+import { PATIENCE_MS, PHONE, scrollsSideways, violations } from "./open-page";
+import { ownDemo } from "./own-demo";
 
 /** On the machine itself, where the line counts as secure: the tool starts without the farm answering. */
 
-let browser: Browser;
-let demo: Awaited<ReturnType<typeof serveDemo>>;
+const demo = ownDemo("2027-06-10");
 let page: Page;
-
 beforeAll(async () => {
-  demo = await serveDemo("2027-06-10");
-  browser = await openBrowser();
-  page = await openPage(browser, demo.address, "/today", PHONE);
-});
-afterAll(async () => {
-  await browser.close();
-  await demo.end();
-  expect(breaches).toEqual([]);
+  page = await demo.open("/today", PHONE);
 });
 
 const rows = () => page.locator(".cut-rows > li");
@@ -30,17 +21,17 @@ const kept = () =>
 test("the list says when the farm stood so, and that it starts without signal here", async () => {
   await page.getByText(/^As the farm stood at \d\d:\d\d\./).waitFor();
   await page.getByText("Without signal it goes on, and starts anew too.").waitFor();
-  await expect.poll(kept, { timeout: 30_000 }).toContain("/today");
+  await expect.poll(kept, { timeout: PATIENCE_MS }).toContain("/today");
 });
 
 test("without the farm answering the list is opened anew, a count is kept, and other pages lead to the list", async () => {
   const asked = await rows().count();
   await page.context().setOffline(true);
-  await page.goto(`${demo.address}/today`, { waitUntil: "load" });
+  await page.goto(`${demo.address()}/today`, { waitUntil: "load" });
   expect(await rows().count()).toBe(asked);
   await rows().first().getByRole("button", { name: "None left" }).click();
   await page.getByText("1 count is not sent yet").waitFor();
-  await page.goto(`${demo.address}/bookings`, { waitUntil: "load" });
+  await page.goto(`${demo.address()}/bookings`, { waitUntil: "load" });
   expect(new URL(page.url()).pathname).toBe("/today");
   await page.getByText("1 count is not sent yet").waitFor();
   await page.context().setOffline(false);
@@ -50,7 +41,7 @@ test("without the farm answering the list is opened anew, a count is kept, and o
 test("a list of the day before asks what was sprayed since, and closes what was that day, until it is said that it was not", async () => {
   await page.context().setOffline(true);
   await page.clock.install({ time: new Date(Date.now() + 86_400_000) });
-  await page.goto(`${demo.address}/today`, { waitUntil: "load" });
+  await page.goto(`${demo.address()}/today`, { waitUntil: "load" });
   await page.getByRole("heading", { name: /^Was a bed sprayed since/ }).waitFor();
   expect(await rows().count()).toBe(0);
   expect(await violations(page)).toEqual([]);

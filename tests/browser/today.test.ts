@@ -1,23 +1,12 @@
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { breaches, DESK, openBrowser, openPage, PHONE, scrollsSideways, violations } from "./open-page";
-import { serveDemo } from "./serve-demo";
+import type { Page } from "playwright-core";
+import { expect, test } from "vitest";
+import { DESK, PATIENCE_MS, PHONE, scrollsSideways, violations } from "./open-page";
+import { ownDemo } from "./own-demo";
 
 /** A picking day in the demo's season, recorded on the phone. */
 
-let browser: Browser;
-let demo: Awaited<ReturnType<typeof serveDemo>>;
-beforeAll(async () => {
-  demo = await serveDemo("2027-06-10");
-  browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser.close();
-  await demo.end();
-  expect(breaches).toEqual([]);
-});
-
-const open = (viewport = PHONE, path = "/today"): Promise<Page> => openPage(browser, demo.address, path, viewport);
+const demo = ownDemo("2027-06-10");
+const open = (viewport = PHONE, path = "/today"): Promise<Page> => demo.open(path, viewport);
 const rows = (page: Page) => page.locator(".cut-rows > li");
 const firstName = async (page: Page) => (await rows(page).first().locator("form").getAttribute("aria-label")) ?? "";
 
@@ -82,7 +71,7 @@ test("a day behind is marked as not recorded, and is recorded late on its own pa
     .first()
     .getByRole("button", { name: /^Save \d+$/ })
     .click();
-  await expect.poll(() => recordedCount(page), { timeout: 20_000 }).toBe(before + 1);
+  await expect.poll(() => recordedCount(page), { timeout: PATIENCE_MS }).toBe(before + 1);
   await page.close();
 });
 

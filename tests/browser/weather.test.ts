@@ -1,7 +1,4 @@
-import { type ChildProcess, spawnSync } from "node:child_process";
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
+import type { ChildProcess } from "node:child_process";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { openFarm } from "#db/client";
@@ -14,15 +11,13 @@ import { toDay } from "#lib/domain/day";
 import { FROM_MEMORY } from "#lib/domain/sourced";
 import { firstDayOf } from "#lib/plan/road/usual-year";
 import { kept } from "../db/kept-farm";
+import { demoInFile, ended } from "./demo-in-file";
 import { breaches, openBrowser, openPage, PHONE, scrollsSideways, violations } from "./open-page";
-import { TODAY } from "./serve-demo";
 import { serveBuilt } from "./served";
 
 /** Weather brought in, learned from and taken away again, and built-in figures that changed, on a farm of this file's own. */
 
-const folder = mkdtempSync(join(tmpdir(), "farm-weather-"));
-const file = join(folder, "farm.sqlite");
-const env = { ...process.env, NODE_ENV: "production" as const, FARM_FILE: file, FARM_TODAY: TODAY };
+const { file, env, remove } = demoInFile();
 let server: ChildProcess;
 let address: string;
 let browser: Browser;
@@ -37,7 +32,6 @@ function summary(change: (row: string, index: number) => string = (row) => row):
 }
 
 beforeAll(async () => {
-  spawnSync(process.execPath, ["--import", "tsx", "demo/load-demo.ts", file], { env });
   // As an older version of the tool may have had it: without a climate, without weather, and with a figure of its own day.
   const database = openFarm(file);
   database.delete(weatherYear).run();
@@ -54,8 +48,8 @@ beforeAll(async () => {
 });
 afterAll(async () => {
   await browser.close();
-  server.kill("SIGTERM");
-  rmSync(folder, { recursive: true, force: true });
+  await ended(server);
+  remove();
   expect(breaches).toEqual([]);
 });
 
