@@ -19,11 +19,11 @@ const NO_DAYS = [
   "tests/app/{actions,download,load,pool,asked-once,fair-queue,kept-pages,read-ahead,axis}.test.ts",
 ];
 
-/** Tests that name the farm's file or the day for their process open a farm as a server does, for life: each needs a process of its own. */
+/** Tests that name the farm's file or the day for their process, or have it named for them, open a farm as a server does, for life: each needs a process of its own. */
 const ALONE = readdirSync("tests", { recursive: true })
   .filter((name) => name.endsWith(".test.ts") && !name.startsWith("browser"))
   .map((name) => `tests/${name}`)
-  .filter((file) => /FARM_FILE|process\.env/.test(readFileSync(file, "utf8")));
+  .filter((file) => /FARM_FILE|process\.env|farmForActions/.test(readFileSync(file, "utf8")));
 
 install();
 needChromium();
