@@ -55,9 +55,9 @@ const withHeader = (text: string): string =>
   ["year,planted_on,first_cut", ...text.split(/\r?\n/).map((line) => withYear(line.trim()))].join("\n");
 
 function withYear(line: string): string {
-  const words = line.split(/[;,\t ]+/);
+  const words = line.split(/[;,\t ]+/).filter((word) => word !== "");
   const days = words.map((word) => daySchema.safeParse(word)).filter(({ success }) => success);
-  if (words.length === 1) return days[0]?.data ? `${yearOf(days[0].data)},,${line}` : line;
+  if (words.length < 2) return days[0]?.data ? `${yearOf(days[0].data)},,${words[0]}` : line;
   if (words.length === 2 && days.length === 2 && days[1].data) return `${yearOf(days[1].data)},${words[0]},${words[1]}`;
   const [year, ...more] = words;
   return more.length > 1 && days.length > 1 ? `${year},${more.join(",")}` : `${year},,${more.join(" ")}`;

@@ -10,6 +10,7 @@ test("a sheet of year and first_cut, days typed one a line, and year and day typ
   expect(readFirstCuts("year,first_cut\n2021,2021-06-05\n2022,2022-05-29\n").rows).toEqual(READ);
   expect(readFirstCuts("2021-06-05\n2022-05-29").rows).toEqual(READ);
   expect(readFirstCuts("2021 2021-06-05\r\n2022;2022-05-29\r\n").rows).toEqual(READ);
+  expect(readFirstCuts("2021-06-05;\n\n2022-05-29,")).toEqual({ rows: READ, problems: [] });
 });
 
 test("what is wrong is named by its line, in a sheet and as typed, and the rest is read", () => {
