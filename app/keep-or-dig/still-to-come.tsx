@@ -20,7 +20,7 @@ export function StillToCome({ snapshot, seasonYear }: { snapshot: Snapshot; seas
         <>
           Reckoned with beside the bookings: <strong>{countOf(count, "free Saturday")}</strong> still to be booked, each
           like the booking nearest to it in the year, at {inPercent(snapshot.farm.statusWeights.enquiry)} as an enquiry.{" "}
-          <a href="/farm#keeping">Change that</a>
+          <a href="/farm#keeping">Change that</a>.
         </>
       )}
       {isSold && (

@@ -32,7 +32,22 @@ export default async function OrdersPage({ searchParams }: { searchParams: Promi
   const gone = rows.filter((row) => !isToCome(row));
   const crops = new ById("crop", snapshot.crops);
   const recipes = new ById("recipe", snapshot.recipes);
+  const ofOrder = (list: readonly DeliveryRow[], { id }: StandingOrder) =>
+    list.filter(({ delivery }) => delivery.order.id === id);
+  const isOver = (order: StandingOrder) => ofOrder(gone, order).length > 0 && ofOrder(toCome, order).length === 0;
+  const over = snapshot.standingOrders.filter(isOver);
+  const going = snapshot.standingOrders.filter((order) => !isOver(order));
   const names = { crop: (id: number) => crops.get(id).name, recipe: (id: number) => recipes.get(id).name };
+  const cardOf = (order: StandingOrder) => (
+    <OrderCard
+      key={order.id}
+      order={order}
+      words={orderInWords(order, names)}
+      toCome={ofOrder(toCome, order)}
+      snapshot={snapshot}
+      isChanged={order.id === changed}
+    />
+  );
   return (
     <>
       <p className="crumb">
@@ -44,31 +59,12 @@ export default async function OrdersPage({ searchParams }: { searchParams: Promi
           ? ordersLead(deliveryTotals(toCome), deliveryTotals(gone))
           : "A subscription, a market day or a florist’s list takes stems every week, from what bookings leave. None goes out this season yet."}
       </p>
-      {snapshot.standingOrders.length > 0 && (
-        <ul className="cards">
-          {snapshot.standingOrders.map((order) => {
-            const own = deliveryTotals(toCome.filter(({ delivery }) => delivery.order.id === order.id));
-            return (
-              <li key={order.id} id={`order-${order.id}`} className="card">
-                <h2 className="card-title">{order.buyer}</h2>
-                <p>{orderInWords(order, names)}.</p>
-                {own.needStems > 0 && (
-                  <p>
-                    <ShortState stems={own.needStems - own.gotStems} all="all there" /> of {inWholes(own.needStems)},
-                    and brings <b>{inMoney(own.earnedCents)}</b>
-                  </p>
-                )}
-                {order.id === changed ? (
-                  <ChangeOrder snapshot={snapshot} order={order} />
-                ) : (
-                  <a href={`/orders?order=${order.id}#order-${order.id}`}>
-                    Change or take out<span className="visually-hidden">: {order.buyer}</span>
-                  </a>
-                )}
-              </li>
-            );
-          })}
-        </ul>
+      {going.length > 0 && <ul className="cards">{going.map(cardOf)}</ul>}
+      {over.length > 0 && (
+        <details className="fold" open={over.some(({ id }) => id === changed)}>
+          <summary>{countOf(over.length, "order")} over</summary>
+          <ul className="cards">{over.map(cardOf)}</ul>
+        </details>
       )}
       {toCome.length > 0 && (
         <details className="fold">
@@ -102,6 +98,37 @@ export default async function OrdersPage({ searchParams }: { searchParams: Promi
       <h2>Add an order</h2>
       <OrderForm key={snapshot.standingOrders.length} snapshot={snapshot} />
     </>
+  );
+}
+
+type CardProps = {
+  order: StandingOrder;
+  words: string;
+  toCome: readonly DeliveryRow[];
+  snapshot: Snapshot;
+  isChanged: boolean;
+};
+
+function OrderCard({ order, words, toCome, snapshot, isChanged }: CardProps) {
+  const { needStems, gotStems, earnedCents } = deliveryTotals(toCome);
+  return (
+    <li id={`order-${order.id}`} className="card">
+      <h2 className="card-title">{order.buyer}</h2>
+      <p>{words}.</p>
+      {needStems > 0 && (
+        <p>
+          <ShortState stems={needStems - gotStems} all="all there" /> of {inWholes(needStems)}, and brings{" "}
+          <b>{inMoney(earnedCents)}</b>
+        </p>
+      )}
+      {isChanged ? (
+        <ChangeOrder snapshot={snapshot} order={order} />
+      ) : (
+        <a href={`/orders?order=${order.id}#order-${order.id}`}>
+          Change or take out<span className="visually-hidden">: {order.buyer}</span>
+        </a>
+      )}
+    </li>
   );
 }
 

@@ -17,7 +17,7 @@ const SCREENS = [
 ];
 
 /** Heights of a phone. Season is the longest, in summer with most of its gaps ahead. */
-const LONGEST_SCREENS = 12;
+const LONGEST_SCREENS = 10;
 
 /** What is wrong with any screen of the day, in words; nothing where all is well. */
 export async function faultsOfScreens(browser: Browser, address: string): Promise<string[]> {

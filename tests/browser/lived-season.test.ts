@@ -43,6 +43,9 @@ const MONTHS: readonly { readonly day: string; readonly told: string; readonly t
         .getByText(/6 days late/)
         .first()
         .waitFor();
+      // The same is said of all: one line, not one for each crop.
+      expect(await page.getByRole("form", { name: /^What is said of / }).count()).toBe(1);
+      await page.getByRole("form", { name: "What is said of Every crop" }).waitFor();
       expect(await curvesNow()).toBe(curvesInMarch);
       await page.close();
     },

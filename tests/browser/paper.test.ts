@@ -35,4 +35,22 @@ describe.each(["Letter", "A4"] as const)("on %s", (format) => {
     expect(pages).toBeGreaterThan(0);
     expect(pages).toBeLessThanOrEqual(6);
   });
+
+  test("an empty booking takes one page", async () => {
+    const page = await open("/bookings/new");
+    expect(pageCount(await page.pdf({ format, preferCSSPageSize: false }))).toBe(1);
+    await page.close();
+  });
 });
+
+test.each(["/bookings", "/bookings/1", "/bookings/new", "/bookings/review", "/farm", "/farm/recipes/1", "/beds/grid"])(
+  "%s carries no button and no bar of the screen on paper",
+  async (path) => {
+    const page = await open(path);
+    const pressed = page.locator("main :is(button:not(.quiet), .button, .short-bar)").filter({ visible: true });
+    expect(await pressed.count()).toBeGreaterThan(0);
+    await page.emulateMedia({ media: "print" });
+    expect(await pressed.allTextContents()).toEqual([]);
+    await page.close();
+  },
+);

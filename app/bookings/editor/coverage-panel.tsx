@@ -5,7 +5,7 @@ import { ColourWords } from "../../ui/colour-words";
 import { ShortState } from "../../ui/short-state";
 import { StateSign } from "../../ui/state-sign";
 import type { DraftCoverage } from "./draft-coverage";
-import type { CoverageAnswer } from "./use-coverage.client";
+import { type CoverageAnswer, isFirstAwaited } from "./use-coverage.client";
 
 /** Stems that one mark of the panel stands for, and marks side by side. */
 const STEMS_A_MARK = 5;
@@ -26,6 +26,7 @@ export function CoveragePanel({ answer, children }: { answer: CoverageAnswer; ch
             {coverage && "The figures below are from before."}
           </p>
         )}
+        {isFirstAwaited(answer) && <p className="soft">Working it out…</p>}
         {coverage && coverage.lines.length === 0 && <p className="soft">Nothing is asked for yet.</p>}
         {coverage && coverage.lines.length > 0 && <Covered coverage={coverage} />}
       </div>

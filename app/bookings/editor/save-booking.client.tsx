@@ -2,7 +2,7 @@
 
 import { inWholes } from "#lib/plan/words/numbers";
 import { useForm } from "../../ui/form-context.client";
-import type { CoverageAnswer } from "./use-coverage.client";
+import { type CoverageAnswer, isFirstAwaited } from "./use-coverage.client";
 
 /** The button that saves, beside what is short, so that it is in sight from the first piece on. */
 export function SaveBooking({ submit }: { submit: string }) {
@@ -18,12 +18,15 @@ export function SaveBooking({ submit }: { submit: string }) {
 }
 
 /** On a phone the answer and the button stand over the thumb's bar, however long the pieces are. */
-export function ShortBar({ answer: { coverage, isStale } }: { answer: CoverageAnswer }) {
+export function ShortBar({ answer }: { answer: CoverageAnswer }) {
+  const { coverage, isStale } = answer;
   const { isPending } = useForm("the bar of a booking");
   return (
     <div className="short-bar" data-waits={isStale}>
       <span>
-        {!coverage || coverage.stems === 0 ? (
+        {isFirstAwaited(answer) ? (
+          "Working it out…"
+        ) : !coverage || coverage.stems === 0 ? (
           "Nothing asked for yet"
         ) : coverage.shortStems > 0 ? (
           <>

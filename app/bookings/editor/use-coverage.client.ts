@@ -13,6 +13,10 @@ export type CoverageAnswer = {
   isOffline: boolean;
 };
 
+/** Whether nothing is known of the form yet, because its first answer is on its way. */
+export const isFirstAwaited = ({ coverage, problems, isOffline }: CoverageAnswer): boolean =>
+  coverage === null && problems.length === 0 && !isOffline;
+
 /** Keystrokes that follow within this time are asked as one. */
 const SETTLE_MS = 15;
 

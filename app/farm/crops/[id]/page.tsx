@@ -64,7 +64,7 @@ export default async function CropPage(props: Props) {
           />
         </div>
       </div>
-      <h2>Remove</h2>
+      <h2 className="no-print">Remove</h2>
       <Form
         action={deleteCrop}
         submit={`Remove ${crop.name}`}

@@ -28,7 +28,7 @@ export default async function RecipePage(props: Props) {
       <h1>{recipe.name}</h1>
       <p className="soft">{recipe.origin === "own" ? "Your own recipe." : `Origin: ${recipe.origin}.`}</p>
       <RecipeForm recipe={recipe} farm={loadFarm().farm} />
-      <h2>Remove</h2>
+      <h2 className="no-print">Remove</h2>
       <Form
         action={deleteRecipe}
         submit={`Remove ${recipe.name}`}
