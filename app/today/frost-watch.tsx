@@ -1,12 +1,18 @@
-import { inShort, toDay, toDayNumber, withWeekday } from "#lib/domain/day";
+import { toDay, toDayNumber, withWeekday } from "#lib/domain/day";
 import { COLD_NIGHT } from "#lib/domain/records/farm-settings";
 import { formFields } from "#lib/domain/records/form";
 import { type FrostAlarm, frostAlarm } from "#lib/plan/road/frost-alarm";
 import { frostNight, isFrostWatch } from "#lib/plan/road/frost-night";
 import { type PickLine, placeOf } from "#lib/plan/road/pick-list";
-import { pickRows } from "#lib/plan/road/pick-rows";
+import { bookingsOfLines, pickRows } from "#lib/plan/road/pick-rows";
 import type { Plan } from "#lib/plan/road/plan";
-import { alarmInWords, coldNightInWords, tenderInWords, tooLateInWords } from "#lib/plan/words/frost-words";
+import {
+  alarmInWords,
+  coldNightInWords,
+  forWhomInWords,
+  tenderInWords,
+  tooLateInWords,
+} from "#lib/plan/words/frost-words";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { degreesInWords } from "#lib/plan/words/weather-words";
 import { Cautions } from "../frame/cautions";
@@ -78,21 +84,23 @@ const AtRisk = ({ alarm: { atRisk } }: { alarm: FrostAlarm }) =>
 function CutAhead({ lines }: { lines: readonly PickLine[] }) {
   const days = [...new Set(lines.map(({ cutDay }) => cutDay))];
   return days.map((day) => {
-    const rows = pickRows(lines.filter(({ cutDay }) => cutDay === day));
+    const linesOfDay = lines.filter(({ cutDay }) => cutDay === day);
+    const rows = pickRows(linesOfDay);
+    const bookings = bookingsOfLines(linesOfDay);
     return (
       <details key={day} className="fold prints-open" open={day === days[0]}>
         <summary>
           Cut on {withWeekday(toDay(day))}: {countOf(rows.length, "row")}
         </summary>
         <ul className="done-rows">
-          {rows.map(({ stand, variety, crop, stemsToCut }) => (
-            <li key={`${placeOf(stand)} ${variety.id}`}>
+          {rows.map((row) => (
+            <li key={`${placeOf(row.stand)} ${row.variety.id}`}>
               <span>
-                <b>{placeOf(stand)}</b> {crop.name} {variety.name}
+                <b>{placeOf(row.stand)}</b> {row.crop.name} {row.variety.name}
                 <br />
-                <small>{forWhom(lines, day, variety.id)}</small>
+                <small>{forWhomInWords(row, bookings)}</small>
               </span>
-              <b>{inWholes(stemsToCut)}</b>
+              <b>{inWholes(row.stemsToCut)}</b>
             </li>
           ))}
         </ul>
@@ -100,12 +108,3 @@ function CutAhead({ lines }: { lines: readonly PickLine[] }) {
     );
   });
 }
-
-const forWhom = (lines: readonly PickLine[], day: number, varietyId: number): string =>
-  [
-    ...new Set(
-      lines
-        .filter(({ cutDay, variety }) => cutDay === day && variety.id === varietyId)
-        .map(({ booking }) => `${booking.client}, ${inShort(booking.eventOn)}`),
-    ),
-  ].join("; ");

@@ -1,9 +1,11 @@
-import { toDay, toDayNumber, withWeekday } from "#lib/domain/day";
+import { inShort, toDay, toDayNumber, withWeekday } from "#lib/domain/day";
 import { allOf } from "#lib/domain/listed";
+import type { Booking } from "#lib/domain/records/booking";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Units } from "#lib/domain/words";
 import type { FrostAlarm } from "#lib/plan/road/frost-alarm";
 import type { FrostNight } from "#lib/plan/road/frost-night";
+import type { PickRow } from "#lib/plan/road/pick-rows";
 import { countOf, forCount, inWholes } from "./numbers";
 import { degreesInWords } from "./weather-words";
 
@@ -36,6 +38,13 @@ export function alarmInWords({ atRisk, cutAhead, stillLost, eve }: FrostAlarm): 
       : " Then nothing is lost.";
   return frozen + cut + lost;
 }
+
+/** Whose stems a row cuts, of these bookings and in their order: "Ash, 9 Oct; Elm, 16 Oct". */
+export const forWhomInWords = ({ stemsOfBooking }: PickRow, bookings: readonly Booking[]): string =>
+  bookings
+    .filter(({ id }) => stemsOfBooking.has(id))
+    .map(({ client, eventOn }) => `${client}, ${inShort(eventOn)}`)
+    .join("; ");
 
 /** Why a cold night can no longer be cut ahead of; empty while it can. */
 export const tooLateInWords = ({ morning }: FrostNight, today: number): string =>

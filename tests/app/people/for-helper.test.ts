@@ -1,18 +1,40 @@
 import { expect, test } from "vitest";
 import { seededFarm, TYPICAL } from "#demo/seeded-farm";
+import type { Purchase } from "#lib/domain/records/purchase";
 import { forHelper } from "../../../app/people/for-helper";
 import { provenPlan } from "../../proven-plan";
+import { day } from "../../small-farm";
 
 const farm = seededFarm(3, TYPICAL);
 
-test("nothing that a helper's plan is made of has a client's name or note, at any depth", () => {
+const PURCHASE: Purchase = {
+  id: 1,
+  varietyId: farm.varieties[0].id,
+  supplier: "Invented Wholesale",
+  orderedOn: day("2027-06-01"),
+  arrivesOn: day("2027-06-08"),
+  bunchCount: 3,
+  bunchStems: 10,
+  bunchCents: 765_431,
+  daysToOpen: 0,
+  bookingId: null,
+  stemsForBooking: 0,
+  arrivedOn: null,
+  arrivedStems: null,
+};
+
+test("nothing that a helper's plan is made of has a client's name, note or price, or what a purchase costs, at any depth", () => {
+  const hidden = { note: "Hidden note", priceCents: 1_234_567 };
   const named = {
     ...farm,
-    bookings: farm.bookings.map((row) => ({ ...row, client: `Secret Client${row.id}`, note: "Hidden note" })),
+    bookings: farm.bookings.map((row) => ({ ...row, client: `Secret Client${row.id}`, ...hidden })),
+    purchases: [PURCHASE],
   };
   const said = JSON.stringify(forHelper(named));
-  expect(said).not.toMatch(/Client\d|Hidden note/);
+  expect(JSON.stringify(named)).toMatch(/Client\d.*Hidden note.*1234567.*765431/);
+  expect(said).not.toMatch(/Client\d|Hidden note|1234567|765431/);
   expect(said).toContain("Secret");
+  expect(said).toContain("Invented Wholesale");
 });
 
 test("a helper's plan cuts the same stems in the same beds as the owner's, for bookings told apart", () => {
