@@ -65,7 +65,7 @@ export function resumable(
 function restsOnTheSame({ of: was, passed: wasPassed }: LivedDays, of: ToDate, passed: readonly PlantingForecast[]) {
   const [a, b] = [was.snapshot, of.snapshot];
   return (
-    (["farm", "crops", "varieties", "recipes", "coolerStock", "standingOrders"] as const).every(
+    (["farm", "crops", "varieties", "recipes", "coolerStock", "purchases", "standingOrders"] as const).every(
       (name) => a[name] === b[name],
     ) &&
     // Deliveries are told apart only once something was taken out of the cooler.

@@ -33,6 +33,18 @@ const ordered = (...purchases: Partial<Purchase>[]): Snapshot =>
 const shortOn = (snap: Snapshot, today: string) => shortOf(on(snap, today));
 
 describe("stems on order", () => {
+  test("[L3] [ST3] an order placed, and one that came short, are in the plan made from the one before", () => {
+    const today = toDayNumber(day("2027-06-10"));
+    let before = on(ordered(), today);
+    for (const snap of [ordered({}), ordered({ arrivedOn: day("2027-06-10"), arrivedStems: 20 }), ordered()]) {
+      // The same farm but for its orders, as it is read after a write.
+      const farm = { ...before.snapshot, purchases: snap.purchases };
+      const now = provenPlan(farm, 2027, undefined, before, today);
+      expect(shortOf(now)).toEqual(shortOf(on(farm, today)));
+      before = now;
+    }
+  });
+
   test("[ST3] 30 stems ordered for a wedding's 24 leave nothing to buy for it, and the six over are for anybody", () => {
     expect(shortOn(ordered(), "2027-06-01")).toEqual([24, 10]);
     const made = on(ordered({}), "2027-06-01");
