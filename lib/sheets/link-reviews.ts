@@ -1,5 +1,5 @@
 import type { ReviewRecord } from "#lib/domain/farm-records";
-import { MORE_THROWN_THAN_HAD } from "#lib/domain/records/review";
+import { isWithinHad, MORE_THROWN_THAN_HAD } from "#lib/domain/records/review";
 import type { BookingOwners } from "./booking-owners";
 import { identityOf } from "./known-farm";
 import { type Place, placeInWords } from "./sheet-problem";
@@ -11,8 +11,7 @@ export function linkReviews(sheet: SheetRows<RowOf<"reviews">>, owners: BookingO
   const seen = new Map<string, Place>();
   return linkRows(sheet, (draft, say, { place }) => {
     owners.check(draft, say);
-    if (draft.thrownAwayStems > draft.cutStems + draft.boughtStems)
-      say("thrown_away_stems", `${MORE_THROWN_THAN_HAD}: mend one of the three numbers`);
+    if (!isWithinHad(draft)) say("thrown_away_stems", `${MORE_THROWN_THAN_HAD}: mend one of the three numbers`);
     const identity = identityOf("reviews", draft);
     const earlier = seen.get(identity);
     if (earlier) say(null, `the same booking and role stand on ${placeInWords(earlier)}: keep one of the two rows`);

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import type { Parsed } from "#lib/domain/problem";
-import { MORE_THROWN_THAN_HAD, REVIEW, type ReviewDraft } from "#lib/domain/records/review";
+import { isWithinHad, MORE_THROWN_THAN_HAD, REVIEW, type ReviewDraft } from "#lib/domain/records/review";
 import type { FormValues } from "../../ui/form-values";
 
 /** What the page writes into an event's form: the roles that it asked for, each with the stems planned. */
@@ -19,7 +19,8 @@ export function reviewsOfEvent(values: FormValues): Parsed<ReviewDraft[]> {
     const cutStems = stemsIn(values, `cut.${role}`, REVIEW.cutStems.schema);
     const boughtStems = stemsIn(values, `bought.${role}`, REVIEW.boughtStems.schema);
     const thrownAwayStems = isAllUsed ? 0 : stemsIn(values, `thrownAway.${role}`, REVIEW.thrownAwayStems.schema);
-    if (thrownAwayStems > cutStems + boughtStems) values.refuse(`thrownAway.${role}`, MORE_THROWN_THAN_HAD);
+    if (!isWithinHad({ cutStems, boughtStems, thrownAwayStems }))
+      values.refuse(`thrownAway.${role}`, MORE_THROWN_THAN_HAD);
     return { bookingId, role, plannedStems, cutStems, boughtStems, thrownAwayStems };
   });
   return values.parse(z.array(z.custom<ReviewDraft>()), drafts);

@@ -23,7 +23,8 @@ export const REVIEW_SHEET = { ...BOOKING_NAMES, ...review };
 
 type Counted = { readonly cutStems: number; readonly boughtStems: number; readonly thrownAwayStems: number };
 
-const isWithinHad = ({ cutStems, boughtStems, thrownAwayStems }: Counted): boolean =>
+/** Whether no more was thrown away than was cut and bought. */
+export const isWithinHad = ({ cutStems, boughtStems, thrownAwayStems }: Counted): boolean =>
   thrownAwayStems <= cutStems + boughtStems;
 
 export const MORE_THROWN_THAN_HAD = "more stems thrown away than were cut and bought";
