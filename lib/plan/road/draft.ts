@@ -63,17 +63,24 @@ const metBy = new WeakMap<MatchedSeason, Map<string, MatchedSeason>>();
  * matched with it.
  */
 export function asMetBy(plan: MatchedSeason, draft: BookingDraft, bookingId: number | null): MatchedSeason {
-  const { snapshot, seasonYear, meetingSeasons: before } = plan;
-  const draftId = bookingId ?? NEW_BOOKING_ID;
-  const others = snapshot.bookings.filter(({ id }) => id !== draftId);
-  const bookings = [...others, { ...draft, id: draftId }];
-  const seasons = meetingSeasons({ ...snapshot, bookings }, seasonYear);
-  if (seasons.join() === before.join()) return plan;
+  const seasons = seasonsMetBy(plan, draft, bookingId);
+  if (seasons.join() === plan.meetingSeasons.join()) return plan;
   const known = metBy.get(plan) ?? new Map<string, MatchedSeason>();
   metBy.set(plan, known);
   const met = known.get(seasons.join()) ?? matchedTogether(plan, seasons);
   known.set(seasons.join(), met);
   return met;
+}
+
+/** The seasons that one match sees together with the draft among the bookings [M8], ascending. */
+export function seasonsMetBy(
+  { snapshot, seasonYear }: MatchedSeason,
+  draft: BookingDraft,
+  bookingId: number | null,
+): readonly number[] {
+  const draftId = bookingId ?? NEW_BOOKING_ID;
+  const others = snapshot.bookings.filter(({ id }) => id !== draftId);
+  return meetingSeasons(snapshot, seasonYear, undefined, [...others, draft]);
 }
 
 function matchedTogether(plan: MatchedSeason, seasons: readonly number[]): MatchedSeason {

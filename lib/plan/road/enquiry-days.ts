@@ -1,8 +1,10 @@
 import { addDays, type Day, daysBetween, yearOf } from "#lib/domain/day";
-import { asMetBy, type MatchedSeason } from "./draft";
+import type { BookingDraft } from "#lib/domain/records/booking";
+import { blooms, mayBloomIn } from "./blooms";
+import { asMetBy, type MatchedSeason, seasonsMetBy } from "./draft";
 import { type EnquiryAnswer, enquiryAnswer, heldBooking, likelyColours, needOf } from "./enquiry";
-import { blooms } from "./enquiry-offers";
 import type { Match } from "./match";
+import type { Need } from "./needs";
 import type { ColourStems } from "./week-colours";
 
 /** What the same enquiry would get on another day: stems for the caller, and those that are likely by colour, spare included. */
@@ -36,12 +38,22 @@ export function* onOtherDays(
   days: readonly Day[],
 ): Generator<OtherDay> {
   const need = needOf(asked);
+  const { farm } = plan.snapshot;
+  /** By the seasons beside the plan's, whether they have any. */
+  const beside = new Map<string, (need: Need) => boolean>();
+  const mayBloomBeside = (draft: BookingDraft, needThen: Need) => {
+    const seasons = seasonsMetBy(plan, draft, null).filter((season) => !plan.meetingSeasons.includes(season));
+    const mayBloom = beside.get(seasons.join()) ?? mayBloomIn(seasons, plan.snapshot);
+    beside.set(seasons.join(), mayBloom);
+    return seasons.length > 0 && mayBloom(needThen);
+  };
   for (const day of days) {
     const enquiry = { ...asked.enquiry, eventOn: day };
     const needThen = { ...need, eventDay: need.eventDay + daysBetween(asked.enquiry.eventOn, day) };
     // Where nothing of it is cut at all, in the plan's seasons or in those that the day makes meet them [M8], nobody need be asked.
+    const held = heldBooking(enquiry, farm);
     const isCut =
-      blooms(plan, needThen) || blooms(asMetBy(plan, heldBooking(enquiry, plan.snapshot.farm), null), needThen);
+      blooms(plan, needThen) || (mayBloomBeside(held, needThen) && blooms(asMetBy(plan, held, null), needThen));
     if (!isCut) yield { day, promisedStems: 0, likelyStems: 0, colours: [] };
     else {
       const answer = enquiryAnswer(plan, poor, enquiry);

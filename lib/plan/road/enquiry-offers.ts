@@ -1,14 +1,12 @@
 import { addDays, type Day } from "#lib/domain/day";
 import { nearColours } from "#lib/domain/near-colours";
 import type { Colour } from "#lib/domain/words";
+import { blooms } from "./blooms";
 import { type Bought, buyInFinder } from "./buy-in";
 import { bunchesOf } from "./buying";
 import type { MatchedSeason } from "./draft";
 import { type EnquiryAnswer, enquiryAnswer, needOf } from "./enquiry";
-import { colourFitCents, cropFitCents } from "./fit";
-import { holdWindow } from "./hold-window";
 import type { Match } from "./match";
-import type { Need } from "./needs";
 
 /** The same enquiry with `added` welcome beside the colours asked, in this order; `answer` is what it then gets. */
 export type ColourOffer = { readonly added: readonly Colour[]; readonly answer: EnquiryAnswer };
@@ -37,15 +35,6 @@ export function* colourOffers(
     [best, added] = [answer, [...added, colour]];
     yield { added, answer };
   }
-}
-
-/** Whether any stem that a need could take is cut in its hold window, whoever has it. */
-export function blooms({ snapshot, match }: Pick<MatchedSeason, "snapshot" | "match">, need: Need): boolean {
-  return match.supplies.some(({ crop, variety, hold, days }) => {
-    if (cropFitCents(need, crop) === null || colourFitCents(need, variety.colour) === null) return false;
-    const { earliest, latest } = holdWindow(need.eventDay, snapshot.farm.leadDays, hold);
-    return days.some((day) => day >= earliest && day <= latest);
-  });
 }
 
 /**

@@ -34,20 +34,22 @@ type Stretch = { readonly season: number; readonly crop: Crop; readonly firstCut
  * or through another, ascending. New Year is no wall: a stem cut on 30 December may serve 2 January, but only once [M8]. Reckoned from dates
  * alone, generously; a farm whose other seasons lie apart plans this one alone.
  * @param strayDays  by how many days the first cut of a planting may come early or late; none in a plan
+ * @param bookings   instead of the farm's: when its stems may be cut is then not worked out again
  */
 export function meetingSeasons(
   snapshot: Snapshot,
   seasonYear: number,
-  strayDays: (row: Grown) => number = () => 0,
+  strayDays: (row: Grown) => number = NEVER_STRAY,
+  bookings: readonly Asking[] = snapshot.bookings,
 ): number[] {
-  const eventDays = eventDaysBySeason(snapshot);
+  const eventDays = eventDaysBySeason(bookings);
   const isAlone = [...eventDays.keys()].every((season) => season === seasonYear) && hasOnly(snapshot, seasonYear);
   if (isAlone) return [seasonYear];
   const meets = new Map<number, Set<number>>();
   const join = (a: number, b: number) => meets.set(a, (meets.get(a) ?? new Set()).add(b));
   const { farm } = snapshot;
   const { leadDays } = farm;
-  for (const { season, crop, firstCut, lastCut } of stretches(snapshot, strayDays))
+  for (const { season, crop, firstCut, lastCut } of stretchesOf(snapshot, strayDays))
     for (const [other, days] of eventDays) {
       if (other === season || meets.get(season)?.has(other)) continue;
       const last = lastEventDay(lastCut, holdOf(crop, farm));
@@ -60,7 +62,22 @@ export function meetingSeasons(
   return [...found].sort((a, b) => a - b);
 }
 
-function eventDaysBySeason({ bookings }: Snapshot): Map<number, number[]> {
+/** What of a booking says which seasons meet. */
+type Asking = Pick<Booking, "eventOn" | "status">;
+
+const NEVER_STRAY = () => 0;
+
+/** The stretches of a farm whose plantings bloom when they should. */
+const known = new WeakMap<Snapshot, readonly Stretch[]>();
+
+function stretchesOf(snapshot: Snapshot, strayDays: (row: Grown) => number): Iterable<Stretch> {
+  if (strayDays !== NEVER_STRAY) return stretches(snapshot, strayDays);
+  const found = known.get(snapshot) ?? [...stretches(snapshot, strayDays)];
+  known.set(snapshot, found);
+  return found;
+}
+
+function eventDaysBySeason(bookings: readonly Asking[]): Map<number, number[]> {
   const days = new Map<number, number[]>();
   for (const booking of bookings) {
     if (booking.status === "cancelled") continue;

@@ -16,6 +16,7 @@ import { poorMatches } from "#lib/plan/road/unusual-years";
 import { provenPlan } from "../../proven-plan";
 import { day } from "../../small-farm";
 import { mostWithoutLoss } from "./most-without-loss";
+import { aroundNewYear } from "./new-year-farm";
 
 /** An enquiry of a seeded farm, different with each seed: now and then near another booking, in its colours. */
 function seededEnquiry({ bookings }: Snapshot, seed: number): Enquiry {
@@ -28,6 +29,7 @@ function seededEnquiry({ bookings }: Snapshot, seed: number): Enquiry {
     eventOn: seed % 2 === 0 ? near.eventOn : addDays(near.eventOn, 7),
   };
 }
+const CUT_FOR_ANYBODY = { bookingId: null, stemsAsked: null, goodStems: null };
 const seeds = (count: number) => Array.from({ length: count }, (_, index) => index + 1);
 const smallFarm = (seed: number) => seededFarm(seed, { bedCount: 12, bookingCount: 14 });
 
@@ -121,6 +123,32 @@ describe("an enquiry over seeded farms", () => {
       if (nearest) found++;
     }
     expect(found).toBeGreaterThan(2);
+  });
+
+  test("[E5] [M8] after New Year every other day says what asking for it alone says, of whatever was cut or kept in December", () => {
+    let had = 0;
+    for (const seed of seeds(30)) {
+      const given = aroundNewYear(seed);
+      const [{ id: bedId }] = given.beds;
+      const december = given.coolerStock.filter(({ cutOn }) => cutOn < day("2028-01-01"));
+      const farm: Snapshot = {
+        ...given,
+        bookings: given.bookings.filter(({ eventOn }) => eventOn >= day("2028-01-06")),
+        coolerStock: given.coolerStock.filter((lot) => !december.includes(lot) || lot.id % 3 === 0),
+        cuts: december.map(({ stemCount, ...lot }) => ({ ...lot, ...CUT_FOR_ANYBODY, bedId, stemsCut: stemCount })),
+      };
+      const planned = provenPlan(farm, 2028, undefined, undefined, toDayNumber(day("2027-12-31")));
+      const poor = poorMatches(planned);
+      const enquiry = { ...seededEnquiry(given, seed), eventOn: day("2028-01-29"), stemCount: 30 };
+      const asked = enquiryAnswer(planned, poor, enquiry);
+      const days = sameWeekdays(enquiry.eventOn, day("2027-12-31")).filter((one) => one < day("2028-02-29"));
+      for (const { day: eventOn, likelyStems, promisedStems } of onOtherDays(planned, poor, asked, days)) {
+        const alone = enquiryAnswer(planned, poor, { ...enquiry, eventOn });
+        expect([likelyStems, promisedStems]).toEqual([alone.likelyStems, alone.promisedStems]);
+        if (likelyStems > 0) had++;
+      }
+    }
+    expect(had).toBeGreaterThan(10);
   });
 });
 
