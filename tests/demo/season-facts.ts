@@ -1,4 +1,5 @@
 import { toDay, toDayNumber } from "#lib/domain/day";
+import type { StandingOrder } from "#lib/domain/records/standing-order";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Role } from "#lib/domain/words";
 import type { Gap, GapReason } from "#lib/plan/road/gaps";
@@ -65,6 +66,21 @@ export function soldShares({ match, orders }: Plan): { all: number; byMonth: (mo
   for (const { cutDay, stems } of [...match.servings, ...(orders?.match.servings ?? [])]) add(sold, cutDay, stems);
   const sum = (sums: Map<string, number>) => [...sums.values()].reduce((total, stems) => total + stems, 0);
   return { all: sum(sold) / sum(cut), byMonth: (month) => (sold.get(month) ?? 0) / (cut.get(month) ?? 0) };
+}
+
+/** What each standing order asks for over the season, and how many of these stems are not there. */
+export function askedByOrder({ orders }: Plan): { order: StandingOrder; asked: number; short: number }[] {
+  if (!orders) return [];
+  const { deliveries, match } = orders;
+  const stems = [...new Set(deliveries.map(({ order }) => order))].map((order) => ({ order, asked: 0, short: 0 }));
+  match.needs.forEach((need, index) => {
+    const delivery = deliveries.find(({ booking }) => booking === need.booking);
+    const row = stems.find(({ order }) => order === delivery?.order);
+    if (!row) return;
+    row.asked += need.stems;
+    row.short += match.shortStems[index];
+  });
+  return stems;
 }
 
 const cropIdNamed = ({ crops }: Snapshot, name: string) => crops.find((crop) => crop.name === name)?.id;
