@@ -2,7 +2,7 @@ import { today } from "../clock";
 import { farmRevision } from "../load";
 
 /** How often it is looked whether somebody has written, and how often a line that is quiet is shown to be there. */
-const LOOK_MS = 200;
+const LOOK_MS = 50;
 const BEAT_MS = 15_000;
 /** After so long a stream ends, and its page asks anew: whoever is let in no more is out then. */
 const LIFE_MS = 300_000;

@@ -13,8 +13,8 @@ import { useContact } from "./use-field.client";
 /** Screens that follow the farm by themselves. On others somebody may be writing into a form that keeps what it shows. */
 const LIVE = /^\/(?:|today|picking(?:\/\w+)?|farm\/cooler|bookings|buying)$/;
 
-/** A page that has just been made anew is not made again before so long. */
-const REST_MS = 700;
+/** A page that has just been made anew is not made again for as long as that took, so that a farm with much to do can go on; and no longer than this. */
+const LONGEST_REST_MS = 700;
 /** A stream that the browser has given up is asked for again after so long. */
 const ASK_AGAIN_MS = 20_000;
 
@@ -78,18 +78,19 @@ function useFreshPage(revision: number | null): void {
   const [isRefreshing, startRefresh] = useTransition();
   const isBehind = LIVE.test(path) && contact.state === "open" && (contact.revision ?? 0) > (revision ?? 0);
   useEffect(() => {
+    if (!isRefreshing) return;
+    const begunAt = performance.now();
+    return () => {
+      const now = performance.now();
+      restsUntil = now + Math.min(now - begunAt, LONGEST_REST_MS);
+    };
+  }, [isRefreshing]);
+  useEffect(() => {
     if (!isBehind || isRefreshing) return;
     const refresh = () => {
       if (!isWritten()) startRefresh(() => router.refresh());
     };
-    const wait = performance.now() - madeAt;
-    const timer = setTimeout(
-      () => {
-        madeAt = performance.now();
-        refresh();
-      },
-      Math.max(0, REST_MS - wait),
-    );
+    const timer = setTimeout(refresh, Math.max(0, restsUntil - performance.now()));
     // Whoever was writing is done.
     document.addEventListener("focusout", refresh);
     return () => {
@@ -99,8 +100,8 @@ function useFreshPage(revision: number | null): void {
   }, [isBehind, isRefreshing, router]);
 }
 
-/** When a page was made anew last. */
-let madeAt = Number.NEGATIVE_INFINITY;
+/** Until when a page that was made anew is not made again. */
+let restsUntil = Number.NEGATIVE_INFINITY;
 
 /** Whether something stands in a field that the page did not write there. */
 const isWritten = (): boolean =>

@@ -1,7 +1,7 @@
 "use client";
 
 import { answeredTally, goingOut, type TallyAnswer, toSend } from "#lib/domain/unsent";
-import { tellContact } from "./contact.client";
+import { heardOf, tellContact } from "./contact.client";
 import { allUnsent, keepUnsent } from "./unsent-store.client";
 
 /** What goes out at once: some 10 kB. */
@@ -34,6 +34,7 @@ async function sendAll(): Promise<void> {
     }
     wait = WAITS_MS.first;
     for (const unsent of batch) keepUnsent(answeredTally(goingOut(unsent), answer.answers, answer.revision));
+    heardOf(answer.revision);
   }
 }
 

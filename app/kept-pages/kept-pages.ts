@@ -7,7 +7,8 @@ const KEPT_BYTES_AT_MOST = 64 * 2 ** 20;
 
 /**
  * The screens, with each page rendered once for the farm as it stands: who asks for it again has the same bytes, under a nonce of their own; who
- * asks while it is being rendered waits for it. Rendering a long table costs a hundred times what sending it does.
+ * asks while it is being rendered waits for it. Who asks for it after a write, while it is being rendered as it was before, waits for that to end, with all
+ * others who do: however fast many write, a page is rendered once at a time. Rendering a long table costs a hundred times what sending it does.
  *
  * @param screens  renders
  * @param stampOf  changes with every write of the farm and every day; null when that cannot be said, and then nothing is kept
@@ -19,7 +20,7 @@ export function keptPages(
 ): RequestListener {
   let standing: string | null = null;
   const pages = new Map<string, KeptPage>();
-  const rendering = new Map<string, Promise<Rendered>>();
+  const underWay = new Map<string, Rendering>();
 
   const keep = (key: string, page: KeptPage) => {
     pages.delete(key);
@@ -33,36 +34,42 @@ export function keptPages(
   };
 
   const render = (stamp: string, key: string, request: IncomingMessage, response: ServerResponse) => {
-    const work = noted(request, response, () => screens(request, response)).then((page) => {
+    const done = noted(request, response, () => screens(request, response)).then((page) => {
       if (typeof page === "object" && stamp === standing && stampOf() === stamp) keep(key, page);
-      if (rendering.get(key) === work) rendering.delete(key);
+      underWay.delete(key);
       return page;
     });
-    rendering.set(key, work);
+    underWay.set(key, { stamp, done });
   };
 
   return async (request, response) => {
-    const stamp = isKeptPage(request) ? stampOf() : null;
-    if (stamp === null) return void screens(request, response);
-    if (stamp !== standing) {
-      standing = stamp;
-      pages.clear();
-      rendering.clear();
-    }
+    if (!isKeptPage(request)) return void screens(request, response);
     const key = keyOf(pageAsked(request));
     for (;;) {
-      const page = pages.get(key) ?? (await rendering.get(key)) ?? "left";
-      if (page === "unlike") return void screens(request, response);
-      if (page === "left") {
-        // Nobody renders it now, or who did was left in the midst of it: this reader is the next, unless another was quicker.
-        if (rendering.has(key)) continue;
-        return render(stamp, key, request, response);
+      const stamp = stampOf();
+      if (stamp === null) return void screens(request, response);
+      if (stamp !== standing) {
+        standing = stamp;
+        pages.clear();
       }
-      if (standing === stamp) keep(key, page);
+      const kept = pages.get(key);
+      if (kept) {
+        keep(key, kept);
+        return answerWith(kept, response, nonceOf(request));
+      }
+      const rendering = underWay.get(key);
+      if (!rendering) return render(stamp, key, request, response);
+      const page = await rendering.done;
+      // It was of the farm before a write, or its reader left in the midst of it: this reader is the next, unless another was quicker.
+      if (rendering.stamp !== stamp || page === "left") continue;
+      if (page === "unlike") return void screens(request, response);
       return answerWith(page, response, nonceOf(request));
     }
   };
 }
+
+/** A page that is being rendered, of the farm as it stood at `stamp`. */
+type Rendering = { readonly stamp: string; readonly done: Promise<Rendered> };
 
 /** What rendering gave: a page, an answer that is none to keep, or nothing, since its reader left. */
 type Rendered = KeptPage | "unlike" | "left";

@@ -25,9 +25,10 @@ const DAY_PATTERN = /^(\d{4})-(\d{2})-(\d{2})$/;
 
 const pad = (whole: number, width: number) => String(whole).padStart(width, "0");
 
-function daysInMonth(year: number, month: number): number {
-  return new Date(Date.UTC(year, month, 0)).getUTCDate();
-}
+const DAYS_IN_MONTH = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
+const isLeapYear = (year: number): boolean => year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
+const daysInMonth = (year: number, month: number): number =>
+  month === 2 && isLeapYear(year) ? 29 : DAYS_IN_MONTH[month - 1];
 
 const isCalendarDay = (text: string): boolean => {
   const [, year, month, day] = (DAY_PATTERN.exec(text) ?? []).map(Number);

@@ -83,6 +83,26 @@ describe("a page", () => {
     expect(new Set(answers.map(({ text }) => /nonce="([^"]+)"/.exec(text)?.[1])).size).toBe(50);
   });
 
+  test("asked for after a write while it is being rendered as it was is rendered once more, when that is over, for all who asked since", async () => {
+    const { state, get } = await served();
+    let go = () => {};
+    state.hold = new Promise((resolve) => {
+      go = resolve;
+    });
+    const before = get("/today");
+    while (state.renderedCount === 0) await new Promise((resolve) => setImmediate(resolve));
+    const since = Array.from({ length: 20 }, (_, index) => {
+      state.stamp = `${2 + index}`;
+      return get("/today");
+    });
+    await new Promise((resolve) => setTimeout(resolve, 50));
+    expect(state.renderedCount).toBe(1);
+    go();
+    expect((await before).text).toContain("rendered 1");
+    for (const { text } of await Promise.all(since)) expect(text).toContain("rendered 2");
+    expect(state.renderedCount).toBe(2);
+  });
+
   test("whose first reader leaves is rendered again, once, for those who wait", async () => {
     const { state, get } = await served();
     let go = () => {};

@@ -33,12 +33,12 @@ export function heatEndDay(
   season: SeasonWarmth,
 ): number | null {
   if (endHighC === null || season === null) return null;
-  for (let day = firstCut; day < firstCut + stemsPerPlantByWeek.length * 7; day++)
-    if (usualHigh(season, day) >= endHighC) return day;
+  const lastDay = firstCut + stemsPerPlantByWeek.length * 7 - 1;
+  let year = yearOf(toDay(firstCut));
+  for (let day = firstCut; day <= lastDay; year++) {
+    const { highC } = usualYear(season.climate, year);
+    const newYear = firstDayOf(year);
+    for (; day <= lastDay && day < newYear + highC.length; day++) if (highC[day - newYear] >= endHighC) return day;
+  }
   return null;
-}
-
-function usualHigh({ climate }: NonNullable<SeasonWarmth>, day: number): number {
-  const year = yearOf(toDay(day));
-  return usualYear(climate, year).highC[day - firstDayOf(year)];
 }

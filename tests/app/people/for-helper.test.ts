@@ -56,4 +56,6 @@ test("what has not changed stays the same object, so that a plan is made anew on
     false,
     ...others.map(() => true),
   ]);
+  expect(after.standingOrders).toBe(before.standingOrders);
+  expect(after.purchases).toBe(before.purchases);
 });
