@@ -6,6 +6,7 @@ import type { Bed } from "#lib/domain/records/bed";
 import type { Booking } from "#lib/domain/records/booking";
 import type { Crop } from "#lib/domain/records/crop";
 import type { BloomCurve } from "#lib/domain/records/curve";
+import { NO_FINAL_COUNT } from "#lib/domain/records/final-count";
 import type { Planting } from "#lib/domain/records/planting";
 import type { Recipe } from "#lib/domain/records/recipe";
 import { AS_ITS_CROP, type Variety } from "#lib/domain/records/variety";
@@ -166,6 +167,8 @@ function seededBooking(
     unacceptableColours: [],
     spareShare: 0.1,
     priceCents: null,
+    finalDueOn: null,
+    ...NO_FINAL_COUNT,
     unacceptableCropIds: random() < 0.2 ? [oneOf(random, crops).id] : [],
     pieces: [piece(0, 1, 1), piece(1, 2, 6), piece(2, 4, 10), piece(4, 4, 14)],
     stemLines: [

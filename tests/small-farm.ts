@@ -5,6 +5,7 @@ import type { Booking } from "#lib/domain/records/booking";
 import type { Crop } from "#lib/domain/records/crop";
 import type { BloomCurve } from "#lib/domain/records/curve";
 import type { Farm } from "#lib/domain/records/farm-settings";
+import { NO_FINAL_COUNT } from "#lib/domain/records/final-count";
 import { BY_CALENDAR } from "#lib/domain/records/heat";
 import type { Planting } from "#lib/domain/records/planting";
 import type { Recipe } from "#lib/domain/records/recipe";
@@ -28,7 +29,7 @@ export const farm = (given: Partial<Farm> = {}): Farm => ({
   pickingWeekdays: [1, 3, 4, 6],
   leadDays: 2,
   orderDaysAhead: 21,
-  ...{ enquiryDays: 14, holdDays: 30 },
+  ...{ enquiryDays: 14, holdDays: 30, finalCountDays: 28 },
   spareShare: 0.1,
   promiseLossCents: null,
   ...{ storeC: null, coolRoomC: 13, storesDry: true, followsSeason: true },
@@ -180,11 +181,9 @@ export const booking = (given: Partial<Booking> & { id: number }): Booking => ({
   status: "confirmed",
   lapsesAfter: null,
   eventOn: day("2027-06-12"),
-  palette: [],
-  alternativeColours: [],
-  unacceptableColours: [],
+  ...{ palette: [], alternativeColours: [], unacceptableColours: [] },
   spareShare: 0,
-  priceCents: null,
+  ...{ priceCents: null, finalDueOn: null, ...NO_FINAL_COUNT },
   unacceptableCropIds: [],
   pieces: [],
   stemLines: [],

@@ -3,6 +3,7 @@
 import { z } from "zod";
 import { addBooking, removeBooking, setBookingStatus, updateBooking } from "#db/write/bookings";
 import { yearOf } from "#lib/domain/day";
+import { NO_FINAL_COUNT } from "#lib/domain/records/final-count";
 import { habitualLapse } from "#lib/plan/road/lapsed";
 import { promisedDraft } from "#lib/plan/road/promised-draft";
 import { takenToday } from "#lib/plan/road/taken-on";
@@ -13,13 +14,15 @@ import { oddEntries } from "./editor/odd-entries";
 import { parseBookingForm } from "./editor/parse-form";
 import { unknownChoices } from "./editor/unknown-choices";
 
-/** Writes a booking, new or changed, and opens it. A confirmed one is promised what the plan covers of it. */
+/** Writes a booking, new or changed, and opens it; its final count stays as it was taken. A confirmed one is promised what the plan covers of it. */
 export const saveBooking = action(
   (values, { farm, bookings, recipes }) =>
     readEntry(values, "bookingId", bookings, (before) => {
       const read = parseBookingForm(values.json("booking"), farm);
       const problems = read.ok ? oddEntries(read.parsed, { recipes, before, today: today() }) : [];
-      return problems.length > 0 ? { ok: false, problems } : read;
+      if (!read.ok || problems.length > 0) return { ok: false, problems: read.ok ? problems : read.problems };
+      const { finalOn, finalPieces, finalStems } = before ?? NO_FINAL_COUNT;
+      return { ok: true, parsed: { ...read.parsed, finalOn, finalPieces, finalStems } };
     }),
   (database, { id, draft }, farm) => {
     const taken = takenToday(farm, draft, id, today());

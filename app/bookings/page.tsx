@@ -15,6 +15,7 @@ import { Empty } from "../ui/empty";
 import type { BookingLine } from "./booking-line";
 import { BookingMonths } from "./booking-months";
 import { BookingSide } from "./booking-side";
+import { CountsDue } from "./final-count/counts-due";
 import { LapseNews } from "./lapses/lapse-news";
 import { LapsedBookings } from "./lapses/lapsed-bookings";
 import { NextEvent } from "./next-event";
@@ -60,6 +61,7 @@ export default async function BookingsPage({ searchParams }: { searchParams: Pro
             <BookingSide toCome={toCome} done={done} />
           </div>
           <PromiseNews plan={plan} today={now} />
+          {year === yearOf(now) && <CountsDue snapshot={plan.snapshot} today={now} />}
           <LapseNews snapshot={plan.snapshot} seasonYear={year} today={now} />
           <ShowFilter show={show} lines={toCome} />
           <p className="note">

@@ -1,3 +1,4 @@
+import { patternOf } from "./pattern-of";
 import { isPlainFile } from "./plain-files";
 
 /** Whom the door tells apart. The owner may all. */
@@ -99,6 +100,8 @@ export const ACTIONS: Readonly<Record<string, Beside>> = {
   "bookings/actions.ts#saveBooking": DESIGNER,
   "bookings/editor/own-colour-action.ts#rememberColour": DESIGNER,
   "bookings/editor/pasted-action.ts#readPasted": DESIGNER,
+  "bookings/final-count/final-count-actions.ts#openFinalCount": DESIGNER,
+  "bookings/final-count/final-count-actions.ts#takeFinalCount": DESIGNER,
   "bookings/lapses/lapse-actions.ts#giveLapses": DESIGNER,
   "bookings/lapses/lapse-actions.ts#reopenBooking": DESIGNER,
   "bookings/promises/promise-actions.ts#promiseAllCovered": DESIGNER,
@@ -186,24 +189,10 @@ export const ACTIONS: Readonly<Record<string, Beside>> = {
   "what-if/suppose/change-actions.ts#toggleBed": OWNER_ALONE,
 };
 
-/** The pattern in {@link ROUTES} that a path falls under; null when it falls under none. A name that stands as it is goes before one in brackets. */
-export function routeOf(path: string): string | null {
-  if (Object.hasOwn(ROUTES, path)) return path;
-  const steps = path.split("/");
-  const isUnder = (pattern: string) => {
-    const parts = pattern.split("/");
-    return (
-      parts.length === steps.length &&
-      parts.every((part, index) => part === steps[index] || (part.startsWith("[") && steps[index] !== ""))
-    );
-  };
-  return Object.keys(ROUTES).find(isUnder) ?? null;
-}
-
 /** Whether somebody may open a path, without its query. Plain files are open to all. */
 export function mayOpen(role: Role, path: string): boolean {
   if (role === "owner" || isPlainFile(path)) return true;
-  const route = routeOf(path);
+  const route = patternOf(path, ROUTES);
   return route !== null && ROUTES[route].includes(role);
 }
 

@@ -6,6 +6,7 @@ import { dayToCut } from "#lib/plan/road/day-to-cut";
 import { stemsOnDay } from "#lib/plan/road/stems-on-day";
 import { cutSumInWords } from "#lib/plan/words/cut-words";
 import { pickText } from "#lib/plan/words/pick-text";
+import { CountsDue } from "../bookings/final-count/counts-due";
 import { ToReview } from "../bookings/review/to-review";
 import { ArrivalsDue } from "../buying/placed/arrivals";
 import { now as moment, today } from "../clock";
@@ -102,6 +103,7 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
             </>
           )}
           {mayOpen(roleNow(), "/beds/buds") && <BedsToWalk snapshot={snapshot} today={now} />}
+          {mayOpen(roleNow(), "/bookings") && <CountsDue snapshot={snapshot} today={now} />}
           <ToReview now={now} />
           <SeasonHeatLine snapshot={snapshot} seasonYear={yearOf(now)} />
           <NotRecorded from={addDays(now, -DAYS_BACK)} today={now} />

@@ -22,6 +22,7 @@ import { CURVE } from "#lib/domain/records/curve";
 import { CUT } from "#lib/domain/records/cut";
 import { FARM, FROST, STATUS_WEIGHTS } from "#lib/domain/records/farm-settings";
 import type { Field, Fields } from "#lib/domain/records/field";
+import { FINAL_COUNT } from "#lib/domain/records/final-count";
 import { type Manner, valueInWords } from "#lib/domain/records/form";
 import { PIECE } from "#lib/domain/records/piece";
 import { PLANTING } from "#lib/domain/records/planting";
@@ -56,7 +57,7 @@ const FIELDS = new Map([
   ["recipe_line", columns(recipeLine, { ...RECIPE_LINE, orNeutral: OR_NEUTRAL })],
   ["bed", columns(bed, BED)],
   ["planting", columns(planting, PLANTING)],
-  ["booking", columns(booking, BOOKING)],
+  ["booking", columns(booking, { ...BOOKING, ...FINAL_COUNT })],
   ["booking_piece", columns(bookingPiece, PIECE)],
   ["booking_stem_line", columns(bookingStemLine, STEM_LINE)],
   ["standing_order", columns(standingOrder, STANDING_ORDER)],

@@ -61,6 +61,19 @@ export const putPromises = (database: FarmDatabase, title: string, made: Promise
     return { title, result: made.length };
   });
 
+/** Writes down the final count of a booking [T13], or that it has none, under the title given. */
+export const setFinalCount = (
+  database: FarmDatabase,
+  id: number,
+  count: Pick<BookingDraft, "finalOn" | "finalPieces" | "finalStems">,
+  title: string,
+): Written =>
+  write(database, () => {
+    known(database, "booking", id);
+    database.update(booking).set(count).where(eq(booking.id, id)).run();
+    return { title, result: id };
+  });
+
 /** After which day some bookings lapse (null never), and the day on which one is taken anew. */
 export type LapsesSet = readonly {
   readonly bookingId: number;

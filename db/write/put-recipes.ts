@@ -1,7 +1,8 @@
 import { asc, eq } from "drizzle-orm";
 import type { FarmDatabase } from "#db/client";
-import { recipe, recipeLine } from "#db/schema/bookings";
+import { booking, recipe, recipeLine } from "#db/schema/bookings";
 import { recipeLineRow } from "#db/schema/nested";
+import { FINAL_COUNT } from "#lib/domain/records/final-count";
 import type { Recipe } from "#lib/domain/records/recipe";
 import { putLines } from "./put-lines";
 import { addRow, changeRow } from "./put-row";
@@ -24,9 +25,11 @@ export function putRecipeByName(database: FarmDatabase, draft: RecipeDraft): num
 
 /** Makes the recipe with this id what `draft` says, lines and all. Refuses the name of another one. */
 export function replaceRecipe(database: FarmDatabase, id: number, draft: RecipeDraft): void {
+  const was = database.select({ name: recipe.name }).from(recipe).where(eq(recipe.id, id)).get();
   refuseTwice("name", `a recipe called ${draft.name} is there already: choose another name`, () =>
     changeRow(database, recipe, id, draft),
   );
+  if (was && was.name !== draft.name) renameInFinalCounts(database, was.name, draft.name);
   const lines = database
     .select({ id: recipeLine.id })
     .from(recipeLine)
@@ -40,6 +43,19 @@ export function replaceRecipe(database: FarmDatabase, id: number, draft: RecipeD
     draft.lines,
   );
 }
+
+/** Final counts name their pieces as the recipe was called: they go along with its new name. */
+function renameInFinalCounts(database: FarmDatabase, was: string, name: string): void {
+  const rows = database.select({ id: booking.id, finalPieces: booking.finalPieces }).from(booking).all();
+  for (const { id, finalPieces } of rows) {
+    const counts = BOOKING_COUNTS.safeParse(finalPieces);
+    if (!counts.success || counts.data.every(({ what }) => what !== was)) continue;
+    const renamed = counts.data.map((piece) => (piece.what === was ? { ...piece, what: name } : piece));
+    database.update(booking).set({ finalPieces: renamed }).where(eq(booking.id, id)).run();
+  }
+}
+
+const BOOKING_COUNTS = FINAL_COUNT.finalPieces.schema;
 
 const putRecipeLines = (
   database: FarmDatabase,

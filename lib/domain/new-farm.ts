@@ -2,8 +2,8 @@ import type { MonthDay } from "./day";
 import type { Farm } from "./records/farm-settings";
 import { WINTER_FIGURES_EDITION } from "./winter-figures";
 
-/** Days after which what is not signed lapses. */
-const LAPSES = { enquiryDays: 14, holdDays: 30 };
+/** Days after which what is not signed lapses, and days before an event on which what is signed is counted. */
+const DAYS_OF_BOOKINGS = { enquiryDays: 14, holdDays: 30, finalCountDays: 28 };
 
 /** The rates stand with their sources in the record; what is at hand is the farm's to say. */
 const HANDS_AND_ROOM = {
@@ -19,7 +19,8 @@ const HANDS_AND_ROOM = {
  * zone 7. Storage loss: 7.5 %, the middle of the published 5 to 10 % (American Dahlia Society, ADS-STORE). Leaf depth: 8 inches
  * (0.2 m), published for straw in North Carolina (ASKEXT-NC). Work rates, tarp and tuber prices, edges, settling and hauling of leaves, winter
  * survival in the ground: from memory; no published figure for survival or settling was found, so the tool asks for the grower's own. That every dead
- * clump is replanted, that an early crop brings nothing until she says what, and after how many days enquiries and holds lapse: our choice.
+ * clump is replanted, that an early crop brings nothing until she says what, and after how many days enquiries and holds lapse: our choice. Final
+ * count four weeks before the event: common practice is three to five.
  */
 export function newFarm(name: string): Farm {
   const monthDay = (text: string) => text as MonthDay;
@@ -34,7 +35,7 @@ export function newFarm(name: string): Farm {
     pickingWeekdays: [1, 3, 4, 6],
     leadDays: 2,
     orderDaysAhead: 21,
-    ...LAPSES,
+    ...DAYS_OF_BOOKINGS,
     spareShare: 0.1,
     promiseLossCents: null,
     storeC: null,

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { daySchema, monthDaySchema } from "./day";
 import { BOOKING } from "./records/booking";
 import { keptSchema } from "./records/field";
+import { FINAL_COUNT } from "./records/final-count";
 import { PIECE } from "./records/piece";
 import { PLANTING } from "./records/planting";
 import { PROMISED_STEMS } from "./records/promised-stems";
@@ -14,7 +15,7 @@ export const RESOURCES = ["leaves", "tarp", "hours"] as const;
 export type Resource = (typeof RESOURCES)[number];
 
 /** A booking as a what-if keeps it; one of an earlier version had no promises. */
-const keptBookingSchema = keptSchema(BOOKING).extend({
+const keptBookingSchema = keptSchema({ ...BOOKING, ...FINAL_COUNT }).extend({
   unacceptableCropIds: z.array(z.int()),
   pieces: z.array(keptSchema(PIECE)),
   stemLines: z.array(keptStemLineSchema),

@@ -4,6 +4,7 @@ import { BED_FLAGS } from "#lib/domain/records/bed";
 import { PLANTING_FLAGS } from "#lib/domain/records/planting";
 import { MARKS } from "#lib/domain/sourced";
 import { COLOURS, LINE_COLOURS, ROLES, SHAPES, STATUSES, TREATMENTS } from "#lib/domain/words";
+import { anyFinalCount } from "../any-final-count";
 import { anyLearned } from "../any-review";
 import { anyStore } from "../any-store";
 import { anyAsks, anyTraits } from "../any-traits";
@@ -148,6 +149,7 @@ export const bookingDraft = fc.record({
   spareShare: share,
   takenOn: fc.option(day),
   priceCents: fc.option(fc.nat(100_000_000)),
+  ...anyFinalCount(day),
   unacceptableCropIds: fc.array(fc.nat(), { maxLength: 4 }),
   pieces: fc.array(fc.record({ recipeId: fc.nat(), pieceCount: above0(100), colours }), { maxLength: 4 }),
   stemLines: fc.array(

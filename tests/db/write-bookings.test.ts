@@ -18,6 +18,13 @@ const RICH: BookingDraft = {
   spareShare: 0.125,
   takenOn: day("2027-11-03"),
   priceCents: 148_000,
+  finalDueOn: day("2028-01-15"),
+  finalOn: day("2028-01-20"),
+  finalPieces: [
+    { count: 1.5, what: "Arch" },
+    { count: 12, what: "Piece 1" },
+  ],
+  finalStems: 96,
   unacceptableCropIds: [2, 1, 2],
   pieces: [
     { recipeId: 2, pieceCount: 1.5, colours: ["white"] },

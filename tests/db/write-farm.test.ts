@@ -74,6 +74,7 @@ test("every setting of the farm can be changed", () => {
       pickingWeekdays: [7, 2],
       leadDays: 3,
       orderDaysAhead: 10,
+      finalCountDays: 21,
       enquiryDays: 10,
       holdDays: 45,
       spareShare: 0.15,

@@ -15,6 +15,7 @@ test("a supposed booking that was kept before prices, promises, lapsing and what
       stemLines: [{ ...booking.stemLines[0], asks: [] }],
       ...{ promises: [], alternativeColours: [], unacceptableColours: [] },
       ...{ lapsesAfter: null, takenOn: null, priceCents: null },
+      ...{ finalDueOn: null, finalOn: null, finalPieces: [], finalStems: null },
     },
   });
 });

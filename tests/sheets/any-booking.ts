@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import type { BookingDraft } from "#lib/domain/records/booking";
 import { COLOURS, ROLES, STATUSES } from "#lib/domain/words";
+import { anyFinalCount } from "../any-final-count";
 import { anyAsks } from "../any-traits";
 import { anyDay } from "./any-cuts";
 
@@ -42,6 +43,7 @@ export function anyBooking({ cropId, recipeId, client, note }: Given): fc.Arbitr
     spareShare: share,
     takenOn: fc.option(anyDay),
     priceCents: fc.option(fc.nat(100_000_000)),
+    ...anyFinalCount(anyDay),
     unacceptableCropIds: fc.array(cropId, { maxLength: 2 }),
     pieces: fc.array(fc.record({ recipeId: recipeId, pieceCount: between(0.01, 1000), colours }), {
       maxLength: 3,

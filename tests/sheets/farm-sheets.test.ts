@@ -50,6 +50,7 @@ test("columns left out take the defaults that the sheet's text says", () => {
         unacceptableColours: [],
         takenOn: null,
         priceCents: null,
+        ...{ finalDueOn: null, finalOn: null, finalPieces: [], finalStems: null },
         spareShare: KNOWN.farm.spareShare,
         unacceptableCrops: [],
         pieces: [{ recipe: "Bridal bouquet", pieceCount: 1, colours: [] }],

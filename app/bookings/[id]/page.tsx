@@ -20,6 +20,7 @@ import { ShortState } from "../../ui/short-state";
 import { changeStatus, deleteBooking } from "../actions";
 import { BookingEditor } from "../editor/booking-editor.client";
 import { choicesOf, formOf } from "../editor/draft";
+import { FinalCountCard } from "../final-count/final-count-card";
 import { reopenBooking } from "../lapses/lapse-actions";
 import { Posy } from "../posy";
 import { PromiseCard } from "../promises/promise-card";
@@ -106,6 +107,7 @@ export default async function BookingPage(props: Props) {
         )}
       </div>
       {booking.status === "confirmed" && booking.eventOn >= today() && <PromiseCard plan={plan} booking={booking} />}
+      <FinalCountCard snapshot={plan.snapshot} booking={booking} today={today()} />
       <BookingEditor
         key={JSON.stringify(formOf(booking, decimalMark))}
         bookingId={booking.id}

@@ -93,7 +93,7 @@ export function BookingEditor({ bookingId, form: initial, choices }: Props) {
             }
           />
           <details>
-            <summary>Alternatives, what is not wanted, the day it was taken, and a note</summary>
+            <summary>Alternatives, what is not wanted, the days it was taken and is counted, and a note</summary>
             {(["alternativeColours", "unacceptableColours"] as const).map((name) => (
               <ColourField
                 key={name}
@@ -133,6 +133,13 @@ export function BookingEditor({ bookingId, form: initial, choices }: Props) {
               hint={bookingId === null ? "Left empty, today." : BOOKING.takenOn.hint}
               value={form.takenOn}
               onChange={(takenOn) => set({ takenOn })}
+            />
+            <DayField
+              name="finalDueOn"
+              label={BOOKING.finalDueOn.label}
+              hint={BOOKING.finalDueOn.hint}
+              value={form.finalDueOn}
+              onChange={(finalDueOn) => set({ finalDueOn })}
             />
             <AreaField name="note" label="Note" value={form.note} onChange={(note) => set({ note })} />
           </details>

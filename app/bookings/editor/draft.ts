@@ -32,6 +32,7 @@ export type BookingForm = {
     stemCount: string;
   }[];
   takenOn: string;
+  finalDueOn: string;
   note: string;
 };
 
@@ -93,5 +94,6 @@ export const formOf = (booking: Booking | BookingDraft, mark: DecimalMark): Book
     stemCount: writeNumber(line.stemCount, mark),
   })),
   takenOn: booking.takenOn ?? "",
+  finalDueOn: booking.finalDueOn ?? "",
   note: booking.note,
 });

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { type Parsed, problemsOf } from "#lib/domain/problem";
 import { BOOKING, type BookingDraft } from "#lib/domain/records/booking";
+import { NO_FINAL_COUNT } from "#lib/domain/records/final-count";
 import { type Manner, readForm, type Typed } from "#lib/domain/records/form";
 import { PIECE } from "#lib/domain/records/piece";
 import { STEM_LINE, stemLineSchema } from "#lib/domain/records/stem-line";
@@ -35,11 +36,12 @@ const formSchema = z.object({
     }),
   ),
   takenOn: text,
+  finalDueOn: text.default(""),
   note: text,
 });
 
 /**
- * Parses what the booking form holds; what was promised does not stand in it. Every problem at once; its place is the path of the field in the form
+ * Parses what the booking form holds; what was promised, and a final count, do not stand in it. Every problem at once; its place is the path of the field in the form
  * ("pieces[2].pieceCount", "spareShare"), so that it can stand beside it.
  */
 export function parseBookingForm(unknownForm: unknown, manner: Manner): Parsed<BookingDraft> {
@@ -63,6 +65,7 @@ export function parseBookingForm(unknownForm: unknown, manner: Manner): Parsed<B
     ok: true,
     parsed: {
       ...booking.parsed,
+      ...NO_FINAL_COUNT,
       lapsesAfter,
       unacceptableCropIds,
       pieces: read(pieces),

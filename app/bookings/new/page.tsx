@@ -33,6 +33,7 @@ export default async function NewBookingPage({ searchParams }: { searchParams: P
     pieces: [],
     stemLines: [],
     takenOn: "",
+    finalDueOn: "",
     note: "",
   };
   const form = copied
@@ -41,6 +42,7 @@ export default async function NewBookingPage({ searchParams }: { searchParams: P
         client: "",
         eventOn: on ?? "",
         takenOn: "",
+        finalDueOn: "",
         priceCents: "",
         status: "enquiry" as const,
         lapsesAfter: empty.lapsesAfter,

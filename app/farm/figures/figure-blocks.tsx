@@ -20,7 +20,12 @@ export const OfTheFarm = ({ farm }: Props) => (
 );
 
 export const OfTheWeek = ({ farm }: Props) => (
-  <Block id="week" title="The week" farm={farm} names={["pickingWeekdays", "leadDays", "orderDaysAhead"]} />
+  <Block
+    id="week"
+    title="The week"
+    farm={farm}
+    names={["pickingWeekdays", "leadDays", "orderDaysAhead", "finalCountDays"]}
+  />
 );
 
 export const OfTheStore = ({ farm }: Props) => (

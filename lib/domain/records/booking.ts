@@ -3,6 +3,7 @@ import { daySchema } from "../day";
 import { STATUS_WORDS } from "../trade-words";
 import { COLOURS, STATUSES } from "../words";
 import { cents, field, open, recordSchema, rowId, share } from "./field";
+import { FINAL_COUNT } from "./final-count";
 import { choice, colour, day, listOf, note, word } from "./kinds";
 import { BOOKING_NAMES } from "./names";
 import { pieceSchema } from "./piece";
@@ -45,10 +46,16 @@ export const BOOKING = {
     }),
   ),
   priceCents: open(cents({ label: "Price", hint: "What the client pays. Left empty, the review leaves money out." })),
+  finalDueOn: open(
+    field(day, daySchema, {
+      label: "Final count due on",
+      hint: "The day from which the tool asks for it. Left empty: so many days before the event as the farm says.",
+    }),
+  ),
   note: field(note, z.string().max(4000, "a note has at most 4,000 letters"), { absent: "", label: "Note" }),
 };
 
-/** A booking a row. Absent or empty: `status` enquiry, no palette, no alternatives, `spare_share` the farm's, nothing unwanted, no day on which it lapses, known all season, and no note. */
+/** A booking a row. Absent or empty: `status` enquiry, no palette, no alternatives, `spare_share` the farm's, nothing unwanted, no day on which it lapses, known all season, the final count by the farm's habit and not taken, and no note. */
 export const BOOKING_SHEET = {
   ...BOOKING_NAMES,
   status: BOOKING.status,
@@ -64,6 +71,8 @@ export const BOOKING_SHEET = {
     heading: "not_wanted",
   }),
   takenOn: BOOKING.takenOn,
+  finalDueOn: BOOKING.finalDueOn,
+  ...FINAL_COUNT,
   note: BOOKING.note,
 };
 
@@ -76,9 +85,12 @@ const lines = {
 };
 
 /** What a form or a sheet may bring. */
-export const bookingDraftSchema = recordSchema(BOOKING).extend(lines);
+export const bookingDraftSchema = recordSchema({ ...BOOKING, ...FINAL_COUNT }).extend(lines);
 export type BookingDraft = z.infer<typeof bookingDraftSchema>;
 
 /** A booking that is kept already may be of any day. */
-export const bookingSchema = recordSchema({ id: rowId("Id"), ...BOOKING }).extend({ ...lines, eventOn: daySchema });
+export const bookingSchema = recordSchema({ id: rowId("Id"), ...BOOKING, ...FINAL_COUNT }).extend({
+  ...lines,
+  eventOn: daySchema,
+});
 export type Booking = z.infer<typeof bookingSchema>;

@@ -7,6 +7,7 @@ import { DATE_ORDERS } from "../writing";
 import { CAPACITY } from "./capacity";
 import { climateSchema, OPEN_CLIMATE } from "./climate";
 import { cents, count, type Field, field, headingOf, number, open, recordSchema, share } from "./field";
+import { FINAL_COUNT_HABIT } from "./final-count";
 import { choice, day, decimal, linesOf, listOf, monthDay, ownColour, weekday, word, yesNo } from "./kinds";
 import { WINTER_COSTS, winterCostsSchema } from "./winter-costs";
 
@@ -98,6 +99,7 @@ export const FARM = {
     label: "A hold lapses after",
     hint: "What a new one starts with; each can have its own day. A month: our habit.",
   }),
+  ...FINAL_COUNT_HABIT,
   spareShare: share({ label: "Spare of a new booking", hint: "Added for breakage." }),
   promiseLossCents: open(
     cents({

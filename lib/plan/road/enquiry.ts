@@ -2,6 +2,7 @@ import { yearOf } from "#lib/domain/day";
 import type { BookingDraft } from "#lib/domain/records/booking";
 import type { Enquiry } from "#lib/domain/records/enquiry";
 import type { Farm } from "#lib/domain/records/farm-settings";
+import { NO_FINAL_COUNT } from "#lib/domain/records/final-count";
 import { apportion } from "#lib/maths/apportion";
 import { coloursBy } from "./booking-colours";
 import { buyInFinder } from "./buy-in";
@@ -42,6 +43,8 @@ export const heldBooking = ({ stemCount, colours, role, eventOn }: Enquiry, { sp
   palette: [...colours],
   spareShare,
   priceCents: null,
+  finalDueOn: null,
+  ...NO_FINAL_COUNT,
   alternativeColours: [],
   unacceptableColours: [],
   unacceptableCropIds: [],

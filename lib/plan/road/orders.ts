@@ -2,6 +2,7 @@ import { stemsAskedFor } from "#lib/domain/booking-stems";
 import { type Day, toDay, toDayNumber, weekdayOfDayNumber, yearOf } from "#lib/domain/day";
 import type { Booking } from "#lib/domain/records/booking";
 import type { Farm } from "#lib/domain/records/farm-settings";
+import { NO_FINAL_COUNT } from "#lib/domain/records/final-count";
 import type { StandingOrder } from "#lib/domain/records/standing-order";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 import type { BuyInPrices } from "./buy-in";
@@ -105,6 +106,8 @@ function deliveryOn(order: StandingOrder, day: number): Delivery {
     unacceptableColours: [],
     spareShare: 0,
     priceCents: null,
+    finalDueOn: null,
+    ...NO_FINAL_COUNT,
     unacceptableCropIds: [],
     pieces: recipeId === null ? [] : [{ recipeId, pieceCount: askedCount, colours: [] }],
     stemLines:

@@ -57,6 +57,7 @@ export const DESIGNER_ACTIONS = [
   "deleteBooking",
   "giveLapses",
   "holdEnquiry",
+  "openFinalCount",
   "promiseAllCovered",
   "promiseCovered",
   "readPasted",
@@ -65,4 +66,5 @@ export const DESIGNER_ACTIONS = [
   "saveBooking",
   "saveReview",
   "takeBackReview",
+  "takeFinalCount",
 ];

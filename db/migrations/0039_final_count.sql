@@ -1,0 +1,5 @@
+ALTER TABLE `booking` ADD COLUMN `final_due_on` text CONSTRAINT "booking_final_due_on" CHECK(final_due_on GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]' AND date(final_due_on) IS final_due_on);--> statement-breakpoint
+ALTER TABLE `booking` ADD COLUMN `final_on` text CONSTRAINT "booking_final_on" CHECK(final_on GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]' AND date(final_on) IS final_on);--> statement-breakpoint
+ALTER TABLE `booking` ADD COLUMN `final_pieces` text DEFAULT '[]' NOT NULL CONSTRAINT "booking_final_pieces" CHECK(CASE WHEN json_valid(final_pieces) THEN json_type(final_pieces) = 'array' ELSE 0 END);--> statement-breakpoint
+ALTER TABLE `booking` ADD COLUMN `final_stems` integer CONSTRAINT "booking_final_stems" CHECK(final_stems BETWEEN 0 AND 1e15 AND final_stems = CAST(final_stems AS INTEGER));--> statement-breakpoint
+ALTER TABLE `farm` ADD COLUMN `final_count_days` integer DEFAULT 28 NOT NULL CONSTRAINT "farm_final_count_days" CHECK(final_count_days BETWEEN 0 AND 1e15 AND final_count_days = CAST(final_count_days AS INTEGER));
