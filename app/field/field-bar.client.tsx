@@ -1,8 +1,10 @@
 "use client";
 
+import { useContext } from "react";
 import { isWaiting, type Unsent } from "#lib/domain/unsent";
 import { unsentInWords } from "#lib/plan/words/field-words";
 import { countOf } from "#lib/plan/words/numbers";
+import { FarmRevision } from "../ui/farm-revision.client";
 import { LiveFarm } from "./live-farm.client";
 import { dropUnsent, isOnlyInThisPage } from "./unsent-store.client";
 import { useContact, useUnsent } from "./use-field.client";
@@ -10,6 +12,7 @@ import { useContact, useUnsent } from "./use-field.client";
 /** What this phone still has to send, on every page, and what the farm would not take; nothing when all is told. */
 export function FieldBar() {
   const unsent = useUnsent();
+  const revision = useContext(FarmRevision);
   const { state } = useContact();
   const waiting = unsent.filter(isWaiting);
   const refused = unsent.filter((one) => one.state === "refused");
@@ -17,7 +20,7 @@ export function FieldBar() {
   return (
     <>
       <LiveFarm />
-      <div role="status" className="field-bar no-print">
+      <div role="status" className="field-bar no-print" data-revision={revision}>
         {isLost && <p className="notice">No signal: this page goes on, and what you count is kept on this phone.</p>}
         {waiting.length > 0 && (
           <div className="notice">

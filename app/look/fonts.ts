@@ -1,9 +1,12 @@
 import localFont from "next/font/local";
 
+/** Fetched where a page is set in them, and not ahead of it: a helper's pages are set in the fonts of the phone. */
+
 /** Headings and great numbers: Besley, a Clarendon (SIL OFL 1.1). */
 export const display = localFont({
   variable: "--font-display",
   display: "swap",
+  preload: false,
   src: [
     { path: "../../node_modules/@fontsource/besley/files/besley-latin-600-normal.woff2", weight: "600" },
     { path: "../../node_modules/@fontsource/besley/files/besley-latin-800-normal.woff2", weight: "800" },
@@ -15,6 +18,7 @@ export const display = localFont({
 export const text = localFont({
   variable: "--font-text",
   display: "swap",
+  preload: false,
   src: "../../node_modules/@fontsource-variable/asap/files/asap-latin-wdth-normal.woff2",
   weight: "100 900",
   declarations: [{ prop: "font-stretch", value: "75% 125%" }],

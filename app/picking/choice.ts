@@ -1,5 +1,6 @@
 import { z } from "zod";
-import { addDays, daySchema, isoWeekSchema, mondayOfIsoWeek, parseDay, yearOf } from "#lib/domain/day";
+import { addDays, mondayOfIsoWeek, parseDay, yearOf } from "#lib/domain/day";
+import { daySchema, isoWeekSchema } from "#lib/domain/day-schema";
 import { isSeasonYear } from "#lib/domain/season-years";
 import type { PickChoice } from "#lib/plan/road/pick-sheets";
 

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { talliesOn } from "#db/read/tallies";
-import { addDays, type Day, daySchema, inFull, toDayNumber, yearOf } from "#lib/domain/day";
+import { addDays, type Day, inFull, toDayNumber, yearOf } from "#lib/domain/day";
+import { daySchema } from "#lib/domain/day-schema";
 import { strainsBetween } from "#lib/plan/road/capacity";
 import { dayToCut } from "#lib/plan/road/day-to-cut";
 import { stemsOnDay } from "#lib/plan/road/stems-on-day";

@@ -1,5 +1,4 @@
 import { format } from "date-fns";
-import { z } from "zod";
 
 /**
  * A civil date, "YYYY-MM-DD", with no time and no zone. Days compare as text: `"2027-06-09" < "2027-06-12"`.
@@ -17,10 +16,6 @@ export type IsoWeek = string & { readonly __isoWeek: unique symbol };
 export const PLAIN_YEAR = 2026;
 
 const MS_PER_DAY = 86_400_000;
-/** Days from outside lie between these years; any other is a slip of the pen. What is reckoned from them may lie a little beyond. */
-const FIRST_YEAR = 1000;
-const LAST_YEAR = 9000;
-const isInReach = (year: number): boolean => year > FIRST_YEAR && year < LAST_YEAR;
 const DAY_PATTERN = /^(\d{4})-(\d{2})-(\d{2})$/;
 
 const pad = (whole: number, width: number) => String(whole).padStart(width, "0");
@@ -30,31 +25,12 @@ const isLeapYear = (year: number): boolean => year % 4 === 0 && (year % 100 !== 
 const daysInMonth = (year: number, month: number): number =>
   month === 2 && isLeapYear(year) ? 29 : DAYS_IN_MONTH[month - 1];
 
-const isCalendarDay = (text: string): boolean => {
+/** Whether `text` is a day that the calendar has, as "YYYY-MM-DD". */
+export const isCalendarDay = (text: string): boolean => {
   const [, year, month, day] = (DAY_PATTERN.exec(text) ?? []).map(Number);
   if (!year || !month || !day) return false;
   return month <= 12 && day <= daysInMonth(year, month);
 };
-
-function isDayInReach(text: string): boolean {
-  const year = Number(text.slice(0, 4));
-  return isCalendarDay(text) && year >= FIRST_YEAR && year <= LAST_YEAR;
-}
-
-/** Parses "YYYY-MM-DD" and refuses days that no calendar has ("2027-02-29"). */
-export const daySchema = z
-  .string()
-  .trim()
-  .min(1, { error: "choose a day", abort: true })
-  .refine(isDayInReach, "not a calendar day: write it as YYYY-MM-DD, for example 2027-06-12")
-  .transform((text) => text as Day);
-
-/** Parses "MM-DD"; "02-29" is refused, since most years do not have it. */
-export const monthDaySchema = z
-  .string()
-  .trim()
-  .refine((text) => isCalendarDay(`2027-${text}`), "not a day of the year: write it as MM-DD, for example 10-18")
-  .transform((text) => text as MonthDay);
 
 /** The day written in `text`. Throws RangeError unless it is a calendar day. */
 export function parseDay(text: string): Day {
@@ -111,16 +87,6 @@ export function isoWeekOf(day: Day): IsoWeek {
 
 /** The Monday of the ISO week that `day` lies in. */
 export const mondayOf = (day: Day): Day => toDay(mondayNumber(toDayNumber(day)));
-
-/** The Monday of an ISO week, or a problem in words: "2027-W53" is not a week, since 2027 has 52. */
-export const isoWeekSchema = z
-  .string()
-  .regex(/^\d{4}-W\d{2}$/, { error: "not an ISO week: write it as YYYY-Www, for example 2027-W24", abort: true })
-  .refine(
-    (text) => isInReach(Number(text.slice(0, 4))) && isoWeekOf(mondayOfIsoWeek(text)) === text,
-    "this year has no such week",
-  )
-  .transform((text) => text as IsoWeek);
 
 /** The Monday of the ISO week written in `week`. */
 export function mondayOfIsoWeek(week: string): Day {

@@ -1,4 +1,5 @@
-import { type Day, daySchema, inFull, isoWeekday, MONTHS, WEEKDAYS } from "./day";
+import { type Day, inFull, isoWeekday, MONTHS, WEEKDAYS } from "./day";
+import { daySchema } from "./day-schema";
 import { inQuotes } from "./in-quotes";
 import type { TextReading } from "./read-number";
 import type { Writing } from "./writing";

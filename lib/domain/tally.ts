@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { daySchema } from "./day";
+import { daySchema } from "./day-schema";
 import { CUT } from "./records/cut";
 import type { SentTally } from "./unsent";
 

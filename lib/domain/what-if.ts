@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { daySchema, monthDaySchema } from "./day";
+import { daySchema, monthDaySchema } from "./day-schema";
 import { BOOKING } from "./records/booking";
 import { keptSchema } from "./records/field";
 import { FINAL_COUNT } from "./records/final-count";

@@ -1,4 +1,5 @@
-import { daySchema, yearOf } from "#lib/domain/day";
+import { yearOf } from "#lib/domain/day";
+import { daySchema } from "#lib/domain/day-schema";
 import { FIRST_WEATHER_YEAR, LAST_WEATHER_YEAR } from "#lib/domain/records/weather-day";
 import type { PlantedFirstCut } from "#lib/plan/learning/first-cuts-on-record";
 import { readTable } from "./table";

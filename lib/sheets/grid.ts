@@ -1,4 +1,5 @@
-import { addDays, daySchema } from "#lib/domain/day";
+import { addDays } from "#lib/domain/day";
+import { daySchema } from "#lib/domain/day-schema";
 import { readDay } from "#lib/domain/read-day";
 import type { Writing } from "#lib/domain/writing";
 import { asMeant } from "./csv-text";

@@ -1,4 +1,5 @@
-import { daySchema, toDay, toDayNumber, yearOf } from "#lib/domain/day";
+import { toDay, toDayNumber, yearOf } from "#lib/domain/day";
+import { daySchema } from "#lib/domain/day-schema";
 import { FIRST_WEATHER_YEAR, LAST_WEATHER_YEAR, weatherOfDays } from "#lib/domain/records/weather-day";
 import { COLDEST_C, type DailyWeather, HOTTEST_C, type TemperatureUnit, toCelsius } from "#lib/domain/weather";
 import { readTable, type Table, type TableRow } from "./table";

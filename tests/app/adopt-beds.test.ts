@@ -2,7 +2,7 @@ import { expect, test, vi } from "vitest";
 import { revision } from "#db/journal/journal";
 import { putWhatIf } from "#db/write/what-ifs";
 import { startDemoFarm } from "#demo/start-demo-farm";
-import { monthDaySchema } from "#lib/domain/day";
+import { monthDaySchema } from "#lib/domain/day-schema";
 import type { Change } from "#lib/domain/what-if";
 import { adoptBeds } from "../../app/keep-or-dig/actions";
 import { farmDatabase, loadFarm } from "../../app/load";

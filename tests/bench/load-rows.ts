@@ -1,6 +1,6 @@
 import { get as httpGet } from "node:http";
 import { type ServedFarm, type ServedSize, withServedFarm } from "./serve-farm";
-import { type BenchRow, rowOf } from "./timing";
+import { type BenchRow, rowOf, withTail } from "./timing";
 import { typedCoverage, typedEnquiry } from "./typed-forms";
 import { quiet, workedMs } from "./worked";
 
@@ -56,13 +56,6 @@ const timeOf = async (work: () => Promise<unknown>): Promise<number> => {
 };
 
 const after = (milliseconds: number) => new Promise((resolve) => setTimeout(resolve, milliseconds));
-
-/** The median, with the 99th percentile in words: of a few hundred times the worst says little. */
-function withTail(name: string, times: readonly number[], target: string, note: string): BenchRow {
-  const sorted = [...times].sort((a, b) => a - b);
-  const p99 = sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * 0.99))];
-  return rowOf(name, times, `p99 ${target}`, `p99 ${p99.toFixed(0)} ms of ${times.length}; ${note}`);
-}
 
 /** Each page as the first who asks for it meets it, the farm being read, planned and the page compiled before. */
 async function firstSights({ address, pid }: ServedFarm): Promise<BenchRow> {

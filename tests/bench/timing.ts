@@ -37,6 +37,13 @@ export function rowOf(name: string, times: readonly number[], target: string, no
   };
 }
 
+/** The median, with the 99th percentile in words: of a few hundred times the worst says little. */
+export function withTail(name: string, times: readonly number[], target: string, note: string): BenchRow {
+  const sorted = [...times].sort((a, b) => a - b);
+  const p99 = sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * 0.99))];
+  return rowOf(name, times, `p99 ${target}`, `p99 ${p99.toFixed(0)} ms of ${times.length}; ${note}`);
+}
+
 /** The rows as a Markdown table. */
 export function table(rows: readonly BenchRow[]): string {
   const number = (ms: number) =>

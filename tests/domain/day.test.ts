@@ -4,19 +4,16 @@ import {
   addDays,
   type Day,
   dayInYear,
-  daySchema,
   daysBetween,
   inFull,
   inShort,
   isoWeekday,
   isoWeekOf,
-  isoWeekSchema,
   mondayNumber,
   mondayOf,
   mondayOfIsoWeek,
   monthAndYear,
   monthDayOf,
-  monthDaySchema,
   monthInShort,
   parseDay,
   sameDayIn,
@@ -27,6 +24,7 @@ import {
   withWeekday,
   yearOf,
 } from "#lib/domain/day";
+import { daySchema, isoWeekSchema, monthDaySchema } from "#lib/domain/day-schema";
 
 const SEED = 20270101;
 const day = (text: string): Day => parseDay(text);

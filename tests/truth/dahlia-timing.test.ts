@@ -1,15 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { FROST_STATIONS } from "#lib/domain/catalogue/frost-stations";
-import {
-  addDays,
-  type Day,
-  dayInYear,
-  daysBetween,
-  monthDaySchema,
-  parseDay,
-  toDay,
-  toDayNumber,
-} from "#lib/domain/day";
+import { addDays, type Day, dayInYear, daysBetween, parseDay, toDay, toDayNumber } from "#lib/domain/day";
+import { monthDaySchema } from "#lib/domain/day-schema";
 import type { Treatment } from "#lib/domain/words";
 import { forecastPlanting } from "#lib/plan/road/forecast";
 import { firstCutOn } from "../first-cut-on";

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { FROST_STATIONS } from "#lib/domain/catalogue/frost-stations";
 import { SOURCES } from "#lib/domain/catalogue/sources";
-import { dayInYear, daysBetween, type MonthDay, monthDaySchema } from "#lib/domain/day";
+import { dayInYear, daysBetween, type MonthDay } from "#lib/domain/day";
+import { monthDaySchema } from "#lib/domain/day-schema";
 import { frostDatesSchema } from "#lib/domain/records/farm-settings";
 
 const station = (place: string) => {

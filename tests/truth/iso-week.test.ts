@@ -3,13 +3,13 @@ import {
   addDays,
   isoWeekday,
   isoWeekOf,
-  isoWeekSchema,
   mondayOf,
   mondayOfIsoWeek,
   parseDay,
   toDay,
   toDayNumber,
 } from "#lib/domain/day";
+import { isoWeekSchema } from "#lib/domain/day-schema";
 
 /**
  * The examples of ISO 8601 (the first two are the standard's own) as reproduced at https://en.wikipedia.org/wiki/ISO_week_date:

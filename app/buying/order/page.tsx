@@ -1,7 +1,8 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { z } from "zod";
-import { type Day, daySchema, toDayNumber, withWeekday, yearOf } from "#lib/domain/day";
+import { type Day, toDayNumber, withWeekday, yearOf } from "#lib/domain/day";
+import { daySchema } from "#lib/domain/day-schema";
 import { ById } from "#lib/domain/snapshot";
 import { buyingSlips } from "#lib/plan/road/buying-slips";
 import { purchaseLines } from "#lib/plan/road/purchase-slips";

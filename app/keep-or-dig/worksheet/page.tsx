@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { z } from "zod";
-import { type Day, daySchema, inFull, toDayNumber } from "#lib/domain/day";
+import { type Day, inFull, toDayNumber } from "#lib/domain/day";
+import { daySchema } from "#lib/domain/day-schema";
 import { bedsKeptNow } from "#lib/plan/winter/kept-beds";
 import { countOf } from "#lib/plan/words/numbers";
 import { isWinterWork, workInWords } from "#lib/plan/words/task-words";

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
-import { addDays, isoWeekOf, isoWeekSchema, mondayOfIsoWeek, toDayNumber, weekInWords, yearOf } from "#lib/domain/day";
+import { addDays, isoWeekOf, mondayOfIsoWeek, toDayNumber, weekInWords, yearOf } from "#lib/domain/day";
+import { isoWeekSchema } from "#lib/domain/day-schema";
 import { bottleneckFinder } from "#lib/plan/road/bottleneck";
 import { strainsBetween } from "#lib/plan/road/capacity";
 import { stemsShort } from "#lib/plan/road/gaps";

@@ -1,5 +1,6 @@
 import type { CatalogueCrop, CatalogueCurve } from "#lib/domain/catalogue-types";
-import { type MonthDay, monthDaySchema } from "#lib/domain/day";
+import type { MonthDay } from "#lib/domain/day";
+import { monthDaySchema } from "#lib/domain/day-schema";
 import { FROM_MEMORY } from "#lib/domain/sourced";
 import { heatRangeOf } from "./heat-ranges";
 

@@ -1,5 +1,5 @@
 import type { CatalogueCurve } from "#lib/domain/catalogue-types";
-import { monthDaySchema } from "#lib/domain/day";
+import { monthDaySchema } from "#lib/domain/day-schema";
 import { BY_WEEKS } from "#lib/domain/records/bloom-end";
 import type { Anchor } from "#lib/domain/records/curve";
 import { BY_CALENDAR } from "#lib/domain/records/heat";

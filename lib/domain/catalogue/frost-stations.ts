@@ -1,4 +1,5 @@
-import { type MonthDay, monthDaySchema } from "#lib/domain/day";
+import type { MonthDay } from "#lib/domain/day";
+import { monthDaySchema } from "#lib/domain/day-schema";
 import type { FrostDates } from "#lib/domain/records/farm-settings";
 import type { Origin } from "#lib/domain/sourced";
 import { publishedIn, publishedSecondHandIn } from "./marked";

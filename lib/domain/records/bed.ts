@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { daySchema } from "../day";
+import { daySchema } from "../day-schema";
 import { field, number, type RecordOf, recordSchema, rowId } from "./field";
 import { choice, day, listOf, note, word } from "./kinds";
 

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { daySchema } from "../day";
+import { daySchema } from "../day-schema";
 import { STATUS_WORDS } from "../trade-words";
 import { COLOURS, STATUSES } from "../words";
 import { cents, field, open, recordSchema, rowId, share } from "./field";

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { daySchema } from "../day";
+import { daySchema } from "../day-schema";
 import { count, field, open, recordSchema, rowId } from "./field";
 import { choice, day } from "./kinds";
 import { nameOf } from "./names";

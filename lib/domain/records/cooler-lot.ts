@@ -1,5 +1,5 @@
 import type { z } from "zod";
-import { daySchema } from "../day";
+import { daySchema } from "../day-schema";
 import { count, field, recordSchema, rowId } from "./field";
 import { day } from "./kinds";
 import { VARIETY_NAMES } from "./variety";

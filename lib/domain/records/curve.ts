@@ -1,5 +1,6 @@
 import { z } from "zod";
-import { type MonthDay, monthDaySchema } from "../day";
+import type { MonthDay } from "../day";
+import { monthDaySchema } from "../day-schema";
 import { originSchema } from "../sourced";
 import { OTHER_TREATMENTS } from "../trade-words";
 import { TREATMENT_WORDS, TREATMENTS } from "../words";

@@ -1,5 +1,5 @@
 import type { z } from "zod";
-import { daySchema } from "../day";
+import { daySchema } from "../day-schema";
 import { count, field, open, recordSchema, rowId } from "./field";
 import { day } from "./kinds";
 import { BOOKING_NAMES, nameOf } from "./names";

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { daySchema } from "../day";
+import { daySchema } from "../day-schema";
 import { ROLES } from "../words";
 import { BOOKING } from "./booking";
 import { count, field, type RecordOf } from "./field";

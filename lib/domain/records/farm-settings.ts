@@ -1,5 +1,6 @@
 import { z } from "zod";
-import { daySchema, monthDaySchema, WEEKDAYS } from "../day";
+import { WEEKDAYS } from "../day";
+import { daySchema, monthDaySchema } from "../day-schema";
 import { DECIMAL_MARKS } from "../read-number";
 import { sameWord } from "../same-word";
 import { COLOURS, UNITS } from "../words";

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { daySchema } from "../day";
+import { daySchema } from "../day-schema";
 import { inQuotes } from "../in-quotes";
 import { readNumber, writeNumber } from "../read-number";
 import { count, field, open } from "./field";

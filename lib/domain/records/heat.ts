@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { CLIMATE_STATIONS } from "#lib/domain/catalogue/climate-stations";
-import { monthDaySchema } from "../day";
+import { monthDaySchema } from "../day-schema";
 import { type Field, field, open, originField, type RecordOf, recordSchema } from "./field";
 import { choice, decimal, monthDay } from "./kinds";
 

@@ -1,5 +1,6 @@
 import { z } from "zod";
-import { daySchema, yearOf } from "../day";
+import { yearOf } from "../day";
+import { daySchema } from "../day-schema";
 import { DAY_IN_SEASONS, isSeasonYear } from "../season-years";
 import { field } from "./field";
 import { day, word } from "./kinds";

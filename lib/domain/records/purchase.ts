@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { daySchema } from "../day";
+import { daySchema } from "../day-schema";
 import { cents, count, field, open, recordSchema, rowId } from "./field";
 import { day, word } from "./kinds";
 import { BOOKING_NAMES } from "./names";

@@ -1,5 +1,6 @@
 import { z } from "zod";
-import { daySchema, WEEKDAYS } from "../day";
+import { WEEKDAYS } from "../day";
+import { daySchema } from "../day-schema";
 import { ROLE_WORDS } from "../trade-words";
 import { COLOURS, ROLES } from "../words";
 import { cents, field, number, open, recordSchema, rowId } from "./field";

@@ -1,5 +1,6 @@
 import { z } from "zod";
-import { daySchema, parseDay, toDay, toDayNumber, yearOf } from "../day";
+import { parseDay, toDay, toDayNumber, yearOf } from "../day";
+import { daySchema } from "../day-schema";
 import { COLDEST_C, type DailyWeather, HOTTEST_C } from "../weather";
 import { field, number, type RecordOf } from "./field";
 import { day } from "./kinds";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { monthDaySchema } from "#lib/domain/day";
+import { monthDaySchema } from "#lib/domain/day-schema";
 import type { Change } from "#lib/domain/what-if";
 import type { PlanTotals } from "#lib/plan/what-if/comparison";
 import { adoptInWords, differenceInWords, differenceTitle, frostOddsInWords } from "#lib/plan/words/supposed-words";
