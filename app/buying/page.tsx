@@ -3,6 +3,7 @@ import { z } from "zod";
 import { toDayNumber } from "#lib/domain/day";
 import { notToBeHad } from "#lib/plan/road/not-to-be-had";
 import { bookingsOf } from "#lib/plan/road/seasons";
+import type { Surplus } from "#lib/plan/road/surplus";
 import { purchasesInWords } from "#lib/plan/words/buying-words";
 import { countOf } from "#lib/plan/words/numbers";
 import { today } from "../clock";
@@ -34,6 +35,7 @@ export default async function BuyingPage({ searchParams }: { searchParams: Promi
   const open = plan.work.buying.filter((line) => from === "start" || line.gap.need.eventDay >= now);
   const ahead = plan.work.gaps.filter((gap) => from === "start" || gap.need.eventDay >= now);
   const stems = ahead.reduce((sum, gap) => sum + gap.shortStems, 0);
+  const isShown = ({ lastUsefulDay }: Surplus) => from === "start" || lastUsefulDay >= now;
   const lacking = notToBeHad(plan.snapshot, ahead);
   return (
     <>
@@ -64,7 +66,8 @@ export default async function BuyingPage({ searchParams }: { searchParams: Promi
         </a>
       </p>
       <SurplusTable
-        surplus={plan.surplus.filter((line) => from === "start" || line.lastUsefulDay >= now)}
+        surplus={plan.surplus.filter(isShown)}
+        over={plan.work.over.filter(isShown)}
         isAllShown={show === "all"}
       />
       <Cautions crops={[...new Set(open.map((line) => line.crop))]} />

@@ -2,6 +2,7 @@ import { inShort, toDay, weekInWords } from "#lib/domain/day";
 import type { Surplus } from "#lib/plan/road/surplus";
 import { type SurplusWeek, surplusWeeks } from "#lib/plan/road/surplus-weeks";
 import { inWholes } from "#lib/plan/words/numbers";
+import { notWorthCutting } from "#lib/plan/words/surplus-words";
 import { ColourWord } from "../ui/colour-words";
 import { type Column, Table } from "../ui/table";
 import { firstOf, RestOf } from "./first-rows";
@@ -23,16 +24,27 @@ const COLUMNS: readonly Column<SurplusWeek>[] = [
   { head: "Of use until", cell: ({ lastUsefulDay }) => inShort(toDay(lastUsefulDay)) },
 ];
 
-/** What nobody has claimed, week by week: what to offer before it is too late. Small lots are left out, and said so. */
-export function SurplusTable({ surplus, isAllShown }: { surplus: readonly Surplus[]; isAllShown: boolean }) {
+/**
+ * What nobody has claimed, week by week: what to offer before it is too late. Small lots are left out, and said so, and blooms of `over` that nobody would cut.
+ */
+export function SurplusTable({
+  surplus,
+  over,
+  isAllShown,
+}: {
+  surplus: readonly Surplus[];
+  over: readonly Surplus[];
+  isAllShown: boolean;
+}) {
+  const notCut = notWorthCutting(over, surplus);
   const lots = surplusWeeks(surplus).filter((row) => row.stems >= LEAST_STEMS);
   const shown = firstOf(lots, isAllShown);
   return (
     <section aria-labelledby="surplus">
       <h2 id="surplus">All that will be over</h2>
       <p className="soft">
-        Stems by week and variety that no booking takes, {LEAST_STEMS} or more. Offer them three to seven days ahead
-        (common practice).
+        Stems by week and variety that neither a booking nor a standing order takes, {LEAST_STEMS} or more. Offer them
+        three to seven days ahead (common practice).{notCut && ` ${notCut}`}
       </p>
       {lots.length === 0 ? (
         <p>No surplus of {LEAST_STEMS} stems or more.</p>
@@ -40,7 +52,7 @@ export function SurplusTable({ surplus, isAllShown }: { surplus: readonly Surplu
         <details open={lots.length <= 30 || isAllShown}>
           <summary>{inWholes(lots.length)} lots</summary>
           <Table
-            caption="Stems that no booking takes"
+            caption="Stems that nobody takes"
             isCaptionHidden
             columns={COLUMNS}
             rows={shown}

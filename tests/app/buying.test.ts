@@ -8,7 +8,7 @@ import { BuyInOrders } from "../../app/buying/buy-in-orders";
 import { SurplusTable } from "../../app/buying/surplus-table";
 import { provenPlan } from "../proven-plan";
 
-const { buying, surplus, snapshot } = provenPlan(seededFarm(1, TYPICAL), 2027);
+const { buying, surplus, snapshot, work } = provenPlan(seededFarm(1, TYPICAL), 2027);
 
 const bodyRows = (html: string): number =>
   [...html.matchAll(/<tbody>(.*?)<\/tbody>/gs)].reduce((sum, [, body]) => sum + body.split("<tr").length - 1, 0);
@@ -47,9 +47,14 @@ test("all are shown to who asks for all, and a short list is whole and says noth
 });
 
 test("surplus too is shown by the first hundred lots, counted as a whole, and opened in full when asked for", () => {
-  const lots = (isAllShown: boolean) => renderToStaticMarkup(createElement(SurplusTable, { surplus, isAllShown }));
+  const lots = (isAllShown: boolean) =>
+    renderToStaticMarkup(createElement(SurplusTable, { surplus, over: work.over, isAllShown }));
   const count = Number(/<summary>(\d+) lots/.exec(lots(false))?.[1]);
   expect(count).toBeGreaterThan(200);
   expect([bodyRows(lots(false)), bodyRows(lots(true))]).toEqual([100, count]);
   expect(lots(true)).toContain("<details open");
+  const stemsOf = (rows: typeof surplus) => rows.reduce((sum, { stems }) => sum + stems, 0);
+  expect(lots(true)).toContain(
+    `Beside them ${inWholes(stemsOf(work.over) - stemsOf(surplus))} stems will bloom too few`,
+  );
 });

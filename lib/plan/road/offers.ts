@@ -4,7 +4,7 @@ import { buyInFinder } from "./buy-in";
 import type { Match } from "./match";
 import { ordersFinder } from "./orders";
 import type { Plan } from "./plan";
-import { type Surplus, surplus } from "./surplus";
+import { bunchedTogether, type Surplus, stemsOver, worthCutting } from "./surplus";
 
 /** Days ahead on which what is offered is cut: soon enough to be sure of, late enough to sell it (common practice). */
 export const OFFERED_FROM_DAYS = 3;
@@ -35,15 +35,10 @@ export function offers(plan: Plan, poor: readonly Match[], today: number): Offer
     cutDay >= today + OFFERED_FROM_DAYS && cutDay <= today + OFFERED_UP_TO_DAYS;
   const ordersBeside = ordersFinder(snapshot, meetingSeasons, buyInFinder(snapshot));
   const inPoor = poor.map((match) =>
-    stemsByVariety(surplus(ordersBeside(match)?.match ?? match, seasonYear).filter(isOffered)),
+    stemsByVariety(worthCutting(stemsOver(ordersBeside(match)?.match ?? match, seasonYear)).filter(isOffered)),
   );
-  const asPlanned = plan.work.unclaimed.filter(isOffered);
-  const groups = new Map<string, Surplus[]>();
-  for (const lot of asPlanned) {
-    const key = `${lot.crop.id} ${lot.variety.colour} ${lot.crop.stemLength}`;
-    groups.set(key, [...(groups.get(key) ?? []), lot]);
-  }
-  return [...groups.values()]
+  const asPlanned = worthCutting(plan.work.unclaimed).filter(isOffered);
+  return bunchedTogether(asPlanned)
     .flatMap((lots) => offerOf(lots, inPoor))
     .sort((a, b) => b.stems - a.stems || a.crop.id - b.crop.id || (a.colour < b.colour ? -1 : 1));
 }

@@ -33,7 +33,7 @@ export function swapsFor(plan: Plan, { need }: Pick<Gap, "need">): Swap[] {
   const { farm } = plan.snapshot;
   const model = modelOf(plan, need);
   const byVariety = new Map<number, Swap>();
-  for (const { variety, crop, cutDay, stems } of plan.surplus) {
+  for (const { variety, crop, cutDay, stems } of plan.work.over) {
     if (!couldTake(need, variety, crop)) continue;
     const { earliest, latest } = holdWindow(need.eventDay, farm.leadDays, holdOf(crop, farm));
     if (cutDay < earliest || cutDay > latest) continue;

@@ -6,7 +6,7 @@ import { isCutFor } from "./lapsed";
 import { type Match, match } from "./match";
 import { type OrdersPlan, ordersFinder } from "./orders";
 import { type PickLine, pickList, walkedTogether } from "./pick-list";
-import { type Surplus, surplus } from "./surplus";
+import { type Surplus, stemsOver, worthCutting } from "./surplus";
 import { whenAsked } from "./when-asked";
 
 /**
@@ -23,6 +23,8 @@ export type Work = {
   /** For these bookings and for standing orders. */
   readonly pickList: readonly PickLine[];
   /** What neither these bookings nor standing orders take. */
+  readonly over: readonly Surplus[];
+  /** What is over, without blooms that nobody would cut [S2]. */
   readonly surplus: readonly Surplus[];
   /** What is over when enquiries, too, have what the plan's match could give them. */
   readonly unclaimed: readonly Surplus[];
@@ -57,8 +59,9 @@ export function workOf(planned: Planned, buyIn: BuyInPrices): Work {
     const orders = sold();
     return orders ? walkedTogether(ofBookings, pickList(orders.match, seasonYear)) : ofBookings;
   });
-  const over = whenAsked(() => surplus(sold()?.match ?? own(), seasonYear));
-  const left = whenAsked(() => (hasEnquiries ? surplus(ordersBeside(ofAll)?.match ?? ofAll, seasonYear) : over()));
+  const over = whenAsked(() => stemsOver(sold()?.match ?? own(), seasonYear));
+  const surplus = whenAsked(() => worthCutting(over()));
+  const left = whenAsked(() => (hasEnquiries ? stemsOver(ordersBeside(ofAll)?.match ?? ofAll, seasonYear) : over()));
   return {
     get match() {
       return own();
@@ -75,8 +78,11 @@ export function workOf(planned: Planned, buyIn: BuyInPrices): Work {
     get pickList() {
       return picks();
     },
-    get surplus() {
+    get over() {
       return over();
+    },
+    get surplus() {
+      return surplus();
     },
     get unclaimed() {
       return left();

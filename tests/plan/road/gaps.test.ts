@@ -6,7 +6,7 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import { type Gap, NEAR_DAYS } from "#lib/plan/road/gaps";
 import { checkMatch } from "#lib/plan/road/match";
 import type { Plan } from "#lib/plan/road/plan";
-import { surplus } from "#lib/plan/road/surplus";
+import { stemsOver } from "#lib/plan/road/surplus";
 import { provenPlan } from "../../proven-plan";
 import { booking, crop, day, focal, snapshot, variety } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
@@ -123,7 +123,7 @@ function aroundByLots(given: Snapshot, { forecast, match }: Plan, gap: Gap) {
   const isReady = (cutDay: number) => heldOf(cutDay) >= leadDays;
   const total = (list: readonly { stems: number }[]) => list.reduce((sum, { stems }) => sum + stems, 0);
   const inReach = lots.filter((lot) => serves(lot) && isColour(lot) && isFresh(lot.day, lot.crop) && isReady(lot.day));
-  const free = surplus(match, 2027)
+  const free = stemsOver(match, 2027)
     .filter(serves)
     .map((row) => ({ ...row, isFresh: isFresh(row.cutDay, row.crop) }));
   const isNear = (cutDay: number) => Math.abs(heldOf(cutDay)) <= NEAR_DAYS;

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { toDay } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { checkMatch, type Match } from "#lib/plan/road/match";
-import { surplus } from "#lib/plan/road/surplus";
+import { stemsOver } from "#lib/plan/road/surplus";
 import { provenPlan } from "../../proven-plan";
 import { booking, crop, curve, day, focal, monthDay, planting, snapshot, variety } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
@@ -148,7 +148,7 @@ describe("who gets the stems", () => {
         const { forecast, match } = provenPlan(given, 2027);
         expect(checkMatch(match)).toEqual([]);
         const { arcs, lots } = directMatch(given, forecast.plantings, match.needs);
-        const free = new Set(surplus(match, 2027).map(({ variety, cutDay }) => `${variety.id}/${cutDay}`));
+        const free = new Set(stemsOver(match, 2027).map(({ variety, cutDay }) => `${variety.id}/${cutDay}`));
         for (const { lot, need } of arcs)
           if (match.shortStems[need] > 0) expect(free.has(`${lots[lot].variety.id}/${lots[lot].day}`)).toBe(false);
       }),

@@ -80,14 +80,14 @@ function promised(given: Snapshot, stemsOf: (covered: number) => number): Snapsh
 
 /** All that a plan says of stems. */
 const figures = (given: Snapshot) => {
-  const { match, gaps, weeks, pickList, surplus } = provenPlan(given, 2027);
+  const { match, gaps, weeks, pickList, work } = provenPlan(given, 2027);
   return {
     cost: match.solution.totalCost,
     short: match.needs.map(({ booking, kind }, index) => [booking.id, kind, match.shortStems[index]]),
     gaps: gaps.map(({ reasons, couldCover, reachableStems }) => ({ reasons, couldCover, reachableStems })),
     weeks,
     picked: pickList.reduce((sum, { stems }) => sum + stems, 0),
-    over: surplus.reduce((sum, { stems }) => sum + stems, 0),
+    over: work.over.reduce((sum, { stems }) => sum + stems, 0),
   };
 };
 

@@ -63,7 +63,7 @@ describe("New Year", () => {
     expect(gaps.map(({ shortStems }) => shortStems)).toEqual([10]);
   });
 
-  test("[M8] [S1] over 30 farms moved to the turn of the year, each lot is given once, and the two seasons' gaps and surplus make up the match", () => {
+  test("[M8] [S1] over 30 farms moved to the turn of the year, each lot is given once, and the two seasons' gaps and stems over make up the match", () => {
     let metCount = 0;
     for (let seed = 1; seed <= 30; seed++) {
       const given = aroundNewYear(seed);
@@ -73,7 +73,7 @@ describe("New Year", () => {
       if (old.meetingSeasons.length === 1) continue;
       expect(old.match.servings).toEqual(next.match.servings);
       const sum = (stems: Iterable<number>) => [...stems].reduce((total, count) => total + count, 0);
-      const over = sum(plans.flatMap(({ surplus }) => surplus.map(({ stems }) => stems)));
+      const over = sum(plans.flatMap(({ work }) => work.over.map(({ stems }) => stems)));
       const served = sum(old.work.match.servings.map(({ stems }) => stems));
       expect(over + served).toBe(sum(old.match.supplies.flatMap(({ stems }) => stems)));
       expect(sum(plans.flatMap(({ gaps }) => gaps.map(({ shortStems }) => shortStems)))).toBe(

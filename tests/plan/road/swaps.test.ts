@@ -102,7 +102,7 @@ describe("what falls short", () => {
     expect(swaps.map(({ variety: { name } }) => name)).toEqual(["Green rose", "Peach spray"]);
   });
 
-  test("[T9] on any farm swaps are the surplus that could take the gap's place, sorted stem by stem by a second reading of the rule", () => {
+  test("[T9] on any farm swaps are the stems over that could take the gap's place, sorted stem by stem by a second reading of the rule", () => {
     let offered = 0;
     fc.assert(
       fc.property(anyFarm, fc.integer({ min: 5, max: 25 }), (snap, date) => {
@@ -110,7 +110,7 @@ describe("what falls short", () => {
         for (const gap of plan.work.gaps) {
           const { need } = gap;
           const free = new Map<number, number>();
-          for (const row of plan.surplus) {
+          for (const row of plan.work.over) {
             const age = need.eventDay - row.cutDay;
             const { colour } = row.variety;
             const isRefused =
