@@ -1,5 +1,6 @@
 import { integer, real, sqliteTable, text } from "drizzle-orm/sqlite-core";
 import { DECIMAL_MARKS } from "#lib/domain/read-number";
+import { EXPECTED_FROM } from "#lib/domain/records/winter-costs";
 import { UNITS } from "#lib/domain/words";
 import { DATE_ORDERS } from "#lib/domain/writing";
 import {
@@ -93,7 +94,9 @@ export const farm = sqliteTable(
     tarpSquareMetresAtHand: real("tarp_square_metres_at_hand"),
     hoursAtHand: real("hours_at_hand"),
     keepShareAtMost: real("keep_share_at_most"),
+    expectedFrom: text("expected_from").notNull().default("a number"),
     expectedSaturdayCount: integer("expected_saturday_count").notNull().default(0),
+    expectedWeightShare: real("expected_weight_share").notNull().default(0.3),
     workHoursPerDay: real("work_hours_per_day").notNull().default(6),
     figuresEdition: integer("figures_edition").notNull().default(1),
   },
@@ -113,6 +116,8 @@ export const farm = sqliteTable(
       isShare("spare_share"),
       isWholeFrom("figures_edition", 1),
       isWholeFrom("expected_saturday_count", 0),
+      oneOf("expected_from", EXPECTED_FROM),
+      holds("expected_weight_share", "0 < expected_weight_share AND expected_weight_share <= 1"),
       ...["store_c", "cool_room_c", "frost_alarm_c", "cold_night_low_c"].map(isNumber),
       isDay("cold_night_on"),
       isYesNo("stores_dry"),

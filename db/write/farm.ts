@@ -79,7 +79,9 @@ export const emptyFarm = (database: FarmDatabase, name: string): Written =>
       database.delete(table).run();
     const wasInvented = database.select().from(farm).where(eq(farm.isInvented, true)).get() !== undefined;
     if (wasInvented) database.delete(weatherYear).run();
-    const invented = wasInvented ? { ...climateColumns(null), expectedSaturdayCount: 0 } : {};
+    const invented = wasInvented
+      ? { ...climateColumns(null), expectedSaturdayCount: 0, expectedFrom: "a number" as const }
+      : {};
     database
       .update(farm)
       .set({ ...invented, name, isInvented: false })

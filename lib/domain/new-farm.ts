@@ -14,6 +14,14 @@ const HANDS_AND_ROOM = {
   bucketPlaces: null,
 };
 
+/** What a farm has of everything for the winter, until it says so. */
+const NO_LIMITS = {
+  leafCubicMetresAtHand: null,
+  tarpSquareMetresAtHand: null,
+  hoursAtHand: null,
+  keepShareAtMost: null,
+};
+
 /**
  * The settings a new farm starts from, each to be overruled on the Farm screen. Frost dates, picking and lead days: common practice for
  * zone 7. Storage loss: 7.5 %, the middle of the published 5 to 10 % (American Dahlia Society, ADS-STORE). Leaf depth: 8 inches
@@ -77,13 +85,12 @@ export function newFarm(name: string): Farm {
       winterSurvivalShare: 0.75,
       replantDeadShare: 1,
       freeBedCentsPerSquareMetre: 0,
-      leafCubicMetresAtHand: null,
-      tarpSquareMetresAtHand: null,
-      hoursAtHand: null,
+      ...NO_LIMITS,
+      expectedFrom: "a number",
       expectedSaturdayCount: 0,
+      expectedWeightShare: 0.6,
       workHoursPerDay: 6,
       figuresEdition: WINTER_FIGURES_EDITION,
-      keepShareAtMost: null,
     },
   };
 }

@@ -7,9 +7,9 @@ import { COLOURS, UNITS } from "../words";
 import { DATE_ORDERS } from "../writing";
 import { CAPACITY } from "./capacity";
 import { climateSchema, OPEN_CLIMATE } from "./climate";
-import { cents, count, type Field, field, headingOf, number, open, recordSchema, share } from "./field";
+import { cents, count, type Field, field, headingOf, likelihood, number, open, recordSchema, share } from "./field";
 import { FINAL_COUNT_HABIT } from "./final-count";
-import { choice, day, decimal, linesOf, listOf, monthDay, ownColour, weekday, word, yesNo } from "./kinds";
+import { choice, day, linesOf, listOf, monthDay, ownColour, weekday, word, yesNo } from "./kinds";
 import { WINTER_COSTS, winterCostsSchema } from "./winter-costs";
 
 /** More names than anybody has for colours. */
@@ -175,19 +175,10 @@ export const frostDatesSchema = recordSchema(FROST).superRefine((frost, context)
 });
 export type FrostDates = z.infer<typeof frostDatesSchema>;
 
-const weight = (heading: string, label: string): Field<number> => ({
-  ...field(decimal, z.number("write a share from 0 to 1").gt(0, "more than 0").max(1, "at most 1"), {
-    heading,
-    label,
-    measure: "percent",
-  }),
-  limits: { above: 0, most: 1 },
-});
-
 export const STATUS_WEIGHTS = {
-  confirmed: weight("weight_confirmed", "Confirmed"),
-  held: weight("weight_held", "Held"),
-  enquiry: weight("weight_enquiry", "Enquiry"),
+  confirmed: likelihood({ heading: "weight_confirmed", label: "Confirmed" }),
+  held: likelihood({ heading: "weight_held", label: "Held" }),
+  enquiry: likelihood({ heading: "weight_enquiry", label: "Enquiry" }),
 };
 
 /**

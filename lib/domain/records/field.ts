@@ -95,6 +95,15 @@ export function share(about: About<number>): Field<number> {
   return { kind: decimal, schema, measure: "percent", limits: { least: 0, most: 1 }, ...about };
 }
 
+/** A share that is never nothing: a chance by which something is weighed. */
+export const likelihood = (about: About<number>): Field<number> => ({
+  kind: decimal,
+  schema: z.number("write a share from 0 to 1").gt(0, "more than 0").max(1, "at most 1"),
+  measure: "percent",
+  limits: { above: 0, most: 1 },
+  ...about,
+});
+
 /** Whole cents, shown as money. */
 export const cents = (about: About<number> & Limits): Field<number> =>
   count({ of: "cents", measure: "dollars", least: 0, most: 100_000_000, ...about });

@@ -1,4 +1,9 @@
-import { cents, count, number, open, recordSchema, share } from "./field";
+import { z } from "zod";
+import { cents, count, field, likelihood, number, open, recordSchema, share } from "./field";
+import { choice } from "./kinds";
+
+/** By what bookings still to come are expected [K12]. */
+export const EXPECTED_FROM = ["a number", "last season"] as const;
 
 const perHour = (label: string, unit: string) => number({ above: 0, unit, label });
 const atHand = (label: string, about: { measure?: "volume" | "area"; unit?: string }) =>
@@ -81,6 +86,15 @@ export const WINTER_COSTS = {
   leafCubicMetresAtHand: atHand("Leaves at hand", { measure: "volume" }),
   tarpSquareMetresAtHand: atHand("Tarp at hand", { measure: "area" }),
   hoursAtHand: atHand("Hours at hand", { unit: "hours" }),
+  expectedFrom: field(choice(EXPECTED_FROM), z.enum(EXPECTED_FROM), {
+    absent: "a number",
+    label: "Bookings still to come",
+    hint: "In November most of next season is not booked yet: Keep or dig reckons with what will be.",
+    meanings: {
+      "a number": "so many free Saturdays, as said below",
+      "last season": "what was booked last season and has no counterpart yet",
+    },
+  }),
   expectedSaturdayCount: count({
     of: "Saturdays",
     unit: "Saturdays",
@@ -88,7 +102,12 @@ export const WINTER_COSTS = {
     least: 0,
     most: 60,
     label: "Free Saturdays that will still be booked",
-    hint: "In November most of next season is not booked yet. Keep or dig then reckons with so many more, each like the booking nearest to it in the year, and as likely as an enquiry.",
+    hint: "Each asks for what the booking nearest to it in the year asks.",
+  }),
+  expectedWeightShare: likelihood({
+    absent: 0.3,
+    label: "Of a hundred such bookings, come",
+    hint: "How much a stem short for one weighs beside one of a confirmed booking. 60 % to start from, as a hold: our own guess.",
   }),
   workHoursPerDay: number({
     absent: 6,

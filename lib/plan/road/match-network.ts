@@ -1,6 +1,6 @@
 import type { Farm } from "#lib/domain/records/farm-settings";
-import { STATUSES } from "#lib/domain/words";
 import { ArcList } from "#lib/maths/arc-list";
+import { CLAIMS, claimOf } from "./claim";
 import { Fits } from "./fits";
 import { NO_PASSAGE, Passages } from "./match-passages";
 import { MatchRuns } from "./match-runs";
@@ -58,12 +58,12 @@ export function matchNetwork(
   const bestFit = bestFitOfOwn(varieties, needs, fits);
   needs.forEach((need, needIndex) => {
     const fitting = fits.of(need);
-    const status = STATUSES.indexOf(need.booking.status);
+    const claim = CLAIMS.indexOf(claimOf(need.booking));
     const firstPart = parts.firstPart[needIndex];
     const endPart = parts.firstPart[needIndex + 1];
     for (let index = 0; index < fitting.varieties.length; index++) {
       const variety = fitting.varieties[index];
-      const passage = passages.of(variety, need.eventDay, status);
+      const passage = passages.of(variety, need.eventDay, claim);
       if (passage === NO_PASSAGE) continue;
       const cents = fitting.cents[index] - bestFit[variety];
       for (let part = firstPart; part < endPart; part++) serving.push(passage, part, cents);

@@ -1,6 +1,6 @@
 import type { Farm } from "#lib/domain/records/farm-settings";
-import { STATUSES } from "#lib/domain/words";
 import { ArcList } from "#lib/maths/arc-list";
+import { CLAIMS } from "./claim";
 import { AGE_CENTS, ageCents } from "./fit";
 import { hasStretch, servingWindow } from "./hold-window";
 import type { Need } from "./needs";
@@ -16,14 +16,14 @@ const UNKNOWN = -2;
 
 /**
  * The (variety, event day) nodes of the match, made when first asked for, with the arcs from the supplies that keep until the day. A variety that can be
- * held at a stretch has one for each status of booking: what a stretch costs is weighed like the claim it serves.
+ * held at a stretch has one for each kind of claim: what a stretch costs is weighed like the claim it serves.
  */
 export class Passages {
   readonly arcs = new ArcList(1024);
   count = 0;
   /** Passage of a variety on a day, row after row and in each day after day of the season; see `UNKNOWN` and `NO_PASSAGE`. */
   readonly #known: Int32Array;
-  /** The first row of each variety; it has one, or as many as there are statuses. */
+  /** The first row of each variety; it has one, or as many as there are kinds of claims. */
   readonly #firstRow: Int32Array;
   readonly #firstDay: number;
   readonly #dayCount: number;
@@ -46,7 +46,7 @@ export class Passages {
     this.#dayCount = needs.length ? last - first + 1 : 0;
     this.#firstRow = new Int32Array(supplies.length + 1);
     supplies.forEach(({ hold }, index) => {
-      this.#firstRow[index + 1] = this.#firstRow[index] + (hasStretch(hold) ? STATUSES.length : 1);
+      this.#firstRow[index + 1] = this.#firstRow[index] + (hasStretch(hold) ? CLAIMS.length : 1);
     });
     this.#known = new Int32Array(this.#firstRow[supplies.length] * this.#dayCount).fill(UNKNOWN);
     this.#leadDays = farm.leadDays;
@@ -56,17 +56,17 @@ export class Passages {
   }
 
   /**
-   * The place among the passages of the one that brings a variety to needs of an event day and a status, or `NO_PASSAGE` when it has nothing in the hold window.
-   * @param status  its place among `STATUSES`
+   * The place among the passages of the one that brings a variety to needs of an event day and a claim, or `NO_PASSAGE` when it has nothing in the hold window.
+   * @param claim  its place among `CLAIMS`
    */
-  of(variety: number, eventDay: number, status: number): number {
+  of(variety: number, eventDay: number, claim: number): number {
     const isStretched = this.#firstRow[variety + 1] - this.#firstRow[variety] > 1;
-    const row = this.#firstRow[variety] + (isStretched ? status : 0);
+    const row = this.#firstRow[variety] + (isStretched ? claim : 0);
     const key = row * this.#dayCount + eventDay - this.#firstDay;
     const known = this.#known[key];
     if (known !== UNKNOWN) return known;
     const { crop } = this.#supplies[variety];
-    const wholeStretchCents = isStretched ? this.#stretchCents(crop, STATUSES[status]) : AGE_CENTS;
+    const wholeStretchCents = isStretched ? this.#stretchCents(crop, CLAIMS[claim]) : AGE_CENTS;
     this.#known[key] = this.#make(variety, eventDay, wholeStretchCents);
     return this.#known[key];
   }

@@ -1,10 +1,10 @@
 import type { Farm } from "#lib/domain/records/farm-settings";
-import { STATUSES } from "#lib/domain/words";
 import type { BuyInPrices } from "./buy-in";
+import { CLAIMS, claimOf, weightOf } from "./claim";
 import { AGE_CENTS, cropFitCents, WORST_FIT_CENTS } from "./fit";
 import { hasStretch, holdOf } from "./hold-window";
 import type { Need } from "./needs";
-import { stretchCentsFinder, weightOf } from "./stretch-cents";
+import { stretchCentsFinder } from "./stretch-cents";
 
 /** What a stem short is weighed by: what one is bought in at, and all crops that could serve in its place. */
 export type ShortPrices = Pick<BuyInPrices, "centsOf" | "middleCentsOf" | "allCrops">;
@@ -24,17 +24,17 @@ export function shortCentsFinder(farm: Farm, buyIn: ShortPrices): WorstCents {
   const stretched = buyIn.allCrops.filter((crop) => hasStretch(holdOf(crop, farm)));
   const stretchCents = stretchCentsFinder(farm, buyIn);
   // Few crops are held at a stretch, and kinds of needs are nearly as many as needs: looked at anew they cost less than remembered.
-  const centsByStatus = STATUSES.map((status) => stretched.map((crop) => stretchCents(crop, status)));
+  const centsByClaim = CLAIMS.map((claim) => stretched.map((crop) => stretchCents(crop, claim)));
   const oldestCents = (need: Need): number => {
     let most = AGE_CENTS;
-    const cents = centsByStatus[STATUSES.indexOf(need.booking.status)];
+    const cents = centsByClaim[CLAIMS.indexOf(claimOf(need.booking))];
     for (let index = 0; index < stretched.length; index++)
       if (cents[index] > most && cropFitCents(need, stretched[index]) !== null) most = cents[index];
     return most;
   };
   const worstFitCents = (need: Need) => WORST_FIT_CENTS + oldestCents(need);
   const shortCents = (need: Need, worstFit = worstFitCents(need)) => {
-    const priced = Math.round(buyIn.centsOf(need) * weightOf(farm, need.booking.status));
+    const priced = Math.round(buyIn.centsOf(need) * weightOf(farm, claimOf(need.booking)));
     return Math.max(priced, worstFit + 1);
   };
   return { worstFitCents, shortCents };

@@ -1,5 +1,6 @@
 import type { Snapshot } from "#lib/domain/snapshot";
 import { buyInFinder } from "./buy-in";
+import { claimOf } from "./claim";
 import { ageCents } from "./fit";
 import type { Match } from "./match";
 import { stretchCentsFinder } from "./stretch-cents";
@@ -23,7 +24,7 @@ export function stretchedByBooking(
     const before = found.get(booking.id) ?? { stems: 0, cents: 0 };
     // What is cut already for the booking costs nothing by its age [T2].
     const ofStem =
-      bookingId === undefined ? ageCents(heldDays, farm.leadDays, hold, stretchCents(crop, booking.status)) : 0;
+      bookingId === undefined ? ageCents(heldDays, farm.leadDays, hold, stretchCents(crop, claimOf(booking))) : 0;
     found.set(booking.id, { stems: before.stems + stems, cents: before.cents + stems * ofStem });
   }
   return found;

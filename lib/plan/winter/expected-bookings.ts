@@ -1,10 +1,12 @@
 import { addDays, type Day, dayInYear, daysBetween, isoWeekday, sameDayIn, yearOf } from "#lib/domain/day";
 import type { Booking } from "#lib/domain/records/booking";
 import type { Snapshot } from "#lib/domain/snapshot";
-import { withoutLapsed } from "#lib/plan/road/lapsed";
+import type { ExpectedBooking } from "#lib/plan/road/claim";
+import { asksForStems, withoutLapsed } from "#lib/plan/road/lapsed";
+import { notYetAgain } from "./not-yet-again";
 
 const SATURDAY = 6;
-const CLIENT = "A Saturday still to be booked";
+const CLIENT = "Still to be booked";
 
 /** Farms with what is expected of them, by season and day: asked for at every tick of a bed, and known again as the same farm. */
 const KNOWN = new WeakMap<Snapshot, Map<string, Snapshot>>();
@@ -20,36 +22,52 @@ export function withExpectedBookings(snapshot: Snapshot, seasonYear: number, tod
   const found = known.get(key);
   if (found) return found;
   const stands = withoutLapsed(snapshot, today);
-  const expected = expectedBookings(stands, seasonYear);
+  const expected = expectedBookings(snapshot, seasonYear, today);
   const farm = expected.length === 0 ? stands : { ...stands, bookings: [...stands.bookings, ...expected] };
   known.set(key, farm);
   return farm;
 }
 
 /**
- * So many free Saturdays of the season as the farm expects to be booked, from the median last frost of spring to the median first of autumn, spread evenly; each asks
- * for what the booking nearest to it in the year asks, of this season or the one before, and counts as an enquiry. Fewer where there are fewer;
- * none where there is no booking to go by.
+ * The bookings of a season that the farm expects from a day on [K12], by day: so many free Saturdays, or what last season had and this one has not yet. None
+ * where there is no booking to go by.
  */
-export function expectedBookings({ bookings, farm }: Snapshot, seasonYear: number): Booking[] {
-  const taken = bookings.filter(({ status }) => status !== "cancelled");
-  const patterns = taken.filter(({ eventOn }) => [seasonYear, seasonYear - 1].includes(yearOf(eventOn)));
-  const free = freeSaturdays(farm.frost, seasonYear, new Set(taken.map(({ eventOn }) => eventOn)));
-  const count = patterns.length === 0 ? 0 : Math.min(farm.winter.expectedSaturdayCount, free.length);
+export function expectedBookings(snapshot: Snapshot, seasonYear: number, today: Day): ExpectedBooking[] {
+  const { bookings, farm } = snapshot;
+  const asking = bookings.filter((booking) => asksForStems(booking, today));
+  const expected =
+    farm.winter.expectedFrom === "last season"
+      ? notYetAgain(bookings, asking, seasonYear)
+      : onFreeSaturdays(snapshot, asking, seasonYear, today);
   const lastId = bookings.reduce((most, { id }) => Math.max(most, id), 0);
-  return Array.from({ length: count }, (_, index) => {
-    const eventOn = free[Math.floor(((index + 0.5) * free.length) / count)];
-    const pattern = nearest(patterns, eventOn);
-    return {
-      ...pattern,
+  return expected
+    .filter(({ eventOn }) => eventOn >= today)
+    .map(({ like, eventOn }, index) => ({
+      ...like,
       id: lastId + 1 + index,
+      likeBookingId: like.id,
       client: CLIENT,
       eventOn,
       status: "enquiry",
       lapsesAfter: null,
       note: "",
       promises: [],
-    };
+      takenOn: today,
+    }));
+}
+
+/**
+ * So many free Saturdays as the farm says, from the median last frost of spring to the median first of autumn, spread evenly; each asks for what the booking
+ * nearest to it in the year asks, of this season or the one before. Fewer where there are fewer.
+ */
+function onFreeSaturdays({ farm }: Snapshot, asking: readonly Booking[], seasonYear: number, today: Day) {
+  const patterns = asking.filter(({ eventOn }) => [seasonYear, seasonYear - 1].includes(yearOf(eventOn)));
+  const free = freeSaturdays(farm.frost, seasonYear, new Set(asking.map(({ eventOn }) => eventOn)));
+  const ahead = free.filter((day) => day >= today);
+  const count = patterns.length === 0 ? 0 : Math.min(farm.winter.expectedSaturdayCount, ahead.length);
+  return Array.from({ length: count }, (_, index) => {
+    const eventOn = ahead[Math.floor(((index + 0.5) * ahead.length) / count)];
+    return { like: nearest(patterns, eventOn), eventOn };
   });
 }
 
