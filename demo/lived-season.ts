@@ -11,6 +11,7 @@ import { type Forecast, forecast, frostDayOf, ORDINARY_YEAR } from "#lib/plan/ro
 import { grown } from "#lib/plan/road/grown";
 import type { PickLine } from "#lib/plan/road/pick-list";
 import { type Plan, plan } from "#lib/plan/road/plan";
+import { goodShareOn } from "#lib/plan/road/saleable-share";
 
 /**
  * How an invented season came, days late and share of the stems that all plantings have in common beside the part of each of its own, and on which
@@ -84,9 +85,10 @@ function cutsOf(
   isWritten: (day: number) => boolean,
 ): CutDraft[] {
   const standing = new Map<string, number>();
-  for (const { planting, cutDays, cutStems } of bloom.plantings)
-    cutDays.forEach((day, index) => {
-      const stems = (cutStems[index] / Math.max(0.1, 1 - planting.gradeOutShare)) * (yieldOf.get(planting.id) ?? 1);
+  for (const row of bloom.plantings)
+    row.cutDays.forEach((day, index) => {
+      const { planting } = row;
+      const stems = (row.cutStems[index] / Math.max(0.1, goodShareOn(row, day))) * (yieldOf.get(planting.id) ?? 1);
       const key = placeOn(planting, day);
       standing.set(key, (standing.get(key) ?? 0) + Math.round(stems));
     });

@@ -129,6 +129,7 @@ export const curve = (given: Partial<BloomCurve> = {}): BloomCurve => ({
   ...{ laterDays: 0, learned: [] },
   shareByAge: [],
   lateLossShare: null,
+  saleableBySeason: [],
   heatOrigin: FROM_MEMORY,
   ...given,
 });

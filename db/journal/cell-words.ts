@@ -25,7 +25,7 @@ import type { Field, Fields } from "#lib/domain/records/field";
 import { FINAL_COUNT } from "#lib/domain/records/final-count";
 import { type Manner, valueInWords } from "#lib/domain/records/form";
 import { PIECE } from "#lib/domain/records/piece";
-import { PLANTING } from "#lib/domain/records/planting";
+import { GRADE_OUT_TOLD, PLANTING } from "#lib/domain/records/planting";
 import { PROMISED_STEMS } from "#lib/domain/records/promised-stems";
 import { PURCHASE } from "#lib/domain/records/purchase";
 import { OR_NEUTRAL, RECIPE, RECIPE_LINE } from "#lib/domain/records/recipe";
@@ -56,7 +56,7 @@ const FIELDS = new Map([
   ["recipe", columns(recipe, RECIPE)],
   ["recipe_line", columns(recipeLine, { ...RECIPE_LINE, orNeutral: OR_NEUTRAL })],
   ["bed", columns(bed, BED)],
-  ["planting", columns(planting, PLANTING)],
+  ["planting", columns(planting, { ...PLANTING, gradeOutTold: GRADE_OUT_TOLD })],
   ["booking", columns(booking, { ...BOOKING, ...FINAL_COUNT })],
   ["booking_piece", columns(bookingPiece, PIECE)],
   ["booking_stem_line", columns(bookingStemLine, STEM_LINE)],

@@ -16,7 +16,7 @@ import { crop, variety } from "#db/schema/crops";
 import { bloomCurve } from "#db/schema/curves";
 import { cut } from "#db/schema/cuts";
 import { farm } from "#db/schema/farm";
-import { cropOfRow, curveOfRow, farmOfRow, recipeLineOfRow } from "#db/schema/nested";
+import { cropOfRow, curveOfRow, farmOfRow, plantingOfRow, recipeLineOfRow } from "#db/schema/nested";
 import { standingOrder } from "#db/schema/orders";
 import { purchase } from "#db/schema/purchases";
 import { review } from "#db/schema/reviews";
@@ -73,7 +73,12 @@ function readSnapshot(database: FarmDatabase, memory: RowMemory): Parsed<Snapsho
     ),
     recipes: readRecipes(database, rows),
     beds: rows.all("beds", bedSchema, database.select().from(bed).orderBy(asc(bed.id)).all()),
-    plantings: rows.all("plantings", plantingSchema, database.select().from(planting).orderBy(asc(planting.id)).all()),
+    plantings: rows.all(
+      "plantings",
+      plantingSchema,
+      database.select().from(planting).orderBy(asc(planting.id)).all(),
+      plantingOfRow,
+    ),
     bookings: readBookings(database, rows),
     coolerStock: rows.all(
       "coolerStock",

@@ -66,6 +66,7 @@ export const planting = sqliteTable(
     sown: yesNo("sown").notNull().default(false),
     daysLate: integer("days_late"),
     yieldFactor: real("yield_factor"),
+    gradeOutTold: yesNo("grade_out_told").notNull().default(true),
   },
   (table) => [
     index("planting_bed").on(table.bedId),
@@ -82,6 +83,7 @@ export const planting = sqliteTable(
       isList("flags"),
       isWholeFrom("age_seasons", 1),
       isYesNo("sown"),
+      isYesNo("grade_out_told"),
       holds("days_late", "days_late BETWEEN -120 AND 120 AND days_late = CAST(days_late AS INTEGER)"),
       isFromZero("yield_factor"),
     ),

@@ -2,8 +2,10 @@ import { climateColumns, climateOfColumns } from "#lib/domain/records/climate";
 import type { Crop } from "#lib/domain/records/crop";
 import { anchorColumns, type BloomCurve } from "#lib/domain/records/curve";
 import type { Farm } from "#lib/domain/records/farm-settings";
+import type { PlantingDraft } from "#lib/domain/records/planting";
 import type { RecipeLine } from "#lib/domain/records/recipe";
 import type { Mark, Sourced } from "#lib/domain/sourced";
+import type { planting } from "./beds";
 import type { recipeLine } from "./bookings";
 import type { crop } from "./crops";
 import type { bloomCurve } from "./curves";
@@ -60,6 +62,18 @@ export const cropOfRow = (row: typeof crop.$inferSelect) => ({
   bunchStems: sourcedOf("bunchStems", row),
   bucketStems: sourcedOf("bucketStems", row),
   buyInCents: sourcedOf("buyInCents", row),
+});
+
+/** Where the grower has not told the share graded out, its column holds none and the one beside it says so. */
+export const plantingRow = (draft: PlantingDraft) => ({
+  ...draft,
+  gradeOutShare: draft.gradeOutShare ?? 0,
+  gradeOutTold: draft.gradeOutShare !== null,
+});
+
+export const plantingOfRow = ({ gradeOutTold, ...row }: typeof planting.$inferSelect) => ({
+  ...row,
+  gradeOutShare: gradeOutTold ? row.gradeOutShare : null,
 });
 
 export const curveRow = ({ anchor, timingOrigin, yieldOrigin, heatOrigin, ...curve }: Omit<BloomCurve, "id">) => ({

@@ -2,6 +2,7 @@ import { and, eq, ne } from "drizzle-orm";
 import type { FarmDatabase } from "#db/client";
 import { bed, coolerStock, planting } from "#db/schema/beds";
 import { bloomCurve } from "#db/schema/curves";
+import { plantingRow } from "#db/schema/nested";
 import type { Bed } from "#lib/domain/records/bed";
 import type { CoolerStock } from "#lib/domain/records/cooler-lot";
 import type { PlantingDraft } from "#lib/domain/records/planting";
@@ -21,7 +22,7 @@ export function replaceBed(database: FarmDatabase, id: number, draft: Omit<Bed, 
 const bedTwice = (name: string): string => `a bed called ${name} is there already: choose another name`;
 
 export const insertPlanting = (database: FarmDatabase, draft: PlantingDraft): number =>
-  addRow(database, planting, draft);
+  addRow(database, planting, plantingRow(draft));
 
 /** A planting that becomes one of another variety leaves its own bloom curves behind. */
 export function replacePlanting(database: FarmDatabase, id: number, draft: PlantingDraft): void {
@@ -29,7 +30,7 @@ export function replacePlanting(database: FarmDatabase, id: number, draft: Plant
     .delete(bloomCurve)
     .where(and(eq(bloomCurve.plantingId, id), ne(bloomCurve.varietyId, draft.varietyId)))
     .run();
-  changeRow(database, planting, id, draft);
+  changeRow(database, planting, id, plantingRow(draft));
 }
 
 export const insertCoolerStock = (database: FarmDatabase, draft: Omit<CoolerStock, "id">): number =>

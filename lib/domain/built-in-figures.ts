@@ -84,14 +84,24 @@ const isOwnTiming = ({ timingOrigin, heatBaseC, heatOrigin }: BloomCurve): boole
   timingOrigin.mark === OWN.mark || (heatBaseC !== null && heatOrigin.mark === OWN.mark);
 
 /** The numbers that a yield is made of. */
-const yieldOf = ({ stemsPerPlantByWeek, yieldSpread, shareByAge, lateLossShare }: YieldNumbers) => ({
+const yieldOf = ({
   stemsPerPlantByWeek,
   yieldSpread,
   shareByAge,
   lateLossShare,
+  saleableBySeason,
+}: YieldNumbers): YieldNumbers => ({
+  stemsPerPlantByWeek,
+  yieldSpread,
+  shareByAge,
+  lateLossShare,
+  saleableBySeason,
 });
 
-type YieldNumbers = Pick<CatalogueCurve, "stemsPerPlantByWeek" | "yieldSpread" | "shareByAge" | "lateLossShare">;
+type YieldNumbers = Pick<
+  CatalogueCurve,
+  "stemsPerPlantByWeek" | "yieldSpread" | "shareByAge" | "lateLossShare" | "saleableBySeason"
+>;
 
 /** All other numbers of a curve: when it blooms. What a later version adds to a curve is among them by itself. */
 function timingOf(curve: CatalogueCurve & Partial<BloomCurve>): object {

@@ -50,6 +50,9 @@ export function toDay(dayNumber: number): Day {
   return `${pad(date.getUTCFullYear(), 4)}-${pad(date.getUTCMonth() + 1, 2)}-${pad(date.getUTCDate(), 2)}` as Day;
 }
 
+/** The month of a day told as a number of days, 1 to 12. */
+export const monthOfDayNumber = (dayNumber: number): number => new Date(dayNumber * MS_PER_DAY).getUTCMonth() + 1;
+
 /** The day `dayCount` days after `day` (before it, when negative). */
 export const addDays = (day: Day, dayCount: number): Day => toDay(toDayNumber(day) + dayCount);
 

@@ -180,6 +180,21 @@ test("a planting that can hardly be is met with a word at its field, and saved o
   expect(told(meant)).toEqual(["saved"]);
 });
 
+test("a planting saved without a share graded out leaves it to the curve, and one with 0 % says that none is", async () => {
+  const fields = {
+    ...{ plantingId: "", bedId: "1", varietyId: "1", seasonYear: "2027", treatment: "field", plantedOn: "2027-05-21" },
+    ...{ plantCount: "40", aliveShare: "95" },
+  };
+  const shareOf = async (gradeOutShare: string) => {
+    expect(told(await savePlanting(FRESH, formOf({ ...fields, gradeOutShare })))).toEqual(["saved"]);
+    return kept(farmDatabase()).plantings.at(-1)?.gradeOutShare;
+  };
+  expect([await shareOf(""), await shareOf("0"), await shareOf("12")]).toEqual([null, 0, 0.12]);
+  expect((await savePlanting(FRESH, formOf({ ...fields, gradeOutShare: "112" }))).problems).toEqual([
+    { place: "gradeOutShare", message: expect.stringMatching(/100/) },
+  ]);
+});
+
 test("an action that a script calls with no form at all answers as for an empty one", async () => {
   const empty = told(await saveBed(FRESH, new FormData()));
   for (const odd of [null, undefined, "x", 1, [], {}])

@@ -91,3 +91,17 @@ test("heat that ends a bloom has its degrees, and is refused without them", () =
   const wrong = read({ ends: "heat" });
   expect(wrong.ok ? [] : wrong.problems.map(({ place }) => place)).toEqual(["endHighC"]);
 });
+
+test("what is fit to sell is four shares or none, and makes the yield her own", () => {
+  expect(read({ saleableBySeason: "0,9 / 0,8 / 0,85 / 1" })).toMatchObject({
+    parsed: { saleableBySeason: [0.9, 0.8, 0.85, 1], yieldOrigin: OWN, timingOrigin: before.timingOrigin },
+  });
+  const wrong = (text: string) => {
+    const given = read({ saleableBySeason: text });
+    return given.ok ? [] : given.problems.map(({ place, message }) => [place, message]);
+  };
+  expect(wrong("0,9 / 0,8")).toEqual([
+    ["saleableBySeason", "write four shares, of spring, summer, autumn and winter, or none"],
+  ]);
+  expect(wrong("90 / 0,8 / 0,8 / 1").map(([place]) => place)).toEqual(["saleableBySeason"]);
+});

@@ -69,6 +69,7 @@ export const curveDraft = fc.record({
   sowingDays: fc.option(fc.integer({ min: 0, max: 200 })),
   lateLossShare: fc.option(number(0, 1)),
   shareByAge: fc.array(number(0, 2), { maxLength: 4 }),
+  saleableBySeason: fc.array(number(0, 1), { minLength: 4, maxLength: 4 }),
   ends: fc.constant("heat" as const),
   endHighC: number(10, 50),
   heatBaseC: fc.constant(4.4),
@@ -117,7 +118,7 @@ export const plantingDraft = fc.record({
   plantCount: fc.integer({ min: 0, max: 1_000_000 }),
   ...anyAge,
   aliveShare: share,
-  gradeOutShare: share,
+  gradeOutShare: fc.option(share),
   winterSurvivalShare: fc.option(share),
   flags: fc.array(fc.constantFrom(...PLANTING_FLAGS), { maxLength: 3 }),
 });

@@ -189,6 +189,7 @@ test("a file of before the climate, the clocks and how the farm writes opens wit
           ...BY_WEEKS,
           shareByAge: [],
           lateLossShare: null,
+          saleableBySeason: [],
           laterDays: 0,
           learned: [],
           sowingDays: null,

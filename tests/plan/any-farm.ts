@@ -89,10 +89,15 @@ const crops = fc
   ]);
 
 const weekStems = fc.array(fc.constantFrom(0, 0.3, 1, 1.7), { minLength: 1, ...upTo(4) });
+/** Shares by season of which one half-year, at least, differs from the other; or none. */
+const saleable = fc.constantFrom<number[]>([], [0.8, 0.45, 0.9, 1], [1, 0.3, 0, 0.5]);
 const curves = fc
-  .tuple(someDay(1, 16), fc.integer({ min: 20, max: 40 }), weekStems, weekStems, weekStems)
-  .map(([first, days, a, b, c]) => [
-    curve({ id: 1, cropId: 1, anchor: { kind: "day-of-year", firstCut: monthDayOf(first) }, stemsPerPlantByWeek: a }),
+  .tuple(someDay(1, 16), fc.integer({ min: 20, max: 40 }), weekStems, weekStems, weekStems, saleable)
+  .map(([first, days, a, b, c, saleableBySeason]) => [
+    curve({
+      ...{ id: 1, cropId: 1, anchor: { kind: "day-of-year", firstCut: monthDayOf(first) } },
+      ...{ stemsPerPlantByWeek: a, saleableBySeason },
+    }),
     curve({ id: 2, cropId: 2, anchor: { kind: "days-after-planting", days }, stemsPerPlantByWeek: b }),
     curve({ id: 3, cropId: 3, anchor: { kind: "day-of-year", firstCut: monthDayOf(first) }, stemsPerPlantByWeek: c }),
     curve({ id: 4, cropId: 1, varietyId: 2, anchor: { kind: "days-after-planting", days }, stemsPerPlantByWeek: c }),
@@ -116,7 +121,7 @@ const plantings = fc
       varietyId: fc.integer({ min: 1, max: 5 }),
       plantCount: fc.integer({ min: 0, max: 40 }),
       aliveShare: fc.constantFrom(1, 0.95, 0.6),
-      gradeOutShare: fc.constantFrom(0, 0, 0.1, 0.1, 1),
+      gradeOutShare: fc.constantFrom(0, 0.1, 0.1, 1, null, null),
       seasonYear: fc.constantFrom(SEASON_YEAR, SEASON_YEAR, SEASON_YEAR, SEASON_YEAR - 1),
       treatment: fc.constantFrom("field" as const, "field" as const, "field" as const, "tunnel" as const),
     }),

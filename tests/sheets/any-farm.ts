@@ -121,7 +121,7 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
           plantCount: fc.nat(1_000_000),
           ...anyAge,
           aliveShare: share,
-          gradeOutShare: share,
+          gradeOutShare: fc.option(share),
           winterSurvivalShare: fc.option(share),
           flags: fc.array(fc.constantFrom(...PLANTING_FLAGS), { maxLength: 2 }),
         });

@@ -33,6 +33,9 @@ export const anyAnchor: fc.Arbitrary<Anchor> = fc.oneof(
   fc.record({ kind: fc.constant("days-after-planting" as const), days: fc.nat(1000) }),
 );
 
+/** Shares fit to sell of four seasons, or none. */
+const anySaleable = fc.oneof(fc.constant<number[]>([]), fc.array(degrees(0, 1), { minLength: 4, maxLength: 4 }));
+
 /** A curve's clock, what ends it, and what its stems depend on. */
 export const anyCourse = fc
   .tuple(
@@ -43,8 +46,9 @@ export const anyCourse = fc
     fc.option(degrees(0, 1)),
     fc.integer({ min: -365, max: 365 }),
     anyLearned,
+    anySaleable,
   )
-  .map(([heat, end, shareByAge, sowingDays, lateLossShare, laterDays, learned]) => ({
+  .map(([heat, end, shareByAge, sowingDays, lateLossShare, laterDays, learned, saleableBySeason]) => ({
     ...heat,
     ...end,
     shareByAge,
@@ -52,6 +56,7 @@ export const anyCourse = fc
     lateLossShare,
     laterDays,
     learned,
+    saleableBySeason,
   }));
 
 /** How a planting began, how old it is, and what is said of it for its season alone. */

@@ -30,7 +30,7 @@ test("columns left out take the defaults that the sheet's text says", () => {
         plantedOn: "2027-05-20",
         plantCount: 70,
         aliveShare: 1,
-        gradeOutShare: 0,
+        gradeOutShare: null,
         winterSurvivalShare: null,
         flags: [],
         ageSeasons: null,

@@ -70,6 +70,7 @@ export function CurveForm({ crop, variety, plantingId, treatment, curve, manner 
           <RecordField {...fields.yieldSpread} />
           <RecordField {...fields.shareByAge} />
           <RecordField {...fields.lateLossShare} />
+          <RecordField {...fields.saleableBySeason} />
           <RecordField {...fields.ends} />
           <RecordField {...fields.endHighC} />
           <CurveWeeks key={weeks.join("/")} weeks={weeks} mark={manner.decimalMark} />

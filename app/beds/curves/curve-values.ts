@@ -21,9 +21,13 @@ const NONE_BEFORE = { timingOrigin: OWN, yieldOrigin: OWN, heatOrigin: OWN, note
  * figures goes with the last of them.
  */
 export function readCurve(values: FormValues, manner: Manner, before: BloomCurve | undefined): Parsed<CurveDraft> {
-  const { firstCutSpreadDays, yieldSpread, shareByAge, lateLossShare } = CURVE;
+  const { firstCutSpreadDays, yieldSpread, shareByAge, lateLossShare, saleableBySeason } = CURVE;
   const { heatBaseC, heatCeilingC, heatLimitC, heatFrom, heatPlace, ends, endHighC, sowingDays, laterDays } = CURVE;
-  const spreads = values.record({ firstCutSpreadDays, yieldSpread, shareByAge, lateLossShare }, manner, { before });
+  const spreads = values.record(
+    { firstCutSpreadDays, yieldSpread, shareByAge, lateLossShare, saleableBySeason },
+    manner,
+    { before },
+  );
   const course = values.record(
     { heatBaseC, heatCeilingC, heatLimitC, heatFrom, heatPlace, ends, endHighC, sowingDays, laterDays },
     manner,
@@ -81,7 +85,13 @@ function marked(curve: CurveDraft, before: BloomCurve): CurveDraft {
   ])
     ? before.timingOrigin
     : OWN;
-  const yieldOrigin = isSame((c) => [c.stemsPerPlantByWeek, c.yieldSpread, c.shareByAge, c.lateLossShare])
+  const yieldOrigin = isSame((c) => [
+    c.stemsPerPlantByWeek,
+    c.yieldSpread,
+    c.shareByAge,
+    c.lateLossShare,
+    c.saleableBySeason,
+  ])
     ? before.yieldOrigin
     : OWN;
   const heatOrigin = isSame((c) => [c.heatBaseC, c.heatCeilingC, c.heatLimitC]) ? before.heatOrigin : OWN;

@@ -9,7 +9,7 @@ import { shareOfLate } from "#lib/plan/road/saleable-share";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { ownSeasonInWords } from "#lib/plan/words/own-season-words";
 import { shownInWords } from "#lib/plan/words/shown-words";
-import { lateInWords, whyInWords } from "#lib/plan/words/why-words";
+import { gradedInWords, lateInWords, whyInWords } from "#lib/plan/words/why-words";
 import { today } from "../../clock";
 import { IfMay } from "../../people/if-may";
 import { ColourWord } from "../../ui/colour-words";
@@ -107,7 +107,7 @@ function Why({ row, plan: { snapshot } }: { row: PlantingForecast; plan: Plan })
   return (
     <>
       <p>
-        {whyInWords(row, reached, farm.units)} {late}
+        {whyInWords(row, reached, farm.units)} {late} {gradedInWords(row)}
         {said && ` By your own word it is ${said}, this season only.`}
         {shown && ` The season has shown it ${shown}, and the plan reckons with that.`}
       </p>

@@ -10,8 +10,8 @@ import { savePlanting } from "./planting-actions";
 import { PlantingChoice } from "./planting-choice.client";
 import type { PlantingChoices } from "./planting-choices";
 
-/** What a new planting starts from: our own guesses, for the grower to overrule. */
-const GUESSES = { aliveShare: 0.95, gradeOutShare: 0.1 };
+/** What a new planting starts from: our own guess, for the grower to overrule. */
+const GUESSES = { aliveShare: 0.95 };
 
 type Props = { row?: PlantingForecast; bedId: number; seasonYear: number; farm: Farm; choices: PlantingChoices };
 
@@ -47,8 +47,8 @@ export function PlantingForm({ row, bedId, seasonYear, farm, choices }: Props) {
       <MeantField />
       {!planting && (
         <p className="hint">
-          95 % alive and 10 % graded out are starting points from memory, not figures of your farm: overrule them with
-          what you see.
+          95 % alive is a starting point from memory, not a figure of your farm: overrule it with what you see. What is
+          graded out is taken from the bloom curve until you write it.
         </p>
       )}
     </Form>

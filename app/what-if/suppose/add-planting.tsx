@@ -42,8 +42,7 @@ export function AddPlanting({ whatIf, farm }: { whatIf: WhatIf; farm: Snapshot }
           name="planting.gradeOutShare"
           label="Graded out"
           unit="%"
-          value="10"
-          hint="From memory, not a figure of your farm."
+          hint="Left empty, as the bloom curve says, season by season."
         />
       </AddForm>
       {plantings.length > 0 && (

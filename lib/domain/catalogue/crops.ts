@@ -7,6 +7,7 @@ import { DAHLIAS } from "./dahlias";
 import { FILLER_CROPS } from "./filler-crops";
 import { FOLIAGE_CROPS } from "./foliage-crops";
 import { LINE_CROPS } from "./line-crops";
+import { withSaleable } from "./saleable";
 import { SPRING_CROPS } from "./spring-crops";
 import { withTraits } from "./stem-traits";
 import { withStore } from "./stores";
@@ -37,4 +38,5 @@ export const CATALOGUE: readonly CatalogueCrop[] = [
   .map(withClocks)
   .map(withEnds)
   .map(withAges)
+  .map(withSaleable)
   .sort((a, b) => (a.name < b.name ? -1 : 1));

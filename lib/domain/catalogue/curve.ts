@@ -46,5 +46,6 @@ export const curve = (
   learned: [],
   shareByAge: [],
   lateLossShare: null,
+  saleableBySeason: [],
   heatOrigin: FROM_MEMORY,
 });

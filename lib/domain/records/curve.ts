@@ -48,6 +48,9 @@ const treatment = field(choice(TREATMENTS, OTHER_TREATMENTS), z.enum(TREATMENTS)
 /** A first cut may be moved by so many days: a year. */
 export const MOST_LATER_DAYS = 365;
 
+/** The seasons of a year in the order in which a curve tells what is fit to sell. */
+export const YEAR_SEASONS = ["spring", "summer", "autumn", "winter"] as const;
+
 const curve = {
   stemsPerPlantByWeek: field(
     listOf(decimal),
@@ -98,6 +101,20 @@ const curve = {
       hint: "Of a planting later than the day that its warmth is known for. Left empty: as many stems whenever planted.",
     }),
   ),
+  saleableBySeason: field(
+    listOf(decimal),
+    z
+      .array(z.number().min(0, "a share cannot be negative").max(1, "at most 1, which is all of them"))
+      .refine(
+        ({ length }) => length === 0 || length === YEAR_SEASONS.length,
+        "write four shares, of spring, summer, autumn and winter, or none",
+      ),
+    {
+      absent: [],
+      label: "Fit to sell, by season",
+      hint: "Shares of the stems cut in spring (from March), summer, autumn and winter, as 0.9 / 0.8 / 0.85 / 0.9. Left empty: all of them. What a planting says is graded out takes their place.",
+    },
+  ),
   firstCutSpreadDays: number({
     of: "days",
     unit: "days",
@@ -143,7 +160,7 @@ export const CURVE_SHEET = {
 
 /**
  * How a crop blooms under a treatment (or one variety of it, which overrules, or one planting of the variety, which overrules both): the first
- * cut, then saleable-or-not stems per plant for each week from it. Ends as `ends` says, and on the frost day if the crop is tender. Spreads are for low / likely / high:
+ * cut, then all stems per plant for each week from it, of which the shares by season are fit to sell [F17]. Ends as `ends` says, and on the frost day if the crop is tender. Spreads are for low / likely / high:
  * `firstCutSpreadDays` is a standard deviation, `yieldSpread` a coefficient of variation (0.25 = a quarter).
  */
 const bloomCurve = recordSchema({

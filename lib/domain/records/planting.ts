@@ -77,7 +77,12 @@ const planting = {
     }),
   ),
   aliveShare: share({ absent: 1, label: "Alive at first cut" }),
-  gradeOutShare: share({ absent: 0, label: "Graded out", hint: "Cut stems that are not fit to use." }),
+  gradeOutShare: open(
+    share({
+      label: "Graded out",
+      hint: "Cut stems that are not fit to use. Left empty: as the bloom curve says, season by season.",
+    }),
+  ),
   winterSurvivalShare: open(share({ label: "Survival in the ground" })),
   ...SEASON_ALONE,
   flags: field(listOf(choice(PLANTING_FLAGS)), z.array(z.enum(PLANTING_FLAGS)), {
@@ -86,12 +91,15 @@ const planting = {
   }),
 };
 
+/** Whether the grower has told the share graded out: beside a planting's row, which holds 0 where she has not. */
+export const GRADE_OUT_TOLD = field(yesNo, z.boolean(), { absent: true, label: "Graded out by your own share" });
+
 /** A planting as its form writes it. */
 export const PLANTING = { bedId: rowId("Bed"), varietyId: rowId("Variety"), ...planting };
 
 /**
  * A planting a row. Absent or empty: `colour` is that of the variety (on the farm, in the varieties sheet or in a row above),
- * `alive_share` 1, `grade_out_share` 0, `winter_survival_share` the farm's, nothing said of the season, and no flags.
+ * `alive_share` 1, `grade_out_share` as the bloom curve says, `winter_survival_share` the farm's, nothing said of the season, and no flags.
  */
 export const PLANTING_SHEET = { bed: nameOf("Bed"), ...VARIETY_NAMES, ...planting };
 
@@ -100,7 +108,7 @@ export type PlantingDraft = RecordOf<typeof PLANTING>;
 
 /**
  * A variety in a bed for one season. `plantCount` are plants set out or left in; `aliveShare` the share expected to stand at the first
- * cut; `gradeOutShare` the share of cut stems that are not saleable (apart from a booking's spare: the two multiply).
+ * cut; `gradeOutShare` the share of cut stems that are not saleable (apart from a booking's spare: the two multiply), null where the curve tells it [F17].
  * `sown`: `plantedOn` is the day it was sown in place, and not that of setting out plants, bulbs or tubers.
  * `ageSeasons` is the season of the plants' life, 1 the first, null where nobody has told it: they are then taken as grown.
  * `winterSurvivalShare` is the grower's own expectation for a bed kept in the ground; null takes the farm's.

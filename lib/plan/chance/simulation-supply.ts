@@ -6,6 +6,7 @@ import { weeksOfBloom } from "#lib/plan/road/bloom-end";
 import { type Grown, wholeStems } from "#lib/plan/road/grown";
 import { holdOf } from "#lib/plan/road/hold-window";
 import { pickingDays } from "#lib/plan/road/picking-days";
+import { saleableWeeks } from "#lib/plan/road/saleable-share";
 import { supplyOf, type VarietySupply } from "#lib/plan/road/supply";
 import { usableOf } from "#lib/plan/road/usable";
 import { firstDayOf } from "#lib/plan/road/usual-year";
@@ -64,7 +65,8 @@ export class SimulationSupply {
       if (!table) continue;
       const { row, curve, opensFrom, mostShiftDays, yearEnd, cutOn, node } = table;
       const { plants, shiftDays } = plantings[index];
-      const weeks = weeksOfBloom(curve, row.crop, { opensFrom: opensFrom + shiftDays, frostDay, yearEnd });
+      const bounds = { opensFrom: opensFrom + shiftDays, frostDay, yearEnd };
+      const weeks = saleableWeeks(row, weeksOfBloom(curve, row.crop, bounds), bounds.opensFrom);
       const perPlant = weeks.reduce((sum, stems) => sum + stems, 0);
       const weekStems = apportion(wholeStems(plants * row.saleableShare * perPlant), weeks);
       const openPlaces = row.heatEnd === null ? cutOn.length : row.heatEnd - opensFrom + mostShiftDays;

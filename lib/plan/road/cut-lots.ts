@@ -2,6 +2,7 @@ import { toDayNumber, yearOf } from "#lib/domain/day";
 import type { Cut } from "#lib/domain/records/cut";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { PlantingForecast } from "./forecast";
+import { goodShareOn } from "./saleable-share";
 import type { Stand } from "./supply";
 
 /**
@@ -37,7 +38,7 @@ export function cutLots(
     if (!seasons.includes(season ?? year)) return [];
     const forecasts = (forecastsAt.get(placeKey(cut)) ?? []).filter(({ planting }) => planting.seasonYear === season);
     const from = forecasts.find(({ cutDays }) => cutDays.includes(day)) ?? forecasts[0];
-    const goodStems = cut.goodStems ?? usableOfCut(cut.stemsCut, from);
+    const goodStems = cut.goodStems ?? usableOfCut(cut.stemsCut, from, day);
     const stand: Stand = from
       ? { kind: "planting", planting: from, isRecorded: true }
       : { kind: "cooler", stock: { id: 0, varietyId: cut.varietyId, cutOn: cut.cutOn, stemCount: goodStems } };
@@ -73,9 +74,9 @@ export const placeKey = ({ bedId, varietyId }: { readonly bedId: number; readonl
  * What is left of so many stems after grading and the crop's spare: rounded down, but not for a last digit of floating point. Of a list's stems to cut it is
  * the list's stems [P1].
  */
-function usableOfCut(stemsCut: number, from: PlantingForecast | undefined): number {
+function usableOfCut(stemsCut: number, from: PlantingForecast | undefined, day: number): number {
   if (!from) return stemsCut;
-  const { planting, crop } = from;
-  const saleableShare = planting.gradeOutShare >= 1 ? 1 : 1 - planting.gradeOutShare;
-  return Math.floor((stemsCut * saleableShare) / (1 + crop.cutSpareShare.count) + 1e-9);
+  // Where none is fit there is nothing to ask for: what was cut all the same is taken as it is.
+  const goodShare = goodShareOn(from, day) || 1;
+  return Math.floor((stemsCut * goodShare) / (1 + from.crop.cutSpareShare.count) + 1e-9);
 }

@@ -6,6 +6,7 @@ import { weeksOfBloom } from "./bloom-end";
 import { alivePlants, type Grown, grown, replantedPlants, wholeStems } from "./grown";
 import { withLateStems } from "./late-stems";
 import { type NextPickingDay, pickingDays } from "./picking-days";
+import { saleableWeeks } from "./saleable-share";
 import { usableStems } from "./usable";
 import { firstDayOf } from "./usual-year";
 
@@ -136,7 +137,8 @@ function forecastOf(
   const heaviness = Math.max(0, 1 + year.heaviness * curve.yieldSpread);
   const bounds = { opensFrom, frostDay, yearEnd: firstDayOf(planting.seasonYear + 1) };
   const plantCount = alivePlantCount * saleableShare * heaviness;
-  const openingStems = opening(weeksOfBloom(curve, crop, bounds), plantCount, opensFrom, heatEnd);
+  const weeks = saleableWeeks(row, weeksOfBloom(curve, crop, bounds), opensFrom);
+  const openingStems = opening(weeks, plantCount, opensFrom, heatEnd);
   const lastDay = crop.tender ? frostDay : Number.POSITIVE_INFINITY;
   const { openedStems, cutDays, cutStems, lostInFieldStems, lostToFrostStems } = harvest(
     openingStems,

@@ -4,6 +4,7 @@ import type { Variety } from "#lib/domain/records/variety";
 import type { Role } from "#lib/domain/words";
 import { sortedByKey } from "#lib/maths/counting-sort";
 import type { Match } from "./match";
+import { goodShareOn } from "./saleable-share";
 import { seasonOfBooking, seasonOfStems } from "./seasons";
 import type { Stand } from "./supply";
 
@@ -134,7 +135,7 @@ function lineOf({ needs, supplies, servings }: Match, indexes: Int32Array): Open
   const { stand, cutDay, needIndex, supplyIndex } = servings[indexes[0]];
   const { variety, crop, hold } = supplies[supplyIndex];
   const need = needs[needIndex];
-  const gradeOutShare = stand.kind === "planting" ? stand.planting.planting.gradeOutShare : 0;
+  const goodShare = stand.kind === "planting" ? goodShareOn(stand.planting, cutDay) : 1;
   const roles: Role[] = [];
   let stems = 0;
   for (const index of indexes) {
@@ -150,7 +151,7 @@ function lineOf({ needs, supplies, servings }: Match, indexes: Int32Array): Open
     crop,
     roles,
     stems,
-    stemsToCut: stemsToCut(stems, gradeOutShare, stand.kind === "planting" ? crop.cutSpareShare.count : 0),
+    stemsToCut: stemsToCut(stems, goodShare, stand.kind === "planting" ? crop.cutSpareShare.count : 0),
     bunchCount: Math.ceil(stems / crop.bunchStems.count),
     bucketCount: 0,
     heldDays: need.eventDay - cutDay,
@@ -159,7 +160,6 @@ function lineOf({ needs, supplies, servings }: Match, indexes: Int32Array): Open
 }
 
 /** Stems to cut so that so many are saleable and left: rounded up once, but not for a last digit of floating point. */
-function stemsToCut(stems: number, gradeOutShare: number, cutSpareShare: number): number {
-  const saleableShare = gradeOutShare >= 1 ? 1 : 1 - gradeOutShare;
-  return Math.ceil((stems * (1 + cutSpareShare)) / saleableShare - 1e-9);
+function stemsToCut(stems: number, goodShare: number, cutSpareShare: number): number {
+  return Math.ceil((stems * (1 + cutSpareShare)) / (goodShare || 1) - 1e-9);
 }

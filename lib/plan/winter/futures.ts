@@ -80,6 +80,7 @@ const onceADay = (row: Grown): Grown => ({
     plantCount: 1,
     aliveShare: 1,
     winterSurvivalShare: 1,
+    gradeOutShare: 0,
   },
   saleableShare: 1,
   curve: row.curve && {

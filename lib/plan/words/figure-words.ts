@@ -11,6 +11,7 @@ import { clockInWords } from "./clock-words";
 import { countOf, inPercent, inTenths } from "./numbers";
 import { tradeInWords } from "./trade-words";
 import { traitsInWords } from "./trait-words";
+import { bySeasonInWords } from "./why-words";
 
 /** A changed figure as a row says it: what it is, what the farm has, what the tool says today, and where each comes from. */
 export type FigureWords = {
@@ -98,7 +99,9 @@ function stems(curve: CatalogueCurve, other: CatalogueCurve): string {
   const grown = `${inTenths(total)} a plant in ${countOf(stemsPerPlantByWeek.length, "week")} (${weeks}), give or take ${inPercent(yieldSpread)}.`;
   return [
     grown,
-    ...[ageInWords, lateInWords].filter((says) => says(curve) !== says(other)).map((says) => says(curve)),
+    ...[ageInWords, lateInWords, saleableInWords]
+      .filter((says) => says(curve) !== says(other))
+      .map((says) => says(curve)),
   ].join(" ");
 }
 
@@ -106,6 +109,11 @@ const ageInWords = ({ shareByAge }: CatalogueCurve): string =>
   shareByAge.length === 0
     ? "The same at any age."
     : `Of that in each season of its life: ${shareByAge.map(inPercent).join(", ")}, and so on.`;
+
+const saleableInWords = ({ saleableBySeason }: CatalogueCurve): string =>
+  saleableBySeason.length === 0
+    ? "All that is cut is fit to sell."
+    : `Fit to sell of them in ${bySeasonInWords(saleableBySeason)}.`;
 
 const lateInWords = ({ lateLossShare }: CatalogueCurve): string =>
   lateLossShare === null

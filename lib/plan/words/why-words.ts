@@ -1,6 +1,7 @@
 import { inShort, monthDayInShort, toDay } from "#lib/domain/day";
+import { allOf } from "#lib/domain/listed";
 import { measureIn, shown } from "#lib/domain/measures";
-import type { BloomCurve } from "#lib/domain/records/curve";
+import { type BloomCurve, YEAR_SEASONS } from "#lib/domain/records/curve";
 import { learnedFor } from "#lib/domain/records/learned";
 import type { Planting } from "#lib/domain/records/planting";
 import type { Units } from "#lib/domain/words";
@@ -11,6 +12,23 @@ import { countOf, inPercent, inWholes } from "./numbers";
 /** What planting late costs it, in a sentence; null where it costs nothing. `share` is what is left of its stems [F13]. */
 export const lateInWords = (share: number): string | null =>
   share === 1 ? null : `Planted late, it gives ${inPercent(share)} of the stems of a planting on its known day.`;
+
+/** "spring 58 %, summer 46 %, autumn 58 % and winter 58 %"; "every season 90 %" where they are alike. */
+export const bySeasonInWords = (shares: readonly number[]): string =>
+  shares.every((share) => share === shares[0])
+    ? `every season ${inPercent(shares[0])}`
+    : allOf(YEAR_SEASONS.map((season, index) => `${season} ${inPercent(shares[index])}`));
+
+/** What is graded out of a planting's stems, and by whose word, in a sentence [F17]; null where all that is cut is fit to sell by the curve, which is said of no season. */
+export function gradedInWords({ planting, curve }: Pick<Grown, "planting" | "curve">): string | null {
+  const isByCurve = curve !== null && curve.saleableBySeason.length > 0;
+  if (planting.gradeOutShare === null)
+    return isByCurve
+      ? `Of what is cut, fit to sell in ${bySeasonInWords(curve.saleableBySeason)}, as the curve says; your own share graded out would take its place.`
+      : null;
+  const own = `Graded out: ${inPercent(planting.gradeOutShare)} of what is cut, by your own word`;
+  return isByCurve ? `${own}, in place of what the curve says is fit to sell.` : `${own}.`;
+}
 
 /**
  * Why a planting blooms when it does, in a sentence or two: "621 of 690 degree days above 50 °F by 14 Jul". `reached` is null where the calendar tells its

@@ -30,6 +30,26 @@ export function shareBySpec({ farm }: Snapshot, curve: BloomCurve, planting: Pla
   return Math.max(0, 1 - Math.max(0, (toDayNumber(planting.plantedOn) - known) / 7) * lateLossShare);
 }
 
+const SEASONS = [
+  ["03", "04", "05"],
+  ["06", "07", "08"],
+  ["09", "10", "11"],
+  ["12", "01", "02"],
+];
+
+/** Of what is cut on a day, the share that is fit to use [F17]. */
+export function goodShareOf(curve: BloomCurve | null, { gradeOutShare }: Planting, dayNumber: number): number {
+  if (gradeOutShare !== null) return 1 - gradeOutShare;
+  const month = toDay(dayNumber).slice(5, 7);
+  return curve?.saleableBySeason[SEASONS.findIndex((months) => months.includes(month))] ?? 1;
+}
+
+/** What of a week's stems per plant is fit to sell, to a millionth, where the grower's own share does not count for the whole [F17]. */
+export function saleableBySpec(curve: BloomCurve, planting: Planting, stems: number, weekBegins: number): number {
+  if (planting.gradeOutShare !== null || curve.saleableBySeason.length === 0) return stems;
+  return Number((stems * goodShareOf(curve, planting, weekBegins)).toFixed(6));
+}
+
 /** The day from which heat lets nothing open [F11]. */
 export function heatEndBySpec(
   { farm }: Snapshot,

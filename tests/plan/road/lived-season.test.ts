@@ -8,6 +8,7 @@ import type { VarietySupply } from "#lib/plan/road/supply";
 import { highs } from "../../least-cost";
 import { provenPlan } from "../../proven-plan";
 import { anySeed } from "../any-farm";
+import { goodShareOf } from "./bloom-by-spec";
 import { anyGarden, anySeason, asAsked, daysOf, lived, on, onceEach, shortOf, sum } from "./lived-season";
 import { directMatch, leastShort } from "./match-by-arcs";
 
@@ -52,12 +53,12 @@ describe("a season that comes otherwise", () => {
         const { cuts, today } = lived(snap, seed, dayCount);
         const made = on({ ...snap, cuts }, today);
         const { supplies } = made.match;
-        for (const { planting: of, bed, variety, crop, cutDays, usableStems } of made.forecast.plantings)
+        for (const { planting: of, bed, variety, crop, curve, cutDays, usableStems } of made.forecast.plantings)
           cutDays.forEach((cutDay, at) => {
             const records = cuts.filter(
               (row) => row.cutOn === toDay(cutDay) && row.bedId === bed.id && row.varietyId === variety.id,
             );
-            const saleableShare = of.gradeOutShare < 1 ? 1 - of.gradeOutShare : 1;
+            const saleableShare = goodShareOf(curve, of, cutDay) || 1;
             const goodShare = saleableShare / (1 + crop.cutSpareShare.count);
             const goodStems = sum(records.map(({ stemsCut }) => Math.floor(stemsCut * goodShare + 1e-9)));
             const isAll = records.some(({ stemsCut, stemsAsked }) => stemsAsked === null || stemsCut < stemsAsked);

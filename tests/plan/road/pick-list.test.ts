@@ -8,6 +8,7 @@ import { type PickLine, placeOf } from "#lib/plan/road/pick-list";
 import { provenPlan } from "../../proven-plan";
 import { bed, booking, crop, day, focal, planting, snapshot } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
+import { goodShareOf } from "./bloom-by-spec";
 
 const sourced = (count: number) => ({ count, mark: "own" as const, source: null });
 const linesOf = (given: Partial<Snapshot>) => provenPlan(snapshot(given), 2027).pickList;
@@ -111,9 +112,10 @@ function pickListHolds(given: Snapshot): readonly PickLine[] {
     ]),
   );
   expect(new Set(keys).size).toBe(keys.length);
-  const faults = pickList.filter(({ stems, stemsToCut, stand, bunchCount, crop: grown }) => {
+  const faults = pickList.filter(({ stems, stemsToCut, stand, bunchCount, crop: grown, cutDay }) => {
     const isCut = stand.kind === "planting";
-    const saleableShare = isCut ? (1 - stand.planting.planting.gradeOutShare) / (1 + grown.cutSpareShare.count) : 1;
+    const goodShare = isCut ? goodShareOf(stand.planting.curve, stand.planting.planting, cutDay) || 1 : 1;
+    const saleableShare = isCut ? goodShare / (1 + grown.cutSpareShare.count) : 1;
     const isEnough = stemsToCut * saleableShare >= stems - 1e-6 && (stemsToCut - 1) * saleableShare < stems;
     return (
       !isEnough || (bunchCount - 1) * grown.bunchStems.count >= stems || bunchCount * grown.bunchStems.count < stems

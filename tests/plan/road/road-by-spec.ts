@@ -8,7 +8,7 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import { type Colour, ROLES, type Role, type StemAsk } from "#lib/domain/words";
 import { asVariety } from "./as-variety";
 import { inOrder } from "./asked-of-a-stem";
-import { firstCutBySpec, heatEndBySpec, shareBySpec } from "./bloom-by-spec";
+import { firstCutBySpec, heatEndBySpec, saleableBySpec, shareBySpec } from "./bloom-by-spec";
 import { findUsable } from "./usable-by-spec";
 
 /**
@@ -94,13 +94,13 @@ function addBloom(given: SpecPlanting, snapshot: Snapshot, planting: Planting, a
   const last = weeks.at(-1) ?? 0;
   // Until the frost lies in the last week or before it; frost dates lie within the season's year.
   if (curve.ends === "frost" && crop.tender) while (first + weeks.length * 7 < firstFrost) weeks.push(last);
-  const perPlant = weeks.reduce((sum, stems) => sum + stems, 0);
-  const ofLate = shareBySpec(snapshot, curve, planting);
-  const season = Math.floor(alive * (1 - planting.gradeOutShare) * ofLate * perPlant * (1 + 1e-12) + 0.5);
+  const good = weeks.map((stems, week) => saleableBySpec(curve, planting, stems, first + week * 7));
+  const perPlant = good.reduce((sum, stems) => sum + stems, 0) * shareBySpec(snapshot, curve, planting);
+  const season = Math.floor(alive * (1 - (planting.gradeOutShare ?? 0)) * perPlant * (1 + 1e-12) + 0.5);
   const tooHot = heatEndBySpec(snapshot, curve, first);
   if (tooHot === first) return false;
   const frost = crop.tender ? firstFrost : Number.POSITIVE_INFINITY;
-  shared(season, weeks).forEach((ofWeek, week) => {
+  shared(season, good).forEach((ofWeek, week) => {
     for (let weekday = 0; weekday < 7; weekday++) {
       const stems = Math.floor(((weekday + 1) * ofWeek) / 7) - Math.floor((weekday * ofWeek) / 7);
       if (stems > 0 && first + week * 7 + weekday < tooHot)

@@ -2,6 +2,7 @@ import type { Farm } from "#lib/domain/records/farm-settings";
 import { weeksOfBloom } from "#lib/plan/road/bloom-end";
 import { alivePlants, type Grown, replantedPlants } from "#lib/plan/road/grown";
 import { pickingDays } from "#lib/plan/road/picking-days";
+import { isGradedByCurve, saleableWeeks } from "#lib/plan/road/saleable-share";
 import { firstDayOf } from "#lib/plan/road/usual-year";
 
 /** Days before the expected first cut from which a bloom that waits for the frost is laid out: so early no first cut is. */
@@ -28,7 +29,8 @@ function readyOf(row: Grown, plantCount: number, farm: Farm, frostDay: number): 
   if (!curve || firstCut === null) return () => 0;
   const yearEnd = firstDayOf(planting.seasonYear + 1);
   const bounds = { opensFrom: firstCut - EARLIEST_DAYS, frostDay: yearEnd, yearEnd };
-  const opened = openedUntil(weeksOfBloom(curve, crop, bounds), plantCount * saleableShare);
+  const weeks = weeksOfBloom(curve, crop, bounds);
+  const openedFrom = openedBy(row, weeks, plantCount * saleableShare);
   const nextPickingDay = pickingDays(farm.pickingWeekdays);
   const lastDay = crop.tender ? frostDay : Number.POSITIVE_INFINITY;
   const ends = Math.min(lastDay, heatEnd ?? Number.POSITIVE_INFINITY);
@@ -45,12 +47,28 @@ function readyOf(row: Grown, plantCount: number, farm: Farm, frostDay: number): 
     if (day >= lastDay) return 0;
     const first = from(day);
     const start = firstCut + daysLate;
+    const opened = openedFrom(start);
     return Math.max(0, opened(Math.min(day + 1, ends) - start) - opened(Math.min(first, ends) - start));
   };
 }
 
+/** Stems opened so many days after a first cut, by the day of that cut: what is fit to sell of them may differ with the season [F17]. */
+function openedBy(row: Grown, weeks: readonly number[], plants: number): (start: number) => OpenedUntil {
+  const always = openedUntil(weeks, plants);
+  if (!isGradedByCurve(row)) return () => always;
+  const byStart = new Map<number, OpenedUntil>();
+  return (start) => {
+    const startDay = Math.round(start);
+    const found = byStart.get(startDay) ?? openedUntil(saleableWeeks(row, weeks, startDay), plants);
+    byStart.set(startDay, found);
+    return found;
+  };
+}
+
+type OpenedUntil = (days: number) => number;
+
 /** Stems opened so many days after the first cut, evenly within each week. */
-function openedUntil(weeks: readonly number[], plants: number): (days: number) => number {
+function openedUntil(weeks: readonly number[], plants: number): OpenedUntil {
   const sums = new Float64Array(weeks.length + 1);
   for (let week = 0; week < weeks.length; week++) sums[week + 1] = sums[week] + weeks[week] * plants;
   return (days) => {

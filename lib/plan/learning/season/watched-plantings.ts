@@ -6,6 +6,7 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import { frostDayOf } from "#lib/plan/road/forecast";
 import { type Grown, grown } from "#lib/plan/road/grown";
 import { replay } from "#lib/plan/road/replay";
+import { goodShareOn } from "#lib/plan/road/saleable-share";
 import { timingOf } from "./look-timing";
 import { readyStems } from "./ready-stems";
 import type { CutSeen, TimingSeen, WatchedPlanting } from "./season-model";
@@ -97,9 +98,9 @@ function cutsByPlanting(cuts: readonly Cut[], alone: ReadonlyMap<string, Grown>)
     days.set(day, [...(days.get(day) ?? []), cut]);
   }
   return new Map(
-    [...byDay].map(([{ planting }, days]) => [
-      planting.id,
-      [...days].map(([day, ofDay]) => cutSeen(day, ofDay, 1 - planting.gradeOutShare)),
+    [...byDay].map(([row, days]) => [
+      row.planting.id,
+      [...days].map(([day, ofDay]) => cutSeen(day, ofDay, goodShareOn(row, day))),
     ]),
   );
 }

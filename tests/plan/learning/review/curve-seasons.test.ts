@@ -25,9 +25,9 @@ const FARM = snapshot({
 /** Each picking day of a season cut in each planting: the share of what the forecast says, where so much was asked. */
 const cutAs = (snap: Snapshot, share: number, askedOf: (stems: number, at: number) => number | null): Cut[] =>
   forecast(snap, 2027)
-    .plantings.flatMap(({ planting: { bedId, varietyId, gradeOutShare }, cutDays, cutStems }) =>
+    .plantings.flatMap(({ planting: { bedId, varietyId }, cutDays, cutStems }) =>
       cutDays.flatMap((on, at): Omit<Cut, "id">[] => {
-        const ready = Math.round((cutStems[at] * share) / (1 - gradeOutShare));
+        const ready = Math.round(cutStems[at] * share);
         const stemsAsked = askedOf(ready, at);
         const stemsCut = stemsAsked === null ? ready : Math.min(ready, stemsAsked);
         if (cutStems[at] === 0) return [];
