@@ -1,7 +1,7 @@
 import type { BareCrop } from "#lib/domain/catalogue-types";
 import { ASTHMA, DAISY_FAMILY, POISONOUS, SAP_IN_SUN } from "./cautions";
 import { afterPlanting, curve, onDay } from "./curve";
-import { GENERAL_HOLD_DAYS, memory, practice, secondHand } from "./marked";
+import { GENERAL_HOLD_DAYS, memory, ourReadingOf, practice, secondHand } from "./marked";
 
 /** Soft volume. */
 export const FILLER_CROPS: readonly BareCrop[] = [
@@ -89,7 +89,8 @@ export const FILLER_CROPS: readonly BareCrop[] = [
       curve("field", onDay("06-01"), [1, 1.8, 2, 1.6, 1, 0.6, 0.5, 0.5], {
         firstCutSpreadDays: 6,
         yieldSpread: 0.3,
-        note: "June and July are published for Maine (UMAINE), which is colder.",
+        yieldOrigin: ourReadingOf("ASCFG-P2019"),
+        note: "June and July are published for Maine (UMAINE), which is colder. 8 stems a plant are published for one kind in its first year on many farms (ASCFG-P2019); 9 of a grown plant are our reading, which is cautious.",
       }),
     ],
   },

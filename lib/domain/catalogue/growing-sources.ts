@@ -17,6 +17,36 @@ export const GROWING_SOURCES = {
     publisher: "ASCFG Research Foundation, 2021",
     address: "https://ascfgmembers.org/publications/2021-fall-dahlia-research/",
   },
+  "ASCFG-2009S": {
+    title: "2009 ASCFG Cut Flower Seed Trials",
+    publisher: "ASCFG and NC State University, 2010",
+    address: "https://ascfgmembers.org/publications/2010-winter-2009-ascfg-cut-flower-seed-trials/",
+  },
+  "ASCFG-2012S": {
+    title: "2012 ASCFG Cut Flower Seed Trials",
+    publisher: "ASCFG and NC State University, 2013",
+    address: "https://ascfgmembers.org/publications/2013-winter-2012-ascfg-cut-flower-seed-trials/",
+  },
+  "ASCFG-P2019": {
+    title: "2019 ASCFG Perennial Trial Report",
+    publisher: "ASCFG and NC State University, 2020",
+    address: "https://ascfgmembers.org/publications/2020-winter-2019-ascfg-perennial-trial-report/",
+  },
+  "ROSE-MS": {
+    title: "Field Performance of Cut Flower Rose Cultivars in Mississippi",
+    publisher: "HortTechnology 18(4):734, 2008, abstract",
+    address: "https://journals.ashs.org/horttech/view/journals/horttech/18/4/article-p734.xml",
+  },
+  "SUN-2008W": {
+    title: "Sunflower Daylength Screening Test, cultural practices studies 2007",
+    publisher: "Cornell University, ASCFG, 2008",
+    address: "https://ascfgmembers.org/publications/2008-winter-cornell-copia/",
+  },
+  "ZIN-MCM": {
+    title: "Seed profile: zinnias",
+    publisher: "McMaster University library guide",
+    address: "https://libguides.mcmaster.ca/seed-profiles/zinnias",
+  },
   "ASCFG-2010S": {
     title: "2010 ASCFG Seed Trial Results",
     publisher: "ASCFG / NC State University",

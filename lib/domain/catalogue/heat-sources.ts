@@ -29,6 +29,13 @@ export const HEAT_SOURCES = {
     publisher: "Journal of Applied Horticulture 10(1), 2008, abstract",
     address: "https://doi.org/10.37855/jah.2008.v10i01.13",
   },
+  "ROSE-MINI": {
+    title:
+      "Extension of a thermal unit model to represent nonlinearities in temperature response of miniature rose development",
+    publisher: "American Society for Horticultural Science, abstract",
+    address:
+      "https://discovery.researcher.life/article/extension-of-a-thermal-unit-model-to-represent-nonlinearities-in-temperature-response-of-miniature-rose-development/7866279919833a11bbc6129cfc3c9b5e",
+  },
   "GLAD-2017": {
     title: "Cardinal temperatures for planting-emergence phase in gladiolus",
     publisher: "Ciência Rural 47 (SciELO), 2017, abstract",
