@@ -18,6 +18,7 @@ export default defineConfig({
           exclude: ["tests/browser/**", ...LEFT_OUT],
           testTimeout: PATIENCE_MS,
           hookTimeout: PATIENCE_MS,
+          expect: { poll: { timeout: PATIENCE_MS } },
           // Left to itself, vitest leaves a core free: on two cores that is half of them.
           maxWorkers: Math.max(2, availableParallelism()),
         },
@@ -29,6 +30,7 @@ export default defineConfig({
           globalSetup: ["tests/browser/serve.ts"],
           testTimeout: PATIENCE_MS,
           hookTimeout: PATIENCE_MS,
+          expect: { poll: { timeout: PATIENCE_MS } },
           // Files in two lanes, each with a server and a farm of its own (tests/browser/serve.ts).
           maxWorkers: 2,
           sequence: { groupOrder: 1 },

@@ -1,6 +1,5 @@
 import { inFull, inShort, toDay } from "#lib/domain/day";
 import type { Booking } from "#lib/domain/records/booking";
-import type { Crop } from "#lib/domain/records/crop";
 import { placeOf } from "#lib/plan/road/pick-list";
 import { bookingsOfLines, type PickRow, pickRows } from "#lib/plan/road/pick-rows";
 import type { PickDay } from "#lib/plan/road/pick-sheets";
@@ -8,7 +7,8 @@ import { bunchesInWords } from "#lib/plan/words/bunch-words";
 import { inWholes } from "#lib/plan/words/numbers";
 import { type Column, Table } from "../ui/table";
 import { TickBox, WriteLine } from "../ui/to-write";
-import { letter, Tie, tieLetter } from "./tie";
+import { Stages, stagesOf } from "./stages";
+import { Tie, tieLetter } from "./tie";
 import { totalsInWords } from "./totals-in-words";
 
 /**
@@ -16,8 +16,7 @@ import { totalsInWords } from "./totals-in-words";
  * the stems stands in lettered columns, the stage to cut at in lettered notes at the foot.
  */
 export function PickPaper({ days }: { days: readonly PickDay[] }) {
-  const crops = [...new Set(days.flatMap(({ lines }) => lines.map(({ crop }) => crop)))];
-  const noteOf = new Map(crops.map((crop, index) => [crop.id, letter(index)]));
+  const { crops, noteOf } = stagesOf(days);
   return (
     <div className={days.length > 1 ? "paper-sheets close-ruled" : "paper-sheets"}>
       {days.map((day) => (
@@ -109,14 +108,3 @@ const columnsOf = (bookings: readonly Booking[], noteOf: ReadonlyMap<number, str
   },
   { head: "Really cut", className: "paper-write", cell: () => <WriteLine /> },
 ];
-
-const Stages = ({ crops, noteOf }: { crops: readonly Crop[]; noteOf: ReadonlyMap<number, string> }) => (
-  <p className="paper-notes">
-    {crops.map((crop) => (
-      <span key={crop.id}>
-        <sup>{noteOf.get(crop.id)}</sup> {crop.cutStage};{" "}
-      </span>
-    ))}
-    cut is with what will be graded out, wilt or break, keep is what the bookings get.
-  </p>
-);

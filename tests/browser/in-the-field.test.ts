@@ -145,12 +145,8 @@ test("what bookings have and the list of the next picking day stand open on the 
     await rowOf(helper, name).getByRole("button", { name: "None left" }).click();
     await rowOf(helper, name).waitFor({ state: "detached" });
   }
-  await expect
-    .poll(async () => (await list.locator("main").textContent()) !== before[0], { timeout: 10_000 })
-    .toBe(true);
-  await expect
-    .poll(async () => (await bookings.locator("main").textContent()) !== before[1], { timeout: 10_000 })
-    .toBe(true);
+  await expect.poll(async () => (await list.locator("main").textContent()) !== before[0]).toBe(true);
+  await expect.poll(async () => (await bookings.locator("main").textContent()) !== before[1]).toBe(true);
   await list.close();
   await bookings.close();
 });

@@ -21,13 +21,19 @@ describe.each(["Letter", "A4"] as const)("on %s", (format) => {
   test.each([
     { what: "the fullest picking day of the demo", path: "/picking/print?day=2027-09-02", least: 100 },
     { what: "a day of June", path: "/picking/print?day=2027-06-10", least: 50 },
-    { what: "a week of August", path: "/picking/print?week=2027-W33", least: 200 },
-    { what: "a week of September", path: "/picking/print?week=2027-W35", least: 300 },
+    { what: "all of a booking", path: "/picking/print?booking=20", least: 20 },
   ])("$what, of $least rows or more, takes a page for each 25 at the most", async ({ path, least }) => {
     const { rows, pages } = await pagesOf(path);
     expect(rows).toBeGreaterThanOrEqual(least);
     expect(pages).toBeGreaterThan(0);
     expect(pages).toBeLessThanOrEqual(Math.ceil(rows / ROWS_A_PAGE));
+  });
+
+  test.each(["2027-W33", "2027-W35", "2027-W36"])("a full week, %s, takes 4 pages at the most", async (week) => {
+    const { rows, pages } = await pagesOf(`/picking/print?week=${week}`);
+    expect(rows).toBeGreaterThanOrEqual(100);
+    expect(pages).toBeGreaterThan(0);
+    expect(pages).toBeLessThanOrEqual(4);
   });
 
   test("the winter worksheet takes 6 pages at the most", async () => {

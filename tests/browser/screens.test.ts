@@ -106,13 +106,18 @@ describe("a pick list on paper", () => {
     await page.close();
   });
 
-  test("of a week runs day after day, and no day's heading is parted from its rows", async () => {
+  test("of a week is one walk with a column for each picking day, and leads to each day's own sheet", async () => {
     const page = await open("/picking/print?week=2027-W36");
+    const sheets = page.getByText("A day’s own sheet").getByRole("link");
+    expect(await sheets.count()).toBe(4);
+    expect(await page.locator(".paper-week thead th").count()).toBe(2 + 4);
+    await sheets.first().click();
+    await page.waitForURL(/day=2027-09-/);
+    await page.locator(".ties").waitFor();
     await page.emulateMedia({ media: "print" });
-    expect(await page.locator(".day-paper").count()).toBe(4);
     const kept = await page
       .locator(".day-paper > h2, .day-paper > p")
-      .evaluateAll((heads) => heads.every((head) => getComputedStyle(head).breakAfter === "avoid"));
+      .evaluateAll((heads) => heads.length > 0 && heads.every((head) => getComputedStyle(head).breakAfter === "avoid"));
     expect(kept).toBe(true);
     await page.close();
   });

@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { beforeAll, expect, test } from "vitest";
-import { PATIENCE_MS, PHONE, scrollsSideways, violations } from "./open-page";
+import { PHONE, scrollsSideways, violations } from "./open-page";
 import { ownDemo } from "./own-demo";
 
 /** On the machine itself, where the line counts as secure: the tool starts without the farm answering. */
@@ -21,7 +21,7 @@ const kept = () =>
 test("the list says when the farm stood so, and that it starts without signal here", async () => {
   await page.getByText(/^As the farm stood at \d\d:\d\d\./).waitFor();
   await page.getByText("Without signal it goes on, and starts anew too.").waitFor();
-  await expect.poll(kept, { timeout: PATIENCE_MS }).toContain("/today");
+  await expect.poll(kept).toContain("/today");
 });
 
 test("without the farm answering the list is opened anew, a count is kept, and other pages lead to the list", async () => {

@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { expect, test } from "vitest";
-import { DESK, PATIENCE_MS, PHONE, scrollsSideways, violations } from "./open-page";
+import { DESK, PHONE, scrollsSideways, violations } from "./open-page";
 import { ownDemo } from "./own-demo";
 
 /** A picking day in the demo's season, recorded on the phone. */
@@ -71,7 +71,7 @@ test("a day behind is marked as not recorded, and is recorded late on its own pa
     .first()
     .getByRole("button", { name: /^Save \d+$/ })
     .click();
-  await expect.poll(() => recordedCount(page), { timeout: PATIENCE_MS }).toBe(before + 1);
+  await expect.poll(() => recordedCount(page)).toBe(before + 1);
   await page.close();
 });
 

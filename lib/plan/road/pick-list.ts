@@ -107,8 +107,8 @@ export function placeOf(stand: Stand): string {
   return name.toLowerCase() === COOLER.toLowerCase() ? `Bed ${name}` : name;
 }
 
-/** Sorts places by name, the cooler first, "D2" before "D10". */
-const placeKey = (stand: Stand): string =>
+/** What places are walked in the order of: their names, the cooler first, "D2" before "D10". */
+export const placeKey = (stand: Stand): string =>
   stand.kind === "cooler" ? "" : placeOf(stand).replace(/\d+/g, (digits) => digits.padStart(8, "0"));
 
 /** Two pick lists as one to walk: by day, then by bed, in each bed the first list's lines before the second's. */
