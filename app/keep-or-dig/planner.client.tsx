@@ -1,6 +1,7 @@
 "use client";
 
 import { useCallback, useMemo, useState } from "react";
+import type { OrdersBeside } from "#lib/plan/what-if/orders-beside";
 import { choiceTitle } from "#lib/plan/words/worth-words";
 import type { BedWorth } from "../threads/jobs";
 import { AdoptBeds } from "./board/adopt-beds.client";
@@ -27,6 +28,7 @@ export function Planner({ data }: { data: PlannerData }) {
   const question = JSON.stringify({ seasonYear, keptBedIds, revision });
   const board = useAnswer<BoardInWords>("/keep-or-dig/try", question, data.board, TRY_SETTLE_MS);
   const worths = useAnswer<readonly BedWorth[] | null>("/keep-or-dig/worths", question, null, WORTH_SETTLE_MS);
+  const orders = useAnswer<OrdersBeside | null>("/keep-or-dig/orders", question, null, WORTH_SETTLE_MS);
   const shortMondays = useMemo(() => shortWithAllDug(data.board), [data.board]);
   const choose = (ids: readonly number[]) => setKeptBedIds(inOrder(rows, new Set(ids)));
   const turn = useCallback((id: number) => setKeptBedIds((kept) => inOrder(rows, turned(kept, id))), [rows]);
@@ -71,7 +73,7 @@ export function Planner({ data }: { data: PlannerData }) {
           <CostParts rows={rows} worths={worths} />
         </section>
         <div className="keep-side">
-          <NetCost board={board} canAdopt={!isOver && String(keptBedIds) !== String(keptNowIds)} />
+          <NetCost board={board} orders={orders} canAdopt={!isOver && String(keptBedIds) !== String(keptNowIds)} />
           {isOver ? (
             <p className="notice">The winter before {seasonYear} is over: nothing of it can be adopted any more.</p>
           ) : (

@@ -36,8 +36,8 @@ export function StillToCome({ snapshot, seasonYear }: { snapshot: Snapshot; seas
       )}
       {isSold && (
         <p>
-          Not in the sum: <a href="/orders">standing orders</a>. They take what bookings leave, so a kept bed may be
-          worth more than it says here.
+          Not in the sum: <a href="/orders">standing orders</a>. They take what bookings leave, and beside the net cost
+          stands what they get with the beds as ticked: a kept bed that feeds them is worth more than it says here.
         </p>
       )}
     </section>

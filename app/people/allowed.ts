@@ -61,6 +61,7 @@ export const ROUTES: Readonly<Record<string, Beside>> = {
   "/join/[code]": EVERYBODY,
   "/keep-or-dig": OWNER_ALONE,
   "/keep-or-dig/choose": OWNER_ALONE,
+  "/keep-or-dig/orders": OWNER_ALONE,
   "/keep-or-dig/stop": OWNER_ALONE,
   "/keep-or-dig/sure": OWNER_ALONE,
   "/keep-or-dig/try": OWNER_ALONE,

@@ -1,6 +1,7 @@
 import type { KeepSureness } from "#lib/plan/chance/keep-sureness";
 import type { SeasonSamples } from "#lib/plan/chance/simulation-samples";
 import type { FiguresOutcome } from "#lib/plan/what-if/figures-taken";
+import type { OrdersBeside } from "#lib/plan/what-if/orders-beside";
 import type { ChoiceProgress, WinterChoice } from "#lib/plan/winter/choose-beds";
 import type { FewestBeds, FewestProgress } from "#lib/plan/winter/fewest-beds";
 import type { CurvePoint, PointsDone } from "#lib/plan/winter/keep-curve";
@@ -26,6 +27,8 @@ export type Jobs = {
   };
   /** What each bed is worth, the others as they are; stopped before its end, nothing. */
   verdicts: { ask: OfBeds; progress: null; answer: readonly BedWorth[] };
+  /** What standing orders get with these beds kept, and with none. `todayNumber` is a day number. Stopped before its end, null. */
+  orders: { ask: OfBeds & { readonly todayNumber: number }; progress: null; answer: OrdersBeside | null };
   /** What taking the built-in figures that changed would do to a season, crop by crop. `todayNumber` is a day number. */
   figures: { ask: OfSeason & { readonly todayNumber: number }; progress: PointsDone; answer: FiguresOutcome };
   /** A run of sampled seasons, walked once for each plan of beds to keep: the same seasons for all. Stopped before its end, null. */

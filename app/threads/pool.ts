@@ -30,7 +30,7 @@ const QUICK_JOBS_A_THREAD = 4;
 const LONG_JOBS_A_READER = 2;
 const WAITING_A_READER = 40;
 const WAITING_IN_ALL = 200;
-const QUICK: ReadonlySet<JobKind> = new Set<JobKind>(["verdicts", "sureness"]);
+const QUICK: ReadonlySet<JobKind> = new Set<JobKind>(["verdicts", "orders", "sureness"]);
 
 /** A job that was stopped has so long to end with the best it has; then its thread is ended under it. */
 const GRACE_MS = 700;

@@ -9,6 +9,7 @@ import { Simulation, sampleSteps } from "#lib/plan/chance/simulation";
 import type { SeasonSamples } from "#lib/plan/chance/simulation-samples";
 import { plan } from "#lib/plan/road/plan";
 import { figuresTakenSteps } from "#lib/plan/what-if/figures-taken";
+import { ordersBeside } from "#lib/plan/what-if/orders-beside";
 import { withKeptBeds } from "#lib/plan/winter/beds";
 import { chooseBeds } from "#lib/plan/winter/choose-beds";
 import { fewestBeds } from "#lib/plan/winter/fewest-beds";
@@ -82,6 +83,8 @@ export const RUN: {
     }
     return worths;
   },
+  orders: ({ snapshot }, { seasonYear, keptBedIds, todayNumber }) =>
+    ordersBeside(snapshot, seasonYear, keptBedIds, todayNumber),
   figures({ snapshot }, { seasonYear, todayNumber }) {
     const crops = changedFigures(snapshot, CATALOGUE);
     const recipes = changedRecipes(snapshot.recipes, DEFAULT_RECIPES);

@@ -32,3 +32,13 @@ export function ordersLead({ needStems, gotStems, earnedCents }: Totals, gone: T
       : `${inWholes(gotStems)} of ${countOf(needStems, "stem")} ${asked} are there`;
   return `${covered}: they bring ${inRoundMoney(earnedCents)}. Bookings come first, and nothing is bought in for an order.${behind}`;
 }
+
+/** What a choice of beds does to standing orders, beside every bed dug. */
+export function ordersBesideInWords({ dug, kept }: { readonly dug: Totals; readonly kept: Totals }): string {
+  const more = kept.gotStems - dug.gotStems;
+  const money = kept.earnedCents - dug.earnedCents;
+  const got = `Standing orders, no part of this sum, get ${inWholes(kept.gotStems)} of ${countOf(kept.needStems, "stem")} with these beds`;
+  if (more === 0 && money === 0) return `${got}, as many as with every bed dug.`;
+  const stems = more === 0 ? "as many" : `${inWholes(Math.abs(more))} ${more > 0 ? "more" : "fewer"}`;
+  return `${got}, ${stems} and worth ${inRoundMoney(Math.abs(money))} ${money < 0 ? "less" : "more"} than with every bed dug.`;
+}
