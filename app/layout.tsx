@@ -62,7 +62,8 @@ import { Unreadable } from "./frame/unreadable";
 import { farmProblems, farmRevision, fileRefused, isFarmHeld, loadFarm } from "./load";
 import { display, text } from "./look/fonts";
 import { Symbols } from "./look/symbols";
-import { mayOpen, type Role } from "./people/allowed";
+import { mayOpen } from "./people/allowed";
+import type { Role } from "./people/roles";
 import { openFarm, roleNow } from "./people/who";
 import { OfRevision } from "./ui/farm-revision.client";
 

@@ -58,6 +58,12 @@ export function movedToSeason(records: FarmRecords, season: number): FarmRecords
     ...(records.budLooks && {
       budLooks: records.budLooks.map((look) => ({ ...look, lookedOn: sameWeekday(look.lookedOn, yearCount) })),
     }),
+    ...(records.losses && {
+      losses: records.losses.map((loss) => ({
+        ...loss,
+        seenOn: sameDayIn(loss.seenOn, yearOf(loss.seenOn) + yearCount),
+      })),
+    }),
     ...(records.coolerMoves && {
       coolerMoves: records.coolerMoves.map((move) => ({
         ...move,

@@ -42,6 +42,7 @@ const STARTED: Snapshot = {
   standingOrders: [],
   cuts: [],
   budLooks: [],
+  losses: [],
   reviews: [],
   weather: null,
 };

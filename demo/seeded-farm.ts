@@ -67,6 +67,7 @@ export function seededFarm(seed: number, { bedCount, bookingCount }: FarmSize, s
     standingOrders: [],
     cuts: [],
     budLooks: [],
+    losses: [],
     reviews: [],
     weather: null,
   };

@@ -1,4 +1,5 @@
-import { mayOpen, type Role } from "../people/allowed";
+import { mayOpen } from "../people/allowed";
+import type { Role } from "../people/roles";
 
 /** A screen as a card leads to it; `also` is where else one is then still on it. */
 export type Screen = { readonly href: string; readonly name: string; readonly also?: string };

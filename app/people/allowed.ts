@@ -1,15 +1,6 @@
 import { patternOf } from "./pattern-of";
 import { isPlainFile } from "./plain-files";
-
-/** Whom the door tells apart. The owner may all. */
-export type Role = "owner" | "helper" | "designer" | "stranger";
-type Beside = readonly Exclude<Role, "owner">[];
-
-const OWNER_ALONE: Beside = [];
-const HELPER: Beside = ["helper"];
-const DESIGNER: Beside = ["designer"];
-const SIGNED_IN: Beside = ["helper", "designer"];
-const EVERYBODY: Beside = ["helper", "designer", "stranger"];
+import { type Beside, DESIGNER, EVERYBODY, HELPER, OWNER_ALONE, type Role, SIGNED_IN } from "./roles";
 
 /** Every page and route of the tool, and who beside the owner may open it. What is not here is open to nobody but the owner. */
 export const ROUTES: Readonly<Record<string, Beside>> = {
@@ -93,6 +84,8 @@ export const ACTIONS: Readonly<Record<string, Beside>> = {
   "beds/buds/bud-actions.ts#noteBuds": HELPER,
   "beds/curves/curve-actions.ts#restoreCurve": OWNER_ALONE,
   "beds/curves/curve-actions.ts#saveCurve": OWNER_ALONE,
+  "beds/losses/loss-actions.ts#noteLoss": HELPER,
+  "beds/losses/loss-actions.ts#takeBackLoss": HELPER,
   "beds/plantings/planting-actions.ts#deletePlanting": OWNER_ALONE,
   "beds/plantings/planting-actions.ts#keepOrDig": OWNER_ALONE,
   "beds/plantings/planting-actions.ts#savePlanting": OWNER_ALONE,
@@ -176,7 +169,9 @@ export const ACTIONS: Readonly<Record<string, Beside>> = {
   "season/own-season-actions.ts#saySeason": OWNER_ALONE,
   "sign-in/sign-in-action.ts#signIn": EVERYBODY,
   "sign-in/sign-out-action.ts#signOut": SIGNED_IN,
+  "today/frost-actions.ts#noteFrost": HELPER,
   "today/frost-actions.ts#saveColdNight": OWNER_ALONE,
+  "today/frost-actions.ts#takeBackFrost": HELPER,
   "today/today-actions.ts#correctCut": HELPER,
   "today/today-actions.ts#saveCut": HELPER,
   "today/today-actions.ts#settleCount": HELPER,

@@ -1,4 +1,4 @@
-import type { Role } from "./allowed";
+import type { Role } from "./roles";
 
 /** Where each role begins. */
 export const HOMES: Readonly<Record<Role, string>> = {

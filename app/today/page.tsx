@@ -16,6 +16,7 @@ import { listedBeds } from "../field/listed-beds";
 import { Cautions } from "../frame/cautions";
 import { farmDatabase, loadFarm, loadPlan, whileHeld } from "../load";
 import { mayOpen } from "../people/allowed";
+import { IfMay } from "../people/if-may";
 import { roleNow } from "../people/who";
 import { BucketCare } from "../picking/bucket-care";
 import { loadLines } from "../picking/load-lines";
@@ -26,6 +27,7 @@ import { BedsToWalk } from "./beds-to-walk";
 import { Bench } from "./bench";
 import { CutRows } from "./cut-rows";
 import { DoneRows } from "./done-rows";
+import { FrostCame } from "./frost-came";
 import { FrostWatch } from "./frost-watch";
 import { LateCounts } from "./late-counts";
 import { Moved } from "./moved";
@@ -103,6 +105,9 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
               <Soon now={now} />
             </>
           )}
+          <IfMay call="today/frost-actions.ts#noteFrost">
+            <FrostCame plan={loadPlan(yearOf(now))} today={now} />
+          </IfMay>
           {mayOpen(roleNow(), "/beds/buds") && <BedsToWalk snapshot={snapshot} today={now} />}
           {mayOpen(roleNow(), "/bookings") && <CountsDue snapshot={snapshot} today={now} />}
           <ToReview now={now} />

@@ -10,6 +10,7 @@ import * as curves from "#db/schema/curves";
 import * as cuts from "#db/schema/cuts";
 import * as farm from "#db/schema/farm";
 import * as journal from "#db/schema/journal";
+import * as losses from "#db/schema/losses";
 import * as orders from "#db/schema/orders";
 import * as purchases from "#db/schema/purchases";
 import * as reviews from "#db/schema/reviews";
@@ -27,6 +28,7 @@ const TABLES = [
   cuts,
   farm,
   journal,
+  losses,
   orders,
   purchases,
   reviews,

@@ -8,6 +8,7 @@ import { crop, variety } from "#db/schema/crops";
 import { bloomCurve } from "#db/schema/curves";
 import { cut } from "#db/schema/cuts";
 import { farm } from "#db/schema/farm";
+import { loss } from "#db/schema/losses";
 import { standingOrder } from "#db/schema/orders";
 import { purchase } from "#db/schema/purchases";
 import { review } from "#db/schema/reviews";
@@ -24,6 +25,8 @@ import { FARM, FROST, STATUS_WEIGHTS } from "#lib/domain/records/farm-settings";
 import type { Field, Fields } from "#lib/domain/records/field";
 import { FINAL_COUNT } from "#lib/domain/records/final-count";
 import { type Manner, valueInWords } from "#lib/domain/records/form";
+import { KILLING_FROSTS } from "#lib/domain/records/killing-frosts";
+import { LOSS } from "#lib/domain/records/loss";
 import { PIECE } from "#lib/domain/records/piece";
 import { GRADE_OUT_TOLD, PLANTING } from "#lib/domain/records/planting";
 import { PROMISED_STEMS } from "#lib/domain/records/promised-stems";
@@ -49,7 +52,7 @@ const columns = (table: Parameters<typeof getTableColumns>[0], fields: Fields): 
 
 /** The field of each column, by table. Marks and sources of numbers, and places of lines, have none. */
 const FIELDS = new Map([
-  ["farm", columns(farm, { ...FARM, ...FROST, ...CLIMATE, ...STATUS_WEIGHTS, ...WINTER_COSTS })],
+  ["farm", columns(farm, { ...FARM, ...KILLING_FROSTS, ...FROST, ...CLIMATE, ...STATUS_WEIGHTS, ...WINTER_COSTS })],
   ["crop", columns(crop, CROP)],
   ["variety", columns(variety, VARIETY)],
   ["bloom_curve", columns(bloomCurve, CURVE)],
@@ -67,6 +70,7 @@ const FIELDS = new Map([
   ["purchase", columns(purchase, PURCHASE)],
   ["cut", columns(cut, CUT)],
   ["bud_look", columns(budLook, BUD_LOOK)],
+  ["loss", columns(loss, LOSS)],
   ["review", columns(review, REVIEW)],
 ]);
 

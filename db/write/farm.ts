@@ -69,7 +69,7 @@ export function putFarm(database: FarmDatabase, settings: Farm): void {
 
 /**
  * Empties the farm for a grower to begin with: beds, plantings, bookings, standing orders, cuts, cooler, varieties with their own curves and what-ifs go. Crops with
- * their curves, recipes, settings and recorded weather stay; of an invented farm the weather, the climate and the Saturdays expected are invented too, and go. The farm gets
+ * their curves, recipes, settings and recorded weather stay; of an invented farm the weather, the climate, the frosts and the Saturdays expected are invented too, and go. The farm gets
  * the name `name` and is no longer an invented one. Can be undone like any change.
  */
 export const emptyFarm = (database: FarmDatabase, name: string): Written =>
@@ -80,7 +80,7 @@ export const emptyFarm = (database: FarmDatabase, name: string): Written =>
     const wasInvented = database.select().from(farm).where(eq(farm.isInvented, true)).get() !== undefined;
     if (wasInvented) database.delete(weatherYear).run();
     const invented = wasInvented
-      ? { ...climateColumns(null), expectedSaturdayCount: 0, expectedFrom: "a number" as const }
+      ? { ...climateColumns(null), expectedSaturdayCount: 0, expectedFrom: "a number" as const, killingFrosts: [] }
       : {};
     database
       .update(farm)

@@ -23,6 +23,7 @@ const CALLED = {
   cooler_move: `${VARIETY} || ' ' || kind || ' on ' || moved_on`,
   purchase: `${VARIETY} || ' from ' || supplier`,
   bud_look: `${VARIETY} || ' in bed ' || (SELECT name FROM bed WHERE bed.id = bed_id) || ' on ' || looked_on`,
+  loss: `${VARIETY} || ' in bed ' || (SELECT name FROM bed WHERE bed.id = bed_id) || ', ' || cause`,
   review: "(SELECT client FROM booking WHERE booking.id = booking_id) || ', ' || role",
   bloom_curve: `coalesce(${VARIETY} || ', ', '') || (SELECT name FROM crop WHERE crop.id = crop_id) || ', ' || treatment || coalesce(${ONE_BED}, '')`,
 } as const;

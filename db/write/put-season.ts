@@ -4,12 +4,13 @@ import { purchase } from "#db/schema/purchases";
 import type { FarmRecords } from "#lib/domain/farm-records";
 import { putBudLook, replaceBudLook } from "./bud-looks";
 import { putCut, replaceCut } from "./cuts";
+import { putLoss, replaceLoss } from "./losses";
 import { BookingIds, Names, type VarietyNames } from "./names";
 import { putInPlace } from "./put-in-place";
 import { addRow, changeRow } from "./put-row";
 import type { Refusals } from "./refusal";
 
-/** Writes what is recorded of a season as it happens: cuts, what left the cooler, what was bought in, looks at buds; inside a change that is open. */
+/** Writes what is recorded of a season as it happens: cuts, what left the cooler, what was bought in, looks at buds, plants that were lost; inside a change that is open. */
 export function putSeasonRecords(
   database: FarmDatabase,
   records: FarmRecords,
@@ -21,6 +22,7 @@ export function putSeasonRecords(
   putCoolerMoves(database, records, names, refusals);
   putPurchases(database, records, names, refusals);
   putBudLooks(database, records, names, refusals);
+  putLosses(database, records, names, refusals);
 }
 
 /** What these records are known by. */
@@ -64,6 +66,16 @@ function putBudLooks(database: FarmDatabase, records: FarmRecords, names: Season
     putInPlace(database, "bud_look", record.id, {
       add: () => putBudLook(database, row),
       replace: (id) => replaceBudLook(database, id, row),
+    });
+  });
+}
+
+function putLosses(database: FarmDatabase, records: FarmRecords, names: SeasonNames, refusals: Refusals): void {
+  refusals.each("losses", records.losses, (record) => {
+    const row = { ...record, bedId: names.beds.get(record.bed, "bed"), varietyId: names.varieties.put(record) };
+    putInPlace(database, "loss", record.id, {
+      add: () => putLoss(database, row),
+      replace: (id) => replaceLoss(database, id, row),
     });
   });
 }

@@ -8,6 +8,7 @@ import type { Crop } from "./records/crop";
 import type { BloomCurve } from "./records/curve";
 import type { CutDraft } from "./records/cut";
 import type { Farm } from "./records/farm-settings";
+import type { LossDraft } from "./records/loss";
 import type { Piece } from "./records/piece";
 import type { Planting } from "./records/planting";
 import type { PromisedStems } from "./records/promised-stems";
@@ -100,6 +101,9 @@ export type CutRecord = Omit<CutDraft, "bedId" | "varietyId" | "bookingId"> &
 /** A look at the buds of a bed of the farm or of the records. */
 export type BudLookRecord = Omit<BudLookDraft, "bedId" | "varietyId"> & VarietyNamed & { readonly bed: string };
 
+/** What was left of plants in a bed of the farm or of the records. */
+export type LossRecord = Omit<LossDraft, "bedId" | "varietyId"> & VarietyNamed & { readonly bed: string };
+
 /** What became of the stems of an event, the booking by client and day. */
 export type ReviewRecord = Omit<ReviewDraft, "bookingId"> &
   InPlaceOf & { readonly client: string; readonly eventOn: Day };
@@ -125,6 +129,8 @@ export type FarmRecords = {
   readonly cuts?: readonly CutRecord[];
   /** What the buds looked like. A look of the same day, bed and variety is replaced. */
   readonly budLooks?: readonly BudLookRecord[];
+  /** What was left of plants. A loss of the same day, bed, variety and cause is replaced. */
+  readonly losses?: readonly LossRecord[];
   /** What became of the stems of events. A review of the same booking and role is replaced. */
   readonly reviews?: readonly ReviewRecord[];
   /** Recorded days. One that the farm has already is replaced. */

@@ -2,6 +2,9 @@ import type { MonthDay } from "./day";
 import type { Farm } from "./records/farm-settings";
 import { WINTER_FIGURES_EDITION } from "./winter-figures";
 
+/** What a farm knows of frosts before anybody wrote of one. */
+const NO_FROST_YET = { coldNightOn: null, coldNightLowC: null, killingFrosts: [] };
+
 /** Days after which what is not signed lapses, and days before an event on which what is signed is counted. */
 const DAYS_OF_BOOKINGS = { enquiryDays: 14, holdDays: 30, finalCountDays: 28 };
 
@@ -51,8 +54,7 @@ export function newFarm(name: string): Farm {
     storesDry: true,
     followsSeason: true,
     frostAlarmC: 2,
-    coldNightOn: null,
-    coldNightLowC: null,
+    ...NO_FROST_YET,
     ...HANDS_AND_ROOM,
     frost: {
       firstAutumnP10: monthDay("10-04"),

@@ -9,6 +9,7 @@ import type { Crop } from "./records/crop";
 import type { BloomCurve } from "./records/curve";
 import type { Cut } from "./records/cut";
 import type { Farm } from "./records/farm-settings";
+import type { Loss } from "./records/loss";
 import type { Planting } from "./records/planting";
 import type { Purchase } from "./records/purchase";
 import type { Recipe } from "./records/recipe";
@@ -39,6 +40,8 @@ export type Snapshot = {
   /** What was cut, of all seasons. */
   readonly cuts: readonly Cut[];
   readonly budLooks: readonly BudLook[];
+  /** What winters, voles or hail left of plantings, of all seasons. */
+  readonly losses: readonly Loss[];
   /** What became of the stems of events that are over. */
   readonly reviews: readonly Review[];
   /** The days that were recorded; null while there are none. The same object as long as no day changes. */
@@ -102,6 +105,10 @@ export function checkSnapshot(snapshot: Snapshot): Parsed<Snapshot> {
   snapshot.budLooks.forEach((row) => {
     need(beds, row.bedId, `budLooks[${row.id}].bedId`, "bed");
     need(varieties, row.varietyId, `budLooks[${row.id}].varietyId`, "variety");
+  });
+  snapshot.losses.forEach((row) => {
+    need(beds, row.bedId, `losses[${row.id}].bedId`, "bed");
+    need(varieties, row.varietyId, `losses[${row.id}].varietyId`, "variety");
   });
   snapshot.reviews.forEach((row) => {
     need(bookings, row.bookingId, `reviews[${row.id}].bookingId`, "booking");

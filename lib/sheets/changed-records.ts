@@ -25,6 +25,7 @@ export function changedRecords({ sheets, bookings }: LinkedSheets, known: KnownF
     ...given("coolerMoves", changed(SHEETS.moves, sheets.moves, itself)),
     ...given("purchases", changed(SHEETS.purchases, sheets.purchases, itself)),
     ...given("budLooks", changed(SHEETS.buds, sheets.buds, itself)),
+    ...given("losses", changed(SHEETS.losses, sheets.losses, itself)),
     ...given("reviews", changed(SHEETS.reviews, sheets.reviews, itself)),
     ...given("weather", changed(SHEETS.weather, sheets.weather, itself)),
   };

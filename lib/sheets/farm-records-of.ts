@@ -31,6 +31,12 @@ export function farmRecordsOf(snapshot: Snapshot): Required<FarmRecords> {
     ...namesOf(varietyId),
     ...whose(bookingId),
   });
+  /** A row under the names of its bed and of its variety. */
+  const inPlace = <Row extends InBed>({ id: _id, bedId, varietyId, ...row }: Row) => ({
+    ...row,
+    ...namesOf(varietyId),
+    bed: beds.get(bedId).name,
+  });
   return {
     farm: snapshot.farm,
     crops: snapshot.crops.map(withoutId),
@@ -68,11 +74,8 @@ export function farmRecordsOf(snapshot: Snapshot): Required<FarmRecords> {
       recipe: recipeId === null ? null : recipes.get(recipeId).name,
     })),
     cuts: snapshot.cuts.map(({ bedId, ...cut }) => ({ ...named(cut), bed: beds.get(bedId).name })),
-    budLooks: snapshot.budLooks.map(({ id: _id, bedId, varietyId, ...look }) => ({
-      ...look,
-      ...namesOf(varietyId),
-      bed: beds.get(bedId).name,
-    })),
+    budLooks: snapshot.budLooks.map(inPlace),
+    losses: snapshot.losses.map(inPlace),
     reviews: snapshot.reviews.map(({ id: _id, bookingId, ...review }) => ({
       ...review,
       ...nameOfBooking(bookings.get(bookingId)),
@@ -82,6 +85,8 @@ export function farmRecordsOf(snapshot: Snapshot): Required<FarmRecords> {
 }
 
 type ForBooking = { readonly id: number; readonly varietyId: number; readonly bookingId: number | null };
+
+type InBed = { readonly id: number; readonly bedId: number; readonly varietyId: number };
 
 const FOR_NOBODY = { client: null, eventOn: null };
 

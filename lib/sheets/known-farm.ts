@@ -46,6 +46,7 @@ const KNOWN_BY = {
   moves: ["movedOn", "crop", "variety", "cutOn", "kind", "client", "eventOn"],
   purchases: ["supplier", "arrivesOn", "crop", "variety", "client", "eventOn"],
   buds: ["lookedOn", "bed", "crop", "variety"],
+  losses: ["seenOn", "bed", "crop", "variety", "cause"],
   reviews: ["client", "eventOn", "role"],
   weather: ["date"],
 } as const satisfies { readonly [Name in RecordSheet]: readonly (keyof RowOf<Name>)[] };
@@ -58,8 +59,8 @@ export const knownBy = (sheet: SheetName, row: object): string => {
 };
 
 /** What a row is known by, as one text. */
-export const identityOf = <Name extends RecordSheet>(sheet: Name, row: RowOf<Name>): string => {
-  const cells: Readonly<Record<string, unknown>> = row;
+export const identityOf = (sheet: RecordSheet, row: object): string => {
+  const cells: Readonly<Record<string, unknown>> = { ...row };
   return JSON.stringify(
     KNOWN_BY[sheet].map((name) => (typeof cells[name] === "string" ? nameKey(cells[name]) : cells[name])),
   );
@@ -107,6 +108,7 @@ export function knownFarm(snapshot: Snapshot): KnownFarm {
       moves: kept("moves", idsOf(snapshot.coolerMoves)),
       purchases: kept("purchases", idsOf(snapshot.purchases)),
       buds: kept("buds", idsOf(snapshot.budLooks)),
+      losses: kept("losses", idsOf(snapshot.losses)),
       reviews: kept("reviews", idsOf(snapshot.reviews)),
       weather: rows.weather.map((row) => ({ id: 0, key: "", row })),
     },

@@ -1,8 +1,8 @@
 import type { BookingOwners } from "./booking-owners";
-import { linkBudLooks } from "./link-bud-looks";
 import { linkCuts } from "./link-cuts";
 import { linkMoves } from "./link-moves";
 import { linkPurchases } from "./link-purchases";
+import { linkBudLooks, linkLosses } from "./link-walked";
 import type { NameBook } from "./name-book";
 import type { SheetRows } from "./sheet-rows";
 import type { RowOf } from "./to-records";
@@ -23,6 +23,7 @@ export const linkSeason = (
     readonly moves: SheetRows<RowOf<"moves">>;
     readonly purchases: SheetRows<RowOf<"purchases">>;
     readonly buds: SheetRows<RowOf<"buds">>;
+    readonly losses: SheetRows<RowOf<"losses">>;
   },
   names: SeasonNames,
 ) => ({
@@ -30,4 +31,5 @@ export const linkSeason = (
   moves: linkMoves(rows.moves, names),
   purchases: linkPurchases(rows.purchases, names),
   buds: linkBudLooks(rows.buds, names),
+  losses: linkLosses(rows.losses, names),
 });

@@ -77,6 +77,7 @@ export function linkSheets(rowsOf: RowsOf, { farm, rows: kept }: KnownFarm) {
       moves: matched("moves", "several", (row) => ofVariety(withBooking(row, owners))),
       purchases: matched("purchases", "several", (row) => ofVariety(withBooking(row, owners))),
       buds: matched("buds", "one", inBed),
+      losses: matched("losses", "one", inBed),
     },
     { beds, crops, varieties, owners },
   );

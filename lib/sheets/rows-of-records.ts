@@ -37,6 +37,7 @@ export function rowsOfRecords({ farm, bookings = [], ...records }: FarmRecords):
     purchases: records.purchases ?? [],
     cuts: records.cuts ?? [],
     buds: records.budLooks ?? [],
+    losses: records.losses ?? [],
     reviews: records.reviews ?? [],
     weather: records.weather ?? [],
   };

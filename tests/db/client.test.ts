@@ -118,6 +118,7 @@ test("the tables hold exactly the words of the domain, and nothing more", () => 
           "tally",
           "purchase",
           "bud_look",
+          "loss",
           "review",
           "weather_year",
         ],

@@ -9,12 +9,13 @@ import { cropSchema } from "#lib/domain/records/crop";
 import { bloomCurveSchema } from "#lib/domain/records/curve";
 import { cutDraftSchema } from "#lib/domain/records/cut";
 import { farmSchema } from "#lib/domain/records/farm-settings";
+import { lossDraftSchema } from "#lib/domain/records/loss";
 import { plantingSchema } from "#lib/domain/records/planting";
 import { purchaseDraftSchema } from "#lib/domain/records/purchase";
 import { recipeSchema } from "#lib/domain/records/recipe";
 import { reviewDraftSchema } from "#lib/domain/records/review";
 import { anyReview } from "../any-review";
-import { budLookDraft } from "./any-look";
+import { budLookDraft, lossDraft } from "./any-look";
 import {
   bedDraft,
   bookingDraft,
@@ -47,6 +48,7 @@ test("what the properties of records draw is what the domain allows", () => {
   isAllowed(plantingSchema, plantingDraft, { id: 1, bedId: 1, varietyId: 1 });
   isAllowed(cutDraftSchema, cutDraft);
   isAllowed(budLookDraftSchema, budLookDraft);
+  isAllowed(lossDraftSchema, lossDraft);
   isAllowed(reviewDraftSchema, anyReview);
   isAllowed(coolerMoveDraftSchema, moveDraft);
   isAllowed(purchaseDraftSchema, purchaseDraft);

@@ -4,6 +4,7 @@ import { undoChange } from "#db/journal/journal";
 import { recordBudLook } from "#db/write/bud-looks";
 import { putCurve } from "#db/write/crops";
 import { putFigures } from "#db/write/figures";
+import { recordLoss } from "#db/write/losses";
 import { carryPlantings } from "#db/write/plantings";
 import { importRecords } from "#db/write/records";
 import { recordReviews } from "#db/write/reviews";
@@ -14,8 +15,8 @@ import { recordCuts } from "./record-cuts";
 
 /** What was recorded of a season. */
 const recorded = (database: FarmDatabase) => {
-  const { cuts, budLooks, reviews } = kept(database);
-  return { cuts, budLooks, reviews };
+  const { cuts, budLooks, losses, reviews } = kept(database);
+  return { cuts, budLooks, losses, reviews };
 };
 
 test("nothing recorded of a season is lost by carry-over, a change of curve, what it taught, an import, or the undoing of each", () => {
@@ -27,6 +28,12 @@ test("nothing recorded of a season is lost by carry-over, a change of curve, wha
       ]),
     );
     done(recordBudLook(database, { ...place, lookedOn: day("2027-07-05"), sign: "late", daysToCut: 7 }));
+    done(
+      recordLoss(database, {
+        ...{ ...place, seenOn: day("2027-08-02") },
+        ...{ cause: "voles", plantsBefore: 40, plantsLeft: 30 },
+      }),
+    );
     done(
       recordReviews(database, [
         { bookingId: 1, role: "focal", plannedStems: 44, cutStems: 38, boughtStems: 6, thrownAwayStems: 3 },

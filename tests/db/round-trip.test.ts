@@ -5,7 +5,7 @@ import { importRecords } from "#db/write/records";
 import type { Booking } from "#lib/domain/records/booking";
 import { anyReview } from "../any-review";
 import { anyVariety } from "../any-traits";
-import { budLookDraft } from "./any-look";
+import { budLookDraft, lossDraft } from "./any-look";
 import {
   bedDraft,
   bookingDraft,
@@ -41,6 +41,7 @@ const anyFarm = fc.record({
   moves: fc.array(moveDraft, { maxLength: 3 }),
   purchases: fc.array(purchaseDraft, { maxLength: 3 }),
   budLooks: fc.uniqueArray(budLookDraft, { selector: ({ lookedOn }) => lookedOn, maxLength: 4 }),
+  losses: fc.uniqueArray(lossDraft, { selector: ({ seenOn }) => seenOn, maxLength: 4 }),
   reviews: fc.uniqueArray(anyReview, { selector: ({ role }) => role, maxLength: 3 }),
   cuts: fc.uniqueArray(cutDraft, { selector: ({ cutOn }) => cutOn, maxLength: 4 }),
 });
@@ -67,6 +68,7 @@ test("everything that the domain allows is kept, and comes back equal", () => {
         orders,
         cuts,
         budLooks,
+        losses,
         reviews,
         moves,
         purchases,
@@ -104,6 +106,11 @@ test("everything that the domain allows is kept, and comes back equal", () => {
               coolerStock: stock.map((line) => ({ ...line, ...whose })),
               budLooks: budLooks.map(({ bedId: _bed, varietyId: _variety, ...look }) => ({
                 ...look,
+                ...whose,
+                bed: beds[0].name,
+              })),
+              losses: losses.map(({ bedId: _bed, varietyId: _variety, ...loss }) => ({
+                ...loss,
                 ...whose,
                 bed: beds[0].name,
               })),
@@ -161,6 +168,7 @@ test("everything that the domain allows is kept, and comes back equal", () => {
             bookings: drafts,
             coolerStock: numbered(stock.map((line) => ({ ...line, varietyId: 1 }))),
             budLooks: numbered(budLooks.map((look) => ({ ...look, bedId: 1, varietyId: 1 }))),
+            losses: numbered(losses.map((loss) => ({ ...loss, bedId: 1, varietyId: 1 }))),
             reviews: numbered(reviews.map((review) => ({ ...review, bookingId: 1 }))),
             standingOrders: numbered(
               orders.map((order) => ({

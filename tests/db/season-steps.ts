@@ -3,10 +3,11 @@ import { putCoolerStock, removeCoolerStock } from "#db/write/beds";
 import { recordBudLook } from "#db/write/bud-looks";
 import { recordMoves, removeMove } from "#db/write/cooler-moves";
 import { removeCuts } from "#db/write/cuts";
+import { recordLoss, removeLoss } from "#db/write/losses";
 import { changePurchase, placePurchases, recordArrivals, removePurchase, takeBackArrival } from "#db/write/purchases";
 import { recordReviews, removeReviews } from "#db/write/reviews";
 import { anyReview } from "../any-review";
-import { budLookDraft } from "./any-look";
+import { budLookDraft, lossDraft } from "./any-look";
 import { among, cutDraft, day, stockDraft } from "./arbitraries";
 import { corrected, taken, tally } from "./counted-rows";
 import { recordCuts } from "./record-cuts";
@@ -60,6 +61,10 @@ export const SEASON_STEPS: readonly fc.Arbitrary<Step>[] = [
   step("note buds", budLookDraft, (to, now, look) =>
     recordBudLook(to, { ...look, bedId: among(now.beds, look.bedId), varietyId: among(now.varieties, look.varietyId) }),
   ),
+  step("write down what is left", lossDraft, (to, now, loss) =>
+    recordLoss(to, { ...loss, bedId: among(now.beds, loss.bedId), varietyId: among(now.varieties, loss.varietyId) }),
+  ),
+  step("take back what is left", pick, (to, now, at) => removeLoss(to, among(now.losses, at))),
   step("review an event", fc.array(anyReview, { minLength: 1, maxLength: 3 }), (to, now, reviews) =>
     recordReviews(
       to,

@@ -30,6 +30,7 @@ test("a started farm holds its settings and the built-in crops, curves and recip
       coolerMoves: [],
       purchases: [],
       budLooks: [],
+      losses: [],
       reviews: [],
       weather: null,
     });
@@ -86,6 +87,7 @@ test("every setting of the farm can be changed", () => {
       frostAlarmC: 1.5,
       coldNightOn: day("2027-10-07"),
       coldNightLowC: -0.5,
+      killingFrosts: [day("2026-10-14"), day("2027-09-28")],
       ...{ cutStemsPerHour: 120, cutHoursPerDay: 5.5, benchStemsPerHour: 40, benchHoursPerWeek: 30, bucketPlaces: 24 },
       frost: {
         firstAutumnP10: monthDay("09-20"),
@@ -140,6 +142,7 @@ test("an emptied farm keeps crops, their curves, recipes and settings, under its
       coolerMoves: [],
       purchases: [],
       budLooks: [],
+      losses: [],
       reviews: [],
       weather: null,
     });

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { toDay, toDayNumber } from "#lib/domain/day";
 import { BUD_SIGNS, type BudLook } from "#lib/domain/records/bud-look";
 import type { Cut } from "#lib/domain/records/cut";
+import { LOSS_CAUSES, type Loss } from "#lib/domain/records/loss";
 import { day } from "../small-farm";
 
 export const anyDay = fc
@@ -39,6 +40,28 @@ export const anyBudLooks = (bedId: fc.Arbitrary<number>, varietyId: fc.Arbitrary
       { selector: ({ lookedOn }) => lookedOn, maxLength: 4 },
     )
     .map((rows): BudLook[] => rows.map((row, index) => ({ id: index + 1, ...row })));
+
+/** What was left of plants in these beds, at most one count a day. */
+export const anyLosses = (bedId: fc.Arbitrary<number>, varietyId: fc.Arbitrary<number>) =>
+  fc
+    .uniqueArray(
+      fc.record({
+        bedId,
+        varietyId,
+        seenOn: anyDay,
+        cause: fc.constantFrom(...LOSS_CAUSES),
+        plantsBefore: fc.integer({ min: 1, max: 1_000_000 }),
+        lostShare: fc.constantFrom(0, 0.3, 1),
+      }),
+      { selector: ({ seenOn }) => seenOn, maxLength: 4 },
+    )
+    .map((rows): Loss[] =>
+      rows.map(({ lostShare, ...row }, index) => ({
+        id: index + 1,
+        ...row,
+        plantsLeft: Math.floor(row.plantsBefore * (1 - lostShare)),
+      })),
+    );
 
 /** The booking of so many that a place stands for. */
 const bookingAt = (place: number | null, bookingCount: number): number | null =>

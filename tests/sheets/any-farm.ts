@@ -16,7 +16,7 @@ import { monthDay, farm as plainFarm } from "../small-farm";
 import { anyBooking, between, share } from "./any-booking";
 import { anyClimate } from "./any-climate";
 import { anyCrop } from "./any-crop";
-import { anyBudLooks, anyCuts, anyDay, cutsFor, forBookings } from "./any-cuts";
+import { anyBudLooks, anyCuts, anyDay, anyLosses, cutsFor, forBookings } from "./any-cuts";
 import { anyAge, anyAnchor, anyCourse } from "./any-heat";
 import { anyOrder } from "./any-order";
 import { anyRecipe } from "./any-recipe";
@@ -155,6 +155,7 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
           coolerMoves: fc.array(anyMove(stored), { maxLength: 4 }),
           purchases: fc.array(anyPurchase(stored, name), { maxLength: 3 }),
           budLooks: anyBudLooks(idOf(beds), idOf(varieties)),
+          losses: anyLosses(idOf(beds), idOf(varieties)),
           reviews: fc.uniqueArray(anyReview, { selector: ({ role }) => role, maxLength: 3 }),
           standingOrders: fc
             .array(anyOrder({ cropId: idOf(crops), recipeId: idOf(recipes), buyer: name }), { maxLength: 3 })

@@ -4,6 +4,7 @@ import { addDays, type Day, dayInYear, daysBetween, parseDay, toDay, toDayNumber
 import { monthDaySchema } from "#lib/domain/day-schema";
 import type { Treatment } from "#lib/domain/words";
 import { forecastPlanting } from "#lib/plan/road/forecast";
+import { NOTHING_SEEN } from "#lib/plan/road/plants-seen";
 import { firstCutOn } from "../first-cut-on";
 import { bed, crop, curve, farm, planting, variety } from "../small-farm";
 import { catalogueCrop, catalogueCurve } from "./catalogue-curve";
@@ -82,6 +83,7 @@ describe.each(DAHLIAS)("%s", (name) => {
           firstCut: toDayNumber(firstCutOn(curve(catalogueCurve(name, treatment)), set)),
           ...{ movedDays: 0, heatEnd: null },
           bare: null,
+          seen: NOTHING_SEEN,
           replanted: null,
           saleableShare: 1,
         },

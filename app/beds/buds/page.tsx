@@ -1,15 +1,20 @@
 import type { Metadata } from "next";
 import { type Day, inShort, toDay, toDayNumber, withWeekday, yearOf } from "#lib/domain/day";
 import { BUD_SIGNS } from "#lib/domain/records/bud-look";
+import type { Snapshot } from "#lib/domain/snapshot";
 import { type BudWalkStop, budWalk } from "#lib/plan/learning/season/bud-walk";
+import { clumpsToCount } from "#lib/plan/winter/clumps-to-count";
 import { countOf } from "#lib/plan/words/numbers";
 import { today } from "../../clock";
 import { loadFarm } from "../../load";
 import { mayOpen } from "../../people/allowed";
+import { IfMay } from "../../people/if-may";
 import { roleNow } from "../../people/who";
 import { ColourWord } from "../../ui/colour-words";
 import { Empty } from "../../ui/empty";
 import { Form } from "../../ui/form.client";
+import { ClumpCounts } from "../losses/clump-counts";
+import { PlantsLost } from "../losses/plants-lost";
 import { noteBuds } from "./bud-actions";
 
 export const metadata: Metadata = { title: "Bud walk" };
@@ -28,6 +33,9 @@ export default function BudWalkPage() {
         </p>
       )}
       <h1>Bud walk</h1>
+      <IfMay call="beds/losses/loss-actions.ts#noteLoss">
+        <ClumpCounts clumps={clumpsToCount(snapshot, yearOf(now), toDayNumber(now))} today={now} />
+      </IfMay>
       {stops.length === 0 ? (
         <Empty title="No bed to look at this week">
           <p>From four weeks before its first cut a bed stands here, until something was cut in it.</p>
@@ -39,13 +47,13 @@ export default function BudWalkPage() {
             planned. What you note once a week tells how late the season runs; none of it is asked for.
           </p>
           {beds.slice(0, BEDS_FIRST).map((one) => (
-            <BedStops key={one.bed.id} {...one} today={now} />
+            <BedStops key={one.bed.id} {...one} snapshot={snapshot} today={now} />
           ))}
           {beds.length > BEDS_FIRST && (
             <details>
               <summary>{countOf(beds.length - BEDS_FIRST, "more bed")}</summary>
               {beds.slice(BEDS_FIRST).map((one) => (
-                <BedStops key={one.bed.id} {...one} today={now} />
+                <BedStops key={one.bed.id} {...one} snapshot={snapshot} today={now} />
               ))}
             </details>
           )}
@@ -58,7 +66,9 @@ export default function BudWalkPage() {
 /** Beds that stand open; the rest of the walk is a tap away. */
 const BEDS_FIRST = 8;
 
-function BedStops({ bed, ofBed, today: now }: ReturnType<typeof byBed>[number] & { today: Day }) {
+type BedProps = ReturnType<typeof byBed>[number] & { snapshot: Snapshot; today: Day };
+
+function BedStops({ bed, ofBed, snapshot, today: now }: BedProps) {
   return (
     <section aria-labelledby={`bed-${bed.id}`} className="bud-bed">
       <h2 id={`bed-${bed.id}`} className="bed-tag">
@@ -66,7 +76,7 @@ function BedStops({ bed, ofBed, today: now }: ReturnType<typeof byBed>[number] &
       </h2>
       <ul className="plain">
         {ofBed.map((stop) => (
-          <Stop key={stop.row.planting.id} stop={stop} today={now} />
+          <Stop key={stop.row.planting.id} stop={stop} snapshot={snapshot} today={now} />
         ))}
       </ul>
     </section>
@@ -79,7 +89,9 @@ function byBed(stops: readonly BudWalkStop[]) {
 }
 
 /** A planting: when it is due, what was seen last, and a button for each thing that may be seen; days to go, where they are typed, go with it. */
-function Stop({ stop: { row, dueDay, lastLook }, today: now }: { stop: BudWalkStop; today: Day }) {
+type StopProps = { stop: BudWalkStop; snapshot: Snapshot; today: Day };
+
+function Stop({ stop: { row, dueDay, lastLook }, snapshot, today: now }: StopProps) {
   const name = `${row.crop.name} ${row.variety.name}`;
   return (
     <li className="bud-stop">
@@ -116,6 +128,7 @@ function Stop({ stop: { row, dueDay, lastLook }, today: now }: { stop: BudWalkSt
           </>
         }
       />
+      <PlantsLost row={row} snapshot={snapshot} today={now} />
     </li>
   );
 }

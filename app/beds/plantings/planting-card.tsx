@@ -5,6 +5,7 @@ import type { PlantingForecast } from "#lib/plan/road/forecast";
 import { alivePlants } from "#lib/plan/road/grown";
 import { heatReached } from "#lib/plan/road/heat-reached";
 import type { Plan } from "#lib/plan/road/plan";
+import { countedShare } from "#lib/plan/road/plants-seen";
 import { shareOfLate } from "#lib/plan/road/saleable-share";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { ownSeasonInWords } from "#lib/plan/words/own-season-words";
@@ -16,6 +17,7 @@ import { ColourWord } from "../../ui/colour-words";
 import { Form } from "../../ui/form.client";
 import { BloomFigures } from "../curves/bloom-figures";
 import { CurveForm } from "../curves/curve-form";
+import { PlantsLost } from "../losses/plants-lost";
 import { KeepSwitch } from "./keep-switch";
 import { deletePlanting } from "./planting-actions";
 import type { PlantingChoices } from "./planting-choices";
@@ -32,7 +34,8 @@ export function PlantingCard({ row, plan, choices }: { row: PlantingForecast; pl
       </h3>
       <p>
         {TREATMENT_WORDS[planting.treatment]}, planted {inShort(planting.plantedOn)} {planting.plantedOn.slice(0, 4)};{" "}
-        {countOf(planting.plantCount, "plant")}, about {inWholes(alivePlants(planting, farm))} alive at the first cut.{" "}
+        {countOf(planting.plantCount, "plant")}, about {inWholes(alivePlants(planting, farm, countedShare(row.seen)))}{" "}
+        alive at the first cut.{" "}
         {planting.flags.map((flag) => (
           <span key={flag} className="tag">
             {flag}
@@ -45,6 +48,9 @@ export function PlantingCard({ row, plan, choices }: { row: PlantingForecast; pl
         <KeepSwitch row={row} plan={plan} />
       </IfMay>
       <BloomFigures row={row} plan={plan} />
+      <IfMay call="beds/losses/loss-actions.ts#noteLoss">
+        <PlantsLost row={row} snapshot={plan.snapshot} today={today()} />
+      </IfMay>
       <IfMay call="beds/plantings/planting-actions.ts#savePlanting">
         <details>
           <summary>Change this planting</summary>

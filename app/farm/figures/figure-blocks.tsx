@@ -64,6 +64,7 @@ export const OfFrost = ({ farm }: Props) => (
       "frostAlarmC",
       "coldNightOn",
       "coldNightLowC",
+      "killingFrosts",
     ]}
   />
 );

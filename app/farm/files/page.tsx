@@ -96,5 +96,6 @@ const HOLDS: Readonly<Record<SheetName, string>> = {
   purchases: "what was ordered from suppliers, and what of it came",
   moves: "what left the cooler: taken out or thrown away, for whom",
   buds: "what the buds looked like, bed by bed",
+  losses: "what winters, voles or hail left of plants, bed by bed",
   weather: "highs and lows, day by day",
 };

@@ -10,7 +10,7 @@ import { recordCount } from "./count-action";
 
 type Props = { beds: readonly WinterBed[]; snapshot: Snapshot; seasonYear: number };
 
-/** What came through: live clumps counted in spring become the planting's own survival, in place of what was assumed. */
+/** What came through: live clumps counted in spring, in place of what was assumed. */
 export function CameThrough({ beds, snapshot, seasonYear }: Props) {
   const plantings = new Map(snapshot.plantings.map((planting) => [planting.id, planting]));
   const rows = beds.flatMap(({ bed, plantings: wintering }) =>
@@ -31,8 +31,8 @@ export function CameThrough({ beds, snapshot, seasonYear }: Props) {
         <details className="fold">
           <summary>Write down the live clumps of {countOf(rows.length, "planting")}</summary>
           <p>
-            When the covers are off, count the clumps that shoot. The count becomes that planting’s own survival: this
-            season is forecast with it, and it goes along when the planting is carried to next year.
+            When the covers are off, count the clumps that shoot. This season is forecast with the count, and{" "}
+            <a href="/farm/year-end">Year’s end</a> learns from it what your ground lets through.
           </p>
           {rows.map((row) => (
             <CountLine key={row.planting.id} {...row} farmsShare={snapshot.farm.winter.winterSurvivalShare} />

@@ -1,10 +1,11 @@
 "use server";
 
-import { updatePlanting } from "#db/write/plantings";
+import { recordLoss } from "#db/write/losses";
 import { action, refusal } from "../../action";
+import { today } from "../../clock";
 import { readCount } from "./count-values";
 
-/** Writes what came through a winter in the ground: the planting's own survival, which its next season is reckoned with. */
+/** Writes down what came through a winter in the ground: this season is forecast with it, and the year's end learns from it. */
 export const recordCount = action(
   (values, { plantings }) => {
     const planting = plantings.find(({ id }) => id === values.hiddenNumber("plantingId"));
@@ -12,6 +13,9 @@ export const recordCount = action(
     const count = readCount(values, planting);
     return count.ok ? { ok: true, parsed: { planting, ...count.parsed } } : count;
   },
-  (database, { planting: { id, ...draft }, liveCount }) =>
-    updatePlanting(database, id, { ...draft, winterSurvivalShare: liveCount / draft.plantCount }),
+  (database, { planting: { bedId, varietyId, plantCount }, liveCount }) =>
+    recordLoss(database, {
+      ...{ bedId, varietyId, seenOn: today() },
+      ...{ cause: "winter in the ground", plantsBefore: plantCount, plantsLeft: liveCount },
+    }),
 );

@@ -9,6 +9,7 @@ import { CAPACITY } from "./capacity";
 import { climateSchema, OPEN_CLIMATE } from "./climate";
 import { cents, count, type Field, field, headingOf, likelihood, number, open, recordSchema, share } from "./field";
 import { FINAL_COUNT_HABIT } from "./final-count";
+import { KILLING_FROSTS } from "./killing-frosts";
 import { choice, day, linesOf, listOf, monthDay, ownColour, weekday, word, yesNo } from "./kinds";
 import { WINTER_COSTS, winterCostsSchema } from "./winter-costs";
 
@@ -194,9 +195,10 @@ export const statusWeightsSchema = recordSchema(STATUS_WEIGHTS).refine(
  * The farm's own settings. `pickingWeekdays`: Monday 1 … Sunday 7. `leadDays`: days from last cut to event for conditioning and design.
  * `storeC`, `coolRoomC`: degrees Celsius; `storeC` is null until the farm has said how its stems are kept.
  * `coldNightOn` and `coldNightLowC`: the night that is forecast to be coldest, null where none was typed.
+ * `killingFrosts`: the first frost that ended tender crops, of each year in which one was written down.
  * `climate` is null until the farm has chosen one: bloom then goes by the calendar alone.
  */
-export const farmSchema = recordSchema({ ...FARM, ...COLD_NIGHT }).extend({
+export const farmSchema = recordSchema({ ...FARM, ...COLD_NIGHT, ...KILLING_FROSTS }).extend({
   frost: frostDatesSchema,
   climate: climateSchema.nullable(),
   statusWeights: statusWeightsSchema,
@@ -219,6 +221,7 @@ const settingsOf = (fields: Readonly<Record<string, Field<unknown>>>, group: Far
 export const FARM_SETTINGS: readonly FarmSetting[] = [
   ...settingsOf(FARM, null),
   ...settingsOf(COLD_NIGHT, null),
+  ...settingsOf(KILLING_FROSTS, null),
   ...settingsOf(FROST, "frost"),
   ...settingsOf(OPEN_CLIMATE, "climate"),
   ...settingsOf(STATUS_WEIGHTS, "statusWeights"),

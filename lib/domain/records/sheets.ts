@@ -9,6 +9,7 @@ import { CURVE_SHEET } from "./curve";
 import { CUT_SHEET } from "./cut";
 import { type Field, type Fields, field, headingOf } from "./field";
 import { prose, word } from "./kinds";
+import { LOSS_SHEET } from "./loss";
 import { PIECE_SHEET } from "./piece";
 import { PLANTING_SHEET } from "./planting";
 import { PROMISE_SHEET } from "./promised-stems";
@@ -48,6 +49,7 @@ export const SHEETS = {
   moves: COOLER_MOVE_SHEET,
   purchases: PURCHASE_SHEET,
   buds: BUD_LOOK_SHEET,
+  losses: LOSS_SHEET,
   reviews: REVIEW_SHEET,
   weather: WEATHER_SHEET,
 } satisfies Readonly<Record<string, Fields>>;
@@ -73,6 +75,7 @@ export const SHEET_NAMES: readonly SheetName[] = [
   "moves",
   "purchases",
   "buds",
+  "losses",
   "reviews",
   "weather",
 ];

@@ -8,6 +8,7 @@ import { normalQuantile } from "#lib/maths/normal";
 import { sharesAt } from "#lib/maths/philox";
 import { type OfScore, scoreTable } from "#lib/maths/score-table";
 import { twoPieceNormal } from "#lib/maths/two-piece-normal";
+import { countedShare, killingFrostOf } from "#lib/plan/road/plants-seen";
 import { replay } from "#lib/plan/road/replay";
 import { firstDayOf } from "#lib/plan/road/usual-year";
 import { firstCutChances } from "./first-cut-chance";
@@ -53,6 +54,7 @@ export function seasonSampler(
   }));
   const frostDates = frostDatesOf(farm, seasonYear);
   const frostLate = replay(snapshot, seasonYear)?.frostDaysLate ?? [];
+  const isFrostKnown = killingFrostOf(farm, seasonYear) !== null;
   const yearEnd = firstDayOf(seasonYear + 1);
   const yieldAt = known((spread: number) => gammaOfMeanOne(spread));
   const aliveAt = known((share: number) => betaOf(share, spreads.winterLikeness));
@@ -63,7 +65,7 @@ export function seasonSampler(
     const timing = { share: year.a, score: normalQuantile(year.a) };
     const vigour = normalQuantile(year.b);
     const winter = normalQuantile(year.c);
-    const plantings = rows.map(({ planting, bed, curve, firstCutChance, isReplanted }) => {
+    const plantings = rows.map(({ planting, bed, curve, firstCutChance, isReplanted, seen }) => {
       if (!curve) return { shiftDays: 0, plants: 0 };
       const own = sharesAt(key, [season, planting.id, OF_A_PLANTING, 0]);
       const yieldFactor = yieldAt(curve.yieldSpread)(together(vigour, normalQuantile(own.b), spreads.sharedShare));
@@ -73,12 +75,13 @@ export function seasonSampler(
         const shared = bed.flags.includes("wet soil") ? spreads.wetSharedShare : spreads.sharedShare;
         const share = aliveAt(winterSurvivalShare ?? farm.winter.winterSurvivalShare);
         const survival = share(together(winter, normalQuantile(own.c), shared));
-        const livingShare = binomialQuantile(own.d, plantCount, survival) / plantCount;
+        const livingShare = countedShare(seen) ?? binomialQuantile(own.d, plantCount, survival) / plantCount;
         alive *= isReplanted ? (1 - livingShare) * farm.winter.replantDeadShare : livingShare;
       }
       return { shiftDays: firstCutChance.daysLate(timing, normalQuantile(own.a)), plants: alive };
     });
-    const late = frostLate[Math.floor(year.a * frostLate.length)] ?? null;
+    // A killing frost that came ends the plantings that it touches, as in the plan, which reckoned with the median until then.
+    const late = isFrostKnown ? 0 : (frostLate[Math.floor(year.a * frostLate.length)] ?? null);
     const frostDay = late === null ? frostDayAt(frostDates, year.d) : Math.min(yearEnd, frostDates.p50 + late);
     return { frostDay, plantings };
   };

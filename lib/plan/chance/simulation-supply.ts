@@ -6,6 +6,7 @@ import { weeksOfBloom } from "#lib/plan/road/bloom-end";
 import { type Grown, wholeStems } from "#lib/plan/road/grown";
 import { holdOf } from "#lib/plan/road/hold-window";
 import { pickingDays } from "#lib/plan/road/picking-days";
+import { thinnedBy } from "#lib/plan/road/plants-seen";
 import { saleableWeeks } from "#lib/plan/road/saleable-share";
 import { supplyOf, type VarietySupply } from "#lib/plan/road/supply";
 import { usableOf } from "#lib/plan/road/usable";
@@ -70,14 +71,19 @@ export class SimulationSupply {
       const perPlant = weeks.reduce((sum, stems) => sum + stems, 0);
       const weekStems = apportion(wholeStems(plants * row.saleableShare * perPlant), weeks);
       const openPlaces = row.heatEnd === null ? cutOn.length : row.heatEnd - opensFrom + mostShiftDays;
-      const lastDay = row.crop.tender ? frostDay : Number.MAX_SAFE_INTEGER;
+      const lastDay = row.crop.tender ? Math.min(frostDay, row.seen.frostDay ?? frostDay) : Number.MAX_SAFE_INTEGER;
+      const left = row.seen.losses.length === 0 ? null : thinnedBy(row.seen.losses);
       const spareShare = row.crop.cutSpareShare.count;
       let [cut, usable] = [0, 0];
       let place = mostShiftDays + shiftDays;
       for (let week = 0; week < weekStems.length; week++)
         for (let weekday = 0; weekday < 7; weekday++, place++)
-          if (place < openPlaces && node[place] !== LOST && cutOn[place] < lastDay) {
-            cut += evenPart(weekStems[week], weekday, 7);
+          if (place < openPlaces) {
+            const opened = evenPart(weekStems[week], weekday, 7);
+            const opensOn = opensFrom - mostShiftDays + place;
+            const stood = left ? left(opened, cutOn[place] === LOST ? opensOn : cutOn[place]) : opened;
+            if (node[place] === LOST || cutOn[place] >= lastDay) continue;
+            cut += stood;
             const before = usable;
             usable = usableOf(cut, spareShare);
             stems[node[place]] += usable - before;

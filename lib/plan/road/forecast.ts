@@ -1,11 +1,13 @@
 import { dayInYear, toDayNumber } from "#lib/domain/day";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Snapshot } from "#lib/domain/snapshot";
-import { apportion, evenPart } from "#lib/maths/apportion";
 import { weeksOfBloom } from "./bloom-end";
-import { alivePlants, type Grown, grown, replantedPlants, wholeStems } from "./grown";
+import { alivePlants, type Grown, grown, replantedPlants } from "./grown";
+import { harvest } from "./harvest";
 import { withLateStems } from "./late-stems";
+import { opening, type PlantsFrom, thinnedOpening } from "./opening";
 import { type NextPickingDay, pickingDays } from "./picking-days";
+import { daysSeen, isSameSeen, killingFrostOf, type PlantsSeen, seenBy } from "./plants-seen";
 import { saleableWeeks } from "./saleable-share";
 import { usableStems } from "./usable";
 import { firstDayOf } from "./usual-year";
@@ -29,9 +31,14 @@ export type PlantingForecast = Grown & {
   readonly usableStems: readonly number[];
   readonly lostInFieldStems: number;
   readonly lostToFrostStems: number;
-  /** What it gives without what the season has shown of it: days that have passed count so [O5]. Null where that is the same. */
+  /** What it gives without what the season has shown [O5] and what was seen of its plants [PL1]: days that have passed began so. Null where that is the same. */
   readonly asPassed: PlantingForecast | null;
+  /** What it gave, for days that have passed, once more of its plants was seen, day after day [PL1]. */
+  readonly turns: readonly Turn[];
 };
+
+/** From a day on, as a day number, a planting is known to give this: the days before as it was. */
+type Turn = { readonly fromDay: number; readonly forecast: PlantingForecast };
 
 /** `problems` are the plantings forecast at nothing: without a curve, or in bloom far from their season [F7]. */
 export type Forecast = { readonly plantings: readonly PlantingForecast[]; readonly problems: readonly Grown[] };
@@ -83,7 +90,13 @@ function withPassed(
   const wasBare = was && (was.asPassed ?? was);
   const bare = row.bare ?? row;
   const passed = wasBare && restsOnTheSame(wasBare, bare) ? wasBare : forecastBy(bare);
-  return row.bare ? { ...forecastBy(row), asPassed: passed } : passed;
+  if (!row.bare) return passed;
+  const turns = daysSeen(row.seen).map((fromDay) => {
+    const then = { ...bare, seen: seenBy(row.seen, fromDay) };
+    const known = was?.turns.find((turn) => turn.fromDay === fromDay && restsOnTheSame(turn.forecast, then));
+    return known ?? { fromDay, forecast: forecastBy(then) };
+  });
+  return { ...forecastBy(row), asPassed: passed, turns };
 }
 
 /** Whether a planting's forecast rests on the same rows, the farm's settings apart. */
@@ -95,17 +108,24 @@ export const restsOnTheSame = (a: Grown, b: Grown): boolean =>
   a.firstCut === b.firstCut &&
   a.saleableShare === b.saleableShare &&
   a.heatEnd === b.heatEnd &&
+  isSameSeen(a.seen, b.seen) &&
   isSameBeside(a.replanted, b.replanted) &&
   isSameBeside(a.bare, b.bare);
 
 const isSameBeside = (a: Grown | null, b: Grown | null): boolean =>
   a === b || (a !== null && b !== null && restsOnTheSame(a, b));
 
-/** The first frost that a plan reckons with: the median date of the farm, as a day number. */
+/** The first frost that a plan reckons with: the killing frost that was written down for the season [PL2], else the median date of the farm, as a day number. */
 export const frostDayOf = (farm: Farm, seasonYear: number): number =>
+  killingFrostOf(farm, seasonYear) ?? medianFrostOf(farm, seasonYear);
+
+const medianFrostOf = (farm: Farm, seasonYear: number): number =>
   toDayNumber(dayInYear(farm.frost.firstAutumnP50, seasonYear));
 
-/** What one planting gives: the plants that stand, and later those that take the places of clumps dead in the ground [F2]. */
+/**
+ * What one planting gives: the plants that stand, and later those that take the places of clumps dead in the ground [F2].
+ * @param frostDay  of a season whose killing frost was written down it says nothing: until that day the plan reckoned with the median [PL2]
+ */
 export function forecastPlanting(
   row: Grown,
   farm: Farm,
@@ -113,12 +133,33 @@ export function forecastPlanting(
   nextPickingDay: NextPickingDay = pickingDays(farm.pickingWeekdays),
   year = ORDINARY_YEAR,
 ): PlantingForecast {
-  const { planting, replanted } = row;
-  const own = forecastOf(row, alivePlants(planting, farm), frostDay, nextPickingDay, year);
-  const latePlants = replanted === null || row.firstCut === null ? 0 : replantedPlants(planting, farm);
-  if (replanted === null || latePlants === 0) return own;
-  return withLateStems(own, forecastOf(replanted, latePlants, frostDay, nextPickingDay, year));
+  const { planting, replanted, seen } = row;
+  const isFrostKnown = killingFrostOf(farm, planting.seasonYear) !== null;
+  const sky = { frostDay: isFrostKnown ? medianFrostOf(farm, planting.seasonYear) : frostDay, nextPickingDay, year };
+  const own = forecastOf(
+    row,
+    seen,
+    plantsOf(seen, (counted) => alivePlants(planting, farm, counted)),
+    sky,
+  );
+  if (replanted === null || row.firstCut === null) return own;
+  const late = plantsOf(seen, (counted) => replantedPlants(planting, farm, counted));
+  return late.every(({ plantCount }) => plantCount === 0)
+    ? own
+    : withLateStems(own, forecastOf(replanted, seen, late, sky));
 }
+
+/** Plants from the start, as many as were expected, and from each day on which they were counted [PL1]. */
+const plantsOf = (
+  { cameThrough }: PlantsSeen,
+  countOf: (counted: number | null) => number,
+): [PlantsFrom, ...PlantsFrom[]] => [
+  { fromDay: Number.NEGATIVE_INFINITY, plantCount: countOf(null) },
+  ...cameThrough.map(({ fromDay, share }) => ({ fromDay, plantCount: countOf(share) })),
+];
+
+/** What a year brings a planting from outside. */
+type Sky = { readonly frostDay: number; readonly nextPickingDay: NextPickingDay; readonly year: YearKind };
 
 /**
  * What so many plants of one row give. The season's saleable stems are rounded once, shared over the weeks by the curve and over the days of a week evenly, so
@@ -126,25 +167,32 @@ export function forecastPlanting(
  */
 function forecastOf(
   row: Grown,
-  alivePlantCount: number,
-  frostDay: number,
-  nextPickingDay: NextPickingDay,
-  year: YearKind,
+  seen: PlantsSeen,
+  plants: readonly PlantsFrom[],
+  { frostDay, nextPickingDay, year }: Sky,
 ): PlantingForecast {
+  const alivePlantCount = plants[plants.length - 1].plantCount;
   const { planting, bed, variety, crop, curve, firstCut, movedDays, heatEnd, saleableShare, replanted, bare } = row;
   if (!curve || firstCut === null) return nothingFrom(row, alivePlantCount);
   const opensFrom = firstCut + (year.daysLateOf?.(row) ?? Math.round(year.lateness * curve.firstCutSpreadDays));
   const heaviness = Math.max(0, 1 + year.heaviness * curve.yieldSpread);
   const bounds = { opensFrom, frostDay, yearEnd: firstDayOf(planting.seasonYear + 1) };
-  const plantCount = alivePlantCount * saleableShare * heaviness;
+  const yielding = plants.map(({ fromDay, plantCount }) => ({
+    fromDay,
+    plantCount: plantCount * saleableShare * heaviness,
+  }));
+  const fieldDays = crop.fieldDays.count;
   const weeks = saleableWeeks(row, weeksOfBloom(curve, crop, bounds), opensFrom);
-  const openingStems = opening(weeks, plantCount, opensFrom, heatEnd);
-  const lastDay = crop.tender ? frostDay : Number.POSITIVE_INFINITY;
+  const openingStems = thinnedOpening(opening(weeks, yielding, opensFrom, heatEnd), seen.losses, (index) => {
+    const cutOn = nextPickingDay(opensFrom + index, bed);
+    return cutOn - (opensFrom + index) > fieldDays ? opensFrom + index : cutOn;
+  });
+  const lastDay = crop.tender ? Math.min(frostDay, seen.frostDay ?? frostDay) : Number.POSITIVE_INFINITY;
   const { openedStems, cutDays, cutStems, lostInFieldStems, lostToFrostStems } = harvest(
     openingStems,
     opensFrom,
     lastDay,
-    crop.fieldDays.count,
+    fieldDays,
     (day) => nextPickingDay(day, bed),
   );
   // Field by field: copying the row with a spread costs more than all the rest.
@@ -159,6 +207,7 @@ function forecastOf(
     heatEnd,
     saleableShare,
     replanted,
+    seen,
     bare,
     alivePlantCount,
     opensFrom,
@@ -170,44 +219,8 @@ function forecastOf(
     lostInFieldStems,
     lostToFrostStems,
     asPassed: null,
+    turns: [],
   };
-}
-
-type Harvest = Pick<PlantingForecast, "openedStems" | "cutDays" | "cutStems" | "lostInFieldStems" | "lostToFrostStems">;
-
-/**
- * Where the stems that open go. Frost takes what would open on its day or later, and what waits for a picking day that would come on it or later
- * and is still fresh when it strikes [F5]. What is left is cut on the next picking day within the field days, or lost in the field [F4]; a
- * sprayed bed has no picking day before the label allows [F6].
- * @param lastDay  the frost day of a tender crop, else infinity
- */
-function harvest(
-  openingStems: Int32Array,
-  opensFrom: number,
-  lastDay: number,
-  fieldDays: number,
-  pickingDayFrom: (day: number) => number,
-): Harvest {
-  const cutDays: number[] = [];
-  const cutStems: number[] = [];
-  let openedStems = 0;
-  let lostInFieldStems = 0;
-  let lostToFrostStems = 0;
-  for (let index = 0; index < openingStems.length; index++) {
-    const stems = openingStems[index];
-    if (stems === 0) continue;
-    const opensOn = opensFrom + index;
-    openedStems += stems;
-    const cutOn = pickingDayFrom(opensOn);
-    if (opensOn >= lastDay || (cutOn >= lastDay && lastDay - opensOn <= fieldDays)) lostToFrostStems += stems;
-    else if (cutOn - opensOn > fieldDays) lostInFieldStems += stems;
-    else if (cutDays.at(-1) === cutOn) cutStems[cutStems.length - 1] += stems;
-    else {
-      cutDays.push(cutOn);
-      cutStems.push(stems);
-    }
-  }
-  return { openedStems, cutDays, cutStems, lostInFieldStems, lostToFrostStems };
 }
 
 const nothingFrom = (row: Grown, alivePlantCount: number): PlantingForecast => ({
@@ -222,15 +235,5 @@ const nothingFrom = (row: Grown, alivePlantCount: number): PlantingForecast => (
   lostInFieldStems: 0,
   lostToFrostStems: 0,
   asPassed: null,
+  turns: [],
 });
-
-/** Stems that open on each day of the weeks, for so many plants; whole, and exact in sum [F3], but for the days that heat takes away [F11]. */
-function opening(weeks: readonly number[], plantCount: number, opensFrom: number, heatEnd: number | null): Int32Array {
-  const perPlant = weeks.reduce((sum, stems) => sum + stems, 0);
-  const weekStems = apportion(wholeStems(plantCount * perPlant), weeks);
-  const openDays = heatEnd === null ? Number.POSITIVE_INFINITY : Math.max(0, heatEnd - opensFrom);
-  const days = new Int32Array(Math.min(weekStems.length * 7, openDays));
-  for (let index = 0; index < days.length; index++)
-    days[index] = evenPart(weekStems[Math.floor(index / 7)], index % 7, 7);
-  return days;
-}

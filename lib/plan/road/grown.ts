@@ -10,6 +10,7 @@ import type { Variety } from "#lib/domain/records/variety";
 import { ById, inOrderOfId, type ShownSeason, type Snapshot } from "#lib/domain/snapshot";
 import { heatEndDay } from "./bloom-end";
 import { firstCutDay, type SeasonWarmth, warmthOf } from "./first-cut";
+import { NOTHING_SEEN, type PlantsSeen, plantsSeen } from "./plants-seen";
 import { saleableShare } from "./saleable-share";
 
 /**
@@ -31,7 +32,9 @@ export type Grown = {
   readonly saleableShare: number;
   /** The tubers that take the places of clumps dead in the ground, as they grow from spring on; null where nothing is kept in the ground or there is no curve for them. */
   readonly replanted: Grown | null;
-  /** The same without what the season has shown of it [O5]; null where that moves nothing. */
+  /** What was seen of its plants [PL1]. */
+  readonly seen: PlantsSeen;
+  /** The same without what the season has shown of it [O5] and without what was seen of its plants; null where there is neither. */
   readonly bare: Grown | null;
 };
 
@@ -42,13 +45,19 @@ export function grown(snapshot: Snapshot, seasonYear: number): Grown[] {
   const crops = new ById("crop", snapshot.crops);
   const curveFor = curveFinder(snapshot.curves);
   const warmth = warmthOf(snapshot.farm, snapshot.weather);
+  const seenOf = plantsSeen(snapshot, seasonYear);
   return inOrderOfId(snapshot.plantings)
     .filter((planting) => planting.seasonYear === seasonYear)
     .map((planting) => {
       const variety = varieties.get(planting.varietyId);
       const bed = beds.get(planting.bedId);
       const crop = cropAs(variety, crops.get(variety.cropId));
-      return grownBy({ planting, bed, variety, crop }, curveFor, warmth, snapshot.shown);
+      return grownBy(
+        { planting, bed, variety, crop, seen: seenOf(planting, crop.tender) },
+        curveFor,
+        warmth,
+        snapshot.shown,
+      );
     });
 }
 
@@ -64,19 +73,19 @@ export function plantingsOfCrop(
 
 /** A planting as it grows by the curve for its treatment, in the warmth of the season, as late and as heavy as the grower says [F15], or else as the season has shown [O5]. */
 export function grownBy(
-  of: Pick<Grown, "planting" | "bed" | "variety" | "crop">,
+  of: Pick<Grown, "planting" | "bed" | "variety" | "crop"> & Partial<Pick<Grown, "seen">>,
   curveFor: CurveFinder,
   warmth: SeasonWarmth,
   shown?: ShownSeason,
 ): Grown {
-  const { planting, bed, variety, crop } = of;
-  const seen = shown?.get(planting.id);
-  const daysLate = planting.daysLate ?? seen?.daysLate ?? 0;
-  const yieldFactor = planting.yieldFactor ?? seen?.yieldFactor ?? 1;
+  const { planting, bed, variety, crop, seen = NOTHING_SEEN } = of;
+  const inSeason = shown?.get(planting.id);
+  const daysLate = planting.daysLate ?? inSeason?.daysLate ?? 0;
+  const yieldFactor = planting.yieldFactor ?? inSeason?.yieldFactor ?? 1;
   const isMoved = daysLate !== (planting.daysLate ?? 0) || yieldFactor !== (planting.yieldFactor ?? 1);
   const replanted =
     planting.treatment === "kept-in-ground"
-      ? grownBy({ planting: asReplanted(planting), bed, variety, crop }, curveFor, warmth, shown)
+      ? grownBy({ planting: asReplanted(planting), bed, variety, crop, seen }, curveFor, warmth, shown)
       : null;
   const curve = curveFor(variety, planting);
   const byCurve = curve && firstCutDay(curve, planting, warmth);
@@ -96,7 +105,8 @@ export function grownBy(
     heatEnd,
     saleableShare: share,
     replanted: replanted?.curve ? replanted : null,
-    bare: isMoved ? grownBy(of, curveFor, warmth) : null,
+    seen,
+    bare: isMoved || seen !== NOTHING_SEEN ? grownBy({ planting, bed, variety, crop }, curveFor, warmth) : null,
   };
 }
 
@@ -136,16 +146,22 @@ export function curveFinder(curves: readonly BloomCurve[]): CurveFinder {
 const curveKey = (cropId: number, varietyId: number | null, plantingId: number | null, treatment: string): string =>
   `${cropId}/${varietyId}/${plantingId}/${treatment}`;
 
-/** Plants expected to stand at the first cut: set out or left in, less those lost, less those the winter took in the ground [F2]. */
-export const alivePlants = (planting: Omit<Planting, "id">, farm: Farm): number =>
-  planting.plantCount * planting.aliveShare * survivalOf(planting, farm);
+/**
+ * Plants expected to stand at the first cut: set out or left in, less those lost, less those the winter took in the ground [F2].
+ * @param counted  the share of kept clumps that came through, where it was counted, in place of what was expected [PL1]
+ */
+export const alivePlants = (planting: Omit<Planting, "id">, farm: Farm, counted: number | null = null): number =>
+  planting.plantCount * planting.aliveShare * survivalOf(planting, farm, counted);
 
-/** Plants expected to stand in the places of clumps that the winter took: the share of them that is replanted [F2]. */
-export const replantedPlants = (planting: Omit<Planting, "id">, farm: Farm): number =>
-  planting.plantCount * planting.aliveShare * (1 - survivalOf(planting, farm)) * farm.winter.replantDeadShare;
+/** Plants expected to stand in the places of clumps that the winter took: the share of them that is replanted [F2]. `counted` as of {@link alivePlants}. */
+export const replantedPlants = (planting: Omit<Planting, "id">, farm: Farm, counted: number | null = null): number =>
+  planting.plantCount * planting.aliveShare * (1 - survivalOf(planting, farm, counted)) * farm.winter.replantDeadShare;
 
-const survivalOf = ({ treatment, winterSurvivalShare }: Omit<Planting, "id">, { winter }: Farm): number =>
-  treatment === "kept-in-ground" ? (winterSurvivalShare ?? winter.winterSurvivalShare) : 1;
+const survivalOf = (
+  { treatment, winterSurvivalShare }: Omit<Planting, "id">,
+  { winter }: Farm,
+  counted: number | null,
+): number => (treatment === "kept-in-ground" ? (counted ?? winterSurvivalShare ?? winter.winterSurvivalShare) : 1);
 
 /**
  * A season's stems as whole stems: rounded once, a half up [F3]. What is short of a half by a million-millionth part of the stems is what floating point

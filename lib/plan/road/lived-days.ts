@@ -19,9 +19,10 @@ export type ToDate = {
 export type CutStems = StoredStems & { readonly stand: Stand };
 export type OwnStems = CutStems & { readonly bookingId: number };
 
-/** A day on which the match is made anew, and what was recorded of it. */
+/** A day on which the match is made anew, and what was recorded of it. `turns` are plantings of whose plants something was seen on it: what they give from it on. */
 export type LivedDay = {
   readonly day: number;
+  readonly turns: readonly PlantingForecast[];
   readonly lots: readonly CutLot[];
   readonly moves: readonly CoolerMove[];
 };
@@ -78,6 +79,7 @@ function restsOnTheSame({ of: was, passed: wasPassed }: LivedDays, of: ToDate, p
 
 const isSameDay = (a: LivedDay, b: LivedDay): boolean =>
   a.day === b.day &&
+  isSameList(a.turns, b.turns) &&
   isSameList(a.moves, b.moves) &&
   a.lots.length === b.lots.length &&
   a.lots.every(({ cut, goodStems }, index) => cut === b.lots[index].cut && goodStems === b.lots[index].goodStems);

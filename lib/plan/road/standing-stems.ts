@@ -3,30 +3,67 @@ import { placeKey } from "./cut-lots";
 import type { PlantingForecast } from "./forecast";
 import type { Stand } from "./supply";
 
-/** Stems of a planting that are forecast for a picking day and not cut yet. */
-type StandingLot = { readonly planting: PlantingForecast; readonly day: number; readonly stand: Stand; stems: number };
+/** Stems of a planting that are forecast for a picking day and not cut yet; `place` is that of the planting among those of the season. */
+type StandingLot = {
+  readonly planting: PlantingForecast;
+  readonly place: number;
+  readonly day: number;
+  readonly stand: Stand;
+  readonly stemsAtFirst: number;
+  stems: number;
+};
 
 /** What is forecast and not cut yet, day by day, as days pass and cuts are recorded. */
 export class StandingStems {
   readonly #byDay = new Map<number, StandingLot[]>();
+  readonly #placeOf: ReadonlyMap<number, number>;
 
-  /** @param from  of what each planting is to give only picking days from this day on; before it stands what it gives as it passed [O5] */
+  /** @param from  of what each planting is to give only picking days from this day on; before it stands what it gave as days passed [O5] [PL1] */
   constructor(plantings: readonly PlantingForecast[], from: number) {
+    this.#placeOf = new Map(plantings.map(({ planting }, place) => [planting.id, place]));
     for (const planting of plantings) {
-      this.#add(planting.asPassed ?? planting, (day) => planting.asPassed === null || day < from);
-      if (planting.asPassed) this.#add(planting, (day) => day >= from);
+      const { asPassed, turns } = planting;
+      const passed = turns.findLast(({ fromDay }) => fromDay <= from)?.forecast ?? asPassed ?? planting;
+      this.#add(passed, (day) => asPassed === null || day < from);
+      if (asPassed) this.#add(planting, (day) => day >= from);
     }
   }
 
-  #add(planting: PlantingForecast, isOf: (day: number) => boolean): void {
+  #add(planting: PlantingForecast, isOf: (day: number) => boolean, takenOn?: ReadonlyMap<number, number>): void {
     const stand: Stand = { kind: "planting", planting };
+    const place = this.#placeOf.get(planting.planting.id) ?? 0;
     planting.cutDays.forEach((day, index) => {
       if (!isOf(day)) return;
-      const lot = { planting, day, stand, stems: planting.usableStems[index] };
+      const stemsAtFirst = planting.usableStems[index];
+      const stems = Math.max(0, stemsAtFirst - (takenOn?.get(day) ?? 0));
+      const lot = { planting, place, day, stand, stemsAtFirst, stems };
       const known = this.#byDay.get(day);
-      if (known) known.push(lot);
-      else this.#byDay.set(day, [lot]);
+      if (known === undefined) this.#byDay.set(day, [lot]);
+      else if (takenOn === undefined) known.push(lot);
+      else
+        this.#byDay.set(
+          day,
+          [...known, lot].sort((a, b) => a.place - b.place),
+        );
     });
+  }
+
+  /** From a day on plantings are known to give otherwise, as more of their plants was seen [PL1]. What was taken of later days stays taken. */
+  turn(day: number, forecasts: readonly PlantingForecast[]): void {
+    for (const forecast of forecasts) {
+      const taken = new Map<number, number>();
+      for (const [known, lots] of this.#byDay) {
+        const own =
+          known < day ? undefined : lots.find(({ planting }) => planting.planting.id === forecast.planting.id);
+        if (!own) continue;
+        taken.set(known, own.stemsAtFirst - own.stems);
+        this.#byDay.set(
+          known,
+          lots.filter((lot) => lot !== own),
+        );
+      }
+      this.#add(forecast, (cutDay) => cutDay >= day, taken);
+    }
   }
 
   hasBefore = (day: number): boolean => [...this.#byDay.keys()].some((known) => known < day);

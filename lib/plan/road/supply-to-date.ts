@@ -3,6 +3,7 @@ import type { CoolerMove } from "#lib/domain/records/cooler-move";
 import { buyInFinder } from "./buy-in";
 import { movesInOrder, takeFromLot } from "./cooler-moves";
 import { type CutLot, cutLots } from "./cut-lots";
+import type { PlantingForecast } from "./forecast";
 import { isCutFor } from "./lapsed";
 import {
   type CutStems,
@@ -38,20 +39,21 @@ export function supplyToDate(of: ToDate, before: LivedDays | null = null): Suppl
   const { snapshot, plantings, seasons, today } = of;
   if (today === null) return { supplies: supplyOf(snapshot, plantings, ...seasons), lived: null };
   const passed = plantings.map((one) => one.asPassed ?? one);
-  const days = daysToLive({ ...of, plantings: passed, today });
+  const days = daysToLive({ ...of, today }, passed);
   const known = before && resumable(before, of, passed, days);
-  const stems = new StemsToDate(of);
+  const stems = new StemsToDate(of, passed);
   const ahead = new StandingStems(plantings, today);
   const marks = new Map<number, DayBegun>();
-  days.forEach(({ day, lots, moves }, place) => {
+  days.forEach(({ day, turns, lots, moves }, place) => {
     const mark = before?.marks.get(place);
-    if (known !== null && place < known) stems.skip(lots);
+    if (known !== null && place < known) stems.skip(day, turns, lots);
     else if (place === known && mark) stems.resume(day, mark);
     else stems.pass(day);
     if (known !== null && place < known && mark) marks.set(place, mark);
     else if (place >= (known ?? 0) && place >= days.length - DAYS_KEPT) marks.set(place, stems.begun());
     ahead.take(lots);
     if (known !== null && place < known) return;
+    stems.turn(day, turns);
     stems.record(lots);
     for (const move of moves) stems.move(move);
   });
@@ -59,15 +61,27 @@ export function supplyToDate(of: ToDate, before: LivedDays | null = null): Suppl
   return { supplies: stems.supplies(ahead), lived: { of, passed, days, marks } };
 }
 
-/** The days with a record or with a booking that is taken [T7], and the day at hand, in their order. */
-function daysToLive({ snapshot, plantings, seasons, needs, today }: ToDate & { readonly today: number }): LivedDay[] {
-  const lots = byDay(cutLots(snapshot, plantings, seasons), ({ day }) => day);
+/** The days with a record [PL1] or with a booking that is taken [T7], and the day at hand, in their order. */
+function daysToLive(
+  { snapshot, plantings, seasons, needs, today }: ToDate & { readonly today: number },
+  passed: readonly PlantingForecast[],
+): LivedDay[] {
+  const lots = byDay(cutLots(snapshot, passed, seasons), ({ day }) => day);
+  const turns = byDay(
+    plantings.flatMap((row) => row.turns),
+    ({ fromDay }) => fromDay,
+  );
   const moves = byDay(movesInOrder(snapshot.coolerMoves), ({ movedOn }) => toDayNumber(movedOn));
   const taken = needs.flatMap(({ booking: { takenOn } }) => (takenOn === null ? [] : toDayNumber(takenOn)));
-  return [...new Set([...lots.keys(), ...moves.keys(), ...taken, today])]
+  return [...new Set([...lots.keys(), ...moves.keys(), ...turns.keys(), ...taken, today])]
     .filter((day) => day <= today)
     .sort((a, b) => a - b)
-    .map((day) => ({ day, lots: lots.get(day) ?? [], moves: moves.get(day) ?? [] }));
+    .map((day) => ({
+      day,
+      turns: (turns.get(day) ?? []).map(({ forecast }) => forecast),
+      lots: lots.get(day) ?? [],
+      moves: moves.get(day) ?? [],
+    }));
 }
 
 function byDay<Row>(rows: readonly Row[], dayOf: (row: Row) => number): Map<number, Row[]> {
@@ -95,7 +109,7 @@ class StemsToDate {
   /** The first day that has not passed. */
   #day = Number.NEGATIVE_INFINITY;
 
-  constructor(of: ToDate) {
+  constructor(of: ToDate, passed: readonly PlantingForecast[]) {
     this.#of = of;
     const deliveries = of.snapshot.coolerMoves.length > 0 ? deliveriesOf(of.snapshot.standingOrders, of.seasons) : [];
     this.#eventDays = new Map([
@@ -105,7 +119,7 @@ class StemsToDate {
     this.#buyIn = buyInFinder(of.snapshot);
     this.#worst = rememberedCents(of.snapshot.farm, this.#buyIn);
     this.#ordersBeside = ordersFinder(of.snapshot, of.seasons, this.#buyIn);
-    this.#standing = new StandingStems(of.plantings, Number.POSITIVE_INFINITY);
+    this.#standing = new StandingStems(passed, Number.POSITIVE_INFINITY);
     this.#free = coolerLots(of.snapshot, of.seasons).map((lot) => ({ ...lot, bookingId: null }));
     for (const { purchase, varietyId, day, stand, ownStems, freeStems } of purchasedStems(of.snapshot, of.seasons)) {
       const { bookingId } = purchase;
@@ -128,7 +142,13 @@ class StemsToDate {
   begun = (): DayBegun => ({ free: this.#free.map(copied), own: [...this.#own.values()].flat().map(copied) });
 
   /** Goes over a day that was lived through before: what it recorded stands no more. */
-  skip = (lots: readonly CutLot[]): void => this.#standing.take(lots);
+  skip(day: number, turns: readonly PlantingForecast[], lots: readonly CutLot[]): void {
+    this.turn(day, turns);
+    this.#standing.take(lots);
+  }
+
+  /** From the day that is at hand on these plantings give otherwise: more was seen of their plants [PL1]. */
+  turn = (day: number, turns: readonly PlantingForecast[]): void => this.#standing.turn(day, turns);
 
   /** Goes on from a day as it began. */
   resume(day: number, { free, own }: DayBegun): void {

@@ -1,9 +1,11 @@
 import { CATALOGUE } from "#lib/domain/catalogue/crops";
 import { sameDayIn, yearOf } from "#lib/domain/day";
 import type { CurveDraft } from "#lib/domain/records/curve";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import type { PlantingDraft, PlantingFlag } from "#lib/domain/records/planting";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { alivePlants, type Grown, grown, replantedPlants } from "#lib/plan/road/grown";
+import { countedShare, shareLeft } from "#lib/plan/road/plants-seen";
 
 /** The latest season before a year that has plantings; null when there is none. */
 export function seasonBefore({ plantings }: Snapshot, seasonYear: number): number | null {
@@ -42,12 +44,19 @@ export function carriedPlantings(snapshot: Snapshot, fromSeason: number, toSeaso
       return {
         ...draft,
         seasonYear: toSeason,
-        plantCount: Math.round(alivePlants(draft, snapshot.farm) + replantedPlants(draft, snapshot.farm)),
+        plantCount: Math.round(plantsStanding(row, snapshot.farm)),
         aliveShare: 1,
         ageSeasons: draft.ageSeasons === null ? null : draft.ageSeasons + toSeason - fromSeason,
         flags: crowdedBy(draft, toSeason - fromSeason) ? [...draft.flags, CROWDED] : draft.flags,
       };
     });
+}
+
+/** Plants that stand at the end of a season: those that came through and those set in the places of the dead, less what was lost of them since [PL1]. */
+function plantsStanding({ planting, seen }: Grown, farm: Farm): number {
+  const counted = countedShare(seen);
+  const plants = alivePlants(planting, farm, counted) + replantedPlants(planting, farm, counted);
+  return plants * shareLeft(seen.losses, Number.POSITIVE_INFINITY);
 }
 
 const ownCurvesOf = ({ curves }: Snapshot, plantingId: number): CarriedPlanting["ownCurves"] =>

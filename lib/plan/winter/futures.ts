@@ -7,6 +7,7 @@ import { type Match, match } from "#lib/plan/road/match";
 import { type MatchNetwork, matchNetwork } from "#lib/plan/road/match-network";
 import { type Need, needs } from "#lib/plan/road/needs";
 import { pickingDays } from "#lib/plan/road/picking-days";
+import { NOTHING_SEEN } from "#lib/plan/road/plants-seen";
 import { meetingSeasons } from "#lib/plan/road/seasons";
 import { supplyOf, type VarietySupply } from "#lib/plan/road/supply";
 import { type WinterBed, winterBeds } from "./beds";
@@ -63,7 +64,11 @@ export function winterFutures(snapshot: Snapshot, seasonYear: number): WinterFut
     effects: forecasts.map(({ dug, kept }) => effectBetween(dug, kept, nodeOf)),
     effectAt: (bedIndex, survivalShare) => {
       const kept = beds[bedIndex].plantings.map((row) =>
-        grow({ ...row.kept, planting: { ...row.kept.planting, winterSurvivalShare: survivalShare } }),
+        grow({
+          ...row.kept,
+          planting: { ...row.kept.planting, winterSurvivalShare: survivalShare },
+          seen: { ...row.kept.seen, cameThrough: [] },
+        }),
       );
       return effectBetween(forecasts[bedIndex].dug, kept, nodeOf);
     },
@@ -82,6 +87,7 @@ const onceADay = (row: Grown): Grown => ({
     winterSurvivalShare: 1,
     gradeOutShare: 0,
   },
+  seen: NOTHING_SEEN,
   saleableShare: 1,
   curve: row.curve && {
     ...row.curve,

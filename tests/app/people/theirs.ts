@@ -44,11 +44,15 @@ export const HELPER_ACTIONS = [
   "deleteCoolerStock",
   "moveStems",
   "noteBuds",
+  "noteFrost",
+  "noteLoss",
   "receivePurchases",
   "saveCoolerStock",
   "saveCut",
   "settleCount",
   "takeBackCut",
+  "takeBackFrost",
+  "takeBackLoss",
   "takeBackMove",
 ];
 export const DESIGNER_ACTIONS = [

@@ -54,11 +54,13 @@ export function asPlans(farm: Snapshot, year: number, { frostDay, plantings }: S
   sampledRows(farm, year).forEach(({ row, isReplanted }, index) => {
     const sampled = plantings[index];
     const standing = { ...row.planting, plantCount: sampled.plants, aliveShare: 1, winterSurvivalShare: 1 };
+    // The clumps that came through are among the plants that stand.
+    const seen = { ...row.seen, cameThrough: [] };
     const firstCut = row.firstCut === null ? null : row.firstCut + sampled.shiftDays;
     const given =
       firstCut === null
         ? forecastPlanting(row, farm.farm, frostDay)
-        : forecastPlanting({ ...row, planting: standing, firstCut }, farm.farm, frostDay);
+        : forecastPlanting({ ...row, planting: standing, firstCut, seen }, farm.farm, frostDay);
     const before = isReplanted ? forecasts.pop() : undefined;
     forecasts.push(before ? withLateStems(before, given) : given);
   });

@@ -14,6 +14,11 @@ const SMALL = { bedCount: 24, bookingCount: 16 };
 /** Some stems in the cooler, a sprayed bed, and a planting without a curve: what a farm may have beside the plain. */
 function withOddities(farm: Snapshot): Snapshot {
   const [first, second, third, ...others] = farm.plantings;
+  const kept = others.filter(({ treatment }) => treatment === "kept-in-ground").slice(0, 3);
+  const losses = [
+    ...[first, second, ...others.slice(0, 8)].map((row) => ({ ...lossOf(row), seenOn: day("2027-08-03") })),
+    ...kept.map((row) => ({ ...lossOf(row), seenOn: day("2027-04-20"), cause: "winter in the ground" as const })),
+  ].map((row, index) => ({ id: index + 1, ...row }));
   return {
     ...farm,
     coolerStock: [{ id: 1, varietyId: first.varietyId, cutOn: day("2027-08-18"), stemCount: 25 }],
@@ -24,8 +29,14 @@ function withOddities(farm: Snapshot): Snapshot {
     ),
     plantings: [first, second, { ...third, treatment: "tunnel" }, ...others],
     curves: farm.curves.filter(({ treatment }) => treatment !== "tunnel"),
+    losses,
   };
 }
+
+const lossOf = ({ bedId, varietyId }: Snapshot["plantings"][number]) => ({
+  ...{ bedId, varietyId },
+  ...{ cause: "voles" as const, plantsBefore: 7, plantsLeft: 3 },
+});
 
 describe("sampled seasons", () => {
   test("[R1] 60 seasons in one run, in two, in seven: the same figures", () => {

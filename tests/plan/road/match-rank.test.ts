@@ -35,6 +35,7 @@ const withRowsMixed = (farm: Snapshot, random: () => number): Snapshot => ({
   coolerMoves: shuffled(farm.coolerMoves, random),
   purchases: shuffled(farm.purchases, random),
   budLooks: shuffled(farm.budLooks, random),
+  losses: shuffled(farm.losses, random),
   reviews: shuffled(farm.reviews, random),
   bookings: shuffled(
     farm.bookings.map((row) => ({

@@ -2,6 +2,7 @@ import type { Farm } from "#lib/domain/records/farm-settings";
 import { weeksOfBloom } from "#lib/plan/road/bloom-end";
 import { alivePlants, type Grown, replantedPlants } from "#lib/plan/road/grown";
 import { pickingDays } from "#lib/plan/road/picking-days";
+import { countedShare, shareLeft } from "#lib/plan/road/plants-seen";
 import { isGradedByCurve, saleableWeeks } from "#lib/plan/road/saleable-share";
 import { firstDayOf } from "#lib/plan/road/usual-year";
 
@@ -11,15 +12,16 @@ const EARLIEST_DAYS = 200;
 /**
  * The stems that a picking day finds ready in a planting that is so many days late, as the forecast has them but not rounded to whole stems [F3, F4]: what opened
  * since the picking day before, and is within its field days; nothing on a day that is no picking day, from the frost on in a tender crop [F5], or
- * of what would open after the heat has ended it [F11]. Days late may be a fraction.
+ * of what would open after the heat has ended it [F11]. Plants that were seen to be lost or to have come through are not looked for in the yield [PL1]. Days late may be a fraction.
  */
 export function readyStems(row: Grown, farm: Farm, frostDay: number): ReadyStems {
-  const { planting, replanted, firstCut } = row;
-  const own = readyOf(row, alivePlants(planting, farm), farm, frostDay);
-  const latePlants = replanted === null || firstCut === null ? 0 : replantedPlants(planting, farm);
-  if (replanted === null || latePlants === 0) return own;
-  const late = readyOf(replanted, latePlants, farm, frostDay);
-  return (day, daysLate) => own(day, daysLate) + late(day, daysLate);
+  const { planting, replanted, firstCut, seen } = row;
+  const counted = countedShare(seen);
+  const own = readyOf(row, alivePlants(planting, farm, counted), farm, frostDay);
+  const latePlants = replanted === null || firstCut === null ? 0 : replantedPlants(planting, farm, counted);
+  const late = replanted === null || latePlants === 0 ? null : readyOf(replanted, latePlants, farm, frostDay);
+  const whole: ReadyStems = late === null ? own : (day, daysLate) => own(day, daysLate) + late(day, daysLate);
+  return seen.losses.length === 0 ? whole : (day, daysLate) => whole(day, daysLate) * shareLeft(seen.losses, day);
 }
 
 type ReadyStems = (day: number, daysLate: number) => number;
