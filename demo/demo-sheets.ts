@@ -9,7 +9,11 @@ import type { SheetFile } from "#lib/sheets/open-files";
 import { type Reading, readFarmSheets } from "#lib/sheets/read-farm-sheets";
 
 /** What the demo farm is started from, before its sheets are read: the settings, crops and recipes of any new farm. */
-export const DEMO_START = { farm: newFarm("The demo farm"), crops: CATALOGUE, recipes: DEFAULT_RECIPES };
+export const DEMO_START = {
+  farm: { ...newFarm("The demo farm"), wornLaterDays: 0 },
+  crops: CATALOGUE,
+  recipes: DEFAULT_RECIPES,
+};
 
 const FOLDER = new URL("./", import.meta.url);
 

@@ -51,7 +51,7 @@ export function seededFarm(seed: number, { bedCount, bookingCount }: FarmSize, s
   const bookings = Array.from({ length: bookingCount }, (_, index) =>
     seededBooking(random, index + 1, recipes, crops, seasonYear),
   );
-  const farm = { ...newFarm(`Invented farm ${seed}`), isInvented: true };
+  const farm = { ...newFarm(`Invented farm ${seed}`), isInvented: true, wornLaterDays: 0 };
   return {
     farm,
     crops,
@@ -191,6 +191,7 @@ function seededBooking(
       },
     ],
     promises: [],
+    ...{ leadDays: null, designDays: null, deliverDays: null },
     takenOn: null,
     note: "",
   };

@@ -1,5 +1,4 @@
 import { toDay, withWeekday } from "#lib/domain/day";
-import type { Farm } from "#lib/domain/records/farm-settings";
 import type { BuyIn } from "#lib/plan/road/buying";
 import { type BuyingSlip, buyingSlips, buyingTotals } from "#lib/plan/road/buying-slips";
 import { forWhomInWords, lateInWords, purchasesInWords } from "#lib/plan/words/buying-words";
@@ -8,12 +7,12 @@ import { byMonth } from "../ui/by-month";
 import { RestOf, ROWS_AT_FIRST } from "./first-rows";
 import { Slip } from "./slip";
 
-type Props = { farm: Farm; lines: readonly BuyIn[]; now: number; isAllShown: boolean };
+type Props = { lines: readonly BuyIn[]; now: number; isAllShown: boolean };
 
 /** What is late leads, as bunches with its slips, beside what it all costs; then the next order, then later ones by month, folded with their sums. Sums are of all lines, shown or not. */
-export function BuyInOrders({ farm, lines, now, isAllShown }: Props) {
+export function BuyInOrders({ lines, now, isAllShown }: Props) {
   if (lines.length === 0) return null;
-  const slips = buyingSlips(farm, lines);
+  const slips = buyingSlips(lines);
   const late = slips.filter(({ orderBy }) => orderBy < now);
   const ahead = slips.filter(({ orderBy }) => orderBy >= now);
   const next = ahead.filter(({ orderBy }) => orderBy === ahead[0].orderBy);
@@ -108,8 +107,8 @@ function Costs({
       </ul>
       <p className="note">
         Prices are per stem, from memory or the trade unless you set <a href="/farm/crops">your own</a>; ask your
-        wholesaler for today’s. Stems arrive on the day that arranging begins, and are ordered as many days ahead as
-        your <a href="/farm#week">week</a> says.
+        wholesaler for today’s. Stems arrive on the day of the last cut for their event, and are ordered as many days
+        ahead as your <a href="/farm#week">week</a> says.
       </p>
     </section>
   );

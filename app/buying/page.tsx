@@ -57,7 +57,7 @@ export default async function BuyingPage({ searchParams }: { searchParams: Promi
         </p>
       )}
       <Lacking lacking={lacking} />
-      <BuyInOrders farm={plan.snapshot.farm} lines={open} now={now} isAllShown={show === "all"} />
+      <BuyInOrders lines={open} now={now} isAllShown={show === "all"} />
       <PlacedOrders snapshot={plan.snapshot} today={day} />
       <SurplusNow surplus={plan.surplus} now={from === "start" ? Number.NEGATIVE_INFINITY : now} />
       <p className="no-print">

@@ -8,6 +8,7 @@ import { FarmTabs } from "./farm-tabs";
 import {
   OfClaims,
   OfDigging,
+  OfEventDays,
   OfFrost,
   OfHands,
   OfKeeping,
@@ -44,6 +45,7 @@ export default async function FarmPage() {
       <div className="figure-columns">
         <div className="figure-column">
           <OfTheWeek farm={farm} />
+          <OfEventDays farm={farm} />
           <OfTheStore farm={farm} />
           <OfHands farm={farm} />
           <OfFrost farm={farm} />

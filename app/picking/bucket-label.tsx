@@ -1,7 +1,9 @@
 import { toDay, withWeekday } from "#lib/domain/day";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import { type BucketLabel, bucketLabels, type InBucket } from "#lib/plan/road/bucket-labels";
 import { bookingsOfLines } from "#lib/plan/road/pick-rows";
 import type { PickDay } from "#lib/plan/road/pick-sheets";
+import { benchDaysInWords } from "#lib/plan/words/event-days-words";
 import { countOf } from "#lib/plan/words/numbers";
 import { tieClass, tieLetter } from "./tie";
 
@@ -10,7 +12,7 @@ const ROOMY = 130;
 const FULL = 230;
 
 /** A label for each bucket of some days, 91 by 49 mm, ten a page: a hole at the left for the string, and the booking's tie as a band. A blank one ends each day. */
-export const BucketLabels = ({ days }: { days: readonly PickDay[] }) =>
+export const BucketLabels = ({ days, farm }: { days: readonly PickDay[]; farm: Farm }) =>
   days.map(({ cutDay, lines }) => {
     const bookings = bookingsOfLines(lines).map(({ id }) => id);
     const labels = bucketLabels(lines).map((label) => ({ label, tieIndex: bookings.indexOf(label.booking.id) }));
@@ -19,7 +21,7 @@ export const BucketLabels = ({ days }: { days: readonly PickDay[] }) =>
         {labels
           .sort((a, b) => a.tieIndex - b.tieIndex)
           .map(({ label, tieIndex }) => (
-            <Label key={`${label.booking.id} ${label.bucket}`} label={label} tieIndex={tieIndex} />
+            <Label key={`${label.booking.id} ${label.bucket}`} label={label} tieIndex={tieIndex} farm={farm} />
           ))}
         <Blank cutDay={cutDay} />
       </ul>
@@ -29,9 +31,11 @@ export const BucketLabels = ({ days }: { days: readonly PickDay[] }) =>
 function Label({
   label: { booking, cutDay, bucket, bucketCount, contents, stems },
   tieIndex,
+  farm,
 }: {
   label: BucketLabel;
   tieIndex: number;
+  farm: Farm;
 }) {
   const named = contents.filter((_, index) => lettersOf(contents.slice(0, index + 1)) <= FULL).length;
   return (
@@ -44,6 +48,7 @@ function Label({
       <p className="label-band">
         <i className={tieClass(tieIndex)} aria-hidden="true" />
         <b>{tieLetter(tieIndex)}</b>
+        <span>{benchDaysInWords(booking, farm)}</span>
       </p>
       <p className={lettersOf(contents) > ROOMY ? "label-what label-full" : "label-what"}>
         {byCrop(contents.slice(0, named)).map(({ crop, varieties }, index) => (

@@ -1,11 +1,15 @@
 import { inShort } from "#lib/domain/day";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import { benchSplit } from "#lib/plan/road/bench-split";
 import type { PickLine } from "#lib/plan/road/pick-list";
+import { benchDaysInWords } from "#lib/plan/words/event-days-words";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { ColourWord } from "../ui/colour-words";
 
 /** How the day's stems are shared on the bench: a variety a line, with what each wedding has of it. */
-export function Bench({ lines, isOpen = false }: { lines: readonly PickLine[]; isOpen?: boolean }) {
+type Props = { lines: readonly PickLine[]; farm: Farm; isOpen?: boolean };
+
+export function Bench({ lines, farm, isOpen = false }: Props) {
   const shares = benchSplit(lines);
   if (shares.length === 0) return null;
   const stems = shares.reduce((sum, share) => sum + share.stems, 0);
@@ -32,6 +36,14 @@ export function Bench({ lines, isOpen = false }: { lines: readonly PickLine[]; i
             </span>
           </li>
         ))}
+      </ul>
+      <ul className="small">
+        {[...new Map(shares.flatMap(({ parts }) => parts).map(({ booking }) => [booking.id, booking])).values()].map(
+          (booking) => {
+            const days = benchDaysInWords(booking, farm);
+            return days && <li key={booking.id}>{`${booking.client}: ${days}`}</li>;
+          },
+        )}
       </ul>
     </details>
   );

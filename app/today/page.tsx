@@ -27,6 +27,7 @@ import { BedsToWalk } from "./beds-to-walk";
 import { Bench } from "./bench";
 import { CutRows } from "./cut-rows";
 import { DoneRows } from "./done-rows";
+import { EventsOfDay } from "./events-of-day";
 import { FrostCame } from "./frost-came";
 import { FrostWatch } from "./frost-watch";
 import { LateCounts } from "./late-counts";
@@ -84,6 +85,7 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
           </a>
         </p>
       </section>
+      {day === now && <EventsOfDay snapshot={snapshot} today={now} />}
       {day === now && <ArrivalsDue snapshot={snapshot} today={now} />}
       <Cautions crops={crops} />
       <FieldList madeAt={moment()} farmDay={now} beds={listedBeds(open)}>
@@ -91,7 +93,7 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
       </FieldList>
       <LateCounts rows={done} late={tallies.filter(({ isApart }) => isApart)} />
       <DoneRows rows={done} tallies={tallies.filter(({ isApart }) => !isApart)} stemsReady={stemsReady} />
-      <Bench lines={lines} />
+      <Bench lines={lines} farm={snapshot.farm} />
       {day === now && (
         <>
           <StrainList

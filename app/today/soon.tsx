@@ -1,7 +1,9 @@
 import { wallClock } from "#db/journal/wall-time";
 import { addDays, type Day, withWeekday, yearOf } from "#lib/domain/day";
+import { eventDaysOf } from "#lib/domain/event-days";
 import { coverageByBooking } from "#lib/plan/road/coverage";
 import { soonInWords } from "#lib/plan/words/cut-words";
+import { eventDaysInWords } from "#lib/plan/words/event-days-words";
 import { now as moment } from "../clock";
 import { loadPlan } from "../load";
 import { Shortfall } from "./shortfall";
@@ -32,6 +34,8 @@ export function Soon({ now }: { now: Day }) {
               <a href={`/bookings/${booking.id}`}>{booking.client}</a>,{" "}
               {booking.eventOn === now ? <b>today</b> : withWeekday(booking.eventOn)}:{" "}
               {soonInWords(needStems, shortStems)}
+              <br />
+              <small>{eventDaysInWords(booking.eventOn, eventDaysOf(plan.snapshot.farm, booking))}</small>
             </span>
             {shortStems > 0 && (
               <Shortfall plan={plan} gaps={needs.flatMap(({ gap }) => gap ?? [])} isOpen={booking === worst} />

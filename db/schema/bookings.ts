@@ -64,6 +64,9 @@ export const booking = sqliteTable(
     finalOn: text("final_on"),
     finalPieces: list("final_pieces").notNull().default([]),
     finalStems: integer("final_stems"),
+    leadDays: integer("last_cut_days_before"),
+    designDays: integer("design_days_before"),
+    deliverDays: integer("delivery_days_before"),
   },
   (table) => [
     unique("booking_once").on(table.client, table.eventOn),
@@ -83,6 +86,12 @@ export const booking = sqliteTable(
       isList("unacceptable_colours"),
       isShare("spare_share"),
       isWholeFrom("price_cents", 0),
+      ...["last_cut_days_before", "design_days_before", "delivery_days_before"].map((column) => isWholeFrom(column, 0)),
+      holds(
+        "event_days_in_order",
+        "ifnull(last_cut_days_before >= design_days_before, 1) AND ifnull(design_days_before >= delivery_days_before, 1) AND " +
+          "ifnull(last_cut_days_before >= delivery_days_before, 1)",
+      ),
     ),
   ],
 );

@@ -8,6 +8,9 @@ const NO_FROST_YET = { coldNightOn: null, coldNightLowC: null, killingFrosts: []
 /** Days after which what is not signed lapses, and days before an event on which what is signed is counted. */
 const DAYS_OF_BOOKINGS = { enquiryDays: 14, holdDays: 30, finalCountDays: 28 };
 
+/** Cut two days before, made up on the day before, what is worn cut then too, delivered on the day. */
+const EVENT_DAYS = { leadDays: 2, wornLaterDays: 1, designDays: 1, deliverDays: 0 };
+
 /** The rates stand with their sources in the record; what is at hand is the farm's to say. */
 const HANDS_AND_ROOM = {
   cutStemsPerHour: 150,
@@ -26,7 +29,7 @@ const NO_LIMITS = {
 };
 
 /**
- * The settings a new farm starts from, each to be overruled on the Farm screen. Frost dates, picking and lead days: common practice for
+ * The settings a new farm starts from, each to be overruled on the Farm screen. Frost dates, picking and event days: common practice for
  * zone 7. Storage loss: 7.5 %, the middle of the published 5 to 10 % (American Dahlia Society, ADS-STORE). Leaf depth: 8 inches
  * (0.2 m), published for straw in North Carolina (ASKEXT-NC). Work rates, tarp and tuber prices, edges, settling and hauling of leaves, winter
  * survival in the ground: from memory; no published figure for survival or settling was found, so the tool asks for the grower's own. That every dead
@@ -44,7 +47,7 @@ export function newFarm(name: string): Farm {
     dateOrder: "ask",
     ownColours: [],
     pickingWeekdays: [1, 3, 4, 6],
-    leadDays: 2,
+    ...EVENT_DAYS,
     orderDaysAhead: 21,
     ...DAYS_OF_BOOKINGS,
     spareShare: 0.1,

@@ -1,6 +1,7 @@
 import { didYouMean } from "#lib/domain/nearest-name";
 import { DECIMAL_MARKS, type DecimalMark } from "#lib/domain/read-number";
 import { climateColumns, climateOfColumns } from "#lib/domain/records/climate";
+import { EVENT_DAYS_HABIT } from "#lib/domain/records/event-days";
 import { FARM_SETTINGS, type Farm, type FarmSetting, farmSchema } from "#lib/domain/records/farm-settings";
 import { readCell, writeCell } from "./columns";
 import { columnKey } from "./headings";
@@ -90,12 +91,15 @@ function withSettings(current: Farm, { rows }: SheetRows<SettingValue>): unknown
   return { ...farm, climate: climateOfColumns<unknown>(groups.climate) };
 }
 
-/** Rows of a group whose values do not go together (frost dates out of order) are not clean; each says why. */
+/** What a setting at the top goes together with: the days of an event with each other, any other with itself. */
+const kindOf = (name: string): string => (Object.hasOwn(EVENT_DAYS_HABIT, name) ? "event days" : name);
+
+/** Rows of a group whose values do not go together (frost dates, or event days, out of order) are not clean; each says why. */
 function refuseUnfit(settings: SheetRows<SettingValue>, current: Farm): SheetRows<SettingValue> {
   const issues = farmSchema.safeParse(withSettings(current, settings)).error?.issues ?? [];
-  const messages = new Map<unknown, string>(issues.map(({ path, message }) => [path[0], message]));
+  const messages = new Map<unknown, string>(issues.map(({ path, message }) => [kindOf(String(path[0])), message]));
   return linkRows(settings, (record, say) => {
-    const message = record.setting.group && messages.get(record.setting.group);
+    const message = messages.get(record.setting.group ?? kindOf(record.setting.name));
     if (message) say("value", `${record.setting.heading} does not go with the others of its kind: ${message}`);
     return record;
   });

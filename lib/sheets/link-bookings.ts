@@ -1,7 +1,9 @@
 import type { BookingRecord, PieceRecord, PromiseRecord, StemLineRecord } from "#lib/domain/farm-records";
 import { nameKey } from "#lib/domain/nearest-name";
+import { BOOKING_SHEET } from "#lib/domain/records/booking";
+import { oddEventDays } from "#lib/domain/records/event-days";
 import type { Farm } from "#lib/domain/records/farm-settings";
-import type { Fields, RecordOf } from "#lib/domain/records/field";
+import { type Fields, headingOf, type RecordOf } from "#lib/domain/records/field";
 import { PIECE_SHEET } from "#lib/domain/records/piece";
 import { PROMISE_SHEET } from "#lib/domain/records/promised-stems";
 import { STEM_SHEET } from "#lib/domain/records/stem-line";
@@ -137,6 +139,7 @@ function linkBookingRows(
         `another booking of "${draft.client}" on ${draft.eventOn} is on the farm: write another name or day`,
       );
     else seen.set(key, row.place);
+    for (const { field, message } of oddEventDays(draft)) say(headingOf(field, BOOKING_SHEET[field]), message);
     const unacceptableCrops = draft.unacceptableCrops.map((name) => cropName(name, "not_wanted", crops, say) ?? name);
     const lines = { pieces: [], stemLines: [], promises: [] };
     return { ...draft, spareShare: draft.spareShare ?? farm.spareShare, unacceptableCrops, ...lines };

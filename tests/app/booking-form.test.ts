@@ -51,6 +51,32 @@ describe("the booking form", () => {
   });
 });
 
+describe("the days of an event", () => {
+  test("[M12] left as usual are not the booking's own; chosen they are, and nothing typed is lost", () => {
+    expect(parseBookingForm(form(), METRIC)).toMatchObject({
+      parsed: { leadDays: null, designDays: null, deliverDays: null },
+    });
+    expect(parseBookingForm(form({ leadDays: "4", designDays: "2", deliverDays: "2" }), METRIC)).toMatchObject({
+      parsed: { leadDays: 4, designDays: 2, deliverDays: 2 },
+    });
+  });
+
+  test("that cannot be are refused at their field: a cut after the delivery, a design after it, a delivery after the event", () => {
+    expect(problemsOf(form({ leadDays: "1", deliverDays: "2" }))).toEqual([
+      "leadDays: the last cut is after the delivery: cut earlier, or deliver later",
+    ]);
+    expect(problemsOf(form({ leadDays: "1", designDays: "2" }))).toEqual([
+      "leadDays: the last cut is after the design day: cut earlier, or design later",
+    ]);
+    expect(problemsOf(form({ designDays: "0", deliverDays: "1" }))).toEqual([
+      "designDays: the design is after the delivery: design earlier, or deliver later",
+    ]);
+    expect(problemsOf(form({ deliverDays: "-1" }))).toEqual(["deliverDays: days cannot be negative"]);
+    expect(problemsOf(form({ deliverDays: "Friday" }))[0]).toMatch(/^deliverDays: /);
+    expect(problemsOf(form({ leadDays: "15" }))).toEqual(["leadDays: at most 14 days"]);
+  });
+});
+
 describe("a form that no hand typed costs work by its size alone", () => {
   const lengthOf = (given: BookingForm) => JSON.stringify(parseBookingForm(given, METRIC)).length;
 

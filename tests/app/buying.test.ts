@@ -8,7 +8,7 @@ import { BuyInOrders } from "../../app/buying/buy-in-orders";
 import { SurplusTable } from "../../app/buying/surplus-table";
 import { provenPlan } from "../proven-plan";
 
-const { buying, surplus, snapshot, work } = provenPlan(seededFarm(1, TYPICAL), 2027);
+const { buying, surplus, work } = provenPlan(seededFarm(1, TYPICAL), 2027);
 
 const bodyRows = (html: string): number =>
   [...html.matchAll(/<tbody>(.*?)<\/tbody>/gs)].reduce((sum, [, body]) => sum + body.split("<tr").length - 1, 0);
@@ -16,12 +16,12 @@ const bodyRows = (html: string): number =>
 const slipLines = (html: string): number => html.split('class="slip-line"').length - 1;
 
 const orders = (lines: typeof buying, isAllShown: boolean, now = 0) =>
-  renderToStaticMarkup(createElement(BuyInOrders, { farm: snapshot.farm, lines, now, isAllShown }));
+  renderToStaticMarkup(createElement(BuyInOrders, { lines, now, isAllShown }));
 
 test("of hundreds of orders the slips to order first are shown, each whole, until a hundred lines are there, with the count and the way to all of them", () => {
   expect(buying.length).toBeGreaterThan(200);
   const html = orders(buying, false);
-  const sizes = buyingSlips(snapshot.farm, buying).map(({ lines }) => lines.length);
+  const sizes = buyingSlips(buying).map(({ lines }) => lines.length);
   const upTo = (slipCount: number) => sizes.slice(0, slipCount).reduce((sum, size) => sum + size, 0);
   const slipCount = sizes.findIndex((_, index) => upTo(index + 1) >= 100) + 1;
   expect(slipLines(html)).toBe(upTo(slipCount));

@@ -5,7 +5,15 @@ import { formOf } from "./form-of";
 export const typedBooking = (given: Partial<BookingForm> = {}): BookingForm => ({
   ...{ client: "Typed", status: "held", lapsesAfter: "", eventOn: "2027-06-12" },
   ...{ palette: "", alternativeColours: "", unacceptableColours: "", spareShare: "0", priceCents: "" },
-  ...{ unacceptableCropIds: [], pieces: [], stemLines: [], takenOn: "", finalDueOn: "", note: "" },
+  ...{
+    unacceptableCropIds: [],
+    pieces: [],
+    stemLines: [],
+    ...{ leadDays: "", designDays: "", deliverDays: "" },
+    takenOn: "",
+    finalDueOn: "",
+    note: "",
+  },
   ...given,
 });
 

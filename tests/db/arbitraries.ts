@@ -4,6 +4,7 @@ import { BED_FLAGS } from "#lib/domain/records/bed";
 import { PLANTING_FLAGS } from "#lib/domain/records/planting";
 import { MARKS } from "#lib/domain/sourced";
 import { COLOURS, LINE_COLOURS, ROLES, SHAPES, STATUSES, TREATMENTS } from "#lib/domain/words";
+import { anyOwnDays } from "../any-event-days";
 import { anyFinalCount } from "../any-final-count";
 import { anyLearned } from "../any-review";
 import { anyStore } from "../any-store";
@@ -139,42 +140,45 @@ export const cutDraft = fc
   .map(({ isGraded, ...cut }) => ({ ...cut, goodStems: isGraded ? Math.floor(cut.stemsCut * 0.9) : null }));
 
 /** A booking whose ids of recipes and crops are places in a list, to be looked up with `among`. */
-export const bookingDraft = fc.record({
-  client: name,
-  status: fc.constantFrom(...STATUSES),
-  lapsesAfter: fc.option(day),
-  eventOn: day,
-  palette: colours,
-  alternativeColours: colours,
-  unacceptableColours: colours,
-  spareShare: share,
-  takenOn: fc.option(day),
-  priceCents: fc.option(fc.nat(100_000_000)),
-  ...anyFinalCount(day),
-  unacceptableCropIds: fc.array(fc.nat(), { maxLength: 4 }),
-  pieces: fc.array(fc.record({ recipeId: fc.nat(), pieceCount: above0(100), colours }), { maxLength: 4 }),
-  stemLines: fc.array(
-    fc
-      .record({
+export const bookingDraft = fc
+  .record({
+    ownDays: anyOwnDays(14),
+    client: name,
+    status: fc.constantFrom(...STATUSES),
+    lapsesAfter: fc.option(day),
+    eventOn: day,
+    palette: colours,
+    alternativeColours: colours,
+    unacceptableColours: colours,
+    spareShare: share,
+    takenOn: fc.option(day),
+    priceCents: fc.option(fc.nat(100_000_000)),
+    ...anyFinalCount(day),
+    unacceptableCropIds: fc.array(fc.nat(), { maxLength: 4 }),
+    pieces: fc.array(fc.record({ recipeId: fc.nat(), pieceCount: above0(100), colours }), { maxLength: 4 }),
+    stemLines: fc.array(
+      fc
+        .record({
+          role: fc.constantFrom(...ROLES),
+          cropId: fc.option(fc.nat()),
+          ...{ cropOnly: fc.boolean(), asks: anyAsks, colours },
+          stemCount: above0(10_000),
+        })
+        .map((line) => ({ ...line, cropOnly: line.cropOnly && line.cropId !== null })),
+      { maxLength: 4 },
+    ),
+    promises: fc.array(
+      fc.record({
         role: fc.constantFrom(...ROLES),
         cropId: fc.option(fc.nat()),
         ...{ cropOnly: fc.boolean(), asks: anyAsks, colours },
-        stemCount: above0(10_000),
-      })
-      .map((line) => ({ ...line, cropOnly: line.cropOnly && line.cropId !== null })),
-    { maxLength: 4 },
-  ),
-  promises: fc.array(
-    fc.record({
-      role: fc.constantFrom(...ROLES),
-      cropId: fc.option(fc.nat()),
-      ...{ cropOnly: fc.boolean(), asks: anyAsks, colours },
-      stemCount: fc.integer({ min: 1, max: 1_000_000 }),
-    }),
-    { maxLength: 3 },
-  ),
-  note: text,
-});
+        stemCount: fc.integer({ min: 1, max: 1_000_000 }),
+      }),
+      { maxLength: 3 },
+    ),
+    note: text,
+  })
+  .map(({ ownDays, ...booking }) => ({ ...booking, ...ownDays }));
 
 /** A standing order whose ids of crops and recipes are places in a list, to be looked up with `among`. */
 export const orderDraft = fc

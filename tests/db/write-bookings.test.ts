@@ -16,6 +16,7 @@ const RICH: BookingDraft = {
   alternativeColours: ["peach", "apricot"],
   unacceptableColours: ["white", "silver"],
   spareShare: 0.125,
+  ...{ leadDays: 4, designDays: 2, deliverDays: null },
   takenOn: day("2027-11-03"),
   priceCents: 148_000,
   finalDueOn: day("2028-01-15"),

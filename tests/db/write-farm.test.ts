@@ -73,7 +73,7 @@ test("every setting of the farm can be changed", () => {
       dateOrder: "day first" as const,
       ownColours: [{ name: "antique rose", colour: "pink" as const }],
       pickingWeekdays: [7, 2],
-      leadDays: 3,
+      ...{ leadDays: 3, wornLaterDays: 2, designDays: 2, deliverDays: 1 },
       orderDaysAhead: 10,
       finalCountDays: 21,
       enquiryDays: 10,

@@ -121,7 +121,7 @@ describe.each([2027, 2028, 2030])("the season of %i", (season) => {
     const lost = focal.filter(({ need }) => need.booking.id === later?.id);
     expect(stemsShortFor({ gaps: lost }, "promised")).toBeGreaterThan(20);
     const holders = lost.flatMap(({ need }) =>
-      windowHolders(snapshot.farm, planned.match, planned.match.needs.indexOf(need)).map(({ booking }) => booking.id),
+      windowHolders(planned.match, planned.match.needs.indexOf(need)).map(({ booking }) => booking.id),
     );
     expect(holders).toContain(first?.id);
   });

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { changeSchema } from "#lib/domain/what-if";
 
-test("a supposed booking that was kept before prices, promises, lapsing and what is asked of a stem is read, and says nothing of them", () => {
+test("a supposed booking that was kept before prices, promises, lapsing, event days and what is asked of a stem is read, and says nothing of them", () => {
   const booking = {
     ...{ client: "Ash", eventOn: "2027-06-12", status: "held", palette: ["blush"], spareShare: 0.1, note: "" },
     ...{ unacceptableCropIds: [2], pieces: [{ recipeId: 1, pieceCount: 6, colours: [] }] },
@@ -16,6 +16,7 @@ test("a supposed booking that was kept before prices, promises, lapsing and what
       ...{ promises: [], alternativeColours: [], unacceptableColours: [] },
       ...{ lapsesAfter: null, takenOn: null, priceCents: null },
       ...{ finalDueOn: null, finalOn: null, finalPieces: [], finalStems: null },
+      ...{ leadDays: null, designDays: null, deliverDays: null },
     },
   });
 });

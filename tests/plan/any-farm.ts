@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { monthDayOf } from "#lib/domain/day";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { Colour, StemAsk } from "#lib/domain/words";
+import { anyHabit, anyOwnDays } from "../any-event-days";
 import { anyTraits } from "../any-traits";
 import { bed, booking, crop, curve, day, farm, planting, recipe, snapshot } from "../small-farm";
 import { anyVarieties } from "./any-varieties";
@@ -154,6 +155,7 @@ const bookings = fc
         "cancelled" as const,
       ),
       eventOn: someDay(9, 22),
+      ownDays: anyOwnDays(4),
       palette,
       spareShare: fc.constantFrom(0, 0.1, 0.25),
       alternativeColours: palette,
@@ -170,7 +172,7 @@ const bookings = fc
     }),
     upTo(8),
   )
-  .map((rows) => rows.map((row, index) => booking({ id: index + 1, ...row })));
+  .map((rows) => rows.map(({ ownDays, ...row }, index) => booking({ id: index + 1, ...row, ...ownDays })));
 
 const coolerStock = fc
   .array(
@@ -182,14 +184,14 @@ const coolerStock = fc
 const settings = fc
   .record({
     pickingWeekdays: fc.uniqueArray(fc.integer({ min: 1, max: 7 }), { minLength: 1, ...upTo(5) }),
-    leadDays: fc.integer({ min: 0, max: 3 }),
+    habit: anyHabit(3),
     storeC: fc.constantFrom(null, null, null, null, 3, 9),
     storesDry: fc.boolean(),
     frostOn: someDay(10, 30),
   })
-  .map(({ frostOn, ...given }) => {
+  .map(({ frostOn, habit, ...given }) => {
     const frostDay = monthDayOf(frostOn);
-    return farm({ ...given, frost: { ...farm().frost, firstAutumnP10: frostDay, firstAutumnP50: frostDay } });
+    return farm({ ...given, ...habit, frost: { ...farm().frost, firstAutumnP10: frostDay, firstAutumnP50: frostDay } });
   });
 
 /** Any farm of 2027, with its early first frost inside the bloom, so that tender crops are cut short. */

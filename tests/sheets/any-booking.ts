@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import type { BookingDraft } from "#lib/domain/records/booking";
 import { COLOURS, ROLES, STATUSES } from "#lib/domain/words";
+import { anyOwnDays } from "../any-event-days";
 import { anyFinalCount } from "../any-final-count";
 import { anyAsks } from "../any-traits";
 import { anyDay } from "./any-cuts";
@@ -32,7 +33,7 @@ export function anyBooking({ cropId, recipeId, client, note }: Given): fc.Arbitr
     colours,
     stemCount: fc.integer({ min: 1, max: 10_000 }),
   });
-  return fc.record({
+  const facts = fc.record({
     client,
     status: fc.constantFrom(...STATUSES),
     lapsesAfter: fc.option(anyDay),
@@ -52,4 +53,5 @@ export function anyBooking({ cropId, recipeId, client, note }: Given): fc.Arbitr
     promises: fc.array(promise, { maxLength: 3 }),
     note,
   });
+  return fc.tuple(facts, anyOwnDays(14)).map(([booking, ownDays]) => ({ ...booking, ...ownDays }));
 }

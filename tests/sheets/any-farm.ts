@@ -8,6 +8,7 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import { MARKS } from "#lib/domain/sourced";
 import { COLOURS, TREATMENTS } from "#lib/domain/words";
 import { DATE_ORDERS } from "#lib/domain/writing";
+import { anyHabit } from "../any-event-days";
 import { anyReview } from "../any-review";
 import { anyStoreSettings } from "../any-store";
 import { anyMove, anyPurchase } from "../any-store-records";
@@ -47,7 +48,7 @@ const farm: fc.Arbitrary<Farm> = fc
     dateOrder: fc.constantFrom(...DATE_ORDERS),
     ownColours: fc.uniqueArray(ownColour, { maxLength: 3, selector: ({ name }) => name }),
     pickingWeekdays: fc.array(fc.integer({ min: 1, max: 7 }), { minLength: 1, maxLength: 7 }),
-    leadDays: fc.nat(14),
+    habit: anyHabit(14),
     spareShare: share,
     ...anyStoreSettings(between),
     limit: fc.option(between(0, 1e9)),
@@ -55,8 +56,8 @@ const farm: fc.Arbitrary<Farm> = fc
     autumn: fc.constantFrom("09-20", "10-01"),
     climate: fc.option(anyClimate(name)),
   })
-  .map(({ limit, wageCentsPerHour, autumn, ...rest }) => {
-    const plain = plainFarm(rest);
+  .map(({ limit, wageCentsPerHour, autumn, habit, ...rest }) => {
+    const plain = plainFarm({ ...rest, ...habit });
     return {
       ...plain,
       frost: { ...plain.frost, firstAutumnP10: monthDay(autumn) },

@@ -48,6 +48,7 @@ test("columns left out take the defaults that the sheet's text says", () => {
         palette: [],
         alternativeColours: [],
         unacceptableColours: [],
+        ...{ leadDays: null, designDays: null, deliverDays: null },
         takenOn: null,
         priceCents: null,
         ...{ finalDueOn: null, finalOn: null, finalPieces: [], finalStems: null },

@@ -64,6 +64,26 @@ test("settings that are given overrule the farm's, the others stay", () => {
   });
 });
 
+test("[M12] event days of a booking are read, and refused in the row where they cannot be", () => {
+  const sheets = {
+    "bookings.csv":
+      "client,event_on,last_cut_days_before,design_days_before,delivery_days_before\nIvy,2027-06-12,4,,2\nFern,2027-06-12,1,,2\n",
+  };
+  const days = read(sheets).records.bookings?.map((row) => [row.leadDays, row.designDays, row.deliverDays]);
+  expect(days).toEqual([[4, null, 2]]);
+  expect(problemLines(sheets)).toEqual([
+    "bookings.csv:3 last_cut_days_before: the last cut is after the delivery: cut earlier, or deliver later",
+  ]);
+});
+
+test("[M12] a habit out of order is refused in all its rows, whichever of the days the farm has already", () => {
+  const sheets = { "farm.csv": "setting,value\ndelivery_days_before,3\nzone,8b\n" };
+  expect(problemLines(sheets)).toEqual([
+    "farm.csv:2 value: delivery_days_before does not go with the others of its kind: the design is after the delivery: design earlier, or deliver later",
+  ]);
+  expect(read(sheets).records.farm?.zone).toBe("8b");
+});
+
 test("a booking without its own spare takes that of the farm sheet beside it", () => {
   const { records } = read({
     "farm.csv": "setting,value\nspare_share,0.25\n",

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { DEFAULT_RECIPES } from "#lib/domain/catalogue/recipes";
 import { ById } from "#lib/domain/snapshot";
 import { ROLES, type Role } from "#lib/domain/words";
-import { needsOf } from "#lib/plan/road/needs";
+import { askedBy } from "#lib/plan/road/needs";
 import { booking } from "../small-farm";
 
 /**
@@ -49,7 +49,7 @@ test("a booking of these pieces needs 110, 181, 62, 115, 160 and 46 stems by rol
     colours: [],
   }));
   const wedding = booking({ id: 1, palette: ["blush", "cream"], spareShare: 0.1, pieces });
-  const asked = needsOf(wedding, new ById("recipe", recipes));
+  const asked = askedBy(wedding, new ById("recipe", recipes));
   const ofRole = (role: Role) => asked.filter((need) => need.role === role);
   // What is worn asks more of its stems, and is a need of its own, which is rounded up by itself.
   expect(ROLES.map((role) => ofRole(role).length)).toEqual([1, 2, 1, 2, 2, 1]);

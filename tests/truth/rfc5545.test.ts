@@ -55,6 +55,19 @@ describe("the calendar file", () => {
     expect(events.every((event) => event.startDate.isDate)).toBe(true);
   });
 
+  test("[M12] each booking that is cut for has its design day, and its delivery where that is not the event's own day", () => {
+    const asks = { client: "Ash", stemLines: focal(5) };
+    const bookings = [booking({ id: 1, ...asks }), booking({ id: 2, ...asks, client: "Elm", deliverDays: 1 })];
+    const days = eventsOf(calendarFile(provenPlan(snapshot({ bookings }), 2027), STAMP))
+      .filter(({ uid }) => /^(design|deliver)-/.test(uid))
+      .map(({ uid, summary, startDate }) => `${uid.split("@")[0]} ${startDate} ${summary}`);
+    expect(days).toEqual([
+      "design-1 2027-06-11 Design: Ash",
+      "design-2 2027-06-10 Design: Elm",
+      "deliver-2 2027-06-11 Deliver: Elm",
+    ]);
+  });
+
   test("section 3.3.11: commas, semicolons, backslashes and line breaks in a client's name and note come back as they were", () => {
     const client = "Ash; Elm, & Oak \\ sons";
     const note = 'gate "B", ring twice;\nno lilies';

@@ -1,9 +1,11 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { inFull, isoWeekOf, mondayOf, toDayNumber, weekInWords, yearOf } from "#lib/domain/day";
+import { eventDaysOf } from "#lib/domain/event-days";
 import { coverageByBooking } from "#lib/plan/road/coverage";
 import { isCutFor, isLapsed } from "#lib/plan/road/lapsed";
 import { stretchedByBooking } from "#lib/plan/road/stretched";
+import { eventDaysInWords } from "#lib/plan/words/event-days-words";
 import { standInWords } from "#lib/plan/words/lapse-words";
 import { countOf } from "#lib/plan/words/numbers";
 import { stretchInWords } from "#lib/plan/words/stretch-words";
@@ -67,6 +69,11 @@ export default async function BookingPage(props: Props) {
               {weekInWords(mondayOf(booking.eventOn))}
             </LinkIfTheirs>
           </p>
+          {booking.status !== "cancelled" && (
+            <p className="note">
+              Event days: {eventDaysInWords(booking.eventOn, eventDaysOf(plan.snapshot.farm, booking))}.
+            </p>
+          )}
           {covered && (
             <p>
               <ShortState stems={covered.shortStems} all="all covered" /> of {countOf(covered.needStems, "stem")}

@@ -10,6 +10,7 @@ import { saveBooking } from "../actions";
 import { ColourField } from "./colour-field.client";
 import { CoveragePanel } from "./coverage-panel";
 import type { BookingForm, Choices } from "./draft";
+import { EventDaysFold } from "./event-days-fold.client";
 import { PasteRows } from "./paste-rows.client";
 import { PiecesMatrix } from "./pieces-matrix.client";
 import { SaveBooking, ShortBar } from "./save-booking.client";
@@ -92,6 +93,7 @@ export function BookingEditor({ bookingId, form: initial, choices }: Props) {
               set({ pieces: [...form.pieces, ...pieces], stemLines: [...form.stemLines, ...stemLines] })
             }
           />
+          <EventDaysFold form={form} habit={choices.habit} onChange={set} />
           <details>
             <summary>Alternatives, what is not wanted, the days it was taken and is counted, and a note</summary>
             {(["alternativeColours", "unacceptableColours"] as const).map((name) => (

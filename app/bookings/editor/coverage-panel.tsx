@@ -35,7 +35,7 @@ export function CoveragePanel({ answer, children }: { answer: CoverageAnswer; ch
   );
 }
 
-function Covered({ coverage: { lines, stems, shortStems, losers } }: { coverage: DraftCoverage }) {
+function Covered({ coverage: { lines, stems, shortStems, losers, cutTooEarly } }: { coverage: DraftCoverage }) {
   const worst = lines.reduce((most, line) => (line.shortStems > most.shortStems ? line : most));
   return (
     <>
@@ -56,6 +56,12 @@ function Covered({ coverage: { lines, stems, shortStems, losers } }: { coverage:
           </>
         )}
       </p>
+      {cutTooEarly && (
+        <p className="state risk told">
+          <StateSign of="risk" />
+          {cutTooEarly}
+        </p>
+      )}
       {losers.length > 0 && (
         <div className="state risk told coverage-losers">
           <StateSign of="risk" />

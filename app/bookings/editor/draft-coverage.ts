@@ -1,20 +1,23 @@
 import { inShort, yearOf } from "#lib/domain/day";
+import { eventDaysOf } from "#lib/domain/event-days";
 import { allOf } from "#lib/domain/listed";
 import type { Booking, BookingDraft } from "#lib/domain/records/booking";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Colour, Role } from "#lib/domain/words";
 import { coloursBy } from "#lib/plan/road/booking-colours";
 import { coverageByBooking } from "#lib/plan/road/coverage";
 import { asMetBy, type DraftPlan, matchedWith } from "#lib/plan/road/draft";
 import { losers } from "#lib/plan/road/losers";
-import type { Plan } from "#lib/plan/road/plan";
 import { withOwnPromises } from "#lib/plan/road/promised-draft";
 import type { HeldStems } from "#lib/plan/road/stem-holders";
 import { takenToday } from "#lib/plan/road/taken-on";
+import { cutTooEarly } from "#lib/plan/road/unheld";
 import type { ColourStems } from "#lib/plan/road/week-colours";
 import { windowHolders } from "#lib/plan/road/window-holders";
 import { needInWords, reasonInWords } from "#lib/plan/words/gap-words";
 import { inWholes } from "#lib/plan/words/numbers";
 import { lossInWords } from "#lib/plan/words/promise-words";
+import { cutTooEarlyInWords } from "#lib/plan/words/unheld-words";
 import { today } from "../../clock";
 import { loadPlan } from "../../load";
 
@@ -37,7 +40,14 @@ type Named = { id: number; client: string; day: string; stems: number; words: st
 type Holder = Named & { isPromised: boolean };
 
 /** How far a booking that is not saved yet would be covered, all else as it stands; `losers` are the bookings that it would take stems from. */
-export type DraftCoverage = { lines: CoverageLine[]; stems: number; shortStems: number; losers: Named[] };
+export type DraftCoverage = {
+  lines: CoverageLine[];
+  stems: number;
+  shortStems: number;
+  losers: Named[];
+  /** What its own last cut costs it, in words; null where it costs nothing. */
+  cutTooEarly: string | null;
+};
 
 /** @param bookingId  the booking that the draft would replace; null for a new one */
 export function draftCoverage(draft: BookingDraft, bookingId: number | null): DraftCoverage {
@@ -59,10 +69,11 @@ export function draftCoverage(draft: BookingDraft, bookingId: number | null): Dr
       shortStems,
       covered: colours.get(need) ?? [],
       reasons: gap?.reasons.map(({ reason, stems }) => reasonInWords(reason, stems, need)) ?? [],
-      holders: gap ? holdersOf(before, after, gap.needIndex) : [],
+      holders: gap ? holdersOf(after, gap.needIndex) : [],
     })),
     stems: own?.needStems ?? 0,
     shortStems: own?.shortStems ?? 0,
+    cutTooEarly: tooEarlyWords(before.snapshot.farm, draft, after),
     losers: losers(stands.match, after.match).map((loser) => ({
       ...named(loser.booking, loser.stems),
       words: lossInWords(loser, cropName),
@@ -70,12 +81,17 @@ export function draftCoverage(draft: BookingDraft, bookingId: number | null): Dr
   };
 }
 
+function tooEarlyWords(farm: Farm, draft: BookingDraft, { match, draftId }: DraftPlan): string | null {
+  const crops = cutTooEarly(farm, match, draftId).map(({ crop }) => crop);
+  return crops.length === 0 ? null : cutTooEarlyInWords(crops, eventDaysOf(farm, draft).leadDays);
+}
+
 /** Bookings named beside a line, and lots of stems named of each. */
 const HOLDERS_NAMED = 4;
 const LOTS_NAMED = 3;
 
-function holdersOf({ snapshot }: Plan, { match }: DraftPlan, needIndex: number): Holder[] {
-  return windowHolders(snapshot.farm, match, needIndex)
+function holdersOf({ match }: DraftPlan, needIndex: number): Holder[] {
+  return windowHolders(match, needIndex)
     .slice(0, HOLDERS_NAMED)
     .map(({ booking, stems, held }) => ({
       ...named(booking, stems),

@@ -1,4 +1,5 @@
 import { addDays, type Day } from "#lib/domain/day";
+import type { EventHabit, OwnEventDays } from "#lib/domain/event-days";
 import { measureIn, PERCENT, shown } from "#lib/domain/measures";
 import { type DecimalMark, writeNumber } from "#lib/domain/read-number";
 import type { Booking, BookingDraft } from "#lib/domain/records/booking";
@@ -31,6 +32,10 @@ export type BookingForm = {
     colours: string;
     stemCount: string;
   }[];
+  /** Days before the event, each "" where it follows from the others and the farm's habit. */
+  leadDays: string;
+  designDays: string;
+  deliverDays: string;
   takenOn: string;
   finalDueOn: string;
   note: string;
@@ -44,6 +49,7 @@ export type Choices = {
   ownColours: readonly OwnColour[];
   /** Until when an enquiry and a hold of today are kept by the farm's habit. */
   lapse: { readonly enquiry: string; readonly held: string };
+  habit: EventHabit;
 };
 
 /** A line of pieces or of stems as it stands in the form. */
@@ -51,6 +57,12 @@ export type PieceLine = BookingForm["pieces"][number];
 export type StemLineTyped = BookingForm["stemLines"][number];
 
 export const choicesOf = ({ farm, recipes, crops }: Snapshot, today: Day): Choices => ({
+  habit: {
+    leadDays: farm.leadDays,
+    wornLaterDays: farm.wornLaterDays,
+    designDays: farm.designDays,
+    deliverDays: farm.deliverDays,
+  },
   lapse: { enquiry: addDays(today, farm.enquiryDays), held: addDays(today, farm.holdDays) },
   decimalMark: farm.decimalMark,
   ownColours: farm.ownColours,
@@ -69,6 +81,13 @@ export const choicesOf = ({ farm, recipes, crops }: Snapshot, today: Day): Choic
 });
 
 const listed = (colours: readonly Colour[]) => colours.join(", ");
+
+/** Days of its own as they stand in the form. */
+const ownDaysTyped = ({ leadDays, designDays, deliverDays }: OwnEventDays) => ({
+  leadDays: leadDays?.toString() ?? "",
+  designDays: designDays?.toString() ?? "",
+  deliverDays: deliverDays?.toString() ?? "",
+});
 
 /** A booking as the form shows it, numbers by the farm's decimal mark. */
 export const formOf = (booking: Booking | BookingDraft, mark: DecimalMark): BookingForm => ({
@@ -93,6 +112,7 @@ export const formOf = (booking: Booking | BookingDraft, mark: DecimalMark): Book
     colours: listed(line.colours),
     stemCount: writeNumber(line.stemCount, mark),
   })),
+  ...ownDaysTyped(booking),
   takenOn: booking.takenOn ?? "",
   finalDueOn: booking.finalDueOn ?? "",
   note: booking.note,

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { type Parsed, problemsOf } from "#lib/domain/problem";
-import { BOOKING, type BookingDraft } from "#lib/domain/records/booking";
+import { BOOKING, type BookingDraft, bookingFactsSchema } from "#lib/domain/records/booking";
 import { NO_FINAL_COUNT } from "#lib/domain/records/final-count";
 import { type Manner, readForm, type Typed } from "#lib/domain/records/form";
 import { PIECE } from "#lib/domain/records/piece";
@@ -35,6 +35,9 @@ const formSchema = z.object({
       stemCount: text,
     }),
   ),
+  leadDays: text.default(""),
+  designDays: text.default(""),
+  deliverDays: text.default(""),
   takenOn: text,
   finalDueOn: text.default(""),
   note: text,
@@ -48,7 +51,7 @@ export function parseBookingForm(unknownForm: unknown, manner: Manner): Parsed<B
   const form = formSchema.safeParse(unknownForm);
   if (!form.success) return { ok: false, problems: problemsOf(form.error) };
   const { unacceptableCropIds, ...typed } = form.data;
-  const booking = readForm(BOOKING, typedIn(typed), manner);
+  const booking = readForm(BOOKING, typedIn(typed), manner, { schema: bookingFactsSchema });
   const pieces = typed.pieces.map((line, index) =>
     readForm(PIECE, typedIn(line, `pieces[${index}].`), manner, { root: `pieces[${index}].` }),
   );

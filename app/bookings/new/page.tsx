@@ -32,6 +32,7 @@ export default async function NewBookingPage({ searchParams }: { searchParams: P
     unacceptableCropIds: [],
     pieces: [],
     stemLines: [],
+    ...{ leadDays: "", designDays: "", deliverDays: "" },
     takenOn: "",
     finalDueOn: "",
     note: "",

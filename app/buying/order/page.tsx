@@ -38,7 +38,7 @@ export default async function OrderPage({ searchParams }: { searchParams: Promis
 function OfSlip({ day }: { day: Day }) {
   const { snapshot, work } = loadPlan(yearOf(day));
   const { farm, varieties, purchases } = snapshot;
-  const slip = buyingSlips(farm, work.buying).find(({ arriveBy }) => arriveBy === toDayNumber(day));
+  const slip = buyingSlips(work.buying).find(({ arriveBy }) => arriveBy === toDayNumber(day));
   const varietyOf = new ById("variety", varieties);
   return (
     <>

@@ -61,7 +61,7 @@ export function answerView(plan: Plan, answer: EnquiryAnswer): AnswerView {
     colours: likelyColours(answer),
     lots: lotsOf(draft.match, heldForNeed(draft.match, needIndex)),
     losers: answer.losers.map(({ booking, stems }) => named(booking, stems)),
-    holders: gap ? holdersOf(plan, answer) : [],
+    holders: gap ? holdersOf(answer) : [],
     reasons: gap?.reasons.map(({ reason, stems }) => reasonInWords(reason, stems, gap.need)) ?? [],
     notPlanted: notPlantedWords(coloursNotPlanted(plan, answer), enquiry, plan.seasonYear),
     spare: spareWords(answer),
@@ -95,8 +95,8 @@ const named = (
 });
 
 /** The bookings that have stems which it could take as they are, most first. */
-const holdersOf = ({ snapshot }: Plan, { draft, needIndex }: EnquiryAnswer): NamedBooking[] =>
-  windowHolders(snapshot.farm, draft.match, needIndex).map(({ booking, stems, held }) =>
+const holdersOf = ({ draft, needIndex }: EnquiryAnswer): NamedBooking[] =>
+  windowHolders(draft.match, needIndex).map(({ booking, stems, held }) =>
     named(booking, stems, lotsOf(draft.match, held)),
   );
 

@@ -1,5 +1,6 @@
 import type { ReactNode } from "react";
 import type { Farm } from "#lib/domain/records/farm-settings";
+import { eventDaysOfSaturday } from "#lib/plan/words/event-days-words";
 import { ZONES, zoneInWords } from "../settings/zone-words";
 import { FigureLine } from "./figure-line";
 import { FrostLine } from "./frost-line";
@@ -20,11 +21,16 @@ export const OfTheFarm = ({ farm }: Props) => (
 );
 
 export const OfTheWeek = ({ farm }: Props) => (
+  <Block id="week" title="The week" farm={farm} names={["pickingWeekdays", "orderDaysAhead", "finalCountDays"]} />
+);
+
+export const OfEventDays = ({ farm }: Props) => (
   <Block
-    id="week"
-    title="The week"
+    id="event-days"
+    title="Event days"
     farm={farm}
-    names={["pickingWeekdays", "leadDays", "orderDaysAhead", "finalCountDays"]}
+    note={`Of an event on a Saturday: ${eventDaysOfSaturday(farm)}. Each booking can have days of its own.`}
+    names={["leadDays", "wornLaterDays", "designDays", "deliverDays"]}
   />
 );
 

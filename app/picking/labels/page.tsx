@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { byPickingDay } from "#lib/plan/road/pick-sheets";
+import { loadFarm } from "../../load";
 import { BucketLabels } from "../bucket-label";
 import { choiceOf } from "../choice";
 import { loadLines } from "../load-lines";
@@ -21,7 +22,7 @@ export default async function LabelsPage({ searchParams }: { searchParams: Promi
       {lines.length === 0 ? (
         <p>Nothing to pick, so no bucket to label.</p>
       ) : (
-        <BucketLabels days={byPickingDay(lines)} />
+        <BucketLabels days={byPickingDay(lines)} farm={loadFarm().farm} />
       )}
     </>
   );

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { daySchema } from "../day-schema";
 import { STATUS_WORDS } from "../trade-words";
 import { COLOURS, STATUSES } from "../words";
+import { OWN_EVENT_DAYS, oddEventDays } from "./event-days";
 import { cents, field, open, recordSchema, rowId, share } from "./field";
 import { FINAL_COUNT } from "./final-count";
 import { choice, colour, day, listOf, note, word } from "./kinds";
@@ -39,6 +40,7 @@ export const BOOKING = {
     heading: "colours_not_wanted",
   }),
   spareShare: share({ label: "Spare" }),
+  ...OWN_EVENT_DAYS,
   takenOn: open(
     field(day, daySchema, {
       label: "Taken on",
@@ -55,7 +57,7 @@ export const BOOKING = {
   note: field(note, z.string().max(4000, "a note has at most 4,000 letters"), { absent: "", label: "Note" }),
 };
 
-/** A booking a row. Absent or empty: `status` enquiry, no palette, no alternatives, `spare_share` the farm's, nothing unwanted, no day on which it lapses, known all season, the final count by the farm's habit and not taken, and no note. */
+/** A booking a row. Absent or empty: `status` enquiry, no palette, no alternatives, `spare_share` the farm's, nothing unwanted, no day on which it lapses, the farm's event days, known all season, the final count by the farm's habit and not taken, and no note. */
 export const BOOKING_SHEET = {
   ...BOOKING_NAMES,
   status: BOOKING.status,
@@ -64,6 +66,7 @@ export const BOOKING_SHEET = {
   alternativeColours: BOOKING.alternativeColours,
   unacceptableColours: BOOKING.unacceptableColours,
   spareShare: open(BOOKING.spareShare),
+  ...OWN_EVENT_DAYS,
   priceCents: BOOKING.priceCents,
   unacceptableCrops: field(listOf(word), z.array(z.string().trim()), {
     absent: [],
@@ -84,8 +87,20 @@ const lines = {
   promises: z.array(promisedStemsSchema),
 };
 
+type Checked = Parameters<typeof oddEventDays>[0];
+type Context = { addIssue: (issue: { code: "custom"; path: string[]; message: string }) => void };
+
+const inOrder = (booking: Checked, context: Context) => {
+  for (const { field, message } of oddEventDays(booking)) context.addIssue({ code: "custom", path: [field], message });
+};
+
+/** What a form says of a booking beside its lines. */
+export const bookingFactsSchema = recordSchema(BOOKING).superRefine(inOrder);
+
 /** What a form or a sheet may bring. */
-export const bookingDraftSchema = recordSchema({ ...BOOKING, ...FINAL_COUNT }).extend(lines);
+export const bookingDraftSchema = recordSchema({ ...BOOKING, ...FINAL_COUNT })
+  .extend(lines)
+  .superRefine(inOrder);
 export type BookingDraft = z.infer<typeof bookingDraftSchema>;
 
 /** A booking that is kept already may be of any day. */

@@ -7,6 +7,7 @@ import { COLOURS, UNITS } from "../words";
 import { DATE_ORDERS } from "../writing";
 import { CAPACITY } from "./capacity";
 import { climateSchema, OPEN_CLIMATE } from "./climate";
+import { EVENT_DAYS_HABIT, oddEventDays } from "./event-days";
 import { cents, count, type Field, field, headingOf, likelihood, number, open, recordSchema, share } from "./field";
 import { FINAL_COUNT_HABIT } from "./final-count";
 import { KILLING_FROSTS } from "./killing-frosts";
@@ -72,14 +73,7 @@ export const FARM = {
       hint: "A bloom that opens between them waits in the field for the next, as long as its crop allows.",
     },
   ),
-  leadDays: count({
-    of: "days",
-    unit: "days",
-    least: 0,
-    most: 14,
-    label: "Last cut before the event",
-    hint: "Time to condition and to design.",
-  }),
+  ...EVENT_DAYS_HABIT,
   orderDaysAhead: count({ of: "days", unit: "days", least: 0, most: 365, label: "Order what is bought, ahead" }),
   enquiryDays: count({
     of: "days",
@@ -192,18 +186,22 @@ export const statusWeightsSchema = recordSchema(STATUS_WEIGHTS).refine(
 );
 
 /**
- * The farm's own settings. `pickingWeekdays`: Monday 1 … Sunday 7. `leadDays`: days from last cut to event for conditioning and design.
+ * The farm's own settings. `pickingWeekdays`: Monday 1 … Sunday 7. Of the event days see `EVENT_DAYS_HABIT`.
  * `storeC`, `coolRoomC`: degrees Celsius; `storeC` is null until the farm has said how its stems are kept.
  * `coldNightOn` and `coldNightLowC`: the night that is forecast to be coldest, null where none was typed.
  * `killingFrosts`: the first frost that ended tender crops, of each year in which one was written down.
  * `climate` is null until the farm has chosen one: bloom then goes by the calendar alone.
  */
-export const farmSchema = recordSchema({ ...FARM, ...COLD_NIGHT, ...KILLING_FROSTS }).extend({
-  frost: frostDatesSchema,
-  climate: climateSchema.nullable(),
-  statusWeights: statusWeightsSchema,
-  winter: winterCostsSchema,
-});
+export const farmSchema = recordSchema({ ...FARM, ...COLD_NIGHT, ...KILLING_FROSTS })
+  .extend({
+    frost: frostDatesSchema,
+    climate: climateSchema.nullable(),
+    statusWeights: statusWeightsSchema,
+    winter: winterCostsSchema,
+  })
+  .superRefine((farm, context) => {
+    for (const { field, message } of oddEventDays(farm)) context.addIssue({ code: "custom", path: [field], message });
+  });
 export type Farm = z.infer<typeof farmSchema>;
 
 /** A setting as the farm sheet writes it, a row each. `group` is where its field lies in a Farm; null means at the top. */

@@ -11,10 +11,9 @@ import type { Need } from "./needs";
 import { openDayOf } from "./purchases";
 
 /** Whether any stem that a need could take is cut in its hold window, whoever has it. */
-export function blooms({ snapshot, match }: Pick<MatchedSeason, "snapshot" | "match">, need: Need): boolean {
+export function blooms({ match }: Pick<MatchedSeason, "match">, need: Need): boolean {
   return match.supplies.some(
-    ({ crop, variety, hold, days }) =>
-      couldBe(need, crop, variety) && days.some(inTimeFor(need.eventDay, snapshot.farm.leadDays, hold)),
+    ({ crop, variety, hold, days }) => couldBe(need, crop, variety) && days.some(inTimeFor(need, hold)),
   );
 }
 
@@ -38,15 +37,14 @@ export function mayBloomIn(seasons: readonly number[], snapshot: Snapshot): (nee
   ].map(({ variety, days }) => ({ variety, days, crop: cropAs(variety, crops.get(variety.cropId)) }));
   return (need) =>
     stems.some(
-      ({ crop, variety, days }) =>
-        couldBe(need, crop, variety) && days.some(inTimeFor(need.eventDay, farm.leadDays, holdOf(crop, farm))),
+      ({ crop, variety, days }) => couldBe(need, crop, variety) && days.some(inTimeFor(need, holdOf(crop, farm))),
     );
 }
 
 const couldBe = (need: Need, crop: Crop, { colour }: Pick<Variety, "colour">): boolean =>
   cropFitCents(need, crop) !== null && colourFitCents(need, colour) !== null;
 
-function inTimeFor(eventDay: number, leadDays: number, hold: Hold): (day: number) => boolean {
+function inTimeFor({ eventDay, leadDays }: Need, hold: Hold): (day: number) => boolean {
   const { earliest, latest } = holdWindow(eventDay, leadDays, hold);
   return (day) => day >= earliest && day <= latest;
 }

@@ -10,7 +10,7 @@ import type { Need } from "./needs";
 export type Bought = { readonly crop: Crop; readonly colour: Colour | null };
 
 /** What a purchase must know of a need, what its booking refuses aside. */
-type Wanted = Pick<Need, "role" | "cropId" | "cropOnly" | "asks" | "colours" | "eventDay"> &
+type Wanted = Pick<Need, "role" | "cropId" | "cropOnly" | "asks" | "colours" | "eventDay" | "leadDays"> &
   Partial<Pick<Need, "kind">>;
 type Refusing = { readonly booking: Pick<Need["booking"], "unacceptableCropIds" | "unacceptableColours"> };
 
@@ -29,33 +29,28 @@ export type BuyInPrices = {
   /** What is bought [B1]; null when nothing is to be had that the booking will have. @param month  of the year, 1 to 12: that in which it arrives, or another to ask about */
   readonly boughtAs: (need: Wanted & Refusing, month?: number) => Bought | null;
   /** The month of the year, 1 to 12, in which what is bought for a need arrives. */
-  readonly monthOf: (need: Pick<Wanted, "eventDay">) => number;
+  readonly monthOf: (need: Pick<Wanted, "eventDay" | "leadDays">) => number;
 };
 
-/** What is found hangs on the crops and the lead days alone: plans of one farm, most of which change neither, ask thousands of times for the same. */
-const finders = new WeakMap<Snapshot["crops"], Map<number, BuyInPrices>>();
+/** What is found hangs on the crops alone: plans of one farm, most of which change neither, ask thousands of times for the same. */
+const finders = new WeakMap<Snapshot["crops"], BuyInPrices>();
 
 /** Finds what each need is bought in as, among a farm's crops. Bought stems arrive on the last day on which a stem may be cut for the event. */
-export function buyInFinder({
-  crops,
-  varieties,
-  farm: { leadDays },
-}: Pick<Snapshot, "crops" | "varieties" | "farm">): BuyInPrices {
-  const ofCrops = finders.get(crops) ?? new Map<number, BuyInPrices>();
-  finders.set(crops, ofCrops);
-  const found = ofCrops.get(leadDays) ?? finderOf(crops, leadDays);
-  ofCrops.set(leadDays, found);
+export function buyInFinder({ crops, varieties }: Pick<Snapshot, "crops" | "varieties">): BuyInPrices {
+  const found = finders.get(crops) ?? finderOf(crops);
+  finders.set(crops, found);
   const allCrops = allAs(crops, varieties);
   return allCrops === crops ? found : { ...found, allCrops };
 }
 
-function finderOf(crops: Snapshot["crops"], leadDays: number): BuyInPrices {
+function finderOf(crops: Snapshot["crops"]): BuyInPrices {
   const ofId = new Map(crops.map((crop) => [crop.id, crop]));
   const lists = new Map(ROLES.map((role) => [role, listsFor([...crops].sort(byPrice), role)]));
   const months = new Map<number, number>();
-  const monthOf = ({ eventDay }: Pick<Wanted, "eventDay">) => {
-    const known = months.get(eventDay) ?? monthNumber(toDay(eventDay - leadDays));
-    months.set(eventDay, known);
+  const monthOf = ({ eventDay, leadDays }: Pick<Wanted, "eventDay" | "leadDays">) => {
+    const arrivalDay = eventDay - leadDays;
+    const known = months.get(arrivalDay) ?? monthNumber(toDay(arrivalDay));
+    months.set(arrivalDay, known);
     return known;
   };
   const boughtAs = (need: Wanted & Refusing, month = monthOf(need)): Bought | null => {

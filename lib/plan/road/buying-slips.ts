@@ -1,8 +1,7 @@
 import type { Booking } from "#lib/domain/records/booking";
-import type { Farm } from "#lib/domain/records/farm-settings";
 import type { BuyIn } from "./buying";
 
-/** What is bought in to arrive on one day: the stems of the events whose lead days begin then. Day numbers. */
+/** What is bought in to arrive on one day: the stems of which it is the last day on which they may be cut. Day numbers. */
 export type BuyingSlip = {
   readonly arriveBy: number;
   readonly orderBy: number;
@@ -11,10 +10,10 @@ export type BuyingSlip = {
 };
 
 /** Purchases as slips, one for each day of arrival, the first to order first: bought stems are there on the last day that a stem may be cut for the event [M1]. */
-export function buyingSlips({ leadDays }: Farm, buying: readonly BuyIn[]): BuyingSlip[] {
+export function buyingSlips(buying: readonly BuyIn[]): BuyingSlip[] {
   const slips = new Map<number, BuyIn[]>();
   for (const line of buying) {
-    const arriveBy = line.gap.need.eventDay - leadDays;
+    const arriveBy = line.gap.need.eventDay - line.gap.need.leadDays;
     const known = slips.get(arriveBy);
     if (known) known.push(line);
     else slips.set(arriveBy, [line]);

@@ -6,7 +6,7 @@ import type { Gap } from "./gaps";
 
 /**
  * What to buy in for a gap: whole bunches, so there may be stems over. `crop` and `colour` are what it is priced, bunched and ordered as: the named crop, or
- * one of middling price for the role that is to be had. `orderBy` is a day number, the farm's ordering days before the event.
+ * one of middling price for the role that is to be had. `orderBy` is a day number: the farm's ordering days before the event, and where its last cut is not on the day of the farm's habit, as long before it.
  */
 export type BuyIn = {
   readonly gap: Gap;
@@ -45,6 +45,6 @@ function buyIn(farm: Farm, gap: Gap, { crop, colour }: Bought): BuyIn {
     colour,
     ...bunches,
     leftOverStems: bunches.boughtStems - gap.shortStems,
-    orderBy: gap.need.eventDay - farm.orderDaysAhead,
+    orderBy: gap.need.eventDay - farm.orderDaysAhead - (gap.need.leadDays - farm.leadDays),
   };
 }

@@ -1,4 +1,5 @@
 import { mondayNumber } from "#lib/domain/day";
+import { eventDaysOf } from "#lib/domain/event-days";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import { isDelivery } from "./orders";
 import type { Plan } from "./plan";
@@ -28,21 +29,22 @@ export type Strain = {
 };
 
 /**
- * Adds up what a plan takes: stems to cut in beds on each day [C1], stems made up for events and for standing orders in pieces in each week [C2], and buckets
+ * Adds up what a plan takes: stems to cut in beds on each day [C1], stems made up for events and for standing orders in pieces in each week, on their design days [C2], and buckets
  * that stand in the cooler over each night [C3].
  */
-export function planLoad({ work }: Pick<Plan, "work">): PlanLoad {
+export function planLoad({ work, snapshot: { farm } }: Pick<Plan, "work" | "snapshot">): PlanLoad {
   const stemsToCut = new Map<number, number>();
   const bucketsStanding = new Map<number, number>();
-  for (const { stand, cutDay, stemsToCut: stems, bucketCount, heldDays } of work.pickList) {
+  for (const { booking, stand, cutDay, stemsToCut: stems, bucketCount, heldDays } of work.pickList) {
     if (stand.kind === "planting") add(stemsToCut, cutDay, stems);
-    for (let night = cutDay; night < cutDay + heldDays; night++) add(bucketsStanding, night, bucketCount);
+    const nights = heldDays - eventDaysOf(farm, booking).deliverDays;
+    for (let night = cutDay; night < cutDay + nights; night++) add(bucketsStanding, night, bucketCount);
   }
   const benchStems = new Map<number, number>();
   for (const { needs } of [work.match, ...(work.orders ? [work.orders.match] : [])])
     for (const { booking, eventDay, stemsWithoutSpare } of needs) {
       if (isDelivery(booking) && booking.pieces.length === 0) continue;
-      add(benchStems, mondayNumber(eventDay - 1), stemsWithoutSpare);
+      add(benchStems, mondayNumber(eventDay - eventDaysOf(farm, booking).designDays), stemsWithoutSpare);
     }
   return { stemsToCut, benchStems, bucketsStanding };
 }

@@ -12,6 +12,7 @@ import { cutLots } from "./cut-lots";
 import { colourFitCents, cropFitCents } from "./fit";
 import { type Hold, holdOf, lastEventDay } from "./hold-window";
 import type { Match } from "./match";
+import type { Need } from "./needs";
 import type { Plan } from "./plan";
 import { openDayOf } from "./purchases";
 import type { Stand } from "./supply";
@@ -110,16 +111,15 @@ function lotOf({ plan, variety, crop, cutDay, entries, parts }: LotParts): Coole
   });
   const all = [...entries, ...used].sort((a, b) => a.day - b.day || Number(isIn(b)) - Number(isIn(a)));
   const leftStems = all.reduce((sum, entry) => sum + (isIn(entry) ? entry.stems : -entry.stems), 0);
-  const firstEvent = Math.max(plan.today, cutDay + farm.leadDays);
   const lastDay = lastEventDay(cutDay, hold);
   return {
     ...{ variety, crop, hold, cutDay, lastDay },
     lastGoodDay: cutDay + Math.floor(hold.days),
     leftStems: Math.max(0, leftStems),
     claims: standing.filter((part) => !isOver(part)),
-    couldServe: fitting(plan.match, variety, crop).filter(({ eventOn }) => {
-      const day = toDayNumber(eventOn);
-      return day >= firstEvent && day <= lastDay;
+    couldServe: fitting(plan.match, variety, crop, (need) => {
+      const isInTime = cutDay <= need.eventDay - need.leadDays && need.eventDay <= lastDay;
+      return isInTime && need.eventDay >= plan.today;
     }),
     entries: all,
   };
@@ -183,10 +183,10 @@ function partsByLot({ work: { match, orders } }: Stored): Map<string, LotPart[]>
   );
 }
 
-/** The bookings with a need that a variety fits, each once, by the day of the event. */
-function fitting({ needs }: Match, variety: Variety, crop: Crop): Booking[] {
+/** The bookings with a need that a variety fits and that is of these, each once, by the day of the event. */
+function fitting({ needs }: Match, variety: Variety, crop: Crop, isOfThese: (need: Need) => boolean): Booking[] {
   const fit = needs.filter(
-    (need) => cropFitCents(need, crop) !== null && colourFitCents(need, variety.colour) !== null,
+    (need) => isOfThese(need) && cropFitCents(need, crop) !== null && colourFitCents(need, variety.colour) !== null,
   );
   return [...new Set(fit.map(({ booking }) => booking))].sort(
     (a, b) => toDayNumber(a.eventOn) - toDayNumber(b.eventOn),

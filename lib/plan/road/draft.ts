@@ -39,7 +39,7 @@ export function matchedWith(stands: MatchedSeason, draft: BookingDraft, bookingI
   const booking = { ...draft, id: draftId };
   const on = today === null ? null : toDay(today);
   const isAsked = asksForStems(draft, on) && meetingSeasons.includes(seasonOfBooking(booking));
-  const own = isAsked ? needsOf(booking, new ById("recipe", recipes)) : [];
+  const own = isAsked ? needsOf(booking, new ById("recipe", recipes), farm) : [];
   const asked = inOrder(before.needs, own, draftId);
   const supplies =
     bookingId === null || !isUnderWay(stands, asked)

@@ -25,10 +25,9 @@ export function* colourOffers(
 ): Generator<ColourOffer> {
   let [best, added]: [EnquiryAnswer, readonly Colour[]] = [asked, []];
   const { enquiry } = asked;
-  const stands = { snapshot: plan.snapshot, match: asked.draft.match };
   for (const colour of nearColours(enquiry.colours)) {
     if (best.verdict === "yes" || added.length === MOST_COLOURS) return;
-    if (!blooms(stands, { ...needOf(asked), colours: [colour] })) continue;
+    if (!blooms(asked.draft, { ...needOf(asked), colours: [colour] })) continue;
     const colours = [...enquiry.colours, ...added, colour];
     const answer = enquiryAnswer(plan, poor, { ...enquiry, colours });
     if (answer.likelyStems <= best.likelyStems) continue;

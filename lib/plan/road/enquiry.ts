@@ -51,6 +51,7 @@ export const heldBooking = ({ stemCount, colours, role, eventOn }: Enquiry, { sp
   pieces: [],
   stemLines: [{ role, cropId: null, cropOnly: false, asks: [], colours: [...colours], stemCount }],
   promises: [],
+  ...{ leadDays: null, designDays: null, deliverDays: null },
   takenOn: null,
   note: "",
 });

@@ -6,7 +6,7 @@ import type { Recipe } from "#lib/domain/records/recipe";
 import { ById } from "#lib/domain/snapshot";
 import { ROLES } from "#lib/domain/words";
 import { asksForStems, isCutFor } from "./lapsed";
-import { needsOf } from "./needs";
+import { askedBy } from "./needs";
 
 /** A final count as it is written down. */
 export type FinalCount = Pick<Booking, "finalOn" | "finalPieces" | "finalStems">;
@@ -61,7 +61,7 @@ export function sinceFinal(booking: Booking, recipes: readonly Recipe[]): SinceF
 
 /** Stems that a booking asks for, spare included: the sum of its needs [N1]. */
 const askedStems = (booking: Booking, recipes: readonly Recipe[]): number =>
-  needsOf(booking, new ById("recipe", recipes)).reduce((sum, { stems }) => sum + stems, 0);
+  askedBy(booking, new ById("recipe", recipes)).reduce((sum, { stems }) => sum + stems, 0);
 
 /** The pieces of a booking added up by recipe, in their order, then loose stems by role. */
 function countedPieces({ pieces, stemLines }: Booking, recipes: readonly Recipe[]): FinalPiece[] {

@@ -99,7 +99,7 @@ function explained(
 }
 
 /** What blooms around a need: in reach, in other colours, and outside the hold window. */
-function lookAround(farm: Farm, match: Match, stems: StemsByDay, need: Need): Surroundings {
+function lookAround(_farm: Farm, match: Match, stems: StemsByDay, need: Need): Surroundings {
   const around = {
     reachable: 0,
     otherColour: 0,
@@ -111,7 +111,7 @@ function lookAround(farm: Farm, match: Match, stems: StemsByDay, need: Need): Su
     laterStems: 0,
   };
   const { varieties, otherColours, otherStems } = match.fits.of(need);
-  const windowOf = (supplyIndex: number) => servingWindow(need.eventDay, farm.leadDays, match.supplies[supplyIndex]);
+  const windowOf = (supplyIndex: number) => servingWindow(need.eventDay, need.leadDays, match.supplies[supplyIndex]);
   for (const supplyIndex of otherColours) {
     const { earliest, latest } = windowOf(supplyIndex);
     around.otherColour += stems.all(supplyIndex, earliest, latest);
@@ -124,7 +124,7 @@ function lookAround(farm: Farm, match: Match, stems: StemsByDay, need: Need): Su
   }
   for (const supplyIndex of match.fits.othersOwn(need)) {
     // As this need could take them: that they serve their own booking up to its day is no help to another.
-    const { earliest, latest } = holdWindow(need.eventDay, farm.leadDays, match.supplies[supplyIndex].hold);
+    const { earliest, latest } = holdWindow(need.eventDay, need.leadDays, match.supplies[supplyIndex].hold);
     around.reachable += stems.all(supplyIndex, earliest, latest);
   }
   for (const supplyIndex of varieties) {

@@ -11,7 +11,7 @@ import { type ShortPrices, shortCentsFinder } from "./short-cents";
 import type { VarietySupply } from "./supply";
 
 /**
- * The match as a network: (variety, picking day) → (variety, event day) → need. Substitution and age add up apart from each other, so
+ * The match as a network: (variety, picking day) → (variety, event day and last-cut day) → need. Substitution and age add up apart from each other, so
  * this says the same as an arc from every cut to every need, with far fewer arcs.
  */
 export class MatchNetwork extends MatchRuns {
@@ -63,7 +63,7 @@ export function matchNetwork(
     const endPart = parts.firstPart[needIndex + 1];
     for (let index = 0; index < fitting.varieties.length; index++) {
       const variety = fitting.varieties[index];
-      const passage = passages.of(variety, need.eventDay, claim);
+      const passage = passages.of(variety, need, claim);
       if (passage === NO_PASSAGE) continue;
       const cents = fitting.cents[index] - bestFit[variety];
       for (let part = firstPart; part < endPart; part++) serving.push(passage, part, cents);

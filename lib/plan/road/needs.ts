@@ -1,5 +1,6 @@
 import { stemsAskedFor, tooManyStems } from "#lib/domain/booking-stems";
 import { toDay, toDayNumber, yearOf } from "#lib/domain/day";
+import { type EventHabit, eventDaysOf, isWorn } from "#lib/domain/event-days";
 import type { Booking, BookingDraft } from "#lib/domain/records/booking";
 import type { Recipe } from "#lib/domain/records/recipe";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
@@ -14,6 +15,8 @@ import { promisedStems } from "./promises";
 export type Need = {
   readonly booking: Booking;
   readonly eventDay: number;
+  /** The last day on which a stem for it may be cut, as days before the event [M12]. */
+  readonly leadDays: number;
   readonly role: Role;
   readonly cropId: number | null;
   readonly cropOnly: boolean;
@@ -30,7 +33,7 @@ export type Need = {
 
 /**
  * Every need of a season, or of several together, in the order in which equal claims are served [M7]: by event day, then by booking, the first taken first, then roles in theirs. Cancelled bookings ask for nothing [N3], and on a day neither do those that have lapsed [N4].
- * @param before  needs made of the same recipes before a change: those of bookings that are still the same objects are taken from it
+ * @param before  needs made of the same recipes and settings before a change: those of bookings that are still the same objects are taken from it
  * @param today   the day it is asked on, as a day number; null where no day has passed
  */
 export function needs(
@@ -51,15 +54,18 @@ export function needs(
   return snapshot.bookings
     .filter((booking) => asksForStems(booking, on) && seasons.includes(yearOf(booking.eventOn)))
     .sort((a, b) => (a.eventOn < b.eventOn ? -1 : a.eventOn > b.eventOn ? 1 : a.id - b.id))
-    .flatMap((booking) => known.get(booking) ?? needsOf(booking, recipes));
+    .flatMap((booking) => known.get(booking) ?? needsOf(booking, recipes, snapshot.farm));
 }
 
+/** What one booking asks for, whenever it is cut and whatever of it was promised. */
+export type AskedStems = Omit<Need, "booking" | "eventDay" | "leadDays" | "promisedStems">;
+
 /**
- * The needs of one booking: lines alike in role, crop and colours are added up, spare is added, and the sum is rounded up
+ * What one booking asks for: lines alike in role, crop and colours are added up, spare is added, and the sum is rounded up
  * once per need, never per piece [N1] [N2].
  * @throws RangeError if they are more stems than a booking may have
  */
-export function needsOf(booking: Booking, recipes: Pick<ById<Recipe>, "get">): Need[] {
+export function askedBy(booking: Booking, recipes: Pick<ById<Recipe>, "get">): AskedStems[] {
   const refused = tooManyStems(stemsAskedFor(booking, (id) => recipes.get(id).lines));
   if (refused) throw new RangeError(`booking ${booking.id} ${refused}`);
   const sums: { line: AskedLine; colourWords: string; stems: number }[] = [];
@@ -68,14 +74,11 @@ export function needsOf(booking: Booking, recipes: Pick<ById<Recipe>, "get">): N
     if (sum) sum.stems += line.stems;
     else sums.push({ line, colourWords: line.colours.join(), stems: line.stems });
   }
-  const eventDay = toDayNumber(booking.eventOn);
   const unacceptable = [
     ...booking.unacceptableCropIds.toSorted((a, b) => a - b),
     ...booking.unacceptableColours.toSorted(),
   ].join();
-  const asked = sums.sort(inOrder).map(({ line: { role, cropId, cropOnly, asks, colours }, colourWords, stems }) => ({
-    booking,
-    eventDay,
+  return sums.sort(inOrder).map(({ line: { role, cropId, cropOnly, asks, colours }, colourWords, stems }) => ({
     role,
     cropId,
     cropOnly,
@@ -85,11 +88,22 @@ export function needsOf(booking: Booking, recipes: Pick<ById<Recipe>, "get">): N
     stemsWithoutSpare: stems,
     stems: wholeStems(stems * (1 + booking.spareShare)),
   }));
+}
+
+/**
+ * The needs of one booking, each with the last day on which it may be cut by the booking's own days and the farm's habit [M12].
+ * @throws RangeError if they are more stems than a booking may have
+ */
+export function needsOf(booking: Booking, recipes: Pick<ById<Recipe>, "get">, habit: EventHabit): Need[] {
+  const asked = askedBy(booking, recipes);
   const promised = promisedStems(booking, asked);
+  const eventDay = toDayNumber(booking.eventOn);
+  const { leadDays, wornLeadDays } = eventDaysOf(habit, booking);
   // Field by field: spread copies are of a shape for each booking, and every look at such a need costs ten times as much.
   return asked.map((need, index) => ({
     booking,
     eventDay,
+    leadDays: isWorn(need.asks) ? wornLeadDays : leadDays,
     role: need.role,
     cropId: need.cropId,
     cropOnly: need.cropOnly,

@@ -56,7 +56,7 @@ function ordersAsked(snapshot: Snapshot, seasonYears: readonly number[], buyIn: 
   const centsOf = new Map<unknown, number>(deliveries.map(({ booking, order }) => [booking, order.stemCents]));
   const needs = deliveries
     .filter(({ booking }) => stemsAskedFor(booking, (id) => recipes.get(id).lines) <= MOST_STEMS)
-    .flatMap(({ booking }) => needsOf(booking, recipes));
+    .flatMap(({ booking }) => needsOf(booking, recipes, snapshot.farm));
   // What an order would have earned is sure: it is weighed in full.
   const { statusWeights } = snapshot.farm;
   const farm = { ...snapshot.farm, statusWeights: { ...statusWeights, confirmed: 1 } };
@@ -115,6 +115,8 @@ function deliveryOn(order: StandingOrder, day: number): Delivery {
         ? []
         : [{ role, cropId, cropOnly: cropId !== null, asks: [], colours: [...colours], stemCount: askedCount }],
     promises: [],
+    // It goes out on its weekday, whenever the farm delivers events.
+    ...{ leadDays: null, designDays: null, deliverDays: 0 },
     takenOn: null,
     note: "",
   };

@@ -64,7 +64,7 @@ export function plan(
   const seasons = meetingSeasons(snapshot, seasonYear);
   const others = seasons.filter((season) => season !== seasonYear).map((season) => forecast(snapshot, season));
   const plantings = [bloom, ...others].flatMap((one) => one.plantings);
-  const isSameDesign = before?.snapshot.recipes === snapshot.recipes;
+  const isSameDesign = before?.snapshot.recipes === snapshot.recipes && before.snapshot.farm === farm;
   const asked = needs(snapshot, seasons, isSameDesign ? before.match.needs : [], today);
   const { supplies, lived } = supplyToDate({ snapshot, plantings, seasons, needs: asked, today }, before?.lived);
   const matched = match(farm, supplies, asked, buyIn);

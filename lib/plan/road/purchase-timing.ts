@@ -1,5 +1,6 @@
 import { cropAs } from "#lib/domain/crop-of-variety";
 import { type Day, toDay, toDayNumber } from "#lib/domain/day";
+import { eventDaysOf } from "#lib/domain/event-days";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import { holdOf, lastEventDay, servingWindow } from "./hold-window";
 import type { PurchaseLine } from "./purchase-slips";
@@ -19,7 +20,10 @@ export function mistimed(line: PurchaseLine, farm: Farm): Mistimed | null {
   const { eventOn } = booking;
   const openOn = openDayOf(purchase);
   const openDay = toDayNumber(openOn);
-  const { earliest, latest } = servingWindow(toDayNumber(eventOn), farm.leadDays, { hold, bookingId: booking.id });
+  const { earliest, latest } = servingWindow(toDayNumber(eventOn), eventDaysOf(farm, booking).leadDays, {
+    hold,
+    bookingId: booking.id,
+  });
   if (openDay > latest) return { kind: "late", eventOn, openOn };
   return openDay < earliest ? { kind: "early", eventOn, keepsUntil: toDay(lastEventDay(openDay, hold)) } : null;
 }

@@ -15,14 +15,11 @@ export type ReachBand = { readonly lowStems: number; readonly highStems: number 
 export function seasonBand(plan: Plan): ReachBand[][] {
   const { snapshot, weeks, match } = plan;
   const { poor, rich } = unusualYears(plan);
-  const eventDays = [...new Set(match.needs.map((need) => need.eventDay))];
   return weeks.map(({ monday, roles }) => {
     const first = toDayNumber(monday);
-    const days = measuredDays(
-      first,
-      eventDays.filter((day) => day >= first && day < first + 7),
-    );
-    const reaches = [...poor, ...rich].map((supply) => reachByRole(snapshot.farm, supply, days));
+    const ofWeek = match.needs.filter(({ eventDay }) => eventDay >= first && eventDay < first + 7);
+    const days = measuredDays(snapshot.farm, first, ofWeek);
+    const reaches = [...poor, ...rich].map((supply) => reachByRole(supply, days));
     const bandOf = (index: number): ReachBand => {
       const all = [...reaches.map((reach) => reach[index]), roles[index].reachableStems];
       return { lowStems: Math.min(...all), highStems: Math.max(...all) };

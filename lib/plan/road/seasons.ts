@@ -1,7 +1,9 @@
 import { cropAs } from "#lib/domain/crop-of-variety";
 import { toDayNumber, yearOf } from "#lib/domain/day";
+import { eventDaysOf, type OwnEventDays } from "#lib/domain/event-days";
 import type { Booking } from "#lib/domain/records/booking";
 import type { Crop } from "#lib/domain/records/crop";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 import { weeksOfBloom } from "./bloom-end";
 import { warmthOf } from "./first-cut";
@@ -42,18 +44,17 @@ export function meetingSeasons(
   strayDays: (row: Grown) => number = NEVER_STRAY,
   bookings: readonly Asking[] = snapshot.bookings,
 ): number[] {
-  const eventDays = eventDaysBySeason(bookings);
+  const eventDays = eventDaysBySeason(snapshot.farm, bookings);
   const isAlone = [...eventDays.keys()].every((season) => season === seasonYear) && hasOnly(snapshot, seasonYear);
   if (isAlone) return [seasonYear];
   const meets = new Map<number, Set<number>>();
   const join = (a: number, b: number) => meets.set(a, (meets.get(a) ?? new Set()).add(b));
   const { farm } = snapshot;
-  const { leadDays } = farm;
   for (const { season, crop, firstCut, lastCut } of stretchesOf(snapshot, strayDays))
     for (const [other, days] of eventDays) {
       if (other === season || meets.get(season)?.has(other)) continue;
       const last = lastEventDay(lastCut, holdOf(crop, farm));
-      if (!days.some((day) => day >= firstCut + leadDays && day <= last)) continue;
+      if (!days.some(({ day, leadDays }) => day >= firstCut + leadDays && day <= last)) continue;
       join(season, other);
       join(other, season);
     }
@@ -63,7 +64,7 @@ export function meetingSeasons(
 }
 
 /** What of a booking says which seasons meet. */
-type Asking = Pick<Booking, "eventOn" | "status">;
+type Asking = Pick<Booking, "eventOn" | "status"> & OwnEventDays;
 
 const NEVER_STRAY = () => 0;
 
@@ -77,13 +78,17 @@ function stretchesOf(snapshot: Snapshot, strayDays: (row: Grown) => number): Ite
   return found;
 }
 
-function eventDaysBySeason(bookings: readonly Asking[]): Map<number, number[]> {
-  const days = new Map<number, number[]>();
+/** An event, and how many days before it the last stem for it may be cut, what is worn included. */
+type EventAhead = { readonly day: number; readonly leadDays: number };
+
+function eventDaysBySeason(farm: Farm, bookings: readonly Asking[]): Map<number, EventAhead[]> {
+  const days = new Map<number, EventAhead[]>();
   for (const booking of bookings) {
     if (booking.status === "cancelled") continue;
+    const event = { day: toDayNumber(booking.eventOn), leadDays: eventDaysOf(farm, booking).wornLeadDays };
     const known = days.get(seasonOfBooking(booking));
-    if (known) known.push(toDayNumber(booking.eventOn));
-    else days.set(seasonOfBooking(booking), [toDayNumber(booking.eventOn)]);
+    if (known) known.push(event);
+    else days.set(seasonOfBooking(booking), [event]);
   }
   return days;
 }

@@ -17,14 +17,14 @@ export function stretchedByBooking(
   const stretchCents = stretchCentsFinder(farm, buyInFinder(snapshot));
   const found = new Map<number, Stretched>();
   for (const { needIndex, supplyIndex, cutDay, stems } of servings) {
-    const { booking, eventDay } = needs[needIndex];
+    const { booking, eventDay, leadDays } = needs[needIndex];
     const { crop, hold, bookingId } = supplies[supplyIndex];
     const heldDays = eventDay - cutDay;
     if (heldDays <= hold.days) continue;
     const before = found.get(booking.id) ?? { stems: 0, cents: 0 };
     // What is cut already for the booking costs nothing by its age [T2].
     const ofStem =
-      bookingId === undefined ? ageCents(heldDays, farm.leadDays, hold, stretchCents(crop, claimOf(booking))) : 0;
+      bookingId === undefined ? ageCents(heldDays, leadDays, hold, stretchCents(crop, claimOf(booking))) : 0;
     found.set(booking.id, { stems: before.stems + stems, cents: before.cents + stems * ofStem });
   }
   return found;

@@ -1,4 +1,5 @@
 import { toDayNumber, yearOf } from "#lib/domain/day";
+import { eventDaysOf } from "#lib/domain/event-days";
 import type { CoolerStock } from "#lib/domain/records/cooler-lot";
 import type { Crop } from "#lib/domain/records/crop";
 import type { Purchase } from "#lib/domain/records/purchase";
@@ -52,7 +53,7 @@ export function supplyOf(
   for (const { stand, varietyId, day, ownStems, freeStems, purchase } of purchasedStems(snapshot, seasonYears)) {
     const event = snapshot.bookings.find(({ id }) => id === purchase.bookingId);
     // Whoever looks at a whole season has no stems of a booking's own: here they are open in time for it, and anybody's.
-    const inTime = event ? Math.min(day, toDayNumber(event.eventOn) - snapshot.farm.leadDays) : day;
+    const inTime = event ? Math.min(day, toDayNumber(event.eventOn) - eventDaysOf(snapshot.farm, event).leadDays) : day;
     shelf.put(varietyId, null, inTime, { stand, stems: ownStems + freeStems });
   }
   for (const planting of plantings) {

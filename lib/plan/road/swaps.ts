@@ -35,7 +35,7 @@ export function swapsFor(plan: Plan, { need }: Pick<Gap, "need">): Swap[] {
   const byVariety = new Map<number, Swap>();
   for (const { variety, crop, cutDay, stems } of plan.work.over) {
     if (!couldTake(need, variety, crop)) continue;
-    const { earliest, latest } = holdWindow(need.eventDay, farm.leadDays, holdOf(crop, farm));
+    const { earliest, latest } = holdWindow(need.eventDay, need.leadDays, holdOf(crop, farm));
     if (cutDay < earliest || cutDay > latest) continue;
     const known = byVariety.get(variety.id);
     byVariety.set(variety.id, {

@@ -1,5 +1,5 @@
 import { mondayNumber, toDayNumber } from "#lib/domain/day";
-import { COLOURS, type Colour, type Role } from "#lib/domain/words";
+import { COLOURS, type Colour, ROLES, type Role } from "#lib/domain/words";
 import type { Plan } from "./plan";
 import { measuredDays } from "./reach";
 import type { Stand } from "./supply";
@@ -42,12 +42,12 @@ const isKept = (stand: Stand): boolean =>
 
 /** Unclaimed stems of what can take the role, in each week whose events they could serve. Seen from the cut: a stem looks at the few days it may be held for. */
 function unclaimedByWeek({ snapshot: { farm }, match, work: { unclaimed }, weeks }: Plan, role: Role): ColourStems[][] {
-  const weekOfEventDay = new Map<number, number>();
-  const eventDays = [...new Set(match.needs.map(({ eventDay }) => eventDay))];
+  const measured = new Map<number, { readonly week: number; readonly leadDays: number }>();
   weeks.forEach(({ monday }, week) => {
     const first = toDayNumber(monday);
-    const ofWeek = eventDays.filter((day) => day >= first && day < first + 7);
-    for (const day of measuredDays(first, ofWeek)) weekOfEventDay.set(day, week);
+    const ofWeek = match.needs.filter(({ eventDay }) => eventDay >= first && eventDay < first + 7);
+    for (const { eventDay, leadDays } of measuredDays(farm, first, ofWeek))
+      measured.set(eventDay, { week, leadDays: leadDays[ROLES.indexOf(role)] });
   });
   const takesRole = new Set(
     match.supplies.filter(({ crop }) => crop.roles.includes(role)).map(({ variety }) => variety.id),
@@ -56,11 +56,11 @@ function unclaimedByWeek({ snapshot: { farm }, match, work: { unclaimed }, weeks
   for (const { variety, cutDay, lastUsefulDay, stems } of unclaimed) {
     if (!takesRole.has(variety.id)) continue;
     let counted: number | undefined;
-    for (let day = cutDay + farm.leadDays; day <= lastUsefulDay; day++) {
-      const week = weekOfEventDay.get(day);
-      if (week === undefined || week === counted) continue;
-      tallies[week].add(variety.colour, false, stems);
-      counted = week;
+    for (let day = cutDay; day <= lastUsefulDay; day++) {
+      const event = measured.get(day);
+      if (event === undefined || event.week === counted || day - event.leadDays < cutDay) continue;
+      tallies[event.week].add(variety.colour, false, stems);
+      counted = event.week;
     }
   }
   return tallies.map((tally) => tally.rows());

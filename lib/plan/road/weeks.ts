@@ -46,11 +46,8 @@ export function weeks(farm: Farm, match: Match, gaps: readonly Gap[], seasonYear
   const last = mondays.reduce((a, b) => Math.max(a, b));
   for (let monday = mondays.reduce((a, b) => Math.min(a, b)); monday <= last; monday += 7) {
     const here = needIndexes.get(monday) ?? [];
-    const eventDays = measuredDays(
-      monday,
-      here.map((index) => match.needs[index].eventDay),
-    );
-    const reachable = reachByRole(farm, match.supplies, eventDays);
+    const ofWeek = here.map((index) => match.needs[index]);
+    const reachable = reachByRole(match.supplies, measuredDays(farm, monday, ofWeek));
     out.push({
       week: isoWeekOf(toDay(monday)),
       monday: toDay(monday),

@@ -71,6 +71,6 @@ function bedsThatBring(
 /** Stems of a planting that a need could take, cut in its hold window. */
 function stemsFor(need: Need, { crop, variety, cutDays, usableStems }: PlantingForecast, farm: Farm): number {
   if (cropFitCents(need, crop) === null || colourFitCents(need, variety.colour) === null) return 0;
-  const { earliest, latest } = holdWindow(need.eventDay, farm.leadDays, holdOf(crop, farm));
+  const { earliest, latest } = holdWindow(need.eventDay, need.leadDays, holdOf(crop, farm));
   return cutDays.reduce((sum, day, index) => (day >= earliest && day <= latest ? sum + usableStems[index] : sum), 0);
 }

@@ -1,7 +1,7 @@
 import { yearOf } from "#lib/domain/day";
 import { ById } from "#lib/domain/snapshot";
 import { stemsShort } from "#lib/plan/road/gaps";
-import { needsOf } from "#lib/plan/road/needs";
+import { askedBy } from "#lib/plan/road/needs";
 import { type Plan, plan } from "#lib/plan/road/plan";
 import { winterBeds } from "#lib/plan/winter/beds";
 import { bedsKeptNow } from "#lib/plan/winter/kept-beds";
@@ -34,7 +34,7 @@ export function firstFigures(stands: Plan): FirstFigures {
   const recipes = new ById("recipe", snapshot.recipes);
   const asked = stands.match.needs.filter(({ booking }) => yearOf(booking.eventOn) === seasonYear);
   const bookings = [...new Set(asked.map(({ booking }) => booking))];
-  const bare = bookings.flatMap((booking) => needsOf({ ...booking, spareShare: 0 }, recipes));
+  const bare = bookings.flatMap((booking) => askedBy({ ...booking, spareShare: 0 }, recipes));
   const early = plan(snapshot, seasonYear, frostDay - FROST_TRIED_DAYS, stands, stands.today);
   const stems = stemsOf(asked);
   return {

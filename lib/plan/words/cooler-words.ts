@@ -40,7 +40,8 @@ const NAMED = 3;
  * Which events ahead a lot could serve: "Could serve Ash, Sat 12 Jun, and Elm, Sun 13 Jun.", or why none. What is too short for any event says so.
  */
 export function couldServeInWords({ hold, couldServe }: CoolerLot, leadDays: number): string {
-  if (isTooShort(hold, leadDays)) return "It does not keep until an event: none can have it.";
+  if (couldServe.length === 0 && isTooShort(hold, leadDays))
+    return "It does not keep until an event: none can have it.";
   if (couldServe.length === 0) return "No event that it keeps for asks for it.";
   const named = couldServe.slice(0, NAMED).map(eventInWords);
   const rest = couldServe.length - NAMED;

@@ -9,7 +9,7 @@ import type { Need } from "#lib/plan/road/needs";
 import { provenPlan } from "../../proven-plan";
 import { booking, crop, day, focal, snapshot } from "../../small-farm";
 
-const inJune = { eventDay: toDayNumber(day("2027-06-12")), colours: [] };
+const inJune = { eventDay: toDayNumber(day("2027-06-12")), leadDays: 2, colours: [] };
 const finder = (crops: readonly Crop[]) => buyInFinder(snapshot({ crops }));
 const ANYTHING: Pick<Booking, "unacceptableCropIds" | "unacceptableColours"> = {
   unacceptableCropIds: [],
@@ -118,7 +118,7 @@ describe("what is to be had", () => {
   ];
   const asked = (colours: readonly Colour[], on: string, booking = ANYTHING) => ({
     ...{ role: "focal" as const, cropId: null, cropOnly: false, asks: [], booking, colours },
-    eventDay: toDayNumber(day(on)),
+    ...{ eventDay: toDayNumber(day(on)), leadDays: 2 },
   });
   const bought = (...of: Parameters<typeof asked>) => {
     const found = finder(crops).boughtAs(asked(...of));

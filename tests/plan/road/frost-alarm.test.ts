@@ -8,6 +8,7 @@ import { checkMatch } from "#lib/plan/road/match";
 import { alarmInWords, coldNightInWords, coldNightTitle, tenderInWords } from "#lib/plan/words/frost-words";
 import { bed, booking, crop, curve, day, farm, focal, snapshot } from "../../small-farm";
 import { anySeed } from "../any-farm";
+import { lastCutBySpec } from "./event-days-by-spec";
 import { keptDays } from "./kept-days";
 import { anyGarden, on } from "./lived-season";
 
@@ -114,9 +115,10 @@ describe("what a frost takes, and what can be cut before it", () => {
           const { crop: of } = alarm.match.supplies[supplyIndex];
           if (stand.kind !== "planting" || stand.isRecorded || cutDay < today || !of.tender) continue;
           expect(cutDay).toBeLessThan(morning);
-          const age = alarm.match.needs[needIndex].eventDay - cutDay;
+          const { eventDay, booking: served, asks } = alarm.match.needs[needIndex];
+          const age = eventDay - cutDay;
           expect(age).toBeLessThanOrEqual(keptDays(of, snap)[1]);
-          expect(age).toBeGreaterThanOrEqual(snap.farm.leadDays);
+          expect(age).toBeGreaterThanOrEqual(lastCutBySpec(snap.farm, served, asks));
           const key = `${stand.planting.planting.id} ${cutDay}`;
           given.set(key, (given.get(key) ?? 0) + stems);
         }

@@ -11,6 +11,7 @@ import { provenPlan } from "../../proven-plan";
 import { booking, crop, day, focal, snapshot, variety } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
 import { hasWhatIsAsked } from "./asked-of-a-stem";
+import { lastCutBySpec } from "./event-days-by-spec";
 import { keptDays } from "./kept-days";
 import { directMatch } from "./match-by-arcs";
 
@@ -107,8 +108,8 @@ describe("why stems are short", () => {
 /** What blooms around a need, added up lot by lot: in reach, and free in reach in another colour or near the day in these colours. */
 function aroundByLots(given: Snapshot, { forecast, match }: Plan, gap: Gap) {
   const { lots } = directMatch(given, forecast.plantings, match.needs);
-  const { eventDay, colours } = gap.need;
-  const { leadDays } = given.farm;
+  const { eventDay, colours, booking: of, asks } = gap.need;
+  const leadDays = lastCutBySpec(given.farm, of, asks);
   const serves = (lot: Pick<(typeof lots)[0], "crop" | "variety">) =>
     lot.crop.roles.includes(gap.need.role) &&
     !gap.need.booking.unacceptableCropIds.includes(lot.crop.id) &&

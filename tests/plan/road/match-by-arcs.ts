@@ -45,7 +45,6 @@ export function directMatch(
     ...snapshot.coolerStock.map((stock) => stored(snapshot, stock)),
     ...ownLots,
   ];
-  const { leadDays } = snapshot.farm;
   /** Of stems cut for a booking only what lies between its own needs counts. */
   const bestOf = (lot: Lot) =>
     Math.min(...needs.flatMap((need) => (need.booking.id === lot.ownerId ? (fitOf(need, lot) ?? []) : [])));
@@ -54,6 +53,7 @@ export function directMatch(
     needs.forEach((need, needIndex) => {
       const fit = fitOf(need, lot);
       const held = need.eventDay - lot.day;
+      const { leadDays } = need;
       const isOwn = lot.ownerId === need.booking.id;
       if (lot.ownerId !== undefined && !isOwn) return;
       const [days, longest] = keptDays(lot.crop, snapshot);
@@ -143,8 +143,8 @@ const takes = ({ role, cropId, cropOnly, asks, booking }: SpecNeed, crop: Crop):
  * The price of what would be bought on the day that bought stems arrive, were nothing refused: the named crop, else the lower middle one by price of the
  * crops whose usual role it is, else of the other able ones, the first colour in which any is to be had; else the dearest; else a cent.
  */
-function priceOf({ crops, farm }: Snapshot, { cropId, cropOnly, role, asks, colours, eventDay }: SpecNeed): number {
-  const month = Number(toDay(eventDay - farm.leadDays).slice(5, 7));
+function priceOf({ crops }: Snapshot, { cropId, cropOnly, role, asks, colours, eventDay, leadDays }: SpecNeed): number {
+  const month = Number(toDay(eventDay - leadDays).slice(5, 7));
   const named = crops.filter(({ id }) => id === cropId);
   const usual = crops.filter(({ usualRole }) => usualRole === role);
   const able = crops.filter(({ roles, usualRole }) => roles.includes(role) && usualRole !== role);

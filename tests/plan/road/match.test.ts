@@ -8,6 +8,7 @@ import { provenPlan } from "../../proven-plan";
 import { booking, crop, curve, day, focal, monthDay, planting, snapshot, variety } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
 import { hasWhatIsAsked } from "./asked-of-a-stem";
+import { lastCutBySpec } from "./event-days-by-spec";
 import { keptDays } from "./kept-days";
 import { directMatch } from "./match-by-arcs";
 
@@ -62,7 +63,7 @@ describe("the hold window", () => {
           const { role, booking, cropId, cropOnly, asks, colours, eventDay } = needs[needIndex];
           const { crop, variety } = supplies[supplyIndex];
           const heldDays = eventDay - cutDay;
-          expect(heldDays).toBeGreaterThanOrEqual(given.farm.leadDays);
+          expect(heldDays).toBeGreaterThanOrEqual(lastCutBySpec(given.farm, booking, asks));
           expect(heldDays).toBeLessThanOrEqual(keptDays(crop, given)[1]);
           expect(crop.roles).toContain(role);
           expect(hasWhatIsAsked(asks, crop)).toBe(true);

@@ -9,6 +9,8 @@ import { type Colour, ROLES, type Role, type StemAsk } from "#lib/domain/words";
 import { asVariety } from "./as-variety";
 import { inOrder } from "./asked-of-a-stem";
 import { firstCutBySpec, heatEndBySpec, saleableBySpec, shareBySpec } from "./bloom-by-spec";
+import { lastCutBySpec } from "./event-days-by-spec";
+import { coloursBySpec } from "./line-colours-by-spec";
 import { findUsable } from "./usable-by-spec";
 
 /**
@@ -153,6 +155,8 @@ function shared(total: number, weights: readonly number[]): number[] {
 export type SpecNeed = {
   readonly booking: Booking;
   readonly eventDay: number;
+  /** From the last day on which a stem for it may be cut to the event [M12]. */
+  readonly leadDays: number;
   readonly role: Role;
   readonly cropId: number | null;
   readonly cropOnly: boolean;
@@ -190,7 +194,12 @@ function asked(snapshot: Snapshot, booking: Booking): SpecNeed[] {
       const stems = alike.reduce((sum, { times: [count, each] }) => sum + scaled(count, 20) * scaled(each, 20), 0n);
       const top = stems * (scaled(1, 20) + scaled(booking.spareShare, 20));
       const whole = (top + 10n ** 60n - 1n) / 10n ** 60n;
-      return { booking, eventDay: toDayNumber(booking.eventOn), ...line, asks: inOrder(asks), stems: Number(whole) };
+      return {
+        booking,
+        ...{ eventDay: toDayNumber(booking.eventOn), leadDays: lastCutBySpec(snapshot.farm, booking, asks) },
+        ...line,
+        ...{ asks: inOrder(asks), stems: Number(whole) },
+      };
     })
     .sort(
       (a, b) =>
@@ -200,18 +209,6 @@ function asked(snapshot: Snapshot, booking: Booking): SpecNeed[] {
         Number(a.cropOnly) - Number(b.cropOnly) ||
         compared(a.asks.join(), b.asks.join()),
     );
-}
-
-/** What N2 says of a recipe line's colours: the piece's or the booking's, then the named alternatives, then the four neutral ones. */
-function coloursBySpec(line: string, ofPiece: readonly Colour[], booking: Booking): Colour[] {
-  const wanted = ofPiece.length > 0 ? [...ofPiece] : [...booking.palette];
-  if (line === "any" || wanted.length === 0) return [];
-  const more: Colour[] = ofPiece.length > 0 ? [] : [...booking.alternativeColours];
-  if (line === "palette-or-neutral")
-    for (const neutral of ["white", "cream", "green", "silver"] as const)
-      if (!booking.unacceptableColours.includes(neutral)) more.push(neutral);
-  for (const colour of more) if (!wanted.includes(colour)) wanted.push(colour);
-  return wanted;
 }
 
 const compared = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

@@ -8,6 +8,7 @@ import { checkMatch } from "#lib/plan/road/match";
 import { provenPlan } from "../../proven-plan";
 import { booking, day, focal, snapshot } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
+import { lastCutBySpec } from "./event-days-by-spec";
 import { keptDays } from "./kept-days";
 import { directMatch } from "./match-by-arcs";
 
@@ -94,17 +95,20 @@ describe("the weeks of many farms", () => {
         const { weeks, match, forecast } = provenPlan(given, 2027);
         const { lots } = directMatch(given, forecast.plantings, match.needs);
         for (const { monday, bookingIds, roles } of weeks) {
-          const events = match.needs
-            .filter(({ booking: { id } }) => bookingIds.includes(id))
-            .map(({ eventDay }) => eventDay);
-          if (events.length === 0) continue;
+          const asked = match.needs.filter(({ booking: { id } }) => bookingIds.includes(id));
+          if (asked.length === 0) continue;
           for (const { role, reachableStems } of roles) {
             const inReach = lots.filter(
               ({ crop, day: cutDay }) =>
                 crop.roles.includes(role) &&
-                events.some((eventDay) => {
+                asked.some(({ eventDay }) => {
                   const heldDays = eventDay - cutDay;
-                  return heldDays >= given.farm.leadDays && heldDays <= keptDays(crop, given)[1];
+                  const ofDay = asked.filter((need) => need.eventDay === eventDay);
+                  const ofRole = ofDay.filter((need) => need.role === role);
+                  const leads = ofRole.length
+                    ? ofRole.map(({ booking, asks }) => lastCutBySpec(given.farm, booking, asks))
+                    : ofDay.map(({ booking }) => lastCutBySpec(given.farm, booking, []));
+                  return heldDays >= Math.min(...leads) && heldDays <= keptDays(crop, given)[1];
                 }),
             );
             expect(

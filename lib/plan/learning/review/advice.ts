@@ -4,7 +4,7 @@ import type { Recipe, RecipeLine } from "#lib/domain/records/recipe";
 import { usedStems } from "#lib/domain/records/review";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 import type { Role } from "#lib/domain/words";
-import { needsOf } from "#lib/plan/road/needs";
+import { askedBy } from "#lib/plan/road/needs";
 
 /** Events that a suggestion rests on at least. Our choice: one or two may be odd ones. */
 const LEAST_EVENTS = 3;
@@ -56,7 +56,7 @@ function reviewedEvents({ bookings, recipes, reviews }: Snapshot, seasonYear: nu
     const ofEvent = isRecent ? reviews.filter(({ bookingId }) => bookingId === booking.id) : [];
     if (ofEvent.length === 0 || booking.status === "cancelled") return [];
     const asked = new Map<Role, number>();
-    for (const { role, stemsWithoutSpare } of needsOf(booking, ofId))
+    for (const { role, stemsWithoutSpare } of askedBy(booking, ofId))
       asked.set(role, (asked.get(role) ?? 0) + stemsWithoutSpare);
     const used = new Map(ofEvent.map((review) => [review.role, usedStems(review)]));
     return asked.size > 0 && [...asked.keys()].every((role) => used.has(role)) ? [{ booking, asked, used }] : [];
