@@ -47,6 +47,7 @@ const STARTED: Snapshot = {
   cuts: [],
   budLooks: [],
   losses: [],
+  firstCuts: [],
   reviews: [],
   weather: null,
 };

@@ -68,6 +68,7 @@ export function seededFarm(seed: number, { bedCount, bookingCount }: FarmSize, s
     cuts: [],
     budLooks: [],
     losses: [],
+    firstCuts: [],
     reviews: [],
     weather: null,
   };

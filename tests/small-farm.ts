@@ -210,7 +210,7 @@ export const snapshot = (given: Partial<Snapshot> = {}): Snapshot => ({
   bookings: [],
   coolerStock: [],
   standingOrders: [],
-  ...{ cuts: [], coolerMoves: [], purchases: [], budLooks: [], losses: [], reviews: [] },
+  ...{ cuts: [], coolerMoves: [], purchases: [], budLooks: [], losses: [], firstCuts: [], reviews: [] },
   weather: null,
   ...given,
 });

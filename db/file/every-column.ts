@@ -9,6 +9,7 @@ import * as crops from "#db/schema/crops";
 import * as curves from "#db/schema/curves";
 import * as cuts from "#db/schema/cuts";
 import * as farm from "#db/schema/farm";
+import * as firstCuts from "#db/schema/first-cuts";
 import * as journal from "#db/schema/journal";
 import * as losses from "#db/schema/losses";
 import * as orders from "#db/schema/orders";
@@ -27,6 +28,7 @@ const TABLES = [
   curves,
   cuts,
   farm,
+  firstCuts,
   journal,
   losses,
   orders,

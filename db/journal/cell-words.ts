@@ -8,6 +8,7 @@ import { crop, variety } from "#db/schema/crops";
 import { bloomCurve } from "#db/schema/curves";
 import { cut } from "#db/schema/cuts";
 import { farm } from "#db/schema/farm";
+import { firstCut } from "#db/schema/first-cuts";
 import { loss } from "#db/schema/losses";
 import { standingOrder } from "#db/schema/orders";
 import { purchase } from "#db/schema/purchases";
@@ -24,6 +25,7 @@ import { CUT } from "#lib/domain/records/cut";
 import { FARM, FROST, STATUS_WEIGHTS } from "#lib/domain/records/farm-settings";
 import type { Field, Fields } from "#lib/domain/records/field";
 import { FINAL_COUNT } from "#lib/domain/records/final-count";
+import { FIRST_CUT } from "#lib/domain/records/first-cut";
 import { type Manner, valueInWords } from "#lib/domain/records/form";
 import { KILLING_FROSTS } from "#lib/domain/records/killing-frosts";
 import { LOSS } from "#lib/domain/records/loss";
@@ -72,6 +74,7 @@ const FIELDS = new Map([
   ["bud_look", columns(budLook, BUD_LOOK)],
   ["loss", columns(loss, LOSS)],
   ["review", columns(review, REVIEW)],
+  ["first_cut", columns(firstCut, FIRST_CUT)],
 ]);
 
 /** How the farm shows its numbers. */

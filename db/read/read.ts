@@ -16,6 +16,7 @@ import { crop, variety } from "#db/schema/crops";
 import { bloomCurve } from "#db/schema/curves";
 import { cut } from "#db/schema/cuts";
 import { farm } from "#db/schema/farm";
+import { firstCut } from "#db/schema/first-cuts";
 import { loss } from "#db/schema/losses";
 import { cropOfRow, curveOfRow, farmOfRow, plantingOfRow, recipeLineOfRow } from "#db/schema/nested";
 import { standingOrder } from "#db/schema/orders";
@@ -33,6 +34,7 @@ import { cropSchema } from "#lib/domain/records/crop";
 import { bloomCurveSchema } from "#lib/domain/records/curve";
 import { cutSchema } from "#lib/domain/records/cut";
 import { farmSchema } from "#lib/domain/records/farm-settings";
+import { firstCutSchema } from "#lib/domain/records/first-cut";
 import { lossSchema } from "#lib/domain/records/loss";
 import { plantingSchema } from "#lib/domain/records/planting";
 import { purchaseSchema } from "#lib/domain/records/purchase";
@@ -95,6 +97,7 @@ function readSnapshot(database: FarmDatabase, memory: RowMemory): Parsed<Snapsho
     purchases: rows.all("purchases", purchaseSchema, database.select().from(purchase).orderBy(asc(purchase.id)).all()),
     budLooks: rows.all("budLooks", budLookSchema, database.select().from(budLook).orderBy(asc(budLook.id)).all()),
     losses: rows.all("losses", lossSchema, database.select().from(loss).orderBy(asc(loss.id)).all()),
+    firstCuts: rows.all("firstCuts", firstCutSchema, database.select().from(firstCut).orderBy(asc(firstCut.id)).all()),
     standingOrders: rows.all(
       "standingOrders",
       standingOrderSchema,

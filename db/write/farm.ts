@@ -7,6 +7,7 @@ import { coolerMove } from "#db/schema/cooler-moves";
 import { variety } from "#db/schema/crops";
 import { cut } from "#db/schema/cuts";
 import { farm } from "#db/schema/farm";
+import { firstCut } from "#db/schema/first-cuts";
 import { farmRow } from "#db/schema/nested";
 import { standingOrder } from "#db/schema/orders";
 import { purchase } from "#db/schema/purchases";
@@ -69,7 +70,8 @@ export function putFarm(database: FarmDatabase, settings: Farm): void {
 
 /**
  * Empties the farm for a grower to begin with: beds, plantings, bookings, standing orders, cuts, cooler, varieties with their own curves and what-ifs go. Crops with
- * their curves, recipes, settings and recorded weather stay; of an invented farm the weather, the climate, the frosts and the Saturdays expected are invented too, and go. The farm gets
+ * their curves, recipes, settings, recorded weather and the first cuts that were kept of whole crops stay; of an invented farm the weather, those first cuts, the climate, the frosts
+ * and the Saturdays expected are invented too, and go. The farm gets
  * the name `name` and is no longer an invented one. Can be undone like any change.
  */
 export const emptyFarm = (database: FarmDatabase, name: string): Written =>
@@ -78,7 +80,7 @@ export const emptyFarm = (database: FarmDatabase, name: string): Written =>
     for (const table of [whatIf, cut, coolerMove, purchase, standingOrder, booking, coolerStock, bed, variety])
       database.delete(table).run();
     const wasInvented = database.select().from(farm).where(eq(farm.isInvented, true)).get() !== undefined;
-    if (wasInvented) database.delete(weatherYear).run();
+    if (wasInvented) for (const table of [weatherYear, firstCut]) database.delete(table).run();
     const invented = wasInvented
       ? { ...climateColumns(null), expectedSaturdayCount: 0, expectedFrom: "a number" as const, killingFrosts: [] }
       : {};

@@ -20,6 +20,7 @@ export function importTitle({ farm, ...lists }: FarmRecords): { title: string; r
     { list: lists.purchases, one: "purchase", many: "purchases" },
     { list: lists.budLooks, one: "look at buds", many: "looks at buds" },
     { list: lists.losses, one: "count of what is left", many: "counts of what is left" },
+    { list: lists.firstCuts, one: "first cut", many: "first cuts" },
   ].map(({ list = [], one, many }) => ({ added: list.length - idsIn(list), changed: idsIn(list), one, many }));
   const days = lists.weather?.length ?? 0;
   const told = (which: "added" | "changed") =>

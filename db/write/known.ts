@@ -24,6 +24,7 @@ const CALLED = {
   purchase: `${VARIETY} || ' from ' || supplier`,
   bud_look: `${VARIETY} || ' in bed ' || (SELECT name FROM bed WHERE bed.id = bed_id) || ' on ' || looked_on`,
   loss: `${VARIETY} || ' in bed ' || (SELECT name FROM bed WHERE bed.id = bed_id) || ', ' || cause`,
+  first_cut: `'the first cut of ' || (SELECT name FROM crop WHERE crop.id = crop_id) || coalesce(', ' || ${VARIETY}, '') || ' on ' || first_cut`,
   review: "(SELECT client FROM booking WHERE booking.id = booking_id) || ', ' || role",
   bloom_curve: `coalesce(${VARIETY} || ', ', '') || (SELECT name FROM crop WHERE crop.id = crop_id) || ', ' || treatment || coalesce(${ONE_BED}, '')`,
 } as const;
@@ -45,6 +46,7 @@ const ONE_ROW: Partial<Record<KnownTable, string>> = {
   cooler_stock: "line in the cooler",
   cooler_move: "move out of the cooler",
   what_if: "what-if",
+  first_cut: "first cut",
   standing_order: "standing order",
 };
 

@@ -6,6 +6,7 @@ import type { BookingDraft } from "#lib/domain/records/booking";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { PromisesMade } from "./bookings";
 import { putFarm } from "./farm";
+import { putFirstCut, replaceFirstCut } from "./first-cuts";
 import { importTitle } from "./import-title";
 import { known } from "./known";
 import { Names, plantingNamed, VarietyNames } from "./names";
@@ -53,6 +54,7 @@ export const importRecords = (
       });
     });
     putSeasonRecords(database, records, varieties, refusals);
+    putFirstCuts(database, records, crops, varieties, refusals);
     importReviews(database, records.reviews, refusals);
     putWeatherDays(database, records.weather ?? []);
     refusals.end();
@@ -110,6 +112,23 @@ function putCurves(
     putInPlace(database, "bloom_curve", record.id, {
       add: () => putCurveRow(database, row),
       replace: (id) => replaceCurve(database, id, row),
+    });
+  });
+}
+
+function putFirstCuts(
+  database: FarmDatabase,
+  records: FarmRecords,
+  crops: Names,
+  varieties: VarietyNames,
+  refusals: Refusals,
+): void {
+  refusals.each("firstCuts", records.firstCuts, ({ crop, variety, ...record }) => {
+    const cropId = crops.get(crop, "crop");
+    const row = { ...record, cropId, varietyId: variety === null ? null : varieties.get(crop, variety) };
+    putInPlace(database, "first_cut", record.id, {
+      add: () => putFirstCut(database, row),
+      replace: (id) => replaceFirstCut(database, id, row),
     });
   });
 }

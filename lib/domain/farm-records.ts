@@ -8,6 +8,7 @@ import type { Crop } from "./records/crop";
 import type { BloomCurve } from "./records/curve";
 import type { CutDraft } from "./records/cut";
 import type { Farm } from "./records/farm-settings";
+import type { FirstCutDraft } from "./records/first-cut";
 import type { LossDraft } from "./records/loss";
 import type { Piece } from "./records/piece";
 import type { Planting } from "./records/planting";
@@ -103,6 +104,9 @@ export type BudLookRecord = Omit<BudLookDraft, "bedId" | "varietyId"> & VarietyN
 
 /** What was left of plants in a bed of the farm or of the records. */
 export type LossRecord = Omit<LossDraft, "bedId" | "varietyId"> & VarietyNamed & { readonly bed: string };
+/** A first cut of a past season, of a crop of the farm or of one variety of it. */
+export type FirstCutRecord = Omit<FirstCutDraft, "cropId" | "varietyId"> &
+  InPlaceOf & { readonly crop: string; readonly variety: string | null };
 
 /** What became of the stems of an event, the booking by client and day. */
 export type ReviewRecord = Omit<ReviewDraft, "bookingId"> &
@@ -131,6 +135,8 @@ export type FarmRecords = {
   readonly budLooks?: readonly BudLookRecord[];
   /** What was left of plants. A loss of the same day, bed, variety and cause is replaced. */
   readonly losses?: readonly LossRecord[];
+  /** First cuts of past seasons. One of the same crop, variety, treatment, season and planting day is replaced. */
+  readonly firstCuts?: readonly FirstCutRecord[];
   /** What became of the stems of events. A review of the same booking and role is replaced. */
   readonly reviews?: readonly ReviewRecord[];
   /** Recorded days. One that the farm has already is replaced. */

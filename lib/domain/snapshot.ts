@@ -9,6 +9,7 @@ import type { Crop } from "./records/crop";
 import type { BloomCurve } from "./records/curve";
 import type { Cut } from "./records/cut";
 import type { Farm } from "./records/farm-settings";
+import type { FirstCut } from "./records/first-cut";
 import type { Loss } from "./records/loss";
 import type { Planting } from "./records/planting";
 import type { Purchase } from "./records/purchase";
@@ -42,6 +43,8 @@ export type Snapshot = {
   readonly budLooks: readonly BudLook[];
   /** What winters, voles or hail left of plantings, of all seasons. */
   readonly losses: readonly Loss[];
+  /** First cuts of past seasons that were written down to learn from. */
+  readonly firstCuts: readonly FirstCut[];
   /** What became of the stems of events that are over. */
   readonly reviews: readonly Review[];
   /** The days that were recorded; null while there are none. The same object as long as no day changes. */
@@ -109,6 +112,10 @@ export function checkSnapshot(snapshot: Snapshot): Parsed<Snapshot> {
   snapshot.losses.forEach((row) => {
     need(beds, row.bedId, `losses[${row.id}].bedId`, "bed");
     need(varieties, row.varietyId, `losses[${row.id}].varietyId`, "variety");
+  });
+  snapshot.firstCuts.forEach((row) => {
+    need(crops, row.cropId, `firstCuts[${row.id}].cropId`, "crop");
+    need(varieties, row.varietyId, `firstCuts[${row.id}].varietyId`, "variety");
   });
   snapshot.reviews.forEach((row) => {
     need(bookings, row.bookingId, `reviews[${row.id}].bookingId`, "booking");

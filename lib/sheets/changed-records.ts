@@ -26,6 +26,7 @@ export function changedRecords({ sheets, bookings }: LinkedSheets, known: KnownF
     ...given("purchases", changed(SHEETS.purchases, sheets.purchases, itself)),
     ...given("budLooks", changed(SHEETS.buds, sheets.buds, itself)),
     ...given("losses", changed(SHEETS.losses, sheets.losses, itself)),
+    ...given("firstCuts", changed(SHEETS.firsts, sheets.firsts, itself)),
     ...given("reviews", changed(SHEETS.reviews, sheets.reviews, itself)),
     ...given("weather", changed(SHEETS.weather, sheets.weather, itself)),
   };

@@ -1,7 +1,9 @@
 import type { CurveRecord, FarmRecords, PlantingName, VarietyNamed } from "#lib/domain/farm-records";
 import type { Bed } from "#lib/domain/records/bed";
 import type { Booking } from "#lib/domain/records/booking";
+import type { Crop } from "#lib/domain/records/crop";
 import type { Planting } from "#lib/domain/records/planting";
+import type { Variety } from "#lib/domain/records/variety";
 import { recordedDays } from "#lib/domain/records/weather-day";
 import { ById, type Snapshot } from "#lib/domain/snapshot";
 
@@ -23,6 +25,7 @@ export function farmRecordsOf(snapshot: Snapshot): Required<FarmRecords> {
     ...line,
     crop: cropId === null ? null : crops.get(cropId).name,
   });
+  const ofCrop = cropNamer(crops, varieties);
   const whose = (bookingId: number | null) =>
     bookingId === null ? FOR_NOBODY : nameOfBooking(bookings.get(bookingId));
   /** A row under the names of its variety and of its booking. */
@@ -41,10 +44,8 @@ export function farmRecordsOf(snapshot: Snapshot): Required<FarmRecords> {
     farm: snapshot.farm,
     crops: snapshot.crops.map(withoutId),
     curves: snapshot.curves.map(
-      ({ id: _id, cropId, varietyId, plantingId, ...curve }): CurveRecord => ({
-        ...curve,
-        crop: crops.get(cropId).name,
-        variety: varietyId === null ? null : varieties.get(varietyId).name,
+      ({ plantingId, ...curve }): CurveRecord => ({
+        ...ofCrop(curve),
         ...(plantingId === null ? {} : { planting: nameOfPlanting(plantings.get(plantingId), beds) }),
       }),
     ),
@@ -76,6 +77,7 @@ export function farmRecordsOf(snapshot: Snapshot): Required<FarmRecords> {
     cuts: snapshot.cuts.map(({ bedId, ...cut }) => ({ ...named(cut), bed: beds.get(bedId).name })),
     budLooks: snapshot.budLooks.map(inPlace),
     losses: snapshot.losses.map(inPlace),
+    firstCuts: snapshot.firstCuts.map(ofCrop),
     reviews: snapshot.reviews.map(({ id: _id, bookingId, ...review }) => ({
       ...review,
       ...nameOfBooking(bookings.get(bookingId)),
@@ -83,6 +85,17 @@ export function farmRecordsOf(snapshot: Snapshot): Required<FarmRecords> {
     weather: snapshot.weather ? recordedDays(snapshot.weather) : [],
   };
 }
+
+type OfCrop = { readonly id: number; readonly cropId: number; readonly varietyId: number | null };
+
+/** A row under the name of its crop, and of the variety that is meant alone. */
+const cropNamer =
+  (crops: ById<Crop>, varieties: ById<Variety>) =>
+  <Row extends OfCrop>({ id: _id, cropId, varietyId, ...row }: Row) => ({
+    ...row,
+    crop: crops.get(cropId).name,
+    variety: varietyId === null ? null : varieties.get(varietyId).name,
+  });
 
 type ForBooking = { readonly id: number; readonly varietyId: number; readonly bookingId: number | null };
 

@@ -40,13 +40,17 @@ export function readFirstCuts(text: string): FirstCutsSheet {
     else if (!day.success) problems.push({ line, message: day.error.issues[0].message });
     else if (planted !== null && !planted.success) problems.push({ line, message: planted.error.issues[0].message });
     else if (planted?.data && planted.data >= day.data)
-      problems.push({ line, message: "the planting day is not before the first cut" });
+      problems.push({ line, message: "the planting day is not before the first cut: write the planting day first" });
     else if (planted === null && rows.some((row) => row.year === year && row.plantedOn === undefined))
-      problems.push({ line, message: `${year} stands a second time` });
+      problems.push({ line, message: `${year} stands a second time: keep one of the two lines` });
     else rows.push({ year, firstCut: day.data, ...(planted?.data && { plantedOn: planted.data }) });
   }
   return { rows, problems };
 }
+
+/** A first cut as it is typed and read back: its season, the planting day where there is one, and the day. */
+export const firstCutInLine = ({ year, plantedOn, firstCut }: PlantedFirstCut): string =>
+  [...(yearOf(firstCut) === year ? [] : [year]), ...(plantedOn ? [plantedOn] : []), firstCut].join(" ");
 
 const isWeatherYear = (year: number): boolean =>
   Number.isInteger(year) && year >= FIRST_WEATHER_YEAR && year <= LAST_WEATHER_YEAR;
@@ -58,7 +62,9 @@ const withHeader = (text: string): string =>
 function withYear(line: string): string {
   const words = line.split(/[;,\t ]+/).filter((word) => word !== "");
   const days = words.map((word) => daySchema.safeParse(word)).filter(({ success }) => success);
-  if (words.length < 2) return days[0]?.data ? `${yearOf(days[0].data)},,${words[0]}` : line;
+  // Of a word that is no day the day is refused, whatever its year.
+  if (words.length === 1) return `${days[0]?.data ? yearOf(days[0].data) : FIRST_WEATHER_YEAR},,${words[0]}`;
+  if (words.length === 0) return line;
   if (words.length === 2 && days.length === 2 && days[1].data) return `${yearOf(days[1].data)},${words[0]},${words[1]}`;
   const [year, ...more] = words;
   return more.length > 1 && days.length > 1 ? `${year},${more.join(",")}` : `${year},,${more.join(" ")}`;

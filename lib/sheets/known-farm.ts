@@ -47,6 +47,7 @@ const KNOWN_BY = {
   purchases: ["supplier", "arrivesOn", "crop", "variety", "client", "eventOn"],
   buds: ["lookedOn", "bed", "crop", "variety"],
   losses: ["seenOn", "bed", "crop", "variety", "cause"],
+  firsts: ["crop", "variety", "treatment", "seasonYear", "plantedOn"],
   reviews: ["client", "eventOn", "role"],
   weather: ["date"],
 } as const satisfies { readonly [Name in RecordSheet]: readonly (keyof RowOf<Name>)[] };
@@ -109,6 +110,7 @@ export function knownFarm(snapshot: Snapshot): KnownFarm {
       purchases: kept("purchases", idsOf(snapshot.purchases)),
       buds: kept("buds", idsOf(snapshot.budLooks)),
       losses: kept("losses", idsOf(snapshot.losses)),
+      firsts: kept("firsts", idsOf(snapshot.firstCuts)),
       reviews: kept("reviews", idsOf(snapshot.reviews)),
       weather: rows.weather.map((row) => ({ id: 0, key: "", row })),
     },

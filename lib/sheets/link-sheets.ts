@@ -7,6 +7,7 @@ import { identityOf, type KeptRow, type KeptRows, type KnownFarm, type RecordShe
 import { linkBookings } from "./link-bookings";
 import { linkCrops, linkCurves, linkRecipes, linkVarieties } from "./link-crops";
 import { withBooking } from "./link-cuts";
+import { linkFirstCuts } from "./link-first-cuts";
 import { linkBeds, linkCooler, linkPlantings } from "./link-ground";
 import { linkOrders } from "./link-orders";
 import { linkReviews } from "./link-reviews";
@@ -62,10 +63,7 @@ export function linkSheets(rowsOf: RowsOf, { farm, rows: kept }: KnownFarm) {
     crops,
     varieties,
   );
-  const named = matched("bookings", "one", (row) => ({
-    ...row,
-    unacceptableCrops: row.unacceptableCrops.map(crops.named),
-  }));
+  const named = matched("bookings", "one", bookingsIn(crops));
   const { records: bookings, ...booked } = linkBookings(
     { bookings: named, ...bookingLines(rowsOf) },
     { crops, recipes, unitOf: unitsOf(kept.recipes, recipeRows, recipes), farm, rows: kept },
@@ -92,6 +90,7 @@ export function linkSheets(rowsOf: RowsOf, { farm, rows: kept }: KnownFarm) {
       cooler: linkCooler(matched("cooler", "several", ofVariety), crops, varieties),
       orders: linkOrders(matched("orders", "several", ordersIn(crops, recipes)), { crops, recipes }),
       ...season,
+      firsts: linkFirstCuts(matched("firsts", "one", firstsIn(crops, varieties)), { crops, varieties }),
       reviews: linkReviews(matched("reviews", "one", owners.renamed.bind(owners)), owners),
       curves,
       weather: linkWeather(matched("weather", "one")),
@@ -108,10 +107,23 @@ function unitsOf(kept: KeptRows["recipes"], rows: SheetRows<RecipeRecord>, recip
 }
 
 const curveIn = (row: RowOf<"curves">, beds: NameBook, varieties: VarietyBook): RowOf<"curves"> => ({
-  ...row,
+  ...inCrop(row, varieties),
   bed: row.bed === null ? null : beds.named(row.bed),
-  variety: row.variety === null ? null : varieties.named(row.crop, row.variety),
 });
+
+/** A row of a crop, or of one variety of it, under the names that they have after the upload. */
+const inCrop = <Row extends { readonly crop: string; readonly variety: string | null }>(
+  row: Row,
+  varieties: VarietyBook,
+): Row => ({ ...row, variety: row.variety === null ? null : varieties.named(row.crop, row.variety) });
+
+const bookingsIn = (crops: NameBook) => (row: RowOf<"bookings">) => ({
+  ...row,
+  unacceptableCrops: row.unacceptableCrops.map(crops.named),
+});
+
+const firstsIn = (crops: NameBook, varieties: VarietyBook) => (row: RowOf<"firsts">) =>
+  inCrop({ ...row, crop: crops.named(row.crop) }, varieties);
 
 const ordersIn = (crops: NameBook, recipes: NameBook) => (row: RowOf<"orders">) => ({
   ...row,

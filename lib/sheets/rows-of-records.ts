@@ -38,6 +38,7 @@ export function rowsOfRecords({ farm, bookings = [], ...records }: FarmRecords):
     cuts: records.cuts ?? [],
     buds: records.budLooks ?? [],
     losses: records.losses ?? [],
+    firsts: records.firstCuts ?? [],
     reviews: records.reviews ?? [],
     weather: records.weather ?? [],
   };

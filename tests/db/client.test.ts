@@ -119,6 +119,7 @@ test("the tables hold exactly the words of the domain, and nothing more", () => 
           "purchase",
           "bud_look",
           "loss",
+          "first_cut",
           "review",
           "weather_year",
         ],

@@ -9,12 +9,14 @@ import { cropSchema } from "#lib/domain/records/crop";
 import { bloomCurveSchema } from "#lib/domain/records/curve";
 import { cutDraftSchema } from "#lib/domain/records/cut";
 import { farmSchema } from "#lib/domain/records/farm-settings";
+import { firstCutDraftSchema } from "#lib/domain/records/first-cut";
 import { lossDraftSchema } from "#lib/domain/records/loss";
 import { plantingSchema } from "#lib/domain/records/planting";
 import { purchaseDraftSchema } from "#lib/domain/records/purchase";
 import { recipeSchema } from "#lib/domain/records/recipe";
 import { reviewDraftSchema } from "#lib/domain/records/review";
 import { anyReview } from "../any-review";
+import { anyFirstCut } from "./any-first-cut";
 import { budLookDraft, lossDraft } from "./any-look";
 import {
   bedDraft,
@@ -49,6 +51,7 @@ test("what the properties of records draw is what the domain allows", () => {
   isAllowed(cutDraftSchema, cutDraft);
   isAllowed(budLookDraftSchema, budLookDraft);
   isAllowed(lossDraftSchema, lossDraft);
+  isAllowed(firstCutDraftSchema, anyFirstCut, { cropId: 1, varietyId: null });
   isAllowed(reviewDraftSchema, anyReview);
   isAllowed(coolerMoveDraftSchema, moveDraft);
   isAllowed(purchaseDraftSchema, purchaseDraft);

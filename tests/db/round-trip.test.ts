@@ -5,6 +5,7 @@ import { importRecords } from "#db/write/records";
 import type { Booking } from "#lib/domain/records/booking";
 import { anyReview } from "../any-review";
 import { anyVariety } from "../any-traits";
+import { anyFirstCuts } from "./any-first-cut";
 import { budLookDraft, lossDraft } from "./any-look";
 import {
   bedDraft,
@@ -42,6 +43,7 @@ const anyFarm = fc.record({
   purchases: fc.array(purchaseDraft, { maxLength: 3 }),
   budLooks: fc.uniqueArray(budLookDraft, { selector: ({ lookedOn }) => lookedOn, maxLength: 4 }),
   losses: fc.uniqueArray(lossDraft, { selector: ({ seenOn }) => seenOn, maxLength: 4 }),
+  firstCuts: anyFirstCuts,
   reviews: fc.uniqueArray(anyReview, { selector: ({ role }) => role, maxLength: 3 }),
   cuts: fc.uniqueArray(cutDraft, { selector: ({ cutOn }) => cutOn, maxLength: 4 }),
 });
@@ -69,6 +71,7 @@ test("everything that the domain allows is kept, and comes back equal", () => {
         cuts,
         budLooks,
         losses,
+        firstCuts,
         reviews,
         moves,
         purchases,
@@ -114,6 +117,10 @@ test("everything that the domain allows is kept, and comes back equal", () => {
                 ...whose,
                 bed: beds[0].name,
               })),
+              firstCuts: firstCuts.flatMap((first) => [
+                { ...first, crop: crops[0].name, variety: null },
+                { ...first, crop: crops[0].name, variety: variety.variety },
+              ]),
               reviews: reviews.map(({ bookingId: _booking, ...review }) => ({
                 ...review,
                 client: bookings[0].client,
@@ -169,6 +176,9 @@ test("everything that the domain allows is kept, and comes back equal", () => {
             coolerStock: numbered(stock.map((line) => ({ ...line, varietyId: 1 }))),
             budLooks: numbered(budLooks.map((look) => ({ ...look, bedId: 1, varietyId: 1 }))),
             losses: numbered(losses.map((loss) => ({ ...loss, bedId: 1, varietyId: 1 }))),
+            firstCuts: numbered(
+              firstCuts.flatMap((first) => [null, 1].map((varietyId) => ({ ...first, cropId: 1, varietyId }))),
+            ),
             reviews: numbered(reviews.map((review) => ({ ...review, bookingId: 1 }))),
             standingOrders: numbered(
               orders.map((order) => ({

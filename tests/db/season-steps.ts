@@ -3,10 +3,12 @@ import { putCoolerStock, removeCoolerStock } from "#db/write/beds";
 import { recordBudLook } from "#db/write/bud-looks";
 import { recordMoves, removeMove } from "#db/write/cooler-moves";
 import { removeCuts } from "#db/write/cuts";
+import { changeFirstCut, keepFirstCuts, removeFirstCut } from "#db/write/first-cuts";
 import { recordLoss, removeLoss } from "#db/write/losses";
 import { changePurchase, placePurchases, recordArrivals, removePurchase, takeBackArrival } from "#db/write/purchases";
 import { recordReviews, removeReviews } from "#db/write/reviews";
 import { anyReview } from "../any-review";
+import { anyFirstCut, anyFirstCuts } from "./any-first-cut";
 import { budLookDraft, lossDraft } from "./any-look";
 import { among, cutDraft, day, stockDraft } from "./arbitraries";
 import { corrected, taken, tally } from "./counted-rows";
@@ -65,6 +67,18 @@ export const SEASON_STEPS: readonly fc.Arbitrary<Step>[] = [
     recordLoss(to, { ...loss, bedId: among(now.beds, loss.bedId), varietyId: among(now.varieties, loss.varietyId) }),
   ),
   step("take back what is left", pick, (to, now, at) => removeLoss(to, among(now.losses, at))),
+  step("keep first cuts", fc.tuple(pick, anyFirstCuts), (to, now, [at, firstCuts]) =>
+    keepFirstCuts(
+      to,
+      firstCuts.map((first) => ({ ...first, cropId: among(now.crops, at), varietyId: null })),
+    ),
+  ),
+  step("change a first cut", fc.tuple(pick, anyFirstCut), (to, now, [at, first]) => {
+    const id = among(now.firstCuts, at);
+    const { cropId = 0, varietyId = null } = now.firstCuts.find((row) => row.id === id) ?? {};
+    return changeFirstCut(to, id, { ...first, cropId, varietyId });
+  }),
+  step("take a first cut away", pick, (to, now, at) => removeFirstCut(to, among(now.firstCuts, at))),
   step("review an event", fc.array(anyReview, { minLength: 1, maxLength: 3 }), (to, now, reviews) =>
     recordReviews(
       to,

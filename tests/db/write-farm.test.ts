@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { hasFarm } from "#db/read/read";
 import { emptyFarm, startFarm, updateFarm } from "#db/write/farm";
+import { keepFirstCuts } from "#db/write/first-cuts";
 import { putRecipe, removeRecipe } from "#db/write/recipes";
 import { CLIMATE_STATIONS } from "#lib/domain/catalogue/climate-stations";
 import { CATALOGUE } from "#lib/domain/catalogue/crops";
@@ -31,6 +32,7 @@ test("a started farm holds its settings and the built-in crops, curves and recip
       purchases: [],
       budLooks: [],
       losses: [],
+      firstCuts: [],
       reviews: [],
       weather: null,
     });
@@ -126,6 +128,8 @@ test("settings of a farm that was not started, and emptying it, are refused", ()
 test("an emptied farm keeps crops, their curves, recipes and settings, under its new name and as a real farm", () => {
   withFarm((database) => {
     const { crops, curves, recipes, farm: settings } = kept(database);
+    const first = { cropId: 1, varietyId: null, treatment: "field", plantedOn: null } as const;
+    done(keepFirstCuts(database, [{ ...first, seasonYear: 2026, firstCut: day("2026-05-14") }]));
     done(emptyFarm(database, "Mine"));
     expect(kept(database)).toEqual({
       farm: { ...settings, name: "Mine", isInvented: false },
@@ -143,6 +147,7 @@ test("an emptied farm keeps crops, their curves, recipes and settings, under its
       purchases: [],
       budLooks: [],
       losses: [],
+      firstCuts: [],
       reviews: [],
       weather: null,
     });

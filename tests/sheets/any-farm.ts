@@ -13,6 +13,7 @@ import { anyReview } from "../any-review";
 import { anyStoreSettings } from "../any-store";
 import { anyMove, anyPurchase } from "../any-store-records";
 import { anyOwnTraits } from "../any-traits";
+import { anyFirstCuts } from "../db/any-first-cut";
 import { monthDay, farm as plainFarm } from "../small-farm";
 import { anyBooking, between, share } from "./any-booking";
 import { anyClimate } from "./any-climate";
@@ -157,6 +158,11 @@ export const anyFarm: fc.Arbitrary<Snapshot> = fc
           purchases: fc.array(anyPurchase(stored, name), { maxLength: 3 }),
           budLooks: anyBudLooks(idOf(beds), idOf(varieties)),
           losses: anyLosses(idOf(beds), idOf(varieties)),
+          firstCuts: fc
+            .tuple(anyFirstCuts, fc.constantFrom(...varieties), fc.boolean())
+            .map(([rows, { id, cropId }, isOwn]) =>
+              numbered(rows.map((row) => ({ ...row, cropId, varietyId: isOwn ? id : null }))),
+            ),
           reviews: fc.uniqueArray(anyReview, { selector: ({ role }) => role, maxLength: 3 }),
           standingOrders: fc
             .array(anyOrder({ cropId: idOf(crops), recipeId: idOf(recipes), buyer: name }), { maxLength: 3 })

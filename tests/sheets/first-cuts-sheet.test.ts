@@ -55,7 +55,7 @@ test("planting days stand before the first cut, in a column or typed; each plant
   );
   expect(wrong.rows.length).toBe(3);
   expect(wrong.problems).toEqual([
-    { line: 1, message: "the planting day is not before the first cut" },
-    { line: 5, message: "2021 stands a second time" },
+    { line: 1, message: "the planting day is not before the first cut: write the planting day first" },
+    { line: 5, message: "2021 stands a second time: keep one of the two lines" },
   ]);
 });

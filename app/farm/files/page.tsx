@@ -97,5 +97,6 @@ const HOLDS: Readonly<Record<SheetName, string>> = {
   moves: "what left the cooler: taken out or thrown away, for whom",
   buds: "what the buds looked like, bed by bed",
   losses: "what winters, voles or hail left of plants, bed by bed",
+  firsts: "first cuts of past seasons, to learn from",
   weather: "highs and lows, day by day",
 };

@@ -8,6 +8,7 @@ import { CROP_SHEET } from "./crop";
 import { CURVE_SHEET } from "./curve";
 import { CUT_SHEET } from "./cut";
 import { type Field, type Fields, field, headingOf } from "./field";
+import { FIRST_CUT_SHEET } from "./first-cut";
 import { prose, word } from "./kinds";
 import { LOSS_SHEET } from "./loss";
 import { PIECE_SHEET } from "./piece";
@@ -50,6 +51,7 @@ export const SHEETS = {
   purchases: PURCHASE_SHEET,
   buds: BUD_LOOK_SHEET,
   losses: LOSS_SHEET,
+  firsts: FIRST_CUT_SHEET,
   reviews: REVIEW_SHEET,
   weather: WEATHER_SHEET,
 } satisfies Readonly<Record<string, Fields>>;
@@ -76,6 +78,7 @@ export const SHEET_NAMES: readonly SheetName[] = [
   "purchases",
   "buds",
   "losses",
+  "firsts",
   "reviews",
   "weather",
 ];

@@ -24,7 +24,7 @@ export function gradedInWords({ planting, curve }: Pick<Grown, "planting" | "cur
   const isByCurve = curve !== null && curve.saleableBySeason.length > 0;
   if (planting.gradeOutShare === null)
     return isByCurve
-      ? `Of what is cut, fit to sell in ${bySeasonInWords(curve.saleableBySeason)}, as the curve says; your own share graded out would take its place.`
+      ? `Fit to sell of what is cut: ${bySeasonInWords(curve.saleableBySeason)}, as the curve says; your own share graded out would take its place.`
       : null;
   const own = `Graded out: ${inPercent(planting.gradeOutShare)} of what is cut, by your own word`;
   return isByCurve ? `${own}, in place of what the curve says is fit to sell.` : `${own}.`;

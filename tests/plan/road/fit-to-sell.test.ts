@@ -114,7 +114,7 @@ describe("what is fit to sell", () => {
     const row = (gradeOutShare: number | null, bloom = shared()) =>
       gradedInWords({ planting: planting({ id: 1, gradeOutShare }), curve: bloom });
     expect(row(null)).toBe(
-      "Of what is cut, fit to sell in spring 90 %, summer 50 %, autumn 80 % and winter 100 %, as the curve says; your own share graded out would take its place.",
+      "Fit to sell of what is cut: spring 90 %, summer 50 %, autumn 80 % and winter 100 %, as the curve says; your own share graded out would take its place.",
     );
     expect(row(0.12)).toBe(
       "Graded out: 12 % of what is cut, by your own word, in place of what the curve says is fit to sell.",

@@ -25,6 +25,7 @@ const withRowsMixed = (farm: Snapshot, random: () => number): Snapshot => ({
   crops: shuffled(farm.crops, random),
   varieties: shuffled(farm.varieties, random),
   curves: shuffled(farm.curves, random),
+  firstCuts: shuffled(farm.firstCuts, random),
   recipes: shuffled(farm.recipes, random),
   beds: shuffled(farm.beds, random),
   weather: farm.weather,

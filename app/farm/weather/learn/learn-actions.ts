@@ -1,10 +1,12 @@
 "use server";
 
 import { putFigures } from "#db/write/figures";
-import { action, refusal } from "../../../action";
+import { changeFirstCut, keepFirstCuts, removeFirstCut } from "#db/write/first-cuts";
+import { action, idIn, refusal } from "../../../action";
 import { whyUnread } from "../../../download";
 import { loadFarm } from "../../../load";
 import { FormValues } from "../../../ui/form-values";
+import { changedFirstCut, typedFirstCuts } from "./kept-values";
 import { type Lesson, lessonOf } from "./lesson";
 
 /** Looks at first cuts; writes nothing. */
@@ -34,3 +36,15 @@ export const adoptLesson = action(
     });
   },
 );
+
+/** Keeps first cuts as they were typed, so that next year adds to them. */
+export const keepTyped = action(
+  (values, farm) => typedFirstCuts(farm, values.hiddenNumber("curve"), values.text("dates")),
+  keepFirstCuts,
+);
+
+/** Changes the days of a first cut that was kept. */
+export const saveFirstCut = action(changedFirstCut, (database, { id, draft }) => changeFirstCut(database, id, draft));
+
+/** Takes a first cut that was kept away. */
+export const deleteFirstCut = action(idIn("firstCutId"), removeFirstCut);

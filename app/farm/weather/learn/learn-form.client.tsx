@@ -3,14 +3,15 @@
 import { type ChangeEvent, useId, useState, useTransition } from "react";
 import type { Units } from "#lib/domain/words";
 import { answered } from "../../../ui/answered.client";
+import { Form } from "../../../ui/form.client";
 import type { Option } from "../../../ui/form-fields.client";
-import { learnFirstCuts } from "./learn-actions";
+import { keepTyped, learnFirstCuts } from "./learn-actions";
 import type { Lesson } from "./lesson";
 import { LessonFound } from "./lesson-found";
 
 type Asked = { readonly curve: string; readonly dates: string };
 
-/** A curve to choose: whether it counts from planting, and the first blooms that were noted of it, each a line as it is typed. */
+/** A curve to choose: whether it counts from planting, and the first cuts that were kept or noted of it, each a line as it is typed. */
 type Choice = Option & { readonly isPlanted: boolean; readonly onRecord: readonly string[] };
 
 /** First cuts as they are typed or lie in a file, and what they teach of a curve. */
@@ -68,7 +69,7 @@ export function LearnForm({ choices, units }: { choices: readonly Choice[]; unit
           </p>
           {chosen && chosen.onRecord.length > 0 && (
             <button type="button" className="quiet" onClick={() => setDates(chosen.onRecord.join("\n"))}>
-              Use {chosen.onRecord.length === 1 ? "the first bloom" : `the ${chosen.onRecord.length} first blooms`} on
+              Use {chosen.onRecord.length === 1 ? "the first cut" : `the ${chosen.onRecord.length} first cuts`} on
               record
             </button>
           )}
@@ -83,6 +84,15 @@ export function LearnForm({ choices, units }: { choices: readonly Choice[]; unit
         >
           {isPending ? "Looking…" : "Look, change nothing"}
         </button>
+        {chosen && dates.trim() !== "" && (
+          <Form
+            action={keepTyped}
+            submit="Keep them for next year"
+            label="Keep these first cuts"
+            hidden={{ curve, dates }}
+            isQuiet
+          />
+        )}
       </div>
       <div aria-live="polite">
         {isCurrent && !isPending && <LessonFound lesson={found.lesson} asked={found.asked} units={units} />}

@@ -86,5 +86,5 @@ function seasonsIn(weather: DailyWeather, rows: readonly PlantedFirstCut[], year
 }
 
 /** Five centuries of first cuts, each with its year. */
-const MOST_LETTERS = 8000;
-const TOO_LONG = `these first cuts are longer than ${inWholes(MOST_LETTERS)} letters: leave out other columns, and years without weather`;
+export const MOST_LETTERS = 8000;
+export const TOO_LONG = `these first cuts are longer than ${inWholes(MOST_LETTERS)} letters: leave out other columns, and years without weather`;

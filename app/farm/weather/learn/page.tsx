@@ -1,8 +1,10 @@
 import type { Metadata } from "next";
-import { TREATMENT_WORDS } from "#lib/domain/words";
+import { TREATMENT_WORDS, type Treatment } from "#lib/domain/words";
 import { firstCutsOnRecord } from "#lib/plan/learning/first-cuts-on-record";
+import { firstCutInLine } from "#lib/sheets/first-cuts-sheet";
 import { loadFarm } from "../../../load";
 import { FarmTabs } from "../../farm-tabs";
+import { KeptFirstCuts } from "./kept-first-cuts";
 import { LearnForm } from "./learn-form.client";
 
 export const metadata: Metadata = { title: "Learn from first cuts" };
@@ -10,20 +12,20 @@ export const metadata: Metadata = { title: "Learn from first cuts" };
 /** First cuts that the grower wrote down, with the weather of their years, teach a curve when it begins. */
 export default function LearnPage() {
   const snapshot = loadFarm();
-  const { farm, weather, curves, crops, varieties } = snapshot;
+  const { farm, weather, curves, crops, varieties, firstCuts } = snapshot;
   const nameOf = new Map(
     [...crops, ...varieties.map((row) => ({ ...row, id: -row.id }))].map(({ id, name }) => [id, name]),
   );
+  const called = (cropId: number, varietyId: number | null, treatment: Treatment) =>
+    [nameOf.get(cropId), varietyId && nameOf.get(-varietyId), TREATMENT_WORDS[treatment]].filter(Boolean).join(", ");
   const choices = curves
     .filter(({ plantingId }) => plantingId === null)
     .map((curve) => ({ ...curve, onRecord: firstCutsOnRecord(snapshot, curve) }))
     .map(({ id, cropId, varietyId, treatment, anchor, onRecord }) => ({
       value: String(id),
       isPlanted: anchor.kind === "days-after-planting",
-      onRecord: onRecord.map(({ plantedOn, firstCut }) => `${plantedOn} ${firstCut}`),
-      label: [nameOf.get(cropId), varietyId && nameOf.get(-varietyId), TREATMENT_WORDS[treatment]]
-        .filter(Boolean)
-        .join(", "),
+      onRecord: onRecord.map(firstCutInLine),
+      label: called(cropId, varietyId, treatment),
     }))
     .sort((a, b) => a.label.localeCompare(b.label));
   return (
@@ -47,6 +49,13 @@ export default function LearnPage() {
           </p>
           <LearnForm choices={choices} units={farm.units} />
         </>
+      )}
+      {(weather !== null || firstCuts.length > 0) && (
+        <KeptFirstCuts
+          kept={firstCuts}
+          nameOf={({ cropId, varietyId, treatment }) => called(cropId, varietyId, treatment)}
+          manner={farm}
+        />
       )}
     </>
   );
