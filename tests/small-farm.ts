@@ -33,7 +33,7 @@ export const farm = (given: Partial<Farm> = {}): Farm => ({
   spareShare: 0.1,
   promiseLossCents: null,
   ...{ storeC: null, coolRoomC: 13, storesDry: true, followsSeason: true },
-  ...{ frostAlarmC: 2, coldNightOn: null, coldNightLowC: null, killingFrosts: [] },
+  ...{ frostAlarmC: 2, coldNightOn: null, coldNightLowC: null, killingFrosts: [], learnedWinters: [] },
   ...{ cutStemsPerHour: 150, cutHoursPerDay: null, benchStemsPerHour: 36, benchHoursPerWeek: null, bucketPlaces: null },
   frost: {
     firstAutumnP10: monthDay("10-04"),

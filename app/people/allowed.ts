@@ -156,6 +156,7 @@ export const ACTIONS: Readonly<Record<string, Beside>> = {
   "farm/what-changed/winter-figure-actions.ts#keepWinterFigures": OWNER_ALONE,
   "farm/what-changed/winter-figure-actions.ts#takeWinterFigures": OWNER_ALONE,
   "farm/year-end/year-end-actions.ts#takeProposal": OWNER_ALONE,
+  "farm/year-end/year-end-actions.ts#takeWinterProposal": OWNER_ALONE,
   "frame/put-file-back-action.ts#putFileBack": OWNER_ALONE,
   "frame/season-action.ts#chooseSeason": SIGNED_IN,
   "frame/start-here-actions.ts#startDemoHere": OWNER_ALONE,

@@ -28,6 +28,7 @@ import { FINAL_COUNT } from "#lib/domain/records/final-count";
 import { FIRST_CUT } from "#lib/domain/records/first-cut";
 import { type Manner, valueInWords } from "#lib/domain/records/form";
 import { KILLING_FROSTS } from "#lib/domain/records/killing-frosts";
+import { LEARNED_WINTERS } from "#lib/domain/records/learned-winters";
 import { LOSS } from "#lib/domain/records/loss";
 import { PIECE } from "#lib/domain/records/piece";
 import { GRADE_OUT_TOLD, PLANTING } from "#lib/domain/records/planting";
@@ -54,7 +55,18 @@ const columns = (table: Parameters<typeof getTableColumns>[0], fields: Fields): 
 
 /** The field of each column, by table. Marks and sources of numbers, and places of lines, have none. */
 const FIELDS = new Map([
-  ["farm", columns(farm, { ...FARM, ...KILLING_FROSTS, ...FROST, ...CLIMATE, ...STATUS_WEIGHTS, ...WINTER_COSTS })],
+  [
+    "farm",
+    columns(farm, {
+      ...FARM,
+      ...KILLING_FROSTS,
+      ...LEARNED_WINTERS,
+      ...FROST,
+      ...CLIMATE,
+      ...STATUS_WEIGHTS,
+      ...WINTER_COSTS,
+    }),
+  ],
   ["crop", columns(crop, CROP)],
   ["variety", columns(variety, VARIETY)],
   ["bloom_curve", columns(bloomCurve, CURVE)],

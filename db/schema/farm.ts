@@ -52,6 +52,7 @@ export const farm = sqliteTable(
     coldNightOn: text("cold_night_on"),
     coldNightLowC: real("cold_night_low_c"),
     killingFrosts: list("killing_frosts").notNull().default([]),
+    learnedWinters: list("learned_winters").notNull().default([]),
     cutStemsPerHour: real("cut_stems_per_hour").notNull().default(150),
     cutHoursPerDay: real("cut_hours_per_day"),
     benchStemsPerHour: real("bench_stems_per_hour").notNull().default(36),
@@ -115,6 +116,7 @@ export const farm = sqliteTable(
       oneOf("date_order", DATE_ORDERS),
       isList("own_colours"),
       isList("killing_frosts"),
+      isList("learned_winters"),
       isList("picking_weekdays"),
       ...[
         "lead_days",

@@ -2,8 +2,8 @@ import type { MonthDay } from "./day";
 import type { Farm } from "./records/farm-settings";
 import { WINTER_FIGURES_EDITION } from "./winter-figures";
 
-/** What a farm knows of frosts before anybody wrote of one. */
-const NO_FROST_YET = { coldNightOn: null, coldNightLowC: null, killingFrosts: [] };
+/** What a farm knows of frosts and winters before anybody wrote of one. */
+const NOTHING_SEEN_YET = { coldNightOn: null, coldNightLowC: null, killingFrosts: [], learnedWinters: [] };
 
 /** Days after which what is not signed lapses, and days before an event on which what is signed is counted. */
 const DAYS_OF_BOOKINGS = { enquiryDays: 14, holdDays: 30, finalCountDays: 28 };
@@ -57,7 +57,7 @@ export function newFarm(name: string): Farm {
     storesDry: true,
     followsSeason: true,
     frostAlarmC: 2,
-    ...NO_FROST_YET,
+    ...NOTHING_SEEN_YET,
     ...HANDS_AND_ROOM,
     frost: {
       firstAutumnP10: monthDay("10-04"),

@@ -1,5 +1,7 @@
 import { describe, expect, test, vi } from "vitest";
+import { winterProposals } from "#lib/plan/learning/review/winter-proposals";
 import { noteLoss, takeBackLoss } from "../../app/beds/losses/loss-actions";
+import { takeWinterProposal } from "../../app/farm/year-end/year-end-actions";
 import { farmDatabase } from "../../app/load";
 import { noteFrost, takeBackFrost } from "../../app/today/frost-actions";
 import { FRESH } from "../../app/ui/form-state";
@@ -51,6 +53,18 @@ describe("plants that were lost", () => {
     expect(await wrong({ seenOn: "2027-10-09", plantsLeft: "41" })).toEqual(["plantsLeft", "seenOn"]);
     expect(losses()).toEqual([]);
   });
+});
+
+test("what counts of clumps teach of the winter is taken if it is still proposed, and only once", async () => {
+  expect(
+    (await note({ cause: "winter in the ground", seenOn: "2027-04-20", plantsBefore: "96", plantsLeft: "96" })).outcome,
+  ).toBe("saved");
+  const [{ is }] = winterProposals(kept(farmDatabase()));
+  const take = (share: number) => takeWinterProposal(FRESH, formOf({ part: "ground", is: String(share) }));
+  expect((await take(is - 0.01)).outcome).toBe("refused");
+  expect((await take(is)).outcome).toBe("saved");
+  expect(kept(farmDatabase()).farm.winter.winterSurvivalShare).toBe(is);
+  expect((await take(is)).outcome).toBe("refused");
 });
 
 describe("a killing frost", () => {

@@ -90,6 +90,7 @@ test("every setting of the farm can be changed", () => {
       coldNightOn: day("2027-10-07"),
       coldNightLowC: -0.5,
       killingFrosts: [day("2026-10-14"), day("2027-09-28")],
+      learnedWinters: [{ part: "ground" as const, was: 0.75, is: 0.82 }],
       ...{ cutStemsPerHour: 120, cutHoursPerDay: 5.5, benchStemsPerHour: 40, benchHoursPerWeek: 30, bucketPlaces: 24 },
       frost: {
         firstAutumnP10: monthDay("09-20"),

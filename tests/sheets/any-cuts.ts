@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { toDay, toDayNumber } from "#lib/domain/day";
 import { BUD_SIGNS, type BudLook } from "#lib/domain/records/bud-look";
 import type { Cut } from "#lib/domain/records/cut";
+import type { Farm } from "#lib/domain/records/farm-settings";
 import { LOSS_CAUSES, type Loss } from "#lib/domain/records/loss";
 import { day } from "../small-farm";
 
@@ -82,3 +83,18 @@ export function cutsFor(cuts: readonly Omit<Cut, "id">[], bookingCount: number):
   }
   return [...byKey.values()].map((row, index) => ({ id: index + 1, ...row }));
 }
+
+/** What a farm has written down of frosts and learned of winters. */
+export const anyYears = {
+  killingFrosts: fc
+    .uniqueArray(fc.integer({ min: 2020, max: 2040 }), { maxLength: 3 })
+    .map((years) => years.map((year) => day(`${year}-10-14`))),
+  learnedWinters: fc.constantFrom<Farm["learnedWinters"]>(
+    [],
+    [{ part: "ground", was: 1 / 3, is: 0.82 }],
+    [
+      { part: "store", was: 0.075, is: 0.1 },
+      { part: "ground", was: 0.75, is: 1 },
+    ],
+  ),
+};

@@ -18,7 +18,7 @@ import { monthDay, farm as plainFarm } from "../small-farm";
 import { anyBooking, between, share } from "./any-booking";
 import { anyClimate } from "./any-climate";
 import { anyCrop } from "./any-crop";
-import { anyBudLooks, anyCuts, anyDay, anyLosses, cutsFor, forBookings } from "./any-cuts";
+import { anyBudLooks, anyCuts, anyDay, anyLosses, anyYears, cutsFor, forBookings } from "./any-cuts";
 import { anyAge, anyAnchor, anyCourse } from "./any-heat";
 import { anyOrder } from "./any-order";
 import { anyRecipe } from "./any-recipe";
@@ -47,6 +47,7 @@ const farm: fc.Arbitrary<Farm> = fc
     units: fc.constantFrom("us" as const, "metric" as const),
     decimalMark: fc.constantFrom(...DECIMAL_MARKS),
     dateOrder: fc.constantFrom(...DATE_ORDERS),
+    ...anyYears,
     ownColours: fc.uniqueArray(ownColour, { maxLength: 3, selector: ({ name }) => name }),
     pickingWeekdays: fc.array(fc.integer({ min: 1, max: 7 }), { minLength: 1, maxLength: 7 }),
     habit: anyHabit(14),

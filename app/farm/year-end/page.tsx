@@ -1,13 +1,15 @@
 import type { Metadata } from "next";
 import { toDayNumber } from "#lib/domain/day";
 import { type CurveProposal, curveProposals, seasonsOver } from "#lib/plan/learning/review/curve-proposals";
+import { type WinterProposal, winterProposals } from "#lib/plan/learning/review/winter-proposals";
 import { curveNamed, proposalInWords, proposalsLead, seasonsInWords } from "#lib/plan/words/learned-words";
 import { countOf } from "#lib/plan/words/numbers";
+import { winterFigureNamed, winterProposalInWords, wintersInWords } from "#lib/plan/words/winter-lesson-words";
 import { today } from "../../clock";
 import { loadFarm } from "../../load";
 import { Form } from "../../ui/form.client";
 import { FarmTabs } from "../farm-tabs";
-import { takeProposal } from "./year-end-actions";
+import { takeProposal, takeWinterProposal } from "./year-end-actions";
 
 export const metadata: Metadata = { title: "Year’s end" };
 
@@ -28,6 +30,7 @@ export default function YearEndPage() {
       <h1>Year’s end</h1>
       <FarmTabs open="/farm/year-end" />
       <p className="lead">{proposalsLead(proposals.length, seasonsOver(farm, now))}</p>
+      <WinterProposals proposals={winterProposals(farm)} />
       <Proposals proposals={proposals.slice(0, FIRST)} />
       {rest.length > 0 && (
         <details className="fold">
@@ -50,6 +53,37 @@ export default function YearEndPage() {
 /** How far a proposal moves a curve: a day weighs as much as a twentieth of the stems. */
 const newsOf = ({ was, is }: CurveProposal): number =>
   Math.abs(is.laterDays - was.laterDays) + 20 * Math.abs(is.yieldFactor - was.yieldFactor);
+
+/** What counts of clumps taught of the winter. Nothing while nothing was counted, or where it says what the farm reckons with already. */
+const WinterProposals = ({ proposals }: { proposals: readonly WinterProposal[] }) =>
+  proposals.length > 0 && (
+    <>
+      <ul className="cards">
+        {proposals.map((one) => (
+          <li key={one.part} className="card">
+            <h2 className="card-title">
+              <a href="/farm/winter">{winterFigureNamed(one)}</a>
+            </h2>
+            <p>
+              <b>{winterProposalInWords(one)}</b>
+            </p>
+            <p className="note">{wintersInWords(one)}</p>
+            <Form
+              action={takeWinterProposal}
+              submit="Take it"
+              label={`Take ${winterFigureNamed(one)}: ${winterProposalInWords(one)}`}
+              hidden={{ part: one.part, is: one.is }}
+              isQuiet
+            />
+          </li>
+        ))}
+      </ul>
+      <p className="note">
+        What the farm reckoned with before weighs as one winter, each counted winter nearly as one: less where few
+        clumps were counted, since clumps of one winter fare alike (our guess).
+      </p>
+    </>
+  );
 
 const Proposals = ({ proposals }: { proposals: readonly CurveProposal[] }) => (
   <ul className="cards">

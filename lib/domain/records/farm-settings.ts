@@ -12,6 +12,7 @@ import { cents, count, type Field, field, headingOf, likelihood, number, open, r
 import { FINAL_COUNT_HABIT } from "./final-count";
 import { KILLING_FROSTS } from "./killing-frosts";
 import { choice, day, linesOf, listOf, monthDay, ownColour, weekday, word, yesNo } from "./kinds";
+import { LEARNED_WINTERS } from "./learned-winters";
 import { WINTER_COSTS, winterCostsSchema } from "./winter-costs";
 
 /** More names than anybody has for colours. */
@@ -192,7 +193,7 @@ export const statusWeightsSchema = recordSchema(STATUS_WEIGHTS).refine(
  * `killingFrosts`: the first frost that ended tender crops, of each year in which one was written down.
  * `climate` is null until the farm has chosen one: bloom then goes by the calendar alone.
  */
-export const farmSchema = recordSchema({ ...FARM, ...COLD_NIGHT, ...KILLING_FROSTS })
+export const farmSchema = recordSchema({ ...FARM, ...COLD_NIGHT, ...KILLING_FROSTS, ...LEARNED_WINTERS })
   .extend({
     frost: frostDatesSchema,
     climate: climateSchema.nullable(),
@@ -219,7 +220,7 @@ const settingsOf = (fields: Readonly<Record<string, Field<unknown>>>, group: Far
 export const FARM_SETTINGS: readonly FarmSetting[] = [
   ...settingsOf(FARM, null),
   ...settingsOf(COLD_NIGHT, null),
-  ...settingsOf(KILLING_FROSTS, null),
+  ...settingsOf({ ...KILLING_FROSTS, ...LEARNED_WINTERS }, null),
   ...settingsOf(FROST, "frost"),
   ...settingsOf(OPEN_CLIMATE, "climate"),
   ...settingsOf(STATUS_WEIGHTS, "statusWeights"),

@@ -1,3 +1,5 @@
+import { WINTER_LIKENESS } from "#lib/plan/road/plants-seen";
+
 /**
  * How chance is spread and shared in a sampled season; shares from 0 to 1. First cut and yield have their spreads on the bloom curve, frost its
  * dates on the farm; what is here has no field there.
@@ -17,7 +19,7 @@ export type Spreads = {
 export const DEFAULT_SPREADS: Spreads = {
   sharedShare: 0.5,
   wetSharedShare: 0.9,
-  winterLikeness: 0.2,
+  winterLikeness: WINTER_LIKENESS,
 };
 
 /** First cuts further from the expected day than so many spreads are held there: one season in 16,000. */

@@ -7,6 +7,9 @@ import { placeKey } from "./cut-lots";
 /** A share of plants that stands from a day on, which is a day number. */
 export type ShareFrom = { readonly fromDay: number; readonly share: number };
 
+/** How alike the clumps of a winter fare: 0 each for itself, towards 1 all or none (the intraclass correlation). Our own guess: no published figure was found. */
+export const WINTER_LIKENESS = 0.2;
+
 /** What was seen of the plants of a planting in its season [PL1]. Lists ascend by day. */
 export type PlantsSeen = {
   /** Of clumps kept in the ground, what came through the winter, as it was counted: the last count that was made stands. */

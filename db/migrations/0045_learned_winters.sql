@@ -1,0 +1,1 @@
+ALTER TABLE `farm` ADD COLUMN `learned_winters` text DEFAULT '[]' NOT NULL CONSTRAINT "farm_learned_winters" CHECK(CASE WHEN json_valid(learned_winters) THEN json_type(learned_winters) = 'array' ELSE 0 END);
