@@ -35,9 +35,11 @@ export function EventDaysFold({ form, habit, onChange }: Props) {
       ? daysBeforeInWords(daysBefore)
       : `${withWeekday(addDays(eventOn, -daysBefore))}, ${daysBeforeInWords(daysBefore)}`;
   return (
-    <details open={odd.size > 0 ? true : undefined}>
+    <details>
       <summary>
-        Event days: <span className={odd.size > 0 ? "short-word" : undefined}>{words}</span>
+        <span>
+          Event days: <span className={odd.size > 0 ? "short-word" : undefined}>{words}</span>
+        </span>
       </summary>
       <p className="note">
         Left as usual, a day goes by the farm’s habit and by the days you choose here. An event that moves takes them
@@ -49,7 +51,6 @@ export function EventDaysFold({ form, habit, onChange }: Props) {
             key={name}
             name={name}
             label={OWN_EVENT_DAYS[name].label}
-            hint={odd.get(name)}
             options={[
               { value: "", label: following(name) },
               ...DAYS_BEFORE.map((daysBefore) => ({ value: String(daysBefore), label: inDays(daysBefore) })),

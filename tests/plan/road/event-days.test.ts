@@ -5,7 +5,7 @@ import type { Booking } from "#lib/domain/records/booking";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { planLoad } from "#lib/plan/road/capacity";
-import { unheldCrops } from "#lib/plan/road/unheld";
+import { cutTooEarly, unheldCrops } from "#lib/plan/road/unheld";
 import { provenPlan } from "../../proven-plan";
 import { booking, crop, day, farm, focal, snapshot } from "../../small-farm";
 import { eventDaysBySpec } from "./event-days-by-spec";
@@ -140,6 +140,18 @@ describe("40 stems for Saturday 12 June, of a flower that keeps three days and g
     const nights = (own: Partial<Booking>) => [...planLoad(planned(own)).bucketsStanding.keys()].sort().map(toDay);
     expect(nights({})).toEqual(["2027-06-09", "2027-06-10", "2027-06-11"]);
     expect(nights({ leadDays: 3, deliverDays: 2 })).toEqual(["2027-06-09"]);
+  });
+
+  test("[M1] [M12] a last cut of its own that is longer ago than the flower keeps is told at the booking; the farm's own is told on Season", () => {
+    const lost = (own: Partial<Booking>, habit: Partial<Farm> = {}) => {
+      const { match, snapshot: of } = planned(own, habit);
+      return cutTooEarly(of.farm, match, 1).map((row) => [row.crop.id, row.hold.stretchDays]);
+    };
+    expect(lost({})).toEqual([]);
+    expect(lost({ leadDays: 3 })).toEqual([]);
+    expect(lost({ leadDays: 4 })).toEqual([[1, 3]]);
+    expect(lost({ deliverDays: 2 })).toEqual([[1, 3]]);
+    expect(lost({}, { leadDays: 4 })).toEqual([]);
   });
 
   test("[M1] a flower that keeps for less than the farm's last cut is told of, and whether what is cut later can have it", () => {
