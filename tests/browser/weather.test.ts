@@ -130,6 +130,32 @@ test("first cuts that nothing tells better than their mean day are said to be so
   await page.close();
 });
 
+test("first cuts that were typed are kept for next year on the phone: a wrong line is told first, then they stand in a list, to change or take away, and are filled in again with a tap", async () => {
+  const page = await openPage(browser, address, "/farm/weather/learn", PHONE);
+  const typed = page.getByLabel("Or first cuts, one a line");
+  const keep = page.getByRole("button", { name: "Keep them for next year" });
+  await page.getByLabel("Curve").selectOption({ label: "Peony, in the field" });
+  await typed.fill("2024-05-14\n2025-02-30");
+  await keep.click();
+  await page.getByText(/line 2: not a calendar day/).waitFor();
+  expect(await typed.inputValue()).toBe("2024-05-14\n2025-02-30");
+  await typed.fill("2024-05-14\n2025-05-18");
+  await keep.click();
+  await page.getByText("Peony, in the field: 2 first cuts").click();
+  await page.getByText("Tuesday 14 May 2024").click();
+  expect(await scrollsSideways(page)).toBe(false);
+  expect(await violations(page)).toEqual([]);
+  const form = page.getByRole("form", { name: /^First cut of Peony, in the field, season 2024/ });
+  await form.getByLabel("First cut").fill("2024-05-15");
+  await form.getByRole("button", { name: "Save this first cut" }).click();
+  await page.getByText("Wednesday 15 May 2024").waitFor();
+  await page.goto(`${address}/farm/weather/learn`);
+  await page.getByLabel("Curve").selectOption({ label: "Peony, in the field" });
+  await page.getByRole("button", { name: /^Use the \d first cuts on record$/ }).click();
+  expect(await typed.inputValue()).toMatch(/^2024-05-15\n2025-05-18/);
+  await page.close();
+});
+
 test("a built-in figure that changed stands old beside new with what it would do, and is kept as her own for good", async () => {
   const page = await openPage(browser, address, "/farm/what-changed", PHONE);
   await page.getByText(/The built-in figures of 1 crop have changed/).waitFor();
