@@ -81,10 +81,24 @@ describe("the forecast of a bed of 18 square metres gives what was published", (
   });
 });
 
+describe("by the curve's own shares fit to sell, a bed of 18 square metres gives what was published as marketable", () => {
+  test.each(BEDS.filter(({ marketableShare }) => marketableShare[1] < 1))(
+    "$crop, $treatment: $published stems per square metre ($source)",
+    (check) => {
+      const stems = forecastStems(check, null) / BED_SQUARE_METRES;
+      expect(stems).toBeGreaterThanOrEqual(check.published[0]);
+      expect(stems).toBeLessThanOrEqual(check.published[1]);
+    },
+  );
+});
+
 const BED_SQUARE_METRES = 18;
 
-/** Saleable stems that open in a season in a bed of the crop, by the tool's own forecast, without frost. */
-function forecastStems({ crop: name, treatment, plantsPerSquareMetre: plants }: BedCheck, marketable: number): number {
+/** Saleable stems that open in a season in a bed of the crop, by the tool's own forecast, without frost; of no share told those that the curve tells. */
+function forecastStems(
+  { crop: name, treatment, plantsPerSquareMetre: plants }: BedCheck,
+  marketable: number | null,
+): number {
   const found = CATALOGUE.find((row) => row.name === name);
   const curve = found?.curves.find((row) => row.treatment === treatment);
   if (!found || !curve) throw new RangeError(`no curve of ${name} under ${treatment}`);
@@ -93,7 +107,10 @@ function forecastStems({ crop: name, treatment, plantsPerSquareMetre: plants }: 
     crops: [{ id: 1, ...crop, tender: false }],
     curves: [{ id: 1, cropId: 1, varietyId: null, plantingId: null, ...curve }],
     plantings: [
-      planting({ id: 1, treatment, plantCount: Math.round(BED_SQUARE_METRES * plants), gradeOutShare: 1 - marketable }),
+      planting({
+        ...{ id: 1, treatment, plantCount: Math.round(BED_SQUARE_METRES * plants) },
+        gradeOutShare: marketable === null ? null : 1 - marketable,
+      }),
     ],
   });
   return forecast(farm, 2027).plantings[0].openedStems;

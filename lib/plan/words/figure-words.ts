@@ -113,7 +113,7 @@ const ageInWords = ({ shareByAge }: CatalogueCurve): string =>
 const saleableInWords = ({ saleableBySeason }: CatalogueCurve): string =>
   saleableBySeason.length === 0
     ? "All that is cut is fit to sell."
-    : `Fit to sell of them in ${bySeasonInWords(saleableBySeason)}.`;
+    : `Fit to sell of them: ${bySeasonInWords(saleableBySeason)}.`;
 
 const lateInWords = ({ lateLossShare }: CatalogueCurve): string =>
   lateLossShare === null

@@ -13,10 +13,10 @@ import { countOf, inPercent, inWholes } from "./numbers";
 export const lateInWords = (share: number): string | null =>
   share === 1 ? null : `Planted late, it gives ${inPercent(share)} of the stems of a planting on its known day.`;
 
-/** "spring 58 %, summer 46 %, autumn 58 % and winter 58 %"; "every season 90 %" where they are alike. */
+/** "spring 58 %, summer 46 %, autumn 58 % and winter 58 %"; "90 % in every season" where they are alike. */
 export const bySeasonInWords = (shares: readonly number[]): string =>
   shares.every((share) => share === shares[0])
-    ? `every season ${inPercent(shares[0])}`
+    ? `${inPercent(shares[0])} in every season`
     : allOf(YEAR_SEASONS.map((season, index) => `${season} ${inPercent(shares[index])}`));
 
 /** What is graded out of a planting's stems, and by whose word, in a sentence [F17]; null where all that is cut is fit to sell by the curve, which is said of no season. */

@@ -119,6 +119,7 @@ describe("what is fit to sell", () => {
     expect(row(0.12)).toBe(
       "Graded out: 12 % of what is cut, by your own word, in place of what the curve says is fit to sell.",
     );
+    expect(row(null, shared({ saleableBySeason: [0.9, 0.9, 0.9, 0.9] }))).toMatch(/cut: 90 % in every season, as/);
     expect(row(null, shared({ saleableBySeason: [] }))).toBeNull();
   });
 
