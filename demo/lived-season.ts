@@ -106,7 +106,7 @@ function cutsOf(
     const key = `${place} ${bookingId}`;
     const before = cuts.get(key);
     cuts.set(key, {
-      ...{ bedId, varietyId, bookingId, cutOn: toDay(line.cutDay), goodStems: null },
+      ...{ bedId, varietyId, bookingId, cutOn: toDay(line.cutDay), goodStems: null, restStands: false },
       stemsCut: cut + (before?.stemsCut ?? 0),
       stemsAsked: line.stemsToCut + (before?.stemsAsked ?? 0),
     });

@@ -23,6 +23,6 @@ export const correct = (
         .sort((a, b) => (when(a.bookingId) < when(b.bookingId) ? -1 : 1))
         .map(({ bookingId, stemsAsked, stemsCut }) => ({ bookingId, stemsToCut: stemsAsked ?? stemsCut })),
       stems,
-    ).map((part) => ({ ...place, ...part, goodStems: null }));
+    ).map((part) => ({ ...place, ...part, goodStems: null, restStands: recorded.some((cut) => cut.restStands) }));
   return correctRecord(database, place, stems, share, by);
 };

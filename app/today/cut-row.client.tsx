@@ -20,6 +20,8 @@ type Row = Pick<SentTally, "cutOn" | "bedId" | "varietyId" | "asked" | "seenStem
   /** What the row is called: its bed, crop and variety. */
   readonly name: string;
   readonly stemsToCut: number;
+  /** What becomes of it where it is left: when it is cut then, or null where it cannot be; and what is to be said of that. */
+  readonly waits: { readonly when: string | null; readonly told: string | null };
 };
 type Props = Row & { readonly spray: PlannedSpray };
 
@@ -50,7 +52,7 @@ function CountedHere({ unsent, name }: { readonly unsent: readonly Unsent[]; rea
       {unsent.map((one) => (
         <p key={one.tally.key}>
           <span>
-            {one.tally.stemsCut === 0 ? "None left" : `${countOf(one.tally.stemsCut, "stem")} counted`}
+            {countedInWords(one.tally)}
             {one.state === "taken" ? (
               <b className="good-word"> ✓ saved</b>
             ) : (
@@ -68,7 +70,10 @@ function CountedHere({ unsent, name }: { readonly unsent: readonly Unsent[]; rea
   );
 }
 
-function Count({ name, stemsToCut, ...row }: Row) {
+const countedInWords = ({ stemsCut, restStands }: SentTally): string =>
+  `${stemsCut === 0 ? (restStands ? "Left to stand" : "None left") : `${countOf(stemsCut, "stem")} counted${restStands ? ", the rest left" : ""}`}`;
+
+function Count({ name, stemsToCut, waits, ...row }: Row) {
   const seenRevision = useContext(FarmRevision) ?? 0;
   // Without scripts the browser sends the form itself, and this is the answer.
   const [posted, dispatch] = useActionState(saveCut, FRESH);
@@ -77,16 +82,32 @@ function Count({ name, stemsToCut, ...row }: Row) {
   const id = useId();
   const shown = typed ?? String(stemsToCut);
   const count = countIn(shown);
+  // A number that nobody touched is the list's: then all of the row waits.
+  const cutOfLeft = typed === null ? 0 : count;
   const keep = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const { submitter } = event.nativeEvent as SubmitEvent;
-    const stemsCut = submitter?.getAttribute("name") === "none" ? 0 : count;
+    const pressed = submitter?.getAttribute("name");
+    const restStands = pressed === "rest";
+    const stemsCut = pressed === "none" ? 0 : restStands ? cutOfLeft : count;
     setProblem(stemsCut === null ? NO_COUNT : undefined);
     if (stemsCut === null) return document.getElementById(id)?.focus();
-    keepUnsent(counted({ ...row, stemsCut, seenRevision, key: newKey(), countedAt: momentNow() }, name));
+    keepUnsent(
+      counted(
+        {
+          ...row,
+          stemsCut,
+          ...(restStands ? { restStands } : {}),
+          seenRevision,
+          key: newKey(),
+          countedAt: momentNow(),
+        },
+        name,
+      ),
+    );
     startTransition(() => void sendUnsent());
   };
-  const hidden = { ...row, asked: JSON.stringify(row.asked), seenRevision };
+  const hidden = { ...row, asked: JSON.stringify(row.asked), seenRevision, listed: stemsToCut };
   return (
     <form action={dispatch} onSubmit={keep} noValidate aria-label={`Record ${name}`}>
       {Object.entries(hidden).map(([field, value]) => (
@@ -111,7 +132,13 @@ function Count({ name, stemsToCut, ...row }: Row) {
         <button type="submit" name="none" value="yes">
           None left
         </button>
+        {waits.when && (cutOfLeft === null || cutOfLeft < stemsToCut) && (
+          <button type="submit" name="rest" value="yes">
+            {cutOfLeft ? `Save ${cutOfLeft}, rest ${waits.when.toLowerCase()}` : waits.when}
+          </button>
+        )}
       </div>
+      {waits.told && <p className="note">{waits.told}</p>}
       <FieldProblem id={`${id}-problem`} message={problem} />
     </form>
   );

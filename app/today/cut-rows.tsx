@@ -1,8 +1,9 @@
-import { inShort } from "#lib/domain/day";
+import { type Day, inShort } from "#lib/domain/day";
 import type { PlannedSpray } from "#lib/domain/list-age";
 import type { Bed } from "#lib/domain/records/bed";
 import type { RowToCut } from "#lib/plan/road/day-to-cut";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
+import { waitsInWords, waitsWhen } from "#lib/plan/words/waits-words";
 import { LinkIfTheirs } from "../people/link-if-theirs";
 import { ColourWord } from "../ui/colour-words";
 import { CutRow } from "./cut-row.client";
@@ -10,7 +11,7 @@ import { CutRow } from "./cut-row.client";
 /** Rows that a phone shows before the rest is asked for. */
 const ROWS_AT_FIRST = 6;
 
-type Props = { rows: readonly RowToCut[]; beds: readonly Bed[]; day: string; isPast: boolean };
+type Props = { rows: readonly RowToCut[]; beds: readonly Bed[]; day: Day; isPast: boolean };
 
 /** What is to be cut and not recorded yet, in walking order: six rows, and the rest folded bed by bed. */
 export function CutRows({ rows, beds, day, isPast }: Props) {
@@ -62,13 +63,13 @@ function sprayOf(beds: readonly Bed[], bedId: number): PlannedSpray {
 }
 
 const Row = ({
-  row: { bedId, place, variety, crop, stemsToCut, parts, recordedStems, askedInAll },
+  row: { bedId, place, variety, crop, stemsToCut, parts, recordedStems, askedInAll, waits },
   beds,
   day,
 }: {
   row: RowToCut;
   beds: readonly Bed[];
-  day: string;
+  day: Day;
 }) => (
   <>
     <h3 className="row apart">
@@ -99,6 +100,7 @@ const Row = ({
       stemsToCut={stemsToCut}
       asked={askedInAll}
       seenStems={recordedStems}
+      waits={{ when: waits?.isOfUse ? waitsWhen(waits, day) : null, told: waits && waitsInWords(waits) }}
       spray={sprayOf(beds, bedId)}
     />
   </>

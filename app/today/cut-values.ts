@@ -8,18 +8,25 @@ import type { FormValues } from "../ui/form-values";
 /** More records than a row has. */
 const MOST = 1000;
 
-/** Reads what was counted of a row, where a browser without scripts sends it as a form. "None left" is 0, whatever number stands there. */
-export const tallyOfRow = (values: FormValues): Parsed<Tally> =>
-  values.parse(tallySchema, {
+/**
+ * Reads what was counted of a row, where a browser without scripts sends it as a form. "None left" is 0, whatever number stands there, and so is a row that is
+ * left with the number of its list untouched.
+ */
+export function tallyOfRow(values: FormValues): Parsed<Tally> {
+  const restStands = values.text("rest") === "yes";
+  const isNone = values.text("none") === "yes" || (restStands && values.text("stemsCut") === values.text("listed"));
+  return values.parse(tallySchema, {
     cutOn: values.text("cutOn"),
     bedId: values.hiddenNumber("bedId"),
     varietyId: values.hiddenNumber("varietyId"),
     asked: values.json("asked"),
-    stemsCut: values.text("none") === "yes" ? 0 : values.number("stemsCut"),
+    stemsCut: isNone ? 0 : values.number("stemsCut"),
+    ...(restStands ? { restStands } : {}),
     seenStems: values.hiddenNumber("seenStems"),
     seenRevision: values.hiddenNumber("seenRevision"),
     countedAt: now(),
   });
+}
 
 export const cutIds = (values: FormValues): Parsed<number[]> =>
   values.parse(z.array(z.int()).min(1).max(MOST), values.json("ids"));

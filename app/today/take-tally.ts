@@ -24,10 +24,11 @@ function added(
   farm: Snapshot,
   { cutOn, bedId, varietyId }: Place,
   recorded: readonly Cut[],
-  { asked, stemsCut }: Pick<Tally, "asked" | "stemsCut">,
+  { asked, stemsCut, restStands = false }: Pick<Tally, "asked" | "stemsCut" | "restStands">,
 ): CutDraft[] {
+  const isLeft = restStands || recorded.some((cut) => cut.restStands);
   const parts = splitCut(askedParts(farm, asked), stemsCut, recorded);
-  return parts.map((part) => ({ cutOn, bedId, varietyId, ...part, goodStems: null }));
+  return parts.map((part) => ({ cutOn, bedId, varietyId, ...part, goodStems: null, restStands: isLeft }));
 }
 
 /** What a list asked for, as the farm stands: what a booking had that is no longer there is nobody's. */

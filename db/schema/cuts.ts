@@ -2,8 +2,8 @@ import { sql } from "drizzle-orm";
 import { index, integer, sqliteTable, text, uniqueIndex } from "drizzle-orm/sqlite-core";
 import { bed } from "./beds";
 import { booking } from "./bookings";
-import { checks, holds, isDay, isWholeFrom } from "./checks";
-import { idOf, rowId } from "./columns";
+import { checks, holds, isDay, isWholeFrom, isYesNo } from "./checks";
+import { idOf, rowId, yesNo } from "./columns";
 import { variety } from "./crops";
 
 /** What was cut: one row for each day, bed, variety and booking. What a cut names stays while the cut stands. */
@@ -18,6 +18,7 @@ export const cut = sqliteTable(
     stemsCut: integer("stems_cut").notNull(),
     stemsAsked: integer("stems_asked"),
     goodStems: integer("good_stems"),
+    restStands: yesNo("rest_stands").notNull().default(false),
   },
   (table) => [
     uniqueIndex("cut_once").on(table.cutOn, table.bedId, table.varietyId, table.bookingId),
@@ -32,6 +33,7 @@ export const cut = sqliteTable(
       isWholeFrom("stems_cut", 0),
       isWholeFrom("stems_asked", 0),
       isWholeFrom("good_stems", 0),
+      isYesNo("rest_stands"),
       holds("good_within_cut", "good_stems <= stems_cut"),
     ),
   ],

@@ -22,6 +22,7 @@ export const tally = sqliteTable(
     takenAt: integer("taken_at").notNull(),
     correctedAt: integer("corrected_at"),
     isApart: yesNo("is_apart").notNull().default(false),
+    restStands: yesNo("rest_stands").notNull().default(false),
   },
   (table) => [
     index("tally_place").on(table.cutOn, table.bedId, table.varietyId),
@@ -35,6 +36,7 @@ export const tally = sqliteTable(
       isWholeFrom("corrected_at", 0),
       isList("asked"),
       isYesNo("is_apart"),
+      isYesNo("rest_stands"),
     ),
   ],
 );

@@ -13,7 +13,10 @@ import { refuse } from "./refusal";
 import { type Written, write } from "./write";
 
 /** Makes of what is recorded at a place, and of what was counted there, the records that say both. */
-type AddTally = (recorded: readonly Cut[], tally: Pick<Tally, "asked" | "stemsCut">) => readonly CutDraft[];
+type AddTally = (
+  recorded: readonly Cut[],
+  tally: Pick<Tally, "asked" | "stemsCut" | "restStands">,
+) => readonly CutDraft[];
 
 /**
  * Takes what somebody counted: it is added to what is recorded of the row. Where the record is not what the list had seen and others have counted since, it
@@ -30,9 +33,17 @@ export const recordTally = (
     const recorded = cutsAt(database, sent);
     const isApart = isCorrected(recorded, talliesAt(database, sent), sent);
     if (!isApart) for (const draft of add(recorded, sent)) putCut(database, draft);
-    const { seenStems: _, seenRevision: __, ...kept } = sent;
-    addRow(database, tally, { ...kept, countedBy, isApart, takenAt: revision(database), correctedAt: null });
-    const stems = `${counted(sent.stemsCut, "stem")} cut on ${inFull(parseDay(sent.cutOn))}: ${where}`;
+    const { seenStems: _, seenRevision: __, restStands = false, ...kept } = sent;
+    addRow(database, tally, {
+      ...kept,
+      restStands,
+      countedBy,
+      isApart,
+      takenAt: revision(database),
+      correctedAt: null,
+    });
+    const rest = restStands ? ", the rest left to stand" : "";
+    const stems = `${counted(sent.stemsCut, "stem")} cut on ${inFull(parseDay(sent.cutOn))}${rest}: ${where}`;
     return {
       title: isApart ? `kept apart, counted before a correction: ${stems}` : `recorded ${stems}`,
       result: isApart,
@@ -91,7 +102,7 @@ export const settleTally = (
       return { title: `left out a late count of ${stems}`, result: id };
     }
     const asked = row.asked as Tally["asked"];
-    for (const draft of add(cutsAt(database, row), { asked, stemsCut: row.stemsCut })) putCut(database, draft);
+    for (const draft of add(cutsAt(database, row), { ...row, asked })) putCut(database, draft);
     changeRow(database, tally, id, { ...row, isApart: false, takenAt: revision(database) });
     return { title: `added a late count of ${stems}`, result: id };
   });

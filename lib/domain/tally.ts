@@ -22,6 +22,7 @@ export const tallySchema = z.object({
   varietyId: CUT.varietyId.schema,
   asked: askedSchema,
   stemsCut: CUT.stemsCut.schema,
+  restStands: z.boolean().optional(),
   seenStems: z.int().min(0),
   seenRevision: z.int().min(0),
   countedAt: momentSchema,
@@ -43,6 +44,7 @@ export type KeptTally = {
   readonly bedId: number;
   readonly varietyId: number;
   readonly stemsCut: number;
+  readonly restStands: boolean;
   readonly countedAt: string;
   readonly countedBy: string | null;
   readonly isApart: boolean;

@@ -9,6 +9,8 @@ export type SentTally = {
   readonly varietyId: number;
   readonly asked: readonly (readonly [bookingId: number, stemsToCut: number])[];
   readonly stemsCut: number;
+  /** Whether what was not cut was left for the next picking day. */
+  readonly restStands?: boolean;
   readonly seenStems: number;
   readonly seenRevision: number;
   readonly countedAt: string;

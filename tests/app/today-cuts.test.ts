@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { talliesOn } from "#db/read/tallies";
+import { removeCuts } from "#db/write/cuts";
 import { correct } from "../../app/today/correct-row";
 import { correctedRow, tallyOfRow } from "../../app/today/cut-values";
 import { takeTally } from "../../app/today/take-tally";
@@ -72,3 +73,30 @@ test("a row that nobody has recorded cannot be corrected", () =>
       "stemsCut: nothing is recorded here any more: record it anew",
     ]);
   }));
+
+test("[T14] a row is left with the number of its list untouched, or its rest with a number; a correction and a later count keep it so", () =>
+  withFarm((database) => {
+    const left = { rest: "yes", listed: "9" };
+    expect(tally([[2, 9]], "9", left)).toMatchObject({ stemsCut: 0, restStands: true });
+    expect(tally([[2, 9]], "4", left)).toMatchObject({ stemsCut: 4, restStands: true });
+    expect(tally([[2, 9]], "9")).not.toHaveProperty("restStands");
+    const asked = [[2, 9]] as const;
+    const write = done(takeTally(database, tally(asked, "4", left), kept(database)));
+    expect(write.title).toBe(
+      "recorded 4 stems cut on Thursday 10 June 2027, the rest left to stand: Variety 1 in bed D1",
+    );
+    const recorded = () =>
+      kept(database).cuts.map(({ stemsCut, stemsAsked, restStands }) => [stemsCut, stemsAsked, restStands]);
+    expect(recorded()).toEqual([[4, 9, true]]);
+    const read = correctedRow(rowOf({ stemsCut: "5" }));
+    done(correct(database, read.ok ? read.parsed : never(), kept(database)));
+    expect(recorded()).toEqual([[5, 9, true]]);
+    done(takeTally(database, tally(asked, "2", { seenStems: "5", seenRevision: "999" }), kept(database)));
+    expect(recorded()).toEqual([[7, 9, true]]);
+    done(removeCuts(database, [kept(database).cuts[0].id]));
+    expect(recorded()).toEqual([]);
+  }));
+
+const never = (): never => {
+  throw new Error("refused");
+};

@@ -51,6 +51,21 @@ test("fewer and none are saved as they came, and the list asks other beds for wh
   await page.close();
 });
 
+test("a row that is left waits for the next picking day with a tap, and is taken back; one that cannot wait says why", async () => {
+  const page = await open();
+  for (const bed of await page.locator("section[aria-labelledby=to-cut] summary").all()) await bed.click();
+  expect(await page.getByText(/^Cannot wait: /).count()).toBeGreaterThan(0);
+  const before = await recordedCount(page);
+  const waits = page.locator(".cut-rows form", { has: page.locator("button[name=rest]") }).first();
+  await waits.locator("button[name=rest]").click();
+  await expect.poll(() => recordedCount(page), { timeout: 30_000 }).toBe(before + 1);
+  await page.getByText(/^Recorded: /).click();
+  const done = page.locator(".done-rows li", { hasText: "cut, the rest waits" });
+  await done.getByRole("button", { name: "Take back" }).click();
+  await done.waitFor({ state: "detached" });
+  await page.close();
+});
+
 test("a number that is none is refused at its field, and nothing is recorded", async () => {
   const page = await open();
   const recorded = await page.getByText(/^Recorded: /).count();

@@ -135,7 +135,7 @@ export const cutDraft = fc
     bookingId: fc.option(fc.nat()),
     stemsCut: fc.integer({ min: 0, max: 1_000_000 }),
     stemsAsked: fc.option(fc.integer({ min: 0, max: 1_000_000 })),
-    isGraded: fc.boolean(),
+    ...{ restStands: fc.boolean(), isGraded: fc.boolean() },
   })
   .map(({ isGraded, ...cut }) => ({ ...cut, goodStems: isGraded ? Math.floor(cut.stemsCut * 0.9) : null }));
 

@@ -24,7 +24,7 @@ export const draft = (
   { cutOn, bedId, varietyId }: Pick<Tally, "cutOn" | "bedId" | "varietyId">,
   stemsCut: number,
 ): CutDraft => ({
-  ...{ cutOn: day(cutOn), bedId, varietyId, bookingId: null, stemsAsked: 9, goodStems: null },
+  ...{ cutOn: day(cutOn), bedId, varietyId, bookingId: null, stemsAsked: 9, goodStems: null, restStands: false },
   stemsCut,
 });
 export const sum = (recorded: readonly Pick<Cut, "stemsCut">[]) =>

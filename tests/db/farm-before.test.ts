@@ -19,7 +19,7 @@ test("the farm as it stood at a moment is the one before every change made since
       database.$client.prepare("UPDATE change SET made_at = ? WHERE made_at <> '2027-06-09 23:59:59'").run(MOMENT);
     const cut = {
       ...{ cutOn: day("2027-06-10"), bedId: 1, varietyId: 1, bookingId: 2 },
-      ...{ stemsCut: 9, stemsAsked: 9, goodStems: null },
+      ...{ stemsCut: 9, stemsAsked: 9, goodStems: null, restStands: false },
     };
     const [id] = done(recordCuts(database, [cut])).result;
     done(recordCuts(database, [{ ...cut, stemsCut: 7 }]));
@@ -42,7 +42,7 @@ test("where more was written since than is kept, how the farm stood is not known
   withFarm((database) => {
     const cut = {
       ...{ cutOn: day("2027-06-10"), bedId: 1, varietyId: 1, bookingId: 2 },
-      ...{ stemsAsked: 9, goodStems: null },
+      ...{ stemsAsked: 9, goodStems: null, restStands: false },
     };
     for (let stems = 0; stems < 210; stems++) done(recordCuts(database, [{ ...cut, stemsCut: stems }]));
     expect(farmBefore(database, "2000-01-01 00:00:00")).toBe(null);

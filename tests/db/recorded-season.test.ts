@@ -24,7 +24,15 @@ test("nothing recorded of a season is lost by carry-over, a change of curve, wha
     const place = { bedId: 1, varietyId: 1 };
     done(
       recordCuts(database, [
-        { ...place, cutOn: day("2027-07-12"), bookingId: 1, stemsCut: 40, stemsAsked: 44, goodStems: 38 },
+        {
+          ...place,
+          cutOn: day("2027-07-12"),
+          bookingId: 1,
+          stemsCut: 40,
+          stemsAsked: 44,
+          goodStems: 38,
+          restStands: false,
+        },
       ]),
     );
     done(recordBudLook(database, { ...place, lookedOn: day("2027-07-05"), sign: "late", daysToCut: 7 }));

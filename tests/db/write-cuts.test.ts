@@ -20,6 +20,7 @@ const cut = (given: Partial<CutDraft> = {}): CutDraft => ({
   stemsCut: 9,
   stemsAsked: 9,
   goodStems: null,
+  restStands: false,
   ...given,
 });
 

@@ -21,6 +21,7 @@ export const anyCuts = (bedId: fc.Arbitrary<number>, varietyId: fc.Arbitrary<num
         cutOn: anyDay,
         stemsCut: fc.nat(1_000_000),
         stemsAsked: fc.option(fc.nat(1_000_000)),
+        restStands: fc.boolean(),
         isGraded: fc.boolean(),
       })
       .map(({ isGraded, ...row }) => ({ ...row, goodStems: isGraded ? Math.floor(row.stemsCut * 0.9) : null })),

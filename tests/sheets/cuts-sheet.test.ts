@@ -10,8 +10,16 @@ test("cuts are read by the names of bed, variety and booking; without a booking 
   expect(problems).toEqual([]);
   const same = { cutOn: "2027-09-16", bed: "D8", crop: "Dahlia", variety: "Maple Row", colour: "plum" };
   expect(records.cuts).toEqual([
-    { ...same, client: "Ash & Wren", eventOn: "2027-09-20", stemsCut: 9, stemsAsked: 10, goodStems: 8 },
-    { ...same, client: null, eventOn: null, stemsCut: 3, stemsAsked: null, goodStems: null },
+    {
+      ...same,
+      client: "Ash & Wren",
+      eventOn: "2027-09-20",
+      stemsCut: 9,
+      stemsAsked: 10,
+      goodStems: 8,
+      restStands: false,
+    },
+    { ...same, client: null, eventOn: null, stemsCut: 3, stemsAsked: null, goodStems: null, restStands: false },
   ]);
 });
 

@@ -1,7 +1,7 @@
-import type { z } from "zod";
+import { z } from "zod";
 import { daySchema } from "../day-schema";
 import { count, field, open, recordSchema, rowId } from "./field";
-import { day } from "./kinds";
+import { day, yesNo } from "./kinds";
 import { BOOKING_NAMES, nameOf } from "./names";
 import { VARIETY_NAMES } from "./variety";
 
@@ -14,6 +14,11 @@ const cut = {
     count({ ...stems, label: "The list asked for", hint: "Left empty, what was cut is all that was there." }),
   ),
   goodStems: open(count({ ...stems, label: "Good stems", hint: "Left empty, the planting’s share is graded out." })),
+  restStands: field(yesNo, z.boolean(), {
+    absent: false,
+    label: "The rest was left to stand",
+    hint: "It waits for the next picking day, as long as the crop keeps in the field.",
+  }),
 };
 
 /** A cut as a form writes it. `bookingId` null: for nobody yet. */
@@ -48,7 +53,7 @@ export type CutDraft = z.infer<typeof cutDraftSchema>;
 /**
  * Stems of a variety that were cut in a bed on a day, for one booking or for nobody yet (`bookingId` null). There is one record for each of these
  * together: recorded again, it takes the place of what was recorded before. `stemsCut` counts before grading; `stemsAsked` is what the list had asked for,
- * null where no list did; `goodStems` what was fit to use, null where nobody counted.
+ * null where no list did; `goodStems` what was fit to use, null where nobody counted; `restStands` whether what was not cut was left for the next picking day [T14].
  */
 export const cutSchema = recordSchema({ id: rowId("Id"), ...CUT }).refine(isWithinCut, {
   path: ["goodStems"],

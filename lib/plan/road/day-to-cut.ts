@@ -8,6 +8,7 @@ import { ById, type Snapshot } from "#lib/domain/snapshot";
 import { placeKey } from "./cut-lots";
 import { isDelivery } from "./orders";
 import { type PickLine, placeOf } from "./pick-list";
+import { type RowWaits, rowWaits } from "./row-waits";
 import type { AskedPart } from "./split-cut";
 
 /** What is to be cut of one variety in one bed, for all bookings together. Stems to cut are before grading. */
@@ -23,6 +24,8 @@ export type RowToCut = {
   readonly recordedStems: number;
   /** What lists have asked for in all, by booking, those now recorded among it [T10]. */
   readonly askedInAll: readonly (readonly [bookingId: number, stemsToCut: number])[];
+  /** What becomes of it where it is left for the next picking day. */
+  readonly waits: RowWaits | null;
 };
 
 /** What was recorded as cut of one variety in one bed. `stemsAsked` is null where no list asked. */
@@ -33,6 +36,8 @@ export type RowCut = {
   readonly cuts: readonly Cut[];
   readonly stemsCut: number;
   readonly stemsAsked: number | null;
+  /** Whether what was not cut was left for the next picking day [T14]. */
+  readonly restStands: boolean;
 };
 
 /** A picking day bed by bed: what is not recorded yet, in the order in which beds are walked, and what is, in the order it was recorded. */
@@ -42,7 +47,7 @@ export type DayToCut = { readonly open: readonly RowToCut[]; readonly done: read
  * A day's list as it is cut. Of a day that has passed, the open rows are those that count as cut as planned and are not recorded [T1].
  * @param lines  the pick list's lines of the day, of every season that it touches
  */
-export function dayToCut(snapshot: Snapshot, lines: readonly PickLine[], day: string): DayToCut {
+export function dayToCut(snapshot: Snapshot, lines: readonly PickLine[], day: Day): DayToCut {
   const rows = new Map<string, PickLine[]>();
   for (const line of lines) {
     if (line.stand.kind !== "planting" || line.stand.isRecorded) continue;
@@ -50,7 +55,10 @@ export function dayToCut(snapshot: Snapshot, lines: readonly PickLine[], day: st
     rows.set(key, [...(rows.get(key) ?? []), line]);
   }
   const cuts = snapshot.cuts.filter(({ cutOn }) => cutOn === day);
-  return { open: [...rows.values()].map((lines) => rowToCut(lines, cuts)), done: rowsCut(snapshot, cuts) };
+  return {
+    open: [...rows.values()].map((lines) => rowToCut(lines, cuts, rowWaits(lines, snapshot.farm, day))),
+    done: rowsCut(snapshot, cuts),
+  };
 }
 
 /** The days from a day on that a pick list asks for, before today, with their stems that nobody has recorded. Day numbers, the latest first. */
@@ -68,7 +76,7 @@ export function daysNotRecorded(
   return [...stemsOn].map(([day, stemsToCut]) => ({ day, stemsToCut })).sort((a, b) => b.day - a.day);
 }
 
-function rowToCut(lines: readonly PickLine[], cuts: readonly Cut[]): RowToCut {
+function rowToCut(lines: readonly PickLine[], cuts: readonly Cut[], waits: RowWaits | null): RowToCut {
   const [{ stand, variety, crop }] = lines;
   const byBooking = new Map<number, { bookingId: number; stemsToCut: number; booking: Booking }>();
   for (const { booking, stemsToCut } of lines) {
@@ -90,6 +98,7 @@ function rowToCut(lines: readonly PickLine[], cuts: readonly Cut[]): RowToCut {
     parts,
     recordedStems: recorded.reduce((sum, { stemsCut }) => sum + stemsCut, 0),
     askedInAll: askedInAll(parts, recorded),
+    waits,
   };
 }
 
@@ -119,6 +128,7 @@ function rowsCut({ beds, varieties, crops }: Snapshot, cuts: readonly Cut[]): Ro
       cuts: ofRow,
       stemsCut: ofRow.reduce((sum, { stemsCut }) => sum + stemsCut, 0),
       stemsAsked: asked.length > 0 ? asked.reduce((sum, stems) => sum + stems, 0) : null,
+      restStands: ofRow.some((cut) => cut.restStands),
     };
   });
 }

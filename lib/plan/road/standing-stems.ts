@@ -1,13 +1,17 @@
+import type { Farm } from "#lib/domain/records/farm-settings";
 import type { CutLot } from "./cut-lots";
 import { placeKey } from "./cut-lots";
 import type { PlantingForecast } from "./forecast";
 import type { Stand } from "./supply";
+import { stemsThatWait, waitsUntil } from "./waiting-stems";
 
 /** Stems of a planting that are forecast for a picking day and not cut yet; `place` is that of the planting among those of the season. */
 type StandingLot = {
   readonly planting: PlantingForecast;
   readonly place: number;
   readonly day: number;
+  /** The picking day for which they were forecast, which is an earlier one where they were left [T14]. */
+  readonly from: number;
   readonly stand: Stand;
   readonly stemsAtFirst: number;
   stems: number;
@@ -16,10 +20,12 @@ type StandingLot = {
 /** What is forecast and not cut yet, day by day, as days pass and cuts are recorded. */
 export class StandingStems {
   readonly #byDay = new Map<number, StandingLot[]>();
+  readonly #farm: Farm;
   readonly #placeOf: ReadonlyMap<number, number>;
 
   /** @param from  of what each planting is to give only picking days from this day on; before it stands what it gave as days passed [O5] [PL1] */
-  constructor(plantings: readonly PlantingForecast[], from: number) {
+  constructor(farm: Farm, plantings: readonly PlantingForecast[], from: number) {
+    this.#farm = farm;
     this.#placeOf = new Map(plantings.map(({ planting }, place) => [planting.id, place]));
     for (const planting of plantings) {
       const { asPassed, turns } = planting;
@@ -36,7 +42,7 @@ export class StandingStems {
       if (!isOf(day)) return;
       const stemsAtFirst = planting.usableStems[index];
       const stems = Math.max(0, stemsAtFirst - (takenOn?.get(day) ?? 0));
-      const lot = { planting, place, day, stand, stemsAtFirst, stems };
+      const lot = { planting, place, day, from: day, stand, stemsAtFirst, stems };
       const known = this.#byDay.get(day);
       if (known === undefined) this.#byDay.set(day, [lot]);
       else if (takenOn === undefined) known.push(lot);
@@ -54,7 +60,9 @@ export class StandingStems {
       const taken = new Map<number, number>();
       for (const [known, lots] of this.#byDay) {
         const own =
-          known < day ? undefined : lots.find(({ planting }) => planting.planting.id === forecast.planting.id);
+          known < day
+            ? undefined
+            : lots.find(({ planting, from }) => from === known && planting.planting.id === forecast.planting.id);
         if (!own) continue;
         taken.set(known, own.stemsAtFirst - own.stems);
         this.#byDay.set(
@@ -78,7 +86,7 @@ export class StandingStems {
 
   /**
    * Takes away what cuts of one day leave no more of [T3]: all that stood there where fewer were cut than asked; else the good stems. Cut on a day for which
-   * nothing was forecast there, they are taken from the next picking day within the crop's field days.
+   * nothing was forecast there, they are taken from the next picking day within the crop's field days. What was left to stand waits for the next picking day [T14].
    */
   take(cuts: readonly CutLot[]): void {
     const byPlace = new Map<string, CutLot[]>();
@@ -87,11 +95,28 @@ export class StandingStems {
       const [{ day, stand }] = ofPlace;
       const goodStems = ofPlace.reduce((sum, lot) => sum + lot.goodStems, 0);
       const here = this.#at(place, day);
-      if (here.length > 0)
+      if (here.length > 0 && ofPlace.some(({ cut }) => cut.restStands)) {
+        takeStems(here, goodStems);
+        for (const lot of here) this.#leave(lot);
+      } else if (here.length > 0)
         takeStems(here, ofPlace.some(({ isAllThereWas }) => isAllThereWas) ? Number.POSITIVE_INFINITY : goodStems);
       else if (stand.kind === "planting")
         takeStems(this.#next(place, day, stand.planting.crop.fieldDays.count), goodStems);
     }
+  }
+
+  /** Moves what is left of a lot to the next picking day; what does not keep in the field until then is gone. */
+  #leave(lot: StandingLot): void {
+    const { planting, place, day, from } = lot;
+    const until = waitsUntil(this.#farm, planting, day);
+    const stems = Math.min(lot.stems, stemsThatWait(planting, from, until, this.#farm));
+    lot.stems = 0;
+    if (stems === 0) return;
+    const stand: Stand = { kind: "planting", planting, leftFrom: from };
+    this.#byDay.set(until, [
+      ...(this.#byDay.get(until) ?? []),
+      { planting, place, day: until, from, stand, stemsAtFirst: stems, stems },
+    ]);
   }
 
   #next(place: string, day: number, fieldDays: number): StandingLot[] {

@@ -42,7 +42,7 @@ export function supplyToDate(of: ToDate, before: LivedDays | null = null): Suppl
   const days = daysToLive({ ...of, today }, passed);
   const known = before && resumable(before, of, passed, days);
   const stems = new StemsToDate(of, passed);
-  const ahead = new StandingStems(plantings, today);
+  const ahead = new StandingStems(snapshot.farm, plantings, today);
   const marks = new Map<number, DayBegun>();
   days.forEach(({ day, turns, lots, moves }, place) => {
     const mark = before?.marks.get(place);
@@ -119,7 +119,7 @@ class StemsToDate {
     this.#buyIn = buyInFinder(of.snapshot);
     this.#worst = rememberedCents(of.snapshot.farm, this.#buyIn);
     this.#ordersBeside = ordersFinder(of.snapshot, of.seasons, this.#buyIn);
-    this.#standing = new StandingStems(passed, Number.POSITIVE_INFINITY);
+    this.#standing = new StandingStems(of.snapshot.farm, passed, Number.POSITIVE_INFINITY);
     this.#free = coolerLots(of.snapshot, of.seasons).map((lot) => ({ ...lot, bookingId: null }));
     for (const { purchase, varietyId, day, stand, ownStems, freeStems } of purchasedStems(of.snapshot, of.seasons)) {
       const { bookingId } = purchase;

@@ -12,10 +12,15 @@ import { Shelf } from "./shelf";
 
 /**
  * Where stems stand until they are used: a planting that is cut that day, or stems cut before, in the cooler. `isRecorded`: the stems were cut in the
- * planting already, and it is written down. `purchase`: the stems are bought in, and stand there from the day they are open.
+ * planting already, and it is written down. `leftFrom`: they were left to stand on that picking day [T14], a day number. `purchase`: the stems are bought in, and stand there from the day they are open.
  */
 export type Stand =
-  | { readonly kind: "planting"; readonly planting: PlantingForecast; readonly isRecorded?: true }
+  | {
+      readonly kind: "planting";
+      readonly planting: PlantingForecast;
+      readonly isRecorded?: true;
+      readonly leftFrom?: number;
+    }
   | { readonly kind: "cooler"; readonly stock: CoolerStock; readonly purchase?: Purchase };
 
 /** Stems of one stand that have the age of one day. */

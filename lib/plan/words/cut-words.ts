@@ -20,8 +20,14 @@ export function cutSumInWords(
   return recorded ? `${asked}; ${recorded}.` : `${asked}.`;
 }
 
-/** "9 cut, as asked", "7 of 9 cut", "12 cut, 3 more than asked", "none left of 9", "5 cut". */
-export function rowCutInWords({ stemsCut, stemsAsked }: Pick<RowCut, "stemsCut" | "stemsAsked">): string {
+/** "9 cut, as asked", "7 of 9 cut", "12 cut, 3 more than asked", "none left of 9", "5 cut", "7 of 9 cut, the rest waits". */
+export function rowCutInWords({
+  stemsCut,
+  stemsAsked,
+  restStands,
+}: Omit<RowCut, "place" | "variety" | "crop" | "cuts">): string {
+  if (restStands && (stemsAsked === null || stemsCut < stemsAsked))
+    return `${stemsCut === 0 ? "none" : inWholes(stemsCut)}${stemsAsked === null ? "" : ` of ${inWholes(stemsAsked)}`} cut, the rest waits`;
   if (stemsAsked === null) return `${inWholes(stemsCut)} cut`;
   if (stemsCut === 0 && stemsAsked > 0) return `none left of ${inWholes(stemsAsked)}`;
   if (stemsCut < stemsAsked) return `${inWholes(stemsCut)} of ${inWholes(stemsAsked)} cut`;

@@ -19,7 +19,7 @@ const stored = (given: Partial<Snapshot> = {}): Snapshot =>
     cuts: [
       {
         ...{ id: 1, cutOn: day("2027-06-08"), bedId: 1, varietyId: 1, bookingId: 1 },
-        ...{ stemsCut: 12, stemsAsked: null, goodStems: null },
+        ...{ stemsCut: 12, stemsAsked: null, goodStems: null, restStands: false },
       },
     ],
     ...given,

@@ -5,7 +5,6 @@ import type { Cut } from "#lib/domain/records/cut";
 import type { StandingOrder } from "#lib/domain/records/standing-order";
 import { daysNotRecorded, dayToCut } from "#lib/plan/road/day-to-cut";
 import { splitCut } from "#lib/plan/road/split-cut";
-import { cutSumInWords, rowCutInWords, soonInWords } from "#lib/plan/words/cut-words";
 import { booking, day, farm, focal, planting, snapshot } from "../../small-farm";
 import { anySeed } from "../any-farm";
 import { anySeason, lived, on } from "./lived-season";
@@ -135,7 +134,11 @@ test("a row to cut is one bed and variety for all weddings, the sooner first; a 
   expect(open[0].stemsToCut).toBe(lines.reduce((sum, { stemsToCut }) => sum + stemsToCut, 0));
 
   const cuts = splitCut(open[0].parts, open[0].stemsToCut).map(
-    (part, index): Cut => ({ id: index + 1, cutOn: today, bedId: 1, varietyId: 1, goodStems: null, ...part }),
+    (part, index): Cut => ({
+      ...{ id: index + 1, cutOn: today, bedId: 1, varietyId: 1 },
+      ...{ goodStems: null, restStands: false },
+      ...part,
+    }),
   );
   const saved = { ...FARM, cuts };
   const after = on(saved, today);
@@ -186,26 +189,4 @@ test("[T1] days behind with something not recorded are told, the latest first, w
     }),
     { ...anySeed, numRuns: 20 },
   );
-});
-
-test("what is to be cut and what was cut are said with their numbers", () => {
-  expect(cutSumInWords([], [], true)).toBe("Nothing to cut today.");
-  expect(cutSumInWords([{ stemsToCut: 9 }, { stemsToCut: 3 }], [], true)).toBe("Cut 12 stems in 2 rows.");
-  expect(cutSumInWords([{ stemsToCut: 9 }], [{ stemsCut: 4 }], true)).toBe(
-    "Cut 9 stems in 1 row; 4 stems recorded as cut.",
-  );
-  expect(cutSumInWords([{ stemsToCut: 9 }], [], false)).toBe("9 stems in 1 row not recorded.");
-  expect(cutSumInWords([], [{ stemsCut: 4 }], true)).toBe("All done: 4 stems recorded as cut.");
-  const words = (stemsCut: number, stemsAsked: number | null) => rowCutInWords({ stemsCut, stemsAsked });
-  expect([words(9, 9), words(7, 9), words(12, 9), words(0, 9), words(5, null)]).toEqual([
-    "9 cut, as asked",
-    "7 of 9 cut",
-    "12 cut, 3 more than asked",
-    "none left of 9",
-    "5 cut",
-  ]);
-  expect([soonInWords(120, 0), soonInWords(120, 12)]).toEqual([
-    "all 120 stems cut or still to come",
-    "12 of 120 stems short",
-  ]);
 });

@@ -29,7 +29,7 @@ function seededEnquiry({ bookings }: Snapshot, seed: number): Enquiry {
     eventOn: seed % 2 === 0 ? near.eventOn : addDays(near.eventOn, 7),
   };
 }
-const CUT_FOR_ANYBODY = { bookingId: null, stemsAsked: null, goodStems: null };
+const CUT_FOR_ANYBODY = { bookingId: null, stemsAsked: null, goodStems: null, restStands: false };
 const seeds = (count: number) => Array.from({ length: count }, (_, index) => index + 1);
 const smallFarm = (seed: number) => seededFarm(seed, { bedCount: 12, bookingCount: 14 });
 

@@ -77,7 +77,7 @@ describe("what is fit to sell", () => {
     for (const { stems, stemsToCut } of pickList) expect(stemsToCut).toBe(2 * stems);
     const written = (stemsCut: number): Cut => ({
       ...{ id: 1, cutOn: day("2027-06-10"), bedId: 1, varietyId: 1, bookingId: 1 },
-      ...{ stemsCut, stemsAsked: null, goodStems: null },
+      ...{ stemsCut, stemsAsked: null, goodStems: null, restStands: false },
     });
     const { supplies } = on({ ...farm, cuts: [written(21)] }, "2027-06-10").match;
     const good = supplies.flatMap(({ bookingId, days, stems }) =>

@@ -29,7 +29,7 @@ export const asAsked = (made: Plan, today: number): Omit<Cut, "id">[] =>
     stand.kind === "planting" && !stand.isRecorded && cutDay === today
       ? {
           ...{ cutOn: toDay(today), bedId: stand.planting.bed.id, varietyId: variety.id, bookingId: id },
-          ...{ stemsCut: stemsToCut, stemsAsked: stemsToCut, goodStems: null },
+          ...{ stemsCut: stemsToCut, stemsAsked: stemsToCut, goodStems: null, restStands: false },
         }
       : [],
   );

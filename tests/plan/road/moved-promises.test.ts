@@ -15,7 +15,7 @@ const farm = snapshot({
 });
 const cut = (given: Partial<Cut>): Cut => ({
   ...{ id: 1, cutOn: day("2027-06-09"), bedId: 1, varietyId: 1, bookingId: 1 },
-  ...{ stemsCut: 0, stemsAsked: 20, goodStems: null },
+  ...{ stemsCut: 0, stemsAsked: 20, goodStems: null, restStands: false },
   ...given,
 });
 

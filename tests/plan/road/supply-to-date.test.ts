@@ -28,6 +28,7 @@ const cut = (given: Partial<Cut>): Cut => ({
   stemsCut: 0,
   stemsAsked: 10,
   goodStems: null,
+  restStands: false,
   ...given,
 });
 

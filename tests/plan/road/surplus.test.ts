@@ -133,7 +133,7 @@ describe("blooms that nobody would cut", () => {
 
   test("[S2] what was cut for nobody on a morning that is written down is surplus too", () => {
     const cut = { id: 1, cutOn: day("2027-06-07"), bedId: 1, varietyId: 1, bookingId: null };
-    const cuts = [{ ...cut, stemsCut: 3, stemsAsked: null, goodStems: null }];
+    const cuts = [{ ...cut, stemsCut: 3, stemsAsked: null, goodStems: null, restStands: false }];
     const { surplus } = on(snapshot({ crops: bunchesOf(71), cuts }), "2027-06-08");
     expect(surplus.map(({ stems, standingStems }) => [stems, standingStems])).toEqual([[3, 0]]);
   });

@@ -47,7 +47,7 @@ describe("a wedding of 40 on Friday 11 June, for which Monday to Thursday could 
     const cuts = [
       {
         ...{ id: 1, cutOn: day("2027-06-08"), bedId: 1, varietyId: 1, bookingId: 1 },
-        ...{ stemsCut: 10, stemsAsked: null, goodStems: null },
+        ...{ stemsCut: 10, stemsAsked: null, goodStems: null, restStands: false },
       },
     ];
     const bookings = [wedding({ takenOn: day("2027-06-10") })];

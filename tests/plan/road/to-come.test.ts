@@ -37,7 +37,7 @@ describe("what is behind and what is still to come", () => {
   test("[G7] of 20 stems for the 12th 9 were recorded on Wednesday: those are cut, and the other 11 are not recorded", () => {
     const wednesday: Cut = {
       ...{ id: 1, cutOn: day("2027-06-09"), bedId: 1, varietyId: 1, bookingId: 1 },
-      ...{ stemsCut: 9, stemsAsked: 9, goodStems: 9 },
+      ...{ stemsCut: 9, stemsAsked: 9, goodStems: 9, restStands: false },
     };
     const plan = on({ ...farm, cuts: [wednesday] }, "2027-06-14");
     expect(cutsBehind(plan)).toEqual({ cutStems: 9, notRecordedStems: 11 });

@@ -100,10 +100,17 @@ function cutsByPlanting(cuts: readonly Cut[], alone: ReadonlyMap<string, Grown>)
   return new Map(
     [...byDay].map(([row, days]) => [
       row.planting.id,
-      [...days].map(([day, ofDay]) => cutSeen(day, ofDay, goodShareOn(row, day))),
+      thatSay([...days]).map(([day, ofDay]) => cutSeen(day, ofDay, goodShareOn(row, day))),
     ]),
   );
 }
+
+/** The days of which the record says what was ready: not one on which some was left to stand, nor the next one, which found it again [O2]. */
+const thatSay = (days: readonly (readonly [day: number, cuts: readonly Cut[]])[]) => {
+  const isLeft = (cuts: readonly Cut[] = []) => cuts.some(({ restStands }) => restStands);
+  const inOrder = days.toSorted(([a], [b]) => a - b);
+  return inOrder.filter(([, cuts], index) => !isLeft(cuts) && !isLeft(inOrder[index - 1]?.[1]));
+};
 
 /** What looks at the buds say of each planting: the last look that judges, and every look at buds not yet open. */
 function looksByPlanting(looks: readonly BudLook[], alone: ReadonlyMap<string, Grown>): Map<number, TimingSeen[]> {

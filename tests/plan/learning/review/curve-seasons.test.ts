@@ -31,7 +31,18 @@ const cutAs = (snap: Snapshot, share: number, askedOf: (stems: number, at: numbe
         const stemsAsked = askedOf(ready, at);
         const stemsCut = stemsAsked === null ? ready : Math.min(ready, stemsAsked);
         if (cutStems[at] === 0) return [];
-        return [{ cutOn: toDay(on), bedId, varietyId, bookingId: null, goodStems: null, stemsAsked, stemsCut }];
+        return [
+          {
+            cutOn: toDay(on),
+            bedId,
+            varietyId,
+            bookingId: null,
+            goodStems: null,
+            restStands: false,
+            stemsAsked,
+            stemsCut,
+          },
+        ];
       }),
     )
     .map((row, index) => ({ id: index + 1, ...row }));

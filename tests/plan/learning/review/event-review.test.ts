@@ -44,6 +44,7 @@ describe("the review of an event", () => {
         stemsCut: on === 10 ? stemsCut : 0,
         stemsAsked: 44,
         goodStems: on === 10 ? stemsCut : 0,
+        restStands: false,
       })),
     });
     expect(reviewsOf(cut(30))[0].roles).toMatchObject([{ plannedStems: 44, cutStems: 30, boughtStems: 14 }]);

@@ -56,7 +56,7 @@ describe("the review of a season", () => {
     const farm = {
       ...FARM,
       standingOrders: [ORDER],
-      cuts: [{ ...cut, stemsAsked: null, goodStems: 25 }],
+      cuts: [{ ...cut, stemsAsked: null, goodStems: 25, restStands: false }],
     };
     const { total } = reviewOf(farm, "2027-06-30");
     expect(total).toMatchObject({ usedStems: 34, thrownAwayStems: 6, orderStems: 10, orderCents: 1200 });
@@ -79,7 +79,7 @@ describe("the review of a season", () => {
   test("[V4] [N5] of 25 stems cut for nobody an enquiry uses none: a florist has 10, and 15 are left", () => {
     const enquiry = booking({ id: 1, status: "enquiry", stemLines: focal(40) });
     const cut = { id: 1, cutOn: day("2027-06-09"), bedId: 1, varietyId: 1, bookingId: null, stemsCut: 25 };
-    const cuts = [{ ...cut, stemsAsked: null, goodStems: 25 }];
+    const cuts = [{ ...cut, stemsAsked: null, goodStems: 25, restStands: false }];
     const farm = { ...FARM, bookings: [enquiry], reviews: [], cuts };
     const before = reviewOf({ ...farm, standingOrders: [ORDER] }, "2027-06-11").total;
     expect(before).toMatchObject({ cutStems: 25, usedStems: 0, orderStems: 10, leftStems: 15 });

@@ -76,6 +76,7 @@ describe("a walk along the buds", () => {
       stemsCut: 3,
       stemsAsked: null,
       goodStems: null,
+      restStands: false,
     };
     expect(on("2027-06-08", { cuts: [cut] })).toEqual([2]);
     const [stop] = budWalk({ ...FARM, budLooks: [look({ daysToCut: 14 })] }, 2027, toDayNumber(day("2027-06-02")));

@@ -25,6 +25,7 @@ const cut = (given: Partial<Cut> & Pick<Cut, "id" | "cutOn" | "stemsCut">): Cut 
   bookingId: null,
   stemsAsked: null,
   goodStems: null,
+  restStands: false,
   ...given,
 });
 

@@ -40,6 +40,7 @@ function allThatWasReady(snap: ReturnType<typeof snapshot>, until: number, daysL
       .map((on) => ({
         ...{ id: on * 1000 + row.planting.id, cutOn: toDay(on), bedId: row.bed.id, varietyId: row.variety.id },
         ...{ bookingId: null, stemsAsked: null, goodStems: Math.round(ready(on, daysLate) * factor) },
+        restStands: false,
         stemsCut: Math.ceil((ready(on, daysLate) * factor) / (1 - (row.planting.gradeOutShare ?? 0))) + 1,
       }));
   });
