@@ -6,7 +6,8 @@ import { gapsAhead, seasonSums } from "#lib/plan/road/to-come";
 import { coloursInWords } from "#lib/plan/words/colour-words";
 import { coverInWords } from "#lib/plan/words/gap-words";
 import { countOf, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
-import { rankedGaps } from "#lib/plan/words/season-lead";
+import { rankedGaps, winteringInWords } from "#lib/plan/words/season-lead";
+import { bedRows } from "../keep-or-dig/planner-data";
 import { BareGround } from "../look/bare-ground";
 import type { Decision } from "./decision";
 import { FindChoice } from "./find-choice.client";
@@ -22,7 +23,13 @@ export function SeasonLead({ plan, decision }: { plan: Plan; decision: Decision 
           No choice of beds keeps to what the winter has at hand. Keep or dig says what it would take.
         </p>
       )}
-      {decision.kind === "choice" && <p className="lead">Proved: no bed pays to be kept over this winter.</p>}
+      {decision.kind === "choice" && (
+        <p className="lead">
+          Best for these numbers: no bed pays to be kept over this winter, if{" "}
+          {winteringInWords(bedRows(plan.snapshot, plan.seasonYear).filter(({ forbidden }) => forbidden.length === 0))}.{" "}
+          <a href="/farm">Change them</a>
+        </p>
+      )}
     </GapLead>
   );
 }

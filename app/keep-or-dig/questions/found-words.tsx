@@ -5,7 +5,7 @@ import type { WinterChoice } from "#lib/plan/winter/choose-beds";
 import type { FewestBeds } from "#lib/plan/winter/fewest-beds";
 import { infeasibleInWords } from "#lib/plan/words/limit-words";
 import { countOf, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
-import { numbersInWords } from "#lib/plan/words/season-lead";
+import { winteringInWords } from "#lib/plan/words/season-lead";
 import type { BedRow } from "../planner-data";
 
 /** "D1, D4 and D7", or "no bed". */
@@ -28,14 +28,12 @@ export const Ticks = ({ ids, keptBedIds, choose }: TicksProps) =>
     </button>
   );
 
-/** ": 75 % of the clumps survive the winter, first cut 5 June", of the beds kept; empty when none is. */
+/** ": 75 % of the clumps survive the winter, first cut 5 June", of the beds kept; where none is, of those that could be. */
 function restsOn(rows: readonly BedRow[], keptBedIds: readonly number[]): string {
   const kept = rows.filter(({ id }) => keptBedIds.includes(id));
-  const clumps = kept.reduce((sum, { clumpCount }) => sum + clumpCount, 0);
-  if (clumps === 0) return "";
-  const living = kept.reduce((sum, { clumpCount, survivalShare }) => sum + clumpCount * survivalShare, 0);
-  const [first = null] = kept.flatMap(({ keptFirstCut }) => keptFirstCut ?? []).sort();
-  return `: ${numbersInWords(living / clumps, first)}`;
+  const words = winteringInWords(kept.length > 0 ? kept : rows.filter(({ forbidden }) => forbidden.length === 0));
+  if (words === "") return "";
+  return kept.length > 0 ? `: ${words}` : `: if kept, ${words}`;
 }
 
 /** What the search for the cheapest beds can honestly say. */
@@ -96,13 +94,13 @@ export function FewestFound({ found, rows, ticks }: { found: FewestBeds; rows: r
     <div className="notice good" role="status">
       <p>
         <strong className="good-word">
-          {status === "optimal" ? "✓ Proved: " : "Stopped: "}
+          {status === "optimal" ? "✓ Fewest for these numbers: " : "Stopped: "}
           {countOf(keptBedIds.length, "bed")}.
         </strong>{" "}
         Keep {bedNames(rows, keptBedIds)}, and {inWholes(focalShortStems)} of {countOf(focalNeedStems, "focal stem")}{" "}
         {focalShortStems === 1 ? "stays" : "stay"} short ({inWholes(found.noneKeptShortStems)} with every bed dug).{" "}
         {status === "optimal"
-          ? "No choice within what is at hand leaves fewer short, and none of fewer beds leaves as few."
+          ? `It is proved that no choice within what is at hand leaves fewer short, and none of fewer beds as few${restsOn(rows, keptBedIds)}.`
           : `No choice leaves fewer than ${inWholes(boundShortStems)} short; it was not proved that fewer beds would not do.`}{" "}
         What it costs was not asked. {ticks}
       </p>

@@ -47,8 +47,20 @@ export function restsOnInWords(kept: readonly WinterBed[], tried: Plan): string 
 }
 
 /** The numbers of kept beds that a choice hangs on most. */
-export const numbersInWords = (survivalShare: number, firstCut: Day | null): string =>
+const numbersInWords = (survivalShare: number, firstCut: Day | null): string =>
   `${inPercent(survivalShare)} of the clumps survive the winter${firstCut === null ? "" : `, first cut ${dayInWords(firstCut)}`}`;
+
+/** A bed's clumps, the share of them that would live through a winter in the ground, and its first cut then. */
+type Wintering = { readonly clumpCount: number; readonly survivalShare: number; readonly keptFirstCut: Day | null };
+
+/** The same of some beds told one by one; empty when they hold no clump. */
+export function winteringInWords(beds: readonly Wintering[]): string {
+  const clumps = beds.reduce((sum, bed) => sum + bed.clumpCount, 0);
+  if (clumps === 0) return "";
+  const living = beds.reduce((sum, bed) => sum + bed.clumpCount * bed.survivalShare, 0);
+  const [first = null] = beds.flatMap(({ keptFirstCut }) => keptFirstCut ?? []).sort();
+  return numbersInWords(living / clumps, first);
+}
 
 /** Why a choice of beds for a season is not written any more. */
 export const winterOverInWords = (seasonYear: number): string =>

@@ -4,8 +4,9 @@ import { stemsShort } from "#lib/plan/road/gaps";
 import { winterBeds, withKeptBeds } from "#lib/plan/winter/beds";
 import { coloursInWords } from "#lib/plan/words/colour-words";
 import { inWords } from "#lib/plan/words/numbers";
-import { rankedGaps, restsOnInWords, staysShortInWords } from "#lib/plan/words/season-lead";
+import { rankedGaps, restsOnInWords, staysShortInWords, winteringInWords } from "#lib/plan/words/season-lead";
 import { provenPlan } from "../../proven-plan";
+import { day } from "../../small-farm";
 
 const demo = demoSnapshot();
 const stands = provenPlan(demo, 2027);
@@ -57,5 +58,13 @@ describe("what Season says first", () => {
     );
     expect(restsOnInWords(kept, tried)).toMatch(/^75 % of the clumps survive the winter, first cut \d June$/);
     expect(restsOnInWords(kept, stands)).toMatch(/first cut \d+ August$/);
+  });
+
+  test("beds told one by one rest on all their clumps together and on the earliest first cut", () => {
+    const small = { clumpCount: 20, survivalShare: 0.5, keptFirstCut: day("2027-06-12") };
+    const large = { clumpCount: 60, survivalShare: 0.9, keptFirstCut: day("2027-06-05") };
+    expect(winteringInWords([small, large])).toBe("80 % of the clumps survive the winter, first cut 5 June");
+    expect(winteringInWords([{ ...small, keptFirstCut: null }])).toBe("50 % of the clumps survive the winter");
+    expect(winteringInWords([])).toBe("");
   });
 });
