@@ -78,6 +78,8 @@ const WRITES = [
     ...["move stems out of the cooler", "take a move back"],
     ...["order from a supplier", "change an order", "receive an order", "take back an arrival", "cancel an order"],
     "note buds",
+    ...["write down what is left", "take back what is left"],
+    ...["keep first cuts", "change a first cut", "take a first cut away"],
     "review an event",
     "take back a review",
     "take or remove weather",
