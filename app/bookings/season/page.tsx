@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import { yearOf } from "#lib/domain/day";
 import { type CropReview, type SeasonReview, seasonReview } from "#lib/plan/learning/review/season-review";
 import { inWholes } from "#lib/plan/words/numbers";
 import {
@@ -7,6 +8,7 @@ import {
   seasonReviewLead,
   soldShareInWords,
 } from "#lib/plan/words/season-review-words";
+import { today } from "../../clock";
 import { SeasonHeadByAddress } from "../../frame/season-head";
 import { loadPlan } from "../../load";
 import { PrintButton } from "../../ui/print-button.client";
@@ -26,7 +28,7 @@ export default async function SeasonReviewPage({ searchParams }: { searchParams:
         <a href={`/bookings/review?season=${year}`}>Review</a>
       </p>
       <SeasonHeadByAddress title={`What became of ${year}`} seasonYear={year} path="/bookings/season" />
-      <p className="lead">{seasonReviewLead(review)}</p>
+      <p className="lead">{seasonReviewLead(review, year < yearOf(today()))}</p>
       {money && <p>{money}</p>}
       {review.crops.length > 0 && (
         <>

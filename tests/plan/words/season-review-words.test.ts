@@ -17,10 +17,11 @@ const TOTAL = {
 };
 
 test("the season’s stems are told as one sentence whose parts sum, and money only where it is known", () => {
-  expect(seasonReviewLead({ total: TOTAL })).toBe(
+  expect(seasonReviewLead({ total: TOTAL }, false)).toBe(
     "Of 12,340 stems cut so far 8,200 were used at events and 2,100 went to standing orders; 310 were thrown away, and 1,730 were left.",
   );
-  expect(seasonReviewLead({ total: NONE })).toBe("Nothing of this season has been cut yet.");
+  expect(seasonReviewLead({ total: NONE }, false)).toBe("Nothing of this season has been cut yet.");
+  expect(seasonReviewLead({ total: NONE }, true)).toBe("Nothing of this season was cut.");
   expect(seasonMoneyInWords({ bookingCents: 984_000, total: TOTAL })).toBe(
     "Events that are over bring $9,840, standing orders $2,730.",
   );
@@ -29,8 +30,8 @@ test("the season’s stems are told as one sentence whose parts sum, and money o
   );
   expect(seasonMoneyInWords({ bookingCents: 0, total: NONE })).toBe("");
   const noOrders = { ...TOTAL, cutStems: 10_240, orderStems: 0, orderCents: 0 };
-  expect(seasonReviewLead({ total: noOrders })).toBe(
-    "Of 10,240 stems cut so far 8,200 were used at events; 310 were thrown away, and 1,730 were left.",
+  expect(seasonReviewLead({ total: noOrders }, true)).toBe(
+    "Of 10,240 stems cut 8,200 were used at events; 310 were thrown away, and 1,730 were left.",
   );
   expect(seasonMoneyInWords({ bookingCents: 984_000, total: noOrders })).toBe("Events that are over bring $9,840.");
   expect([soldShareInWords(TOTAL), soldShareInWords(NONE)]).toEqual(["83 %", ""]);
