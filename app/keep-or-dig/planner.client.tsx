@@ -2,6 +2,7 @@
 
 import { useCallback, useMemo, useState } from "react";
 import type { OrdersBeside } from "#lib/plan/what-if/orders-beside";
+import { ordersBesideInWords } from "#lib/plan/words/order-words";
 import { choiceTitle } from "#lib/plan/words/worth-words";
 import type { BedWorth } from "../threads/jobs";
 import { AdoptBeds } from "./board/adopt-beds.client";
@@ -73,7 +74,12 @@ export function Planner({ data }: { data: PlannerData }) {
           <CostParts rows={rows} worths={worths} />
         </section>
         <div className="keep-side">
-          <NetCost board={board} orders={orders} canAdopt={!isOver && String(keptBedIds) !== String(keptNowIds)} />
+          <NetCost board={board} canAdopt={!isOver && String(keptBedIds) !== String(keptNowIds)} />
+          {orders.answer && (
+            <p className="small orders-beside" data-stale={orders.isStale}>
+              {ordersBesideInWords(orders.answer)}
+            </p>
+          )}
           {isOver ? (
             <p className="notice">The winter before {seasonYear} is over: nothing of it can be adopted any more.</p>
           ) : (

@@ -1,13 +1,11 @@
 import type { KeepBoard, WinterSum } from "#lib/plan/what-if/keep-board";
-import type { OrdersBeside } from "#lib/plan/what-if/orders-beside";
 import { countOf, inMoney, inRoundMoney, inWholes } from "#lib/plan/words/numbers";
-import { ordersBesideInWords } from "#lib/plan/words/order-words";
 import type { Answered } from "./use-answer.client";
 
-type Props = { board: Answered<KeepBoard>; orders: Answered<OrdersBeside | null>; canAdopt: boolean };
+type Props = { board: Answered<KeepBoard>; canAdopt: boolean };
 
-/** What the ticks come to: the one net cost of the winter, beside every bed dug and the farm as it stands, and what stays short, and beside it what standing orders get. In sight while ticking; on a phone with the way to the button that adopts them. */
-export function NetCost({ board: { answer, isStale }, orders, canAdopt }: Props) {
+/** What the ticks come to: the one net cost of the winter, beside every bed dug and the farm as it stands, and what stays short. In sight while ticking; on a phone with the way to the button that adopts them. */
+export function NetCost({ board: { answer, isStale }, canAdopt }: Props) {
   const [dug, , tried] = answer.comparison.totals;
   const [dugCents, standsCents, triedCents] = answer.winters.map(({ weighedCents }) => weighedCents);
   return (
@@ -29,11 +27,6 @@ export function NetCost({ board: { answer, isStale }, orders, canAdopt }: Props)
         focal short <span className="soft">({inWholes(dug.focalShortStems)} all dug)</span>,{" "}
         {inRoundMoney(tried.buyInCents)} to buy in
       </p>
-      {orders.answer && (
-        <p className="small orders-beside" data-stale={orders.isStale}>
-          {ordersBesideInWords(orders.answer)}
-        </p>
-      )}
       <details className="net-parts">
         <summary>What it adds up from</summary>
         <dl className="leaders">
