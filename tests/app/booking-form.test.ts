@@ -63,13 +63,13 @@ describe("the days of an event", () => {
 
   test("that cannot be are refused at their field: a cut after the delivery, a design after it, a delivery after the event", () => {
     expect(problemsOf(form({ leadDays: "1", deliverDays: "2" }))).toEqual([
-      "leadDays: the last cut is after the delivery: cut earlier, or deliver later",
+      "leadDays: the last cut is after the delivery: choose an earlier cut or a later delivery",
     ]);
     expect(problemsOf(form({ leadDays: "1", designDays: "2" }))).toEqual([
-      "leadDays: the last cut is after the design day: cut earlier, or design later",
+      "leadDays: the last cut is after the design day: choose an earlier cut or a later design day",
     ]);
     expect(problemsOf(form({ designDays: "0", deliverDays: "1" }))).toEqual([
-      "designDays: the design is after the delivery: design earlier, or deliver later",
+      "designDays: the design is after the delivery: choose an earlier design day or a later delivery",
     ]);
     expect(problemsOf(form({ deliverDays: "-1" }))).toEqual(["deliverDays: days cannot be negative"]);
     expect(problemsOf(form({ deliverDays: "Friday" }))[0]).toMatch(/^deliverDays: /);

@@ -72,14 +72,14 @@ test("[M12] event days of a booking are read, and refused in the row where they 
   const days = read(sheets).records.bookings?.map((row) => [row.leadDays, row.designDays, row.deliverDays]);
   expect(days).toEqual([[4, null, 2]]);
   expect(problemLines(sheets)).toEqual([
-    "bookings.csv:3 last_cut_days_before: the last cut is after the delivery: cut earlier, or deliver later",
+    "bookings.csv:3 last_cut_days_before: the last cut is after the delivery: choose an earlier cut or a later delivery",
   ]);
 });
 
 test("[M12] a habit out of order is refused in all its rows, whichever of the days the farm has already", () => {
   const sheets = { "farm.csv": "setting,value\ndelivery_days_before,3\nzone,8b\n" };
   expect(problemLines(sheets)).toEqual([
-    "farm.csv:2 value: delivery_days_before does not go with the others of its kind: the design is after the delivery: design earlier, or deliver later",
+    "farm.csv:2 value: delivery_days_before does not go with the others of its kind: the design is after the delivery: choose an earlier design day or a later delivery",
   ]);
   expect(read(sheets).records.farm?.zone).toBe("8b");
 });

@@ -47,15 +47,25 @@ export function oddEventDays({
   const isAfter = (one: number | null, other: number | null) => one !== null && other !== null && one < other;
   return [
     ...(isAfter(leadDays, designDays)
-      ? [{ field: "leadDays" as const, message: "the last cut is after the design day: cut earlier, or design later" }]
+      ? [
+          {
+            field: "leadDays" as const,
+            message: "the last cut is after the design day: choose an earlier cut or a later design day",
+          },
+        ]
       : isAfter(leadDays, deliverDays)
-        ? [{ field: "leadDays" as const, message: "the last cut is after the delivery: cut earlier, or deliver later" }]
+        ? [
+            {
+              field: "leadDays" as const,
+              message: "the last cut is after the delivery: choose an earlier cut or a later delivery",
+            },
+          ]
         : []),
     ...(isAfter(designDays, deliverDays)
       ? [
           {
             field: "designDays" as const,
-            message: "the design is after the delivery: design earlier, or deliver later",
+            message: "the design is after the delivery: choose an earlier design day or a later delivery",
           },
         ]
       : []),
