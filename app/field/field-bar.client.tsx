@@ -1,8 +1,8 @@
 "use client";
 
 import { useContext } from "react";
-import { isWaiting, type Unsent } from "#lib/domain/unsent";
-import { unsentInWords } from "#lib/plan/words/field-words";
+import { isTakenBack, isWaiting, kindOf, type Unsent } from "#lib/domain/unsent";
+import { saidInWords, unsentInWords } from "#lib/plan/words/field-words";
 import { countOf } from "#lib/plan/words/numbers";
 import { FarmRevision } from "../ui/farm-revision.client";
 import { LiveFarm } from "./live-farm.client";
@@ -14,7 +14,7 @@ export function FieldBar() {
   const unsent = useUnsent();
   const revision = useContext(FarmRevision);
   const { state } = useContact();
-  const waiting = unsent.filter(isWaiting);
+  const waiting = unsent.filter((one) => isWaiting(one) && !isTakenBack(one, unsent));
   const refused = unsent.filter((one) => one.state === "refused");
   const isLost = state === "lost" && waiting.length === 0;
   return (
@@ -25,7 +25,7 @@ export function FieldBar() {
         {waiting.length > 0 && (
           <div className="notice">
             <p>
-              <b>{unsentInWords(waiting.length)}</b> {WHY[state]}
+              <b>{unsentInWords(waiting.map(({ tally }) => kindOf(tally)))}</b> {WHY[state]}
             </p>
             <Named unsent={waiting} />
           </div>
@@ -37,7 +37,7 @@ export function FieldBar() {
           <ul>
             {refused.map(({ tally, name, problems }) => (
               <li key={tally.key}>
-                {name}, {countOf(tally.stemsCut, "stem")}: {problems.join("; ")}{" "}
+                {name}, {saidInWords(kindOf(tally), tally.stemsCut)}: {problems.join("; ")}{" "}
                 <button type="button" className="quiet" onClick={() => dropUnsent(tally.key)}>
                   Throw it away
                 </button>
@@ -64,7 +64,7 @@ const Named = ({ unsent }: { unsent: readonly Unsent[] }) => (
     <ul>
       {unsent.map(({ tally, name }) => (
         <li key={tally.key}>
-          {name}: {countOf(tally.stemsCut, "stem")}
+          {name}: {saidInWords(kindOf(tally), tally.stemsCut)}
           {isOnlyInThisPage(tally.key) && ". This browser keeps nothing: leave the page open"}
         </li>
       ))}

@@ -1,7 +1,7 @@
 "use client";
 
 import { createContext, type ReactNode, useContext } from "react";
-import type { Day } from "#lib/domain/day";
+import { type Day, parseDay } from "#lib/domain/day";
 import {
   clockInWords,
   closedByAnswer,
@@ -31,6 +31,8 @@ type Props = {
   /** The farm's day then. */
   readonly farmDay: Day;
   readonly beds: readonly ListedBed[];
+  /** The days on which it is cut by, where these are not the day it was opened on: on others nobody need be asked what was sprayed. */
+  readonly cutDays?: readonly string[];
   readonly children: ReactNode;
 };
 
@@ -38,7 +40,7 @@ type Props = {
  * A day's list: says how old it is, and does not go on before somebody has said what was sprayed since, where it is older than today's first picking.
  * As long as the farm is heard of and has not changed the list is as good as new.
  */
-export function FieldList({ madeAt, farmDay, beds, children }: Props) {
+export function FieldList({ madeAt, farmDay, beds, cutDays, children }: Props) {
   const revision = useContext(FarmRevision);
   const contact = useContact();
   const now = useNow();
@@ -46,12 +48,12 @@ export function FieldList({ madeAt, farmDay, beds, children }: Props) {
   const answer = useSprayAnswer();
   const wall = onTheWall(asOf);
   if (now === null) return children;
-  const isAsking = beds.length > 0 && isBeforeFirstPicking(wall, now) && !isAnswered(answer, asOf, now);
+  const day = farmDayNow(farmDay, onTheWall(madeAt), now);
+  const isCutNow = beds.length > 0 && (cutDays === undefined || cutDays.includes(day));
+  const isAsking = isCutNow && isBeforeFirstPicking(wall, now) && !isAnswered(answer, asOf, now);
   const tell = (bedIds: readonly number[]) => tellSprayed({ asOf, on: now.slice(0, 10), bedIds });
   return (
-    <ListContext
-      value={{ day: farmDayNow(farmDay, onTheWall(madeAt), now), sprayedBedIds: closedByAnswer(answer, now) }}
-    >
+    <ListContext value={{ day, sprayedBedIds: closedByAnswer(answer, now) }}>
       <p className="note list-age">
         As the farm stood at {clockInWords(wall, now)}. <FieldStart />
       </p>
@@ -60,16 +62,21 @@ export function FieldList({ madeAt, farmDay, beds, children }: Props) {
   );
 }
 
-/** Why a bed of the list may not be entered now, in words, and what opens it again where only this phone has closed it; null when it may. */
+/**
+ * Why a bed may not be entered to cut by a list of the day `cutOn`, now or, where that is still to come, then; in words, and what opens it again where only
+ * this phone has closed it. Null when it may.
+ */
 export function useClosedBed(
   bedId: number,
   spray: PlannedSpray,
+  cutOn: string,
 ): { readonly why: string; readonly open: (() => void) | null } | null {
   const { day, sprayedBedIds } = useContext(ListContext);
   const answer = useSprayAnswer();
-  if (day !== null && isClosed(spray, day))
-    return { why: `Sprayed: no entry until ${spray.noEntryUntil}.`, open: null };
-  if (answer === null || !sprayedBedIds.includes(bedId)) return null;
+  if (day === null) return null;
+  const entered = cutOn > day ? parseDay(cutOn) : day;
+  if (isClosed(spray, entered)) return { why: `Sprayed: no entry until ${spray.noEntryUntil}.`, open: null };
+  if (answer === null || entered > day || !sprayedBedIds.includes(bedId)) return null;
   return {
     why: "Closed on this phone: sprayed since the list was made. Its label says for how long; tell the owner, who writes it down.",
     open: () => tellSprayed({ ...answer, bedIds: answer.bedIds.filter((id) => id !== bedId) }),

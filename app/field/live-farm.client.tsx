@@ -22,7 +22,11 @@ const ASK_AGAIN_MS = 20_000;
 export function LiveFarm() {
   const revision = useContext(FarmRevision);
   useEffect(() => {
-    for (const unsent of allUnsent()) if (isShownBy(unsent, revision ?? 0)) dropUnsent(unsent.tally.key);
+    for (const unsent of allUnsent().filter((one) => isShownBy(one, revision ?? 0))) {
+      // With its taking back, a count has gone too.
+      if (unsent.tally.of) dropUnsent(unsent.tally.of.key);
+      dropUnsent(unsent.tally.key);
+    }
   }, [revision]);
   useEffect(() => {
     holdRefreshes();

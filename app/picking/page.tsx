@@ -1,8 +1,11 @@
 import type { Metadata } from "next";
-import { inFull, mondayOfIsoWeek, type toDay, toDayNumber, weekInWords } from "#lib/domain/day";
+import { inFull, mondayOfIsoWeek, toDay, toDayNumber, weekInWords } from "#lib/domain/day";
+import { type PickLine, placeOf } from "#lib/plan/road/pick-list";
 import { byPickingDay, type PickChoice } from "#lib/plan/road/pick-sheets";
 import { pickTextOfDay } from "#lib/plan/words/pick-text";
-import { today } from "../clock";
+import { now as moment, today } from "../clock";
+import { FieldList } from "../field/field-list.client";
+import { listedBeds } from "../field/listed-beds";
 import { Cautions } from "../frame/cautions";
 import { SeasonHead } from "../frame/season-head";
 import { seasonYear } from "../frame/season-year";
@@ -71,13 +74,27 @@ export default async function PickingPage({ searchParams }: { searchParams: Prom
             <ShareButton title="Pick list" text={days.map(pickTextOfDay).join("\n\n")} label="Share" />
           </p>
           <Cautions crops={[...new Set((lines ?? []).map((line) => line.crop))]} />
-          <PickSheets days={days} />
+          <FieldList
+            madeAt={moment()}
+            farmDay={today()}
+            beds={bedsOf(lines ?? [])}
+            cutDays={days.map(({ cutDay }) => toDay(cutDay))}
+          >
+            <PickSheets days={days} />
+          </FieldList>
           <BucketCare />
         </>
       )}
     </>
   );
 }
+
+const bedsOf = (lines: readonly PickLine[]) =>
+  listedBeds(
+    lines.flatMap(({ stand }) =>
+      stand.kind === "planting" ? [{ bedId: stand.planting.bed.id, place: placeOf(stand) }] : [],
+    ),
+  );
 
 const isEnquiry = (choice: PickChoice): boolean =>
   "bookingId" in choice && loadFarm().bookings.some((row) => row.id === choice.bookingId && row.status === "enquiry");

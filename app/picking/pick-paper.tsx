@@ -15,12 +15,12 @@ import { totalsInWords } from "./totals-in-words";
  * Picking days on paper, one after the other: a row for each place and variety, ruled for a pencil, with a box to tick and room for what was really cut. Who gets
  * the stems stands in lettered columns, the stage to cut at in lettered notes at the foot.
  */
-export function PickPaper({ days }: { days: readonly PickDay[] }) {
+export function PickPaper({ days, madeAt }: { days: readonly PickDay[]; madeAt: string }) {
   const { crops, noteOf } = stagesOf(days);
   return (
     <div className={days.length > 1 ? "paper-sheets close-ruled" : "paper-sheets"}>
       {days.map((day) => (
-        <DayPaper key={day.cutDay} day={day} noteOf={noteOf} />
+        <DayPaper key={day.cutDay} day={day} noteOf={noteOf} madeAt={madeAt} />
       ))}
       <Stages crops={crops} noteOf={noteOf} />
     </div>
@@ -28,11 +28,13 @@ export function PickPaper({ days }: { days: readonly PickDay[] }) {
 }
 
 type DayProps = {
+  /** When the list was made, by the clock on the farm's wall: what was sprayed since is not on it. */
+  readonly madeAt: string;
   readonly day: PickDay;
   readonly noteOf: ReadonlyMap<number, string>;
 };
 
-function DayPaper({ day: { cutDay, lines }, noteOf }: DayProps) {
+function DayPaper({ day: { cutDay, lines }, noteOf, madeAt }: DayProps) {
   const bookings = bookingsOfLines(lines);
   const isForOne = bookings.length === 1;
   const rows = pickRows(lines).map((row, index, all) => ({
@@ -44,7 +46,8 @@ function DayPaper({ day: { cutDay, lines }, noteOf }: DayProps) {
       <h2 id={`paper-${cutDay}`}>{inFull(toDay(cutDay))}</h2>
       <p>
         {totalsInWords(lines)}
-        {isForOne && `, all for ${bookings[0].client}, ${inShort(bookings[0].eventOn)}`}
+        {isForOne && `, all for ${bookings[0].client}, ${inShort(bookings[0].eventOn)}`}. As the farm stood at {madeAt}:
+        ask what was sprayed since.
       </p>
       {!isForOne && (
         <ul className="ties">

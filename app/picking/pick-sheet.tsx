@@ -6,6 +6,8 @@ import { bookingsOfLines, type PickPlace, type PickRow, pickPlaces } from "#lib/
 import type { PickDay } from "#lib/plan/road/pick-sheets";
 import { bunchesInWords } from "#lib/plan/words/bunch-words";
 import { inWholes } from "#lib/plan/words/numbers";
+import { sprayOf } from "../field/spray-of";
+import { UnlessClosed } from "../field/unless-closed.client";
 import { LinkIfTheirs } from "../people/link-if-theirs";
 import { ColourWord } from "../ui/colour-words";
 import { Tie } from "./tie";
@@ -35,7 +37,7 @@ function DaySheet({ day: { cutDay, lines } }: { day: PickDay }) {
       <ol className="pick-places">
         {pickPlaces(lines).map((place) => (
           <li key={placeOf(place.stand)} className="card">
-            <Place place={place} bookings={bookings} />
+            <Place place={place} bookings={bookings} cutOn={toDay(cutDay)} />
           </li>
         ))}
       </ol>
@@ -44,7 +46,15 @@ function DaySheet({ day: { cutDay, lines } }: { day: PickDay }) {
 }
 
 /** A bed with what is cut in it: each crop once with its stage, a line for each variety. */
-const Place = ({ place: { stand, crops }, bookings }: { place: PickPlace; bookings: readonly Booking[] }) => (
+const Place = ({
+  place: { stand, crops },
+  bookings,
+  cutOn,
+}: {
+  place: PickPlace;
+  bookings: readonly Booking[];
+  cutOn: string;
+}) => (
   <>
     <h3 className="row apart">
       {stand.kind === "planting" ? (
@@ -56,21 +66,35 @@ const Place = ({ place: { stand, crops }, bookings }: { place: PickPlace; bookin
       )}
       <small>{inWholes(crops.flat().reduce((sum, { stemsToCut }) => sum + stemsToCut, 0))} to cut</small>
     </h3>
-    {crops.map((rows) => (
-      <div key={rows[0].crop.id}>
-        <p className="note">
-          <b>{rows[0].crop.name}.</b>{" "}
-          {stand.kind === "cooler" ? "Cut already: take it out." : `${rows[0].crop.cutStage}.`}
-        </p>
-        <ul>
-          {rows.map((row) => (
-            <Line key={row.variety.id} row={row} bookings={bookings} />
-          ))}
-        </ul>
-      </div>
-    ))}
+    {stand.kind === "planting" ? (
+      <UnlessClosed
+        bedId={stand.planting.bed.id}
+        name={placeOf(stand)}
+        spray={sprayOf(stand.planting.bed)}
+        cutOn={cutOn}
+      >
+        <Crops of={{ stand, crops }} bookings={bookings} />
+      </UnlessClosed>
+    ) : (
+      <Crops of={{ stand, crops }} bookings={bookings} />
+    )}
   </>
 );
+
+const Crops = ({ of: { stand, crops }, bookings }: { of: PickPlace; bookings: readonly Booking[] }) =>
+  crops.map((rows) => (
+    <div key={rows[0].crop.id}>
+      <p className="note">
+        <b>{rows[0].crop.name}.</b>{" "}
+        {stand.kind === "cooler" ? "Cut already: take it out." : `${rows[0].crop.cutStage}.`}
+      </p>
+      <ul>
+        {rows.map((row) => (
+          <Line key={row.variety.id} row={row} bookings={bookings} />
+        ))}
+      </ul>
+    </div>
+  ));
 
 const Line = ({
   row: { variety, crop, stems, stemsToCut, stretchedStems, stemsOfBooking },

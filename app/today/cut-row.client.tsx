@@ -1,19 +1,18 @@
 "use client";
 
-import { type FormEvent, startTransition, useActionState, useContext, useId, useState } from "react";
+import { type FormEvent, useActionState, useContext, useId, useState } from "react";
 import type { PlannedSpray } from "#lib/domain/list-age";
-import { counted, isOnlyHere, type SentTally, type Unsent } from "#lib/domain/unsent";
+import { isOnlyHere, type SentTally, type Unsent } from "#lib/domain/unsent";
 import { countOf } from "#lib/plan/words/numbers";
-import { useClosedBed } from "../field/field-list.client";
-import { momentNow } from "../field/phone-clock.client";
-import { sendUnsent } from "../field/send-unsent.client";
-import { dropUnsent, keepUnsent } from "../field/unsent-store.client";
-import { useUnsentOf } from "../field/use-field.client";
+import { say } from "../field/say.client";
+import { UnlessClosed } from "../field/unless-closed.client";
+import { dropUnsent } from "../field/unsent-store.client";
+import { useCountsOf } from "../field/use-field.client";
 import { CountInput, countIn } from "../ui/count-input.client";
 import { FarmRevision } from "../ui/farm-revision.client";
 import { FieldProblem } from "../ui/field-problem";
 import { FRESH } from "../ui/form-state";
-import { newKey } from "../ui/sending";
+import { NO_COUNT } from "./no-count";
 import { saveCut } from "./today-actions";
 
 type Row = Pick<SentTally, "cutOn" | "bedId" | "varietyId" | "asked" | "seenStems"> & {
@@ -25,31 +24,22 @@ type Row = Pick<SentTally, "cutOn" | "bedId" | "varietyId" | "asked" | "seenStem
 };
 type Props = Row & { readonly spray: PlannedSpray };
 
-const NO_COUNT = "write a whole number of stems, such as 12";
-
 /** One tap where it came as asked; fewer, more or none otherwise. What is counted is kept on the phone and sent when there is a line. */
 export function CutRow({ spray, ...row }: Props) {
-  const unsent = useUnsentOf(row);
-  const closed = useClosedBed(row.bedId, spray);
-  if (unsent.length > 0) return <CountedHere unsent={unsent} name={row.name} />;
-  if (closed === null) return <Count {...row} />;
+  const counts = useCountsOf(row);
+  if (counts.length > 0) return <CountedHere counts={counts} name={row.name} />;
   return (
-    <>
-      <p className="short-word">{closed.why}</p>
-      {closed.open && (
-        <button type="button" className="quiet" onClick={closed.open}>
-          It was not sprayed<span className="visually-hidden">: {row.name}</span>
-        </button>
-      )}
-    </>
+    <UnlessClosed bedId={row.bedId} name={row.name} spray={spray} cutOn={row.cutOn}>
+      <Count {...row} />
+    </UnlessClosed>
   );
 }
 
 /** What was counted here, until the list shows it. */
-function CountedHere({ unsent, name }: { readonly unsent: readonly Unsent[]; readonly name: string }) {
+function CountedHere({ counts, name }: { readonly counts: readonly Unsent[]; readonly name: string }) {
   return (
     <div className="counted-here" role="status">
-      {unsent.map((one) => (
+      {counts.map((one) => (
         <p key={one.tally.key}>
           <span>
             {countedInWords(one.tally)}
@@ -59,11 +49,9 @@ function CountedHere({ unsent, name }: { readonly unsent: readonly Unsent[]; rea
               <b className="short-word"> · not sent yet</b>
             )}
           </span>
-          {isOnlyHere(one) && (
-            <button type="button" className="quiet" onClick={() => dropUnsent(one.tally.key)}>
-              Take back<span className="visually-hidden">: {name}</span>
-            </button>
-          )}
+          <button type="button" className="quiet" onClick={() => takeBack(one)}>
+            Take back<span className="visually-hidden">: {name}</span>
+          </button>
         </p>
       ))}
     </div>
@@ -72,6 +60,13 @@ function CountedHere({ unsent, name }: { readonly unsent: readonly Unsent[]; rea
 
 const countedInWords = ({ stemsCut, restStands }: SentTally): string =>
   `${stemsCut === 0 ? (restStands ? "Left to stand" : "None left") : `${countOf(stemsCut, "stem")} counted${restStands ? ", the rest left" : ""}`}`;
+
+/** Drops a count that never left this phone; one that the farm may have is taken back there too, when there is a line. */
+function takeBack(one: Unsent): void {
+  const { tally: of, name } = one;
+  if (isOnlyHere(one)) dropUnsent(of.key);
+  else say({ ...of, kind: "taken back", of, stemsCut: 0, asked: [] }, name);
+}
 
 function Count({ name, stemsToCut, waits, ...row }: Row) {
   const seenRevision = useContext(FarmRevision) ?? 0;
@@ -92,20 +87,7 @@ function Count({ name, stemsToCut, waits, ...row }: Row) {
     const stemsCut = pressed === "none" ? 0 : restStands ? cutOfLeft : count;
     setProblem(stemsCut === null ? NO_COUNT : undefined);
     if (stemsCut === null) return document.getElementById(id)?.focus();
-    keepUnsent(
-      counted(
-        {
-          ...row,
-          stemsCut,
-          ...(restStands ? { restStands } : {}),
-          seenRevision,
-          key: newKey(),
-          countedAt: momentNow(),
-        },
-        name,
-      ),
-    );
-    startTransition(() => void sendUnsent());
+    say({ ...row, stemsCut, ...(restStands ? { restStands } : {}), seenRevision }, name);
   };
   const hidden = { ...row, asked: JSON.stringify(row.asked), seenRevision, listed: stemsToCut };
   return (

@@ -4,6 +4,7 @@ import type { Bed } from "#lib/domain/records/bed";
 import type { RowToCut } from "#lib/plan/road/day-to-cut";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { waitsInWords, waitsWhen } from "#lib/plan/words/waits-words";
+import { sprayOf } from "../field/spray-of";
 import { LinkIfTheirs } from "../people/link-if-theirs";
 import { ColourWord } from "../ui/colour-words";
 import { CutRow } from "./cut-row.client";
@@ -56,11 +57,7 @@ const Rows = ({ rows, beds, day }: Omit<Props, "isPast">) => (
   </ul>
 );
 
-/** The spray that is written down for a bed, so that its row closes on the day though nobody hears of the farm. */
-function sprayOf(beds: readonly Bed[], bedId: number): PlannedSpray {
-  const { noEntryFrom = null, noEntryUntil = null } = beds.find(({ id }) => id === bedId) ?? {};
-  return { noEntryFrom, noEntryUntil };
-}
+const NO_SPRAY: PlannedSpray = { noEntryFrom: null, noEntryUntil: null };
 
 const Row = ({
   row: { bedId, place, variety, crop, stemsToCut, parts, recordedStems, askedInAll, waits },
@@ -101,7 +98,7 @@ const Row = ({
       asked={askedInAll}
       seenStems={recordedStems}
       waits={{ when: waits?.isOfUse ? waitsWhen(waits, day) : null, told: waits && waitsInWords(waits) }}
-      spray={sprayOf(beds, bedId)}
+      spray={sprayOf(beds.find(({ id }) => id === bedId) ?? NO_SPRAY)}
     />
   </>
 );

@@ -4,9 +4,7 @@ import type { RowCut } from "#lib/plan/road/day-to-cut";
 import { rowCutInWords } from "#lib/plan/words/cut-words";
 import { countersInWords, overfullInWords } from "#lib/plan/words/field-words";
 import { countOf } from "#lib/plan/words/numbers";
-import { Form } from "../ui/form.client";
-import { TextField } from "../ui/form-fields.client";
-import { correctCut, takeBackCut } from "./today-actions";
+import { DoneRow } from "./done-row.client";
 
 type Props = {
   readonly rows: readonly RowCut[];
@@ -66,30 +64,13 @@ function Done({ row, counted }: { row: RowCut; counted: readonly KeptTally[] }) 
           </small>
         )}
       </span>
-      <span className="row">
-        <details className="correct-row">
-          <summary>
-            Correct<span className="visually-hidden"> {nameOf(row)}</span>
-          </summary>
-          <Form
-            key={row.stemsCut}
-            action={correctCut}
-            submit="Correct"
-            label={`Correct ${nameOf(row)}`}
-            hidden={{ cutOn, bedId, varietyId }}
-            isQuiet
-          >
-            <TextField name="stemsCut" label="Stems cut in all" value={String(row.stemsCut)} inputMode="numeric" />
-          </Form>
-        </details>
-        <Form
-          action={takeBackCut}
-          submit="Take back"
-          label={`Take back the record of ${nameOf(row)}`}
-          hidden={{ ids: JSON.stringify(row.cuts.map(({ id }) => id)) }}
-          isQuiet
-        />
-      </span>
+      <DoneRow
+        key={row.stemsCut}
+        {...{ cutOn, bedId, varietyId }}
+        stemsCut={row.stemsCut}
+        cutIds={row.cuts.map(({ id }) => id)}
+        name={nameOf(row)}
+      />
     </li>
   );
 }

@@ -38,7 +38,7 @@ export const removeCuts = (database: FarmDatabase, ids: readonly number[], by?: 
   });
 
 /** Whether somebody wrote a cut last, and nobody else counted any of its row. */
-function isTheirs(database: FarmDatabase, id: number, by: string): boolean {
+export function isTheirs(database: FarmDatabase, id: number, by: string): boolean {
   const row = database.select().from(cut).where(eq(cut.id, id)).get();
   return (
     lastWriter(database, "cut", id) === by &&

@@ -20,21 +20,21 @@ type AddTally = (
 
 /**
  * Takes what somebody counted: it is added to what is recorded of the row. Where the record is not what the list had seen and others have counted since, it
- * was corrected meanwhile: then the tally is kept apart, and no sum is touched [T10]. Gives whether it is. Refused when the bed or variety is not on the farm.
+ * was corrected meanwhile: then the tally is kept apart, and no sum is touched [T10]. Refused when the bed or variety is not on the farm.
  */
 export const recordTally = (
   database: FarmDatabase,
   sent: Tally,
   countedBy: string | null,
   add: AddTally,
-): Written<boolean> =>
+): Written<TakenTally> =>
   write(database, () => {
     const where = placeName(database, sent);
     const recorded = cutsAt(database, sent);
     const isApart = isCorrected(recorded, talliesAt(database, sent), sent);
     if (!isApart) for (const draft of add(recorded, sent)) putCut(database, draft);
     const { seenStems: _, seenRevision: __, restStands = false, ...kept } = sent;
-    addRow(database, tally, {
+    const tallyId = addRow(database, tally, {
       ...kept,
       restStands,
       countedBy,
@@ -46,11 +46,14 @@ export const recordTally = (
     const stems = `${counted(sent.stemsCut, "stem")} cut on ${inFull(parseDay(sent.cutOn))}${rest}: ${where}`;
     return {
       title: isApart ? `kept apart, counted before a correction: ${stems}` : `recorded ${stems}`,
-      result: isApart,
+      result: { tallyId, isApart },
     };
   });
 
-const NOT_THEIRS = "somebody else has counted here too: the owner can say what holds";
+/** A tally that was taken, and whether it is kept apart. */
+export type TakenTally = { readonly tallyId: number; readonly isApart: boolean };
+
+export const NOT_THEIRS = "somebody else has counted here too: the owner can say what holds";
 
 /**
  * Makes the record of a row what somebody says it is; who counted what stays beside it. Refused when nothing is recorded there.
@@ -68,14 +71,31 @@ export const correctRecord = (
     const recorded = cutsAt(database, place);
     if (recorded.length === 0) refuse("stemsCut", "nothing is recorded here any more: record it anew");
     const counts = talliesAt(database, place);
-    if (by !== undefined && !(counts.length > 0 && counts.every(({ countedBy }) => countedBy === by)))
-      refuse("stemsCut", NOT_THEIRS);
-    for (const draft of share(recorded, stemsCut)) putCut(database, draft);
-    const correctedAt = revision(database);
-    for (const row of counts) changeRow(database, tally, row.id, { ...row, correctedAt });
-    const was = sumOf(recorded);
-    return { title: `corrected ${where}: ${was} is now ${counted(stemsCut, "stem")}`, result: stemsCut };
+    refuseOthers(counts, by);
+    putCorrection(database, share(recorded, stemsCut), counts);
+    return { title: correctedInWords(where, recorded, stemsCut), result: stemsCut };
   });
+
+/** Refuses what somebody who is not the owner says of a row that not they alone have counted. */
+export function refuseOthers(counts: readonly Pick<KeptTally, "countedBy">[], by: string | undefined): void {
+  if (by !== undefined && !(counts.length > 0 && counts.every(({ countedBy }) => countedBy === by)))
+    refuse("stemsCut", NOT_THEIRS);
+}
+
+/** Writes the record of a row as it was corrected, inside a change that is open: counts of lists from before it are late from here on. */
+export function putCorrection(
+  database: FarmDatabase,
+  drafts: readonly CutDraft[],
+  counts: ReturnType<typeof talliesAt>,
+): void {
+  for (const draft of drafts) putCut(database, draft);
+  const correctedAt = revision(database);
+  for (const row of counts) changeRow(database, tally, row.id, { ...row, correctedAt });
+}
+
+/** "corrected Mint in bed D4: 9 is now 7 stems" */
+export const correctedInWords = (where: string, recorded: readonly Cut[], stemsCut: number): string =>
+  `corrected ${where}: ${sumOf(recorded)} is now ${counted(stemsCut, "stem")}`;
 
 /**
  * Adds a tally that was kept apart to the record after all, or takes it away. Refused when it is apart no longer.
@@ -111,9 +131,13 @@ export const settleTally = (
  * Whether the record was corrected since a list was made: on its screen, or by another road, so that it is not what the list had shown and others have
  * counted since. What somebody has graded is a record of its own.
  */
-function isCorrected(recorded: readonly Cut[], tallies: ReturnType<typeof talliesAt>, sent: Tally): boolean {
+export function isCorrected(
+  recorded: readonly Cut[],
+  tallies: ReturnType<typeof talliesAt>,
+  sent: Pick<Tally, "seenStems" | "seenRevision">,
+): boolean {
   const { seenStems, seenRevision } = sent;
-  const since = tallies.filter(({ isApart, takenAt }) => !isApart && takenAt > seenRevision);
+  const since = countedSince(tallies, seenRevision);
   return (
     tallies.some(({ correctedAt }) => (correctedAt ?? 0) > seenRevision) ||
     sumOf(recorded) !== seenStems + sumOf(since) ||
@@ -121,8 +145,12 @@ function isCorrected(recorded: readonly Cut[], tallies: ReturnType<typeof tallie
   );
 }
 
-const placeName = (database: FarmDatabase, { bedId, varietyId }: TallyPlace): string =>
+/** Counts that are in the record and that a list of this revision did not show. */
+export const countedSince = (tallies: ReturnType<typeof talliesAt>, seenRevision: number) =>
+  tallies.filter(({ isApart, takenAt }) => !isApart && takenAt > seenRevision);
+
+export const placeName = (database: FarmDatabase, { bedId, varietyId }: TallyPlace): string =>
   `${known(database, "variety", varietyId, "varietyId")} in bed ${known(database, "bed", bedId, "bedId")}`;
 
-const sumOf = (rows: readonly Pick<KeptTally, "stemsCut">[]): number =>
+export const sumOf = (rows: readonly Pick<KeptTally, "stemsCut">[]): number =>
   rows.reduce((sum, { stemsCut }) => sum + stemsCut, 0);

@@ -29,9 +29,12 @@ export const tallySchema = z.object({
 });
 export type Tally = z.infer<typeof tallySchema>;
 
-/** A tally with the key under which it is taken once. */
-export const sentTallySchema = tallySchema.extend({
-  key: z.string().regex(/^[\w-]{8,80}$/, "not a key"),
+const countSchema = tallySchema.extend({ key: z.string().regex(/^[\w-]{8,80}$/, "not a key") });
+
+/** A tally with the key under which it is taken once, and what it says of its row. */
+export const sentTallySchema = countSchema.extend({
+  kind: z.enum(["counted", "corrected", "taken back"]).default("counted"),
+  of: countSchema.optional(),
 }) satisfies z.ZodType<SentTally>;
 
 /**

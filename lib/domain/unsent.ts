@@ -1,5 +1,5 @@
 /**
- * What one person counted of a row of a day's list, as a phone sends it. `asked` are stems to cut for each booking, with those recorded before; `seenStems` what the
+ * What one person counted of a row of a day's list, or says of what is recorded of it, as a phone sends it. `asked` are stems to cut for each booking, with those recorded before; `seenStems` what the
  * list showed as recorded of the row, and `seenRevision` the farm's last change when the list was made. `countedAt` is a moment in UTC by the phone's clock.
  */
 export type SentTally = {
@@ -14,7 +14,16 @@ export type SentTally = {
   readonly seenStems: number;
   readonly seenRevision: number;
   readonly countedAt: string;
+  /** What is said of the row; as long as nothing is, so many stems were counted. */
+  readonly kind?: TallyKind;
+  /** The count that is taken back, as it went out; none where the record is taken back as the list had shown it. */
+  readonly of?: SentTally;
 };
+
+/** Stems were counted; or the record that the list shows is really so many; or it, or a count, is taken back. */
+export type TallyKind = "counted" | "corrected" | "taken back";
+
+export const kindOf = ({ kind = "counted" }: Pick<SentTally, "kind">): TallyKind => kind;
 
 /**
  * A tally on its way. `kept`: nobody has heard of it but this phone. `sent`: it went out, and no answer came, so that the farm may have it. `taken`: the farm
@@ -41,15 +50,22 @@ export const counted = (tally: SentTally, name: string): Unsent => ({
   problems: [],
 });
 
-/** The tallies that the farm has not answered, the oldest first, and of many the first `most`: sent again they are taken once. */
+/**
+ * The tallies that the farm has not answered, the oldest first, and of many the first `most`: sent again they are taken once. A count that was taken back
+ * goes out with its taking back alone.
+ */
 export const toSend = (unsent: readonly Unsent[], most: number): readonly Unsent[] =>
   unsent
-    .filter(isWaiting)
+    .filter((one) => isWaiting(one) && !isTakenBack(one, unsent))
     .sort((a, b) => (a.tally.countedAt < b.tally.countedAt ? -1 : Number(a.tally.countedAt > b.tally.countedAt)))
     .slice(0, most);
 
 /** Whether the farm has not said yet that it has a tally. */
 export const isWaiting = ({ state }: Unsent): boolean => state === "kept" || state === "sent";
+
+/** Whether somebody has taken a count back on this phone, though the farm may have it. */
+export const isTakenBack = ({ tally }: Unsent, unsent: readonly Unsent[]): boolean =>
+  unsent.some(({ tally: { of }, state }) => state !== "refused" && of?.key === tally.key);
 
 /** A tally that goes out now: from here on the farm may have it, whatever answer comes. */
 export const goingOut = (unsent: Unsent): Unsent => ({ ...unsent, state: "sent" });
@@ -80,6 +96,7 @@ export function unsentIn(text: string | null): Unsent | null {
   }
 }
 
+const KINDS: readonly unknown[] = ["counted", "corrected", "taken back"];
 const STATES: readonly unknown[] = ["kept", "sent", "taken", "refused"];
 
 function isUnsent(read: unknown): read is Unsent {
@@ -91,6 +108,8 @@ function isUnsent(read: unknown): read is Unsent {
     isText(tally.countedAt) &&
     [tally.bedId, tally.varietyId, tally.stemsCut, tally.seenStems, tally.seenRevision].every(Number.isSafeInteger) &&
     Array.isArray(tally.asked) &&
+    (tally.kind === undefined || KINDS.includes(tally.kind)) &&
+    (tally.of === undefined || (isObject(tally.of) && isText(tally.of.key))) &&
     isText(name) &&
     STATES.includes(state) &&
     (revision === null || Number.isSafeInteger(revision)) &&

@@ -150,3 +150,32 @@ test("what bookings have and the list of the next picking day stand open on the 
   await list.close();
   await bookings.close();
 });
+
+test("without signal a recorded row is corrected and then taken back, each kept with a mark and sent when there is a line", async () => {
+  await opened(helper, "/today");
+  await opened(owner, "/today");
+  const name = await nameOfRow(helper, 0);
+  const bed = name.replace("Record ", "");
+  await rowOf(helper, name).getByRole("textbox").fill("5");
+  await rowOf(helper, name).getByRole("button", { name: "Save 5" }).click();
+  const done = helper.locator(".done-rows > li").filter({ has: helper.locator("summary", { hasText: bed }) });
+  await done.waitFor({ state: "attached" });
+  await helper.getByText(/^Recorded: \d+ rows/).click();
+  await helper.context().setOffline(true);
+  await done.locator(".correct-row summary").click();
+  await done.getByLabel("Stems cut in all").fill("3");
+  await done.getByRole("button", { name: "Correct", exact: true }).click();
+  const said = helper.locator(".done-rows > li").filter({ hasText: "not sent yet" });
+  await said.getByText("really 3 stems in all").waitFor();
+  await helper.getByText("1 change is not sent yet").waitFor();
+  await helper.context().setOffline(false);
+  await owner
+    .locator(".done-rows > li", { hasText: "corrected; counted: 5 stems by Wren" })
+    .waitFor({ state: "attached" });
+  await done.getByText("corrected; counted: 5 stems by Wren").waitFor();
+  await helper.context().setOffline(true);
+  await done.getByRole("button", { name: "Take back" }).click();
+  await said.getByText("taken back").waitFor();
+  await helper.context().setOffline(false);
+  for (const page of [helper, owner]) await rowOf(page, name).waitFor();
+});

@@ -1,7 +1,9 @@
 import type { Metadata } from "next";
 import { Fragment } from "react";
+import { wallTime } from "#db/journal/wall-time";
 import { toDay, withWeekday } from "#lib/domain/day";
 import { byPickingDay, type PickDay } from "#lib/plan/road/pick-sheets";
+import { now as moment } from "../../clock";
 import { Cautions } from "../../frame/cautions";
 import { BucketCare } from "../bucket-care";
 import { choiceOf } from "../choice";
@@ -17,6 +19,7 @@ export default async function PrintPage({ searchParams }: { searchParams: Promis
   const choice = choiceOf(await searchParams);
   const lines = (choice && loadLines(choice)) ?? [];
   const days = byPickingDay(lines);
+  const madeAt = wallTime(moment());
   const isWeek = choice !== null && "week" in choice && days.length > 1;
   return (
     <>
@@ -26,7 +29,8 @@ export default async function PrintPage({ searchParams }: { searchParams: Promis
       {lines.length === 0 && <p>Nothing to pick.</p>}
       {lines.length > 0 && (
         <>
-          {isWeek ? <WeekPaper days={days} /> : <PickPaper days={days} />}
+          {isWeek ? <WeekPaper days={days} /> : <PickPaper days={days} madeAt={madeAt} />}
+          {isWeek && <p>As the farm stood at {madeAt}: ask what was sprayed since.</p>}
           <BucketCare />
         </>
       )}

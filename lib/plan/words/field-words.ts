@@ -1,11 +1,20 @@
 import type { KeptTally } from "#lib/domain/tally";
+import type { TallyKind } from "#lib/domain/unsent";
 import { countOf, inWholes } from "./numbers";
 
-/** "3 counts are not sent yet: they are kept on this phone." */
-export const unsentInWords = (count: number): string =>
-  count === 1
-    ? "1 count is not sent yet: it is kept on this phone."
-    : `${inWholes(count)} counts are not sent yet: they are kept on this phone.`;
+/** "3 counts are not sent yet: they are kept on this phone."; changes, where not all of them are counts. */
+export function unsentInWords(kinds: readonly TallyKind[]): string {
+  const said = countOf(kinds.length, kinds.every((kind) => kind === "counted") ? "count" : "change");
+  return kinds.length === 1
+    ? `${said} is not sent yet: it is kept on this phone.`
+    : `${said} are not sent yet: they are kept on this phone.`;
+}
+
+/** What was said of a row: "9 stems", "really 7 stems in all", "taken back". */
+export function saidInWords(kind: TallyKind, stemsCut: number): string {
+  if (kind === "taken back") return "taken back";
+  return kind === "corrected" ? `really ${countOf(stemsCut, "stem")} in all` : countOf(stemsCut, "stem");
+}
 
 /** "9 stems by Wren and 7 by the owner"; who is not named is the owner. */
 export function countersInWords(tallies: readonly Pick<KeptTally, "stemsCut" | "countedBy">[]): string {

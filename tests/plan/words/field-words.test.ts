@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { countersInWords, overfullInWords, unsentInWords } from "#lib/plan/words/field-words";
+import { countersInWords, overfullInWords, saidInWords, unsentInWords } from "#lib/plan/words/field-words";
 
 test("who counted is named once each, with the stems of all their counts; who is not named is the owner", () => {
   const by = (countedBy: string | null, stemsCut: number) => ({ countedBy, stemsCut });
@@ -17,6 +17,14 @@ test("two that counted more than stood there are asked whether it was the same; 
 });
 
 test("what is not sent yet is counted", () => {
-  expect(unsentInWords(1)).toBe("1 count is not sent yet: it is kept on this phone.");
-  expect(unsentInWords(3)).toBe("3 counts are not sent yet: they are kept on this phone.");
+  expect(unsentInWords(["counted"])).toBe("1 count is not sent yet: it is kept on this phone.");
+  expect(unsentInWords(["counted", "counted", "counted"])).toBe(
+    "3 counts are not sent yet: they are kept on this phone.",
+  );
+  expect(unsentInWords(["counted", "taken back"])).toBe("2 changes are not sent yet: they are kept on this phone.");
+  expect([saidInWords("counted", 9), saidInWords("corrected", 7), saidInWords("taken back", 0)]).toEqual([
+    "9 stems",
+    "really 7 stems in all",
+    "taken back",
+  ]);
 });
