@@ -91,7 +91,7 @@ export default async function TodayPage({ searchParams }: { searchParams: Promis
       <FieldList madeAt={moment()} farmDay={now} beds={listedBeds(open)}>
         <CutRows rows={open} beds={snapshot.beds} day={day} isPast={day !== now} />
       </FieldList>
-      <LateCounts rows={done} late={tallies.filter(({ isApart }) => isApart)} />
+      <LateCounts snapshot={snapshot} rows={done} late={tallies.filter(({ isApart }) => isApart)} />
       <DoneRows rows={done} tallies={tallies.filter(({ isApart }) => !isApart)} stemsReady={stemsReady} />
       <Bench lines={lines} farm={snapshot.farm} />
       {day === now && (

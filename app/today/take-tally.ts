@@ -13,21 +13,20 @@ type Booked = { readonly bookings: readonly Pick<Booking, "id" | "eventOn">[] };
 
 /** Takes what somebody counted, in the name of whoever sends it. */
 export const takeTally = (database: FarmDatabase, tally: Tally, farm: Booked): Written<TakenTally> =>
-  recordTally(database, tally, asking()?.person?.name ?? null, (recorded, sent) => added(farm, tally, recorded, sent));
+  recordTally(database, tally, asking()?.person?.name ?? null, (recorded, sent) => added(farm, recorded, sent));
 
 type Settled = { readonly id: number; readonly isAdded: boolean };
 
 /** Adds a count that is kept apart after all, or leaves it out. */
 export const settle = (database: FarmDatabase, { id, isAdded }: Settled, farm: Booked, by?: string): Written =>
-  settleTally(database, id, isAdded, (recorded, sent) => added(farm, recorded[0], recorded, sent), by);
+  settleTally(database, id, isAdded, (recorded, sent) => added(farm, recorded, sent), by);
 
-type Place = Pick<CutDraft, "cutOn" | "bedId" | "varietyId">;
+type Counted = Pick<Tally, "cutOn" | "bedId" | "varietyId" | "asked" | "stemsCut" | "restStands">;
 
 function added(
   farm: Booked,
-  { cutOn, bedId, varietyId }: Place,
   recorded: readonly Cut[],
-  { asked, stemsCut, restStands = false }: Pick<Tally, "asked" | "stemsCut" | "restStands">,
+  { cutOn, bedId, varietyId, asked, stemsCut, restStands = false }: Counted,
 ): CutDraft[] {
   const isLeft = restStands || recorded.some((cut) => cut.restStands);
   const parts = splitCut(askedParts(farm, asked), stemsCut, recorded);

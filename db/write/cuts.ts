@@ -47,10 +47,10 @@ export function isTheirs(database: FarmDatabase, id: number, by: string): boolea
   );
 }
 
-/** With the last record of a row goes who counted it. */
+/** With the last record of a row goes who counted it; a count that is kept apart still waits for somebody to say what it is [T10]. */
 function removeTallies(database: FarmDatabase, place: TallyPlace): void {
   if (cutsAt(database, place).length > 0) return;
-  for (const { id } of talliesAt(database, place)) removeRow(database, tally, id);
+  for (const { id, isApart } of talliesAt(database, place)) if (!isApart) removeRow(database, tally, id);
 }
 
 /** What is recorded of a row of a day's list. */

@@ -65,7 +65,7 @@ export const takeBackSeen = (database: FarmDatabase, seen: SeenRow, share: Share
     refuseCorrected(recorded, counts, seen, "look at it before you take it back");
     if (by !== undefined && !recorded.every(({ id }) => isTheirs(database, id, by))) refuse("stemsCut", NOT_THEIRS);
     const since = countedSince(counts, seen.seenRevision);
-    for (const row of counts) if (!since.includes(row)) removeRow(database, tally, row.id);
+    for (const row of counts) if (!row.isApart && !since.includes(row)) removeRow(database, tally, row.id);
     putRest(database, recorded, since, since.length === 0 ? null : sumOf(since), share);
     return {
       title: `took back the record of ${placeName(database, seen)} on ${inFull(parseDay(seen.cutOn))}`,

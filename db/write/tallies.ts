@@ -15,7 +15,7 @@ import { type Written, write } from "./write";
 /** Makes of what is recorded at a place, and of what was counted there, the records that say both. */
 type AddTally = (
   recorded: readonly Cut[],
-  tally: Pick<Tally, "asked" | "stemsCut" | "restStands">,
+  tally: Pick<Tally, "cutOn" | "bedId" | "varietyId" | "asked" | "stemsCut" | "restStands">,
 ) => readonly CutDraft[];
 
 /**
@@ -122,7 +122,8 @@ export const settleTally = (
       return { title: `left out a late count of ${stems}`, result: id };
     }
     const asked = row.asked as Tally["asked"];
-    for (const draft of add(cutsAt(database, row), { ...row, asked })) putCut(database, draft);
+    const cutOn = row.cutOn as Tally["cutOn"];
+    for (const draft of add(cutsAt(database, row), { ...row, asked, cutOn })) putCut(database, draft);
     changeRow(database, tally, id, { ...row, isApart: false, takenAt: revision(database) });
     return { title: `added a late count of ${stems}`, result: id };
   });

@@ -3,9 +3,11 @@ import { expect, test } from "vitest";
 import type { FarmDatabase } from "#db/client";
 import { revision } from "#db/journal/journal";
 import { talliesOn } from "#db/read/tallies";
+import { removeCuts } from "#db/write/cuts";
 import type { SentTally } from "#lib/domain/unsent";
+import { settle } from "../../app/today/take-tally";
 import { ON, stems, sum } from "../db/counted-rows";
-import { withFarm } from "../db/kept-farm";
+import { kept, withFarm } from "../db/kept-farm";
 import { anySeed } from "../plan/any-farm";
 import { answered, anyStep, dayInTheField, row } from "./day-in-the-field";
 
@@ -44,6 +46,34 @@ test("[T10] a record is taken back as the list had shown it: what another counte
       expect([answered(database, list), stems(database)]).toEqual([[], others]);
     });
 });
+
+test("[T10] a count kept apart, whose corrected record was then taken back, is the record once it is added, and nothing once it is left out", () => {
+  for (const isAdded of [true, false])
+    withFarm((database) => {
+      const seen = { seenStems: 0, seenRevision: revision(database) };
+      answered(database, row(database));
+      answered(database, row(database, { kind: "corrected", stemsCut: 7 }));
+      const back = row(database, { kind: "taken back", stemsCut: 0 });
+      answered(database, row(database, { ...seen, stemsCut: 4 }));
+      expect(answered(database, back)).toEqual([]);
+      expect(stems(database)).toBe(0);
+      const [late] = talliesOn(database, ON).filter(({ isApart }) => isApart);
+      expect(late.stemsCut).toBe(4);
+      expect(settle(database, { id: late.id, isAdded }, kept(database)).ok).toBe(true);
+      expect(stems(database)).toBe(isAdded ? 4 : 0);
+    });
+});
+
+test("[T10] so waits a count kept apart of a record that is taken back at the machine", () =>
+  withFarm((database) => {
+    const seen = { seenStems: 0, seenRevision: revision(database) };
+    answered(database, row(database));
+    answered(database, row(database, { kind: "corrected", stemsCut: 7 }));
+    answered(database, row(database, { ...seen, stemsCut: 4 }));
+    const ids = kept(database).cuts.map(({ id }) => id);
+    expect(removeCuts(database, ids).ok).toBe(true);
+    expect(talliesOn(database, ON).map(({ stemsCut, isApart }) => [stemsCut, isApart])).toEqual([[4, true]]);
+  }));
 
 test("[T10] a count is taken back once, whether it comes before its taking back, after it, or both", () => {
   for (const order of ["count, back", "back, count", "back, back", "count, back, count, back"])

@@ -16,6 +16,10 @@ export function saidInWords(kind: TallyKind, stemsCut: number): string {
   return kind === "corrected" ? `really ${countOf(stemsCut, "stem")} in all` : countOf(stemsCut, "stem");
 }
 
+/** What became of a record before a late count of its row came; null where it was taken back. */
+export const recordNowInWords = (stemsNow: number | null): string =>
+  stemsNow === null ? "the record was taken back." : `the record was corrected to ${countOf(stemsNow, "stem")}.`;
+
 /** "9 stems by Wren and 7 by the owner"; who is not named is the owner. */
 export function countersInWords(tallies: readonly Pick<KeptTally, "stemsCut" | "countedBy">[]): string {
   const stemsOf = new Map<string, number>();
