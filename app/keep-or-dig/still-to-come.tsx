@@ -13,7 +13,12 @@ export function StillToCome({ snapshot, seasonYear }: { snapshot: Snapshot; seas
   return (
     <section className="still-to-come" aria-label="Still to come">
       <p>
-        {words === null ? (
+        {words === null && snapshot.farm.winter.expectedFrom === "last season" ? (
+          <>
+            Only what is booked or asked for {seasonYear} is reckoned with: nothing of last season is still to come
+            again. <a href="/farm#keeping">Change that</a>.
+          </>
+        ) : words === null ? (
           <>
             Only what is booked or asked for {seasonYear} is reckoned with. If more will come, say{" "}
             <a href="/farm#keeping">how many free Saturdays</a> will still be booked, or that it will be as last season.
