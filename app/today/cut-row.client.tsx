@@ -116,7 +116,7 @@ function Count({ name, stemsToCut, waits, ...row }: Row) {
         </button>
         {waits.when && (cutOfLeft === null || cutOfLeft < stemsToCut) && (
           <button type="submit" name="rest" value="yes">
-            {cutOfLeft ? `Save ${cutOfLeft}, rest ${waits.when.toLowerCase()}` : waits.when}
+            {cutOfLeft ? `Save ${cutOfLeft}, rest ${waits.when[0].toLowerCase()}${waits.when.slice(1)}` : waits.when}
           </button>
         )}
       </div>

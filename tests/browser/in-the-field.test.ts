@@ -73,10 +73,10 @@ test("what two cut from one bed is added up, and both are asked whether it was t
   const name = await nameOfRow(helper, 0);
   await helper.context().setOffline(true);
   await rowOf(helper, name).getByRole("textbox").fill("800");
-  await rowOf(helper, name).getByRole("button", { name: "Save 800" }).click();
+  await rowOf(helper, name).getByRole("button", { name: "Save 800", exact: true }).click();
   await helper.getByText("1 count is not sent yet").waitFor();
   await rowOf(owner, name).getByRole("textbox").fill("700");
-  await rowOf(owner, name).getByRole("button", { name: "Save 700" }).click();
+  await rowOf(owner, name).getByRole("button", { name: "Save 700", exact: true }).click();
   await isFollowed(owner, "Recorded: 3 rows");
   await helper.context().setOffline(false);
   for (const page of [helper, owner]) {
@@ -92,10 +92,10 @@ test("a count that was corrected at the machine meanwhile is told with both, and
   const bed = name.replace("Record ", "");
   await helper.context().setOffline(true);
   await rowOf(helper, name).getByRole("textbox").fill("4");
-  await rowOf(helper, name).getByRole("button", { name: "Save 4" }).click();
+  await rowOf(helper, name).getByRole("button", { name: "Save 4", exact: true }).click();
   await helper.getByText("1 count is not sent yet").waitFor();
   await rowOf(owner, name).getByRole("textbox").fill("6");
-  await rowOf(owner, name).getByRole("button", { name: "Save 6" }).click();
+  await rowOf(owner, name).getByRole("button", { name: "Save 6", exact: true }).click();
   await isFollowed(owner, "Recorded: 4 rows");
   await owner.getByText("Recorded: 4 rows").click();
   const done = owner.locator(".done-rows > li").filter({ has: owner.locator("summary", { hasText: bed }) });
@@ -157,7 +157,7 @@ test("without signal a recorded row is corrected and then taken back, each kept 
   const name = await nameOfRow(helper, 0);
   const bed = name.replace("Record ", "");
   await rowOf(helper, name).getByRole("textbox").fill("5");
-  await rowOf(helper, name).getByRole("button", { name: "Save 5" }).click();
+  await rowOf(helper, name).getByRole("button", { name: "Save 5", exact: true }).click();
   const done = helper.locator(".done-rows > li").filter({ has: helper.locator("summary", { hasText: bed }) });
   await done.waitFor({ state: "attached" });
   await helper.getByText(/^Recorded: \d+ rows/).click();

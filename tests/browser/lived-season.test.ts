@@ -26,7 +26,7 @@ const MONTHS: readonly { readonly day: string; readonly told: string; readonly t
       const page = await open("/beds/buds");
       const stop = page.locator(".bud-stop").first();
       await stop.getByRole("button", { name: /^late/ }).click();
-      await page.locator(".bud-stop").first().getByText("19 Mar: late").waitFor();
+      await page.locator(".bud-stop").getByText("19 Mar: late").waitFor();
       await page.close();
     },
   },

@@ -17,7 +17,7 @@ test("a row that came as asked is saved with one tap, stands among the recorded 
   const asked = Number(await rows(page).first().locator("input[name=stemsCut]").inputValue());
   await rows(page)
     .first()
-    .getByRole("button", { name: `Save ${asked}` })
+    .getByRole("button", { name: `Save ${asked}`, exact: true })
     .click();
   await page.getByText("Recorded: 1 row").waitFor();
   expect(await rows(page).count()).toBeLessThan(before);
@@ -39,7 +39,7 @@ test("fewer and none are saved as they came, and the list asks other beds for wh
   const peas = rows(page).filter({ hasText: "Sweet pea" }).first();
   const asked = Number(await peas.locator("input[name=stemsCut]").inputValue());
   await peas.getByRole("button", { name: /^One fewer/ }).click();
-  await peas.getByRole("button", { name: `Save ${asked - 1}` }).click();
+  await peas.getByRole("button", { name: `Save ${asked - 1}`, exact: true }).click();
   await page.getByText("Recorded: 1 row").waitFor();
   await page.getByText("Recorded: 1 row").click();
   await page.getByText(`${asked - 1} of ${asked} cut`).waitFor();
