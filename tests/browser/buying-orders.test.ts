@@ -26,7 +26,7 @@ test("what is ordered waits on the way, and what came of it, fewer than ordered,
   await page.getByRole("button", { name: "These came" }).click();
   await page.getByText(/^Arrived: \d+ flower/).click();
   await page.getByText(`${stems - 3} of ${stems} came Thu 10 Jun, 3 short`).waitFor();
-  await page.goto(`${address()}/farm/cooler`, { waitUntil: "networkidle" });
+  await page.goto(`${address()}/farm/cooler?show=all`, { waitUntil: "networkidle" });
   await page
     .getByText(`${stems - 3} in, 0 out`)
     .first()

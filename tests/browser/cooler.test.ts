@@ -17,9 +17,8 @@ async function putIn(page: Page, cutOn: string, stems: string): Promise<void> {
   await form.getByLabel("Variety").selectOption({ index: 1 });
   await form.getByLabel("Cut on").fill(cutOn);
   await form.getByLabel("Stems").fill(stems);
-  const before = await lots(page).count();
   await form.getByRole("button", { name: "Put them in" }).click();
-  await lots(page).nth(before).waitFor();
+  await page.locator(".lastchange", { hasText: `put ${stems} ` }).waitFor();
 }
 
 test("what is recorded as cut stands in the cooler for its wedding, and is taken out for it with one tap and put back with another", async () => {

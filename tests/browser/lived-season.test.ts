@@ -24,7 +24,7 @@ const MONTHS: readonly { readonly day: string; readonly told: string; readonly t
     told: "buds are behind: they are noted as late, and the walk says so",
     tell: async () => {
       const page = await open("/beds/buds");
-      const stop = page.locator(".bud-stop").first();
+      const stop = page.locator(".bud-bed .bud-stop").first();
       await stop.getByRole("button", { name: /^late/ }).click();
       await page.locator(".bud-stop").getByText("19 Mar: late").waitFor();
       await page.close();
