@@ -103,6 +103,9 @@ describe("a stretch in the match", () => {
     expect(stretchInWords(stretched[1])).toBe(
       "5 stems are held at a stretch, longer than they keep as good as fresh: $7.50 is counted for it.",
     );
+    expect(stretchInWords({ stems: 1, cents: 0 })).toBe(
+      "1 stem is held at a stretch, longer than it keeps as good as fresh.",
+    );
   });
 
   test("[M3] where a firm booking and an enquiry want ten each on one day, the stretch falls to the enquiry, at 0.3 of its cost", () => {
