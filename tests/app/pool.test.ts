@@ -166,7 +166,8 @@ describe("seasons sampled in parts over both threads", () => {
     const counts = [...new Set(looks.map(({ seasonCount }) => seasonCount))];
     expect(counts.length).toBeGreaterThan(1);
     expect(counts).toEqual([...counts].sort((a, b) => a - b));
-    expect(counts[0]).toBeLessThanOrEqual(50);
+    // How many parts are done by then is chance; less than half of all they always are.
+    expect(counts[0]).toBeLessThan(150);
     for (const look of looks) expect(look).toEqual(sampled(look.seasonCount));
   });
 });
