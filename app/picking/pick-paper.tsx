@@ -1,12 +1,12 @@
 import { inFull, inShort, toDay } from "#lib/domain/day";
 import type { Booking } from "#lib/domain/records/booking";
-import { placeOf } from "#lib/plan/road/pick-list";
 import { bookingsOfLines, type PickRow, pickRows } from "#lib/plan/road/pick-rows";
 import type { PickDay } from "#lib/plan/road/pick-sheets";
 import { bunchesInWords } from "#lib/plan/words/bunch-words";
 import { inWholes } from "#lib/plan/words/numbers";
 import { type Column, Table } from "../ui/table";
 import { TickBox, WriteLine } from "../ui/to-write";
+import { type PaperRow, paperKey, paperRows, placeColumns } from "./paper-columns";
 import { Stages, stagesOf } from "./stages";
 import { Tie, tieLetter } from "./tie";
 import { totalsInWords } from "./totals-in-words";
@@ -22,7 +22,9 @@ export function PickPaper({ days, madeAt }: { days: readonly PickDay[]; madeAt: 
       {days.map((day) => (
         <DayPaper key={day.cutDay} day={day} noteOf={noteOf} madeAt={madeAt} />
       ))}
-      <Stages crops={crops} noteOf={noteOf} />
+      <Stages crops={crops} noteOf={noteOf}>
+        cut is with what will be graded out, wilt or break, keep is what the bookings get.
+      </Stages>
     </div>
   );
 }
@@ -37,10 +39,6 @@ type DayProps = {
 function DayPaper({ day: { cutDay, lines }, noteOf, madeAt }: DayProps) {
   const bookings = bookingsOfLines(lines);
   const isForOne = bookings.length === 1;
-  const rows = pickRows(lines).map((row, index, all) => ({
-    row,
-    isFirst: index === 0 || placeOf(all[index - 1].stand) !== placeOf(row.stand),
-  }));
   return (
     <section className="day-paper" aria-labelledby={`paper-${cutDay}`}>
       <h2 id={`paper-${cutDay}`}>{inFull(toDay(cutDay))}</h2>
@@ -63,8 +61,8 @@ function DayPaper({ day: { cutDay, lines }, noteOf, madeAt }: DayProps) {
         isCaptionHidden
         className="paper-rows"
         columns={columnsOf(isForOne ? [] : bookings, noteOf)}
-        rows={rows}
-        keyOf={({ row }) => `${placeOf(row.stand)} ${row.variety.id}`}
+        rows={paperRows(pickRows(lines))}
+        keyOf={paperKey}
         rowClass={() => "pick-line"}
         isNarrow
       />
@@ -72,26 +70,13 @@ function DayPaper({ day: { cutDay, lines }, noteOf, madeAt }: DayProps) {
   );
 }
 
-type Row = { readonly row: PickRow; readonly isFirst: boolean };
+type Row = PaperRow<PickRow>;
 
 const columnsOf = (bookings: readonly Booking[], noteOf: ReadonlyMap<number, string>): readonly Column<Row>[] => [
   { head: "Done", kind: "tool", className: "paper-box", cell: () => <TickBox /> },
-  {
-    head: "Bed",
-    kind: "name",
-    cell: ({ row, isFirst }) =>
-      isFirst ? placeOf(row.stand) : <span className="visually-hidden">{placeOf(row.stand)}</span>,
-  },
-  {
-    head: "Variety, colour",
-    className: "paper-what",
-    cell: ({ row: { crop, variety, stretchedStems } }) => (
-      <>
-        <b>{crop.name}</b> {variety.name}, {variety.colour} <sup>{noteOf.get(crop.id)}</sup>
-        {stretchedStems > 0 && ` ${inWholes(stretchedStems)} at a stretch`}
-      </>
-    ),
-  },
+  ...placeColumns<PickRow>(noteOf, ({ stretchedStems }) =>
+    stretchedStems > 0 ? ` ${inWholes(stretchedStems)} at a stretch` : "",
+  ),
   { head: "Cut", kind: "number", className: "paper-cut", cell: ({ row }) => inWholes(row.stemsToCut) },
   ...bookings.map(
     (booking, index): Column<Row> => ({

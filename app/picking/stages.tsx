@@ -1,3 +1,4 @@
+import type { ReactNode } from "react";
 import type { Crop } from "#lib/domain/records/crop";
 import type { PickDay } from "#lib/plan/road/pick-sheets";
 import { letter } from "./tie";
@@ -8,16 +9,20 @@ export function stagesOf(days: readonly PickDay[]) {
   return { crops, noteOf: new Map(crops.map((crop, index) => [crop.id, letter(index)])) };
 }
 
-type Props = { readonly crops: readonly Crop[]; readonly noteOf: ReadonlyMap<number, string> };
+type Props = {
+  readonly crops: readonly Crop[];
+  readonly noteOf: ReadonlyMap<number, string>;
+  readonly children: ReactNode;
+};
 
-/** The stage to cut each crop at, in lettered notes at the foot. */
-export const Stages = ({ crops, noteOf }: Props) => (
+/** The stage to cut each crop at, in lettered notes at the foot, and what the columns mean. */
+export const Stages = ({ crops, noteOf, children }: Props) => (
   <p className="paper-notes">
     {crops.map((crop) => (
       <span key={crop.id}>
         <sup>{noteOf.get(crop.id)}</sup> {crop.cutStage};{" "}
       </span>
     ))}
-    cut is with what will be graded out, wilt or break, keep is what the bookings get.
+    {children}
   </p>
 );

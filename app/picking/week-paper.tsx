@@ -1,25 +1,19 @@
 import { inFull, toDay, withWeekday } from "#lib/domain/day";
-import { placeOf } from "#lib/plan/road/pick-list";
 import type { PickDay } from "#lib/plan/road/pick-sheets";
 import { type PickWeekRow, pickWeek } from "#lib/plan/road/pick-week";
 import { inWholes } from "#lib/plan/words/numbers";
 import { type Column, Table } from "../ui/table";
 import { TickBox, WriteLine } from "../ui/to-write";
+import { type PaperRow, paperKey, paperRows, placeColumns } from "./paper-columns";
 import { Stages, stagesOf } from "./stages";
 import { totalsInWords } from "./totals-in-words";
 
 /** Days beside which there is room to write what was really cut; with more there is the box alone. */
 const DAYS_WITH_ROOM = 4;
 
-type Row = { readonly row: PickWeekRow; readonly isFirst: boolean };
-
 /** A week's picking on paper: a row for each place and variety, a column for each picking day. Who gets the stems, and what is held at a stretch, stands on each day's own sheet. */
-export function WeekPaper({ days }: { days: readonly PickDay[] }) {
+export function WeekPaper({ days, madeAt }: { days: readonly PickDay[]; madeAt: string }) {
   const { crops, noteOf } = stagesOf(days);
-  const rows = pickWeek(days).map((row, index, all) => ({
-    row,
-    isFirst: index === 0 || placeOf(all[index - 1].stand) !== placeOf(row.stand),
-  }));
   return (
     <div className="paper-sheets close-ruled">
       <ul className="paper-days">
@@ -28,40 +22,32 @@ export function WeekPaper({ days }: { days: readonly PickDay[] }) {
             <b>{withWeekday(toDay(cutDay))}</b>: {totalsInWords(lines)}
           </li>
         ))}
+        <li>As the farm stood at {madeAt}: ask what was sprayed since.</li>
       </ul>
       <Table
         caption={`What to cut from ${inFull(toDay(days[0].cutDay))} on`}
         isCaptionHidden
         className="paper-rows paper-week"
         columns={columnsOf(days, noteOf)}
-        rows={rows}
-        keyOf={({ row }) => `${placeOf(row.stand)} ${row.variety.id}`}
+        rows={paperRows(pickWeek(days))}
+        keyOf={paperKey}
         rowClass={() => "pick-line"}
         isNarrow
       />
-      <Stages crops={crops} noteOf={noteOf} />
+      <Stages crops={crops} noteOf={noteOf}>
+        cut is with what will be graded out, wilt or break.
+      </Stages>
     </div>
   );
 }
 
-const columnsOf = (days: readonly PickDay[], noteOf: ReadonlyMap<number, string>): readonly Column<Row>[] => [
-  {
-    head: "Bed",
-    kind: "name",
-    cell: ({ row, isFirst }) =>
-      isFirst ? placeOf(row.stand) : <span className="visually-hidden">{placeOf(row.stand)}</span>,
-  },
-  {
-    head: "Variety, colour",
-    className: "paper-what",
-    cell: ({ row: { crop, variety } }) => (
-      <>
-        <b>{crop.name}</b> {variety.name}, {variety.colour} <sup>{noteOf.get(crop.id)}</sup>
-      </>
-    ),
-  },
+const columnsOf = (
+  days: readonly PickDay[],
+  noteOf: ReadonlyMap<number, string>,
+): readonly Column<PaperRow<PickWeekRow>>[] => [
+  ...placeColumns<PickWeekRow>(noteOf),
   ...days.map(
-    ({ cutDay, lines }): Column<Row> => ({
+    ({ cutDay, lines }): Column<PaperRow<PickWeekRow>> => ({
       head: `Cut ${withWeekday(toDay(cutDay))}`,
       headShown: withWeekday(toDay(cutDay)),
       className: "paper-day",

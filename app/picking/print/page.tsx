@@ -29,8 +29,7 @@ export default async function PrintPage({ searchParams }: { searchParams: Promis
       {lines.length === 0 && <p>Nothing to pick.</p>}
       {lines.length > 0 && (
         <>
-          {isWeek ? <WeekPaper days={days} /> : <PickPaper days={days} madeAt={madeAt} />}
-          {isWeek && <p>As the farm stood at {madeAt}: ask what was sprayed since.</p>}
+          {isWeek ? <WeekPaper days={days} madeAt={madeAt} /> : <PickPaper days={days} madeAt={madeAt} />}
           <BucketCare />
         </>
       )}
