@@ -13,6 +13,9 @@ const RANGE: HeatRange = { baseC: SEASON_BASE_C, ceilingC: null, limitC: null };
 /** Before the usual year has so many degree days, a warm week in winter would be told as weeks early. Our choice. */
 const LEAST_USUAL = 50;
 
+/** With less than this share of the usual year's degree days still to come, a cool week in autumn would be told as weeks late, and moves no first cut any more. Our choice. */
+const LEAST_TO_COME = 1 / 10;
+
 /**
  * A season's warmth beside the usual year's, in degree days (Celsius) above {@link SEASON_BASE_C} from 1 January through a day. `daysEarly` is below 0
  * where the season is late. Of `missingDayCount` days nobody recorded anything: they count as usual.
@@ -27,8 +30,8 @@ export type SeasonHeat = {
 };
 
 /**
- * How warm a season has been up to its last recorded day, today at the latest [H10]. Null without a climate, without a recorded day in the season's year, and as long as the
- * usual year has too few degree days to say anything. `today` is a day number.
+ * How warm a season has been up to its last recorded day, today at the latest [H10]. Null without a climate, without a recorded day in the season's year, as long as the
+ * usual year has too few degree days to say anything, and once it has nearly all of them. `today` is a day number.
  */
 export function seasonHeat(
   { farm, weather }: Pick<Snapshot, "farm" | "weather">,
@@ -43,7 +46,8 @@ export function seasonHeat(
   if (through < first) return null;
   const usualSums = usualWarmth(own.climate).sums(seasonYear, RANGE);
   const usual = heatBetween(usualSums, first, through + 1) ?? 0;
-  if (usual < LEAST_USUAL) return null;
+  const ofYear = heatBetween(usualSums, first, firstDayOf(seasonYear + 1)) ?? usual;
+  if (usual < LEAST_USUAL || usual > (1 - LEAST_TO_COME) * ofYear) return null;
   const reached = heatBetween(own.warmth.sums(seasonYear, RANGE), first, through + 1) ?? 0;
   const moment = momentOfHeat(usualSums, first, reached) ?? through + 1;
   let missingDayCount = 0;

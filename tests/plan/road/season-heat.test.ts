@@ -58,6 +58,20 @@ describe("how early a season is by its warmth", () => {
     expect(seasonHeat({ farm: home, weather }, 2027, NEW_YEAR + 5)).toBeNull();
   });
 
+  test("[H10] late in the year a cool autumn is not told as weeks late: nothing is said from the day on which a tenth of the usual year's warmth is to come", () => {
+    const days = Array.from({ length: 365 }, (_, at) => usualOf(at));
+    const ofYear = days.reduce((sum, warmth) => sum + warmth, 0);
+    let sum = 0;
+    const lastTold = days.findIndex((warmth) => {
+      sum += warmth;
+      return sum > 0.9 * ofYear;
+    });
+    const weather = recorded(new Array(365).fill(3));
+    expect(seasonHeat({ farm: home, weather }, 2027, NEW_YEAR + lastTold - 1)).not.toBeNull();
+    for (const at of [lastTold, lastTold + 30, 364])
+      expect(seasonHeat({ farm: home, weather }, 2027, NEW_YEAR + at)).toBeNull();
+  });
+
   test("[H10] with any days recorded or missing it is what adding up day after day and walking the usual year says", () => {
     const anyDays = fc.array(fc.option(fc.integer({ min: -8, max: 18 }), { freq: 5 }), {
       minLength: 120,
