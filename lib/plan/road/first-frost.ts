@@ -19,9 +19,15 @@ export function missingDays(weather: DailyWeather, fromDay: number, toDay: numbe
  * day of the year where none came; null where the record lacks more than {@link MOST_MISSING_DAYS} days from August to December.
  */
 export function firstFrostDay(weather: DailyWeather, year: number): number | null {
-  const dayOf = (monthDay: string) => toDayNumber(parseDay(`${year}-${monthDay}`));
-  if (missingDays(weather, dayOf("08-01"), dayOf("12-31")) > MOST_MISSING_DAYS) return null;
-  let day = dayOf("07-15");
-  while (day < dayOf("12-31") && !(lowOn(weather, day) <= FROST_AT_C)) day += 1;
-  return day;
+  const lastDay = dayOf(year, "12-31");
+  if (missingDays(weather, dayOf(year, "08-01"), lastDay) > MOST_MISSING_DAYS) return null;
+  return frostOnRecord(weather, year, lastDay) ?? lastDay;
 }
+
+/** The first day of frost that is on record from 15 July of a year through a day; null where none is, which says nothing of days that nobody recorded. Day numbers. */
+export function frostOnRecord(weather: DailyWeather, year: number, throughDay: number): number | null {
+  for (let day = dayOf(year, "07-15"); day <= throughDay; day++) if (lowOn(weather, day) <= FROST_AT_C) return day;
+  return null;
+}
+
+const dayOf = (year: number, monthDay: string): number => toDayNumber(parseDay(`${year}-${monthDay}`));
