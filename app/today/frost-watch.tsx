@@ -1,7 +1,7 @@
 import { toDay, toDayNumber, withWeekday } from "#lib/domain/day";
 import { COLD_NIGHT } from "#lib/domain/records/farm-settings";
 import { formFields } from "#lib/domain/records/form";
-import { type FrostAlarm, frostAlarm } from "#lib/plan/road/frost-alarm";
+import { type FrostAlarm, frostAlarm, stemsAtRisk } from "#lib/plan/road/frost-alarm";
 import { frostNight, isFrostWatch } from "#lib/plan/road/frost-night";
 import { type PickLine, placeOf } from "#lib/plan/road/pick-list";
 import { bookingsOfLines, pickRows } from "#lib/plan/road/pick-rows";
@@ -10,6 +10,7 @@ import {
   alarmInWords,
   coldNightInWords,
   forWhomInWords,
+  noRoomTitle,
   tenderInWords,
   tooLateInWords,
 } from "#lib/plan/words/frost-words";
@@ -41,13 +42,19 @@ export function FrostWatch({ plan, today }: { plan: Plan; today: number }) {
           </p>
           <AtRisk alarm={alarm} />
           <CutAhead lines={alarm.cutAhead} />
-          <Cautions crops={[...new Set(alarm.cutAhead.map(({ crop }) => crop))]} open />
+          <NoRoom lines={alarm.noRoom} />
+          {farm.bucketPlaces === null && alarm.cutAhead.length > 0 && (
+            <p className="quiet">
+              How many buckets the cooler holds is not written down, so the list knows no end of room.{" "}
+              <a href="/farm#hands">Write it down</a>
+            </p>
+          )}
+          <Cautions crops={[...new Set([...alarm.cutAhead, ...alarm.noRoom].map(({ crop }) => crop))]} open />
         </>
       ) : (
         <p>
-          {tenderInWords(frostAlarm(plan, today).atRisk)} The alarm sounds at{" "}
-          {degreesInWords(farm.frostAlarmC, farm.units)} or colder (<a href="/farm#frost">change that</a>), by your
-          forecast here or by the weather file.
+          {tenderInWords(stemsAtRisk(plan, today))} The alarm sounds at {degreesInWords(farm.frostAlarmC, farm.units)}{" "}
+          or colder (<a href="/farm#frost">change that</a>), by your forecast here or by the weather file.
         </p>
       )}
       <Form action={saveColdNight} submit="Keep the forecast" label="The coldest night ahead" isQuiet>
@@ -85,26 +92,41 @@ function CutAhead({ lines }: { lines: readonly PickLine[] }) {
   const days = [...new Set(lines.map(({ cutDay }) => cutDay))];
   return days.map((day) => {
     const linesOfDay = lines.filter(({ cutDay }) => cutDay === day);
-    const rows = pickRows(linesOfDay);
-    const bookings = bookingsOfLines(linesOfDay);
     return (
       <details key={day} className="fold prints-open" open={day === days[0]}>
         <summary>
-          Cut on {withWeekday(toDay(day))}: {countOf(rows.length, "row")}
+          Cut on {withWeekday(toDay(day))}: {countOf(pickRows(linesOfDay).length, "row")}
         </summary>
-        <ul className="done-rows">
-          {rows.map((row) => (
-            <li key={`${placeOf(row.stand)} ${row.variety.id}`}>
-              <span>
-                <b>{placeOf(row.stand)}</b> {row.crop.name} {row.variety.name}
-                <br />
-                <small>{forWhomInWords(row, bookings)}</small>
-              </span>
-              <b>{inWholes(row.stemsToCut)}</b>
-            </li>
-          ))}
-        </ul>
+        <Rows lines={linesOfDay} />
       </details>
     );
   });
+}
+
+/** What would keep too, if there were more room than the cooler has: for whoever can borrow a cold place. */
+const NoRoom = ({ lines }: { lines: readonly PickLine[] }) =>
+  lines.length > 0 && (
+    <details className="fold">
+      <summary>{noRoomTitle(lines)}</summary>
+      <Rows lines={lines} />
+    </details>
+  );
+
+/** Rows to cut, bed by bed, with whom they are for. */
+function Rows({ lines }: { lines: readonly PickLine[] }) {
+  const bookings = bookingsOfLines(lines);
+  return (
+    <ul className="done-rows">
+      {pickRows(lines).map((row) => (
+        <li key={`${placeOf(row.stand)} ${row.variety.id}`}>
+          <span>
+            <b>{placeOf(row.stand)}</b> {row.crop.name} {row.variety.name}
+            <br />
+            <small>{forWhomInWords(row, bookings)}</small>
+          </span>
+          <b>{inWholes(row.stemsToCut)}</b>
+        </li>
+      ))}
+    </ul>
+  );
 }

@@ -51,8 +51,9 @@ export type CoolerLot = {
 export const GONE_AFTER_DAYS = 14;
 
 /** What the cooler needs of a plan made on a day. */
-type Stored = Pick<Plan, "snapshot" | "match" | "work" | "meetingSeasons"> & {
+type Stored = Pick<Plan, "snapshot" | "match" | "meetingSeasons"> & {
   readonly today: number;
+  readonly work: Pick<Plan["work"], "match" | "orders">;
   readonly forecast: Pick<Plan["forecast"], "plantings">;
 };
 
@@ -159,7 +160,7 @@ function entriesByLot({ snapshot, forecast, meetingSeasons }: Stored): Map<strin
 }
 
 /** Whether stems stand in the cooler by what is written down: what is on the way does not. */
-const isStored = (stand: Stand): boolean =>
+export const isStored = (stand: Stand): boolean =>
   stand.kind === "cooler" ? stand.purchase?.arrivedStems !== null : stand.isRecorded === true;
 
 /** What bookings that are cut for and deliveries have of each lot, by the day of their event. */

@@ -1,106 +1,83 @@
-import { weekdayOfDayNumber } from "#lib/domain/day";
 import type { Booking } from "#lib/domain/records/booking";
 import { buyInFinder } from "./buy-in";
-import { type Match, match } from "./match";
+import { type IsAhead, roomAhead } from "./frost-room";
+import { isTenderStanding, suppliesBeforeFrost, suppliesBeside } from "./frost-supplies";
+import { type Match, match, type Serving } from "./match";
+import type { Need } from "./needs";
 import { type PickLine, pickList } from "./pick-list";
-import { isOpenBed } from "./picking-days";
 import type { Plan } from "./plan";
 import { seasonOfBooking } from "./seasons";
-import { Shelf } from "./shelf";
-import type { Lot, VarietySupply } from "./supply";
 
 /** Stems of a booking. */
 type OfBooking = { readonly booking: Booking; readonly stems: number };
 
-/** What a frost does to a plan, and what can be cut ahead of it [T12]. Day numbers. */
+/** What a frost does to a plan, and what can be cut ahead of it [T12] [T15]. Day numbers. */
 export type FrostAlarm = {
   /** The last day on which to cut: the eve of the frost. Before today where the frost is today's. */
   readonly eve: number;
   /** Stems of tender crops that the plan would cut for bookings on the morning of the frost or later, by booking. */
   readonly atRisk: readonly OfBooking[];
-  /** What to cut from today to the eve in place of it: lines of tender crops, of which some were to be cut then anyway. */
+  /** What to cut from today to the eve in place of it: lines of tender crops, of which some were to be cut then anyway. All of it finds room, but for what is cut anyway. */
   readonly cutAhead: readonly PickLine[];
+  /** What would keep until its event too, and finds no place in the cooler: lines with the buckets that would hold them. */
+  readonly noRoom: readonly PickLine[];
   /** Stems that a booking goes short of all the same, beyond what it is short of now. */
   readonly stillLost: readonly OfBooking[];
-  /** The match of the bookings that are cut for [N5] that the frost leaves, with its proof. */
+  /** The match of the bookings that are cut for [N5] that the frost leaves, with its proof, as if there were room for all. */
   readonly match: Match;
+  /** The match of what they still ask for beside what is cut ahead; null where there is room for all. */
+  readonly besideRoom: Match | null;
 };
 
-/** What a plan of today loses by a frost on a morning, and the best that can be cut before it within the hold windows [T12]. @param morning  a day number */
+/** Stems of tender crops that a plan would cut for bookings on a morning or later, by booking: what a frost would take [T12]. @param morning  a day number */
+export function stemsAtRisk({ work: { match: planned }, seasonYear }: Plan, morning: number): OfBooking[] {
+  const risked = new Map<number, number>();
+  for (const serving of planned.servings)
+    if (serving.cutDay >= morning && isTenderStanding(planned.supplies[serving.supplyIndex].crop, serving.stand))
+      risked.set(serving.needIndex, (risked.get(serving.needIndex) ?? 0) + serving.stems);
+  return byBooking(planned, seasonYear, (index) => risked.get(index) ?? 0);
+}
+
+/** What a plan of today loses by a frost on a morning, and the best that can be cut before it within the hold windows [T12] and the places of the cooler [T15]. @param morning  a day number */
 export function frostAlarm(plan: Plan, morning: number): FrostAlarm {
   const { snapshot, seasonYear, today } = plan;
   const { match: planned } = plan.work;
-  const from = today ?? Number.NEGATIVE_INFINITY;
   const eve = morning - 1;
-  const supplies = suppliesBeforeFrost(plan, morning);
-  const after = match(snapshot.farm, supplies, planned.needs, buyInFinder(snapshot));
-  const ownNeeds = [...planned.needs.keys()].filter(
-    (index) => seasonOfBooking(planned.needs[index].booking) === seasonYear,
-  );
-  const byBooking = (stemsOf: (needIndex: number) => number): OfBooking[] => {
-    const stems = new Map<Booking, number>();
-    for (const index of ownNeeds) {
-      const { booking } = planned.needs[index];
-      stems.set(booking, (stems.get(booking) ?? 0) + stemsOf(index));
-    }
-    return [...stems].flatMap(([booking, of]) => (of > 0 ? [{ booking, stems: of }] : []));
-  };
-  const risked = new Map<number, number>();
-  for (const { needIndex, supplyIndex, stand, cutDay, stems } of planned.servings)
-    if (
-      planned.supplies[supplyIndex].crop.tender &&
-      stand.kind === "planting" &&
-      !stand.isRecorded &&
-      cutDay >= morning
-    )
-      risked.set(needIndex, (risked.get(needIndex) ?? 0) + stems);
+  const from = today ?? Number.NEGATIVE_INFINITY;
+  const after = match(snapshot.farm, suppliesBeforeFrost(plan, morning), planned.needs, buyInFinder(snapshot));
+  const isAhead: IsAhead = (crop, { stand, cutDay }) =>
+    isTenderStanding(crop, stand) && cutDay >= from && cutDay <= eve;
+  const room = roomAhead(plan, after, isAhead);
+  const besideRoom = room.lacks.length > 0 ? matchBeside(plan, after, isAhead, room.finds) : null;
+  const left = besideRoom ?? after;
   return {
     eve,
-    atRisk: byBooking((index) => risked.get(index) ?? 0),
-    cutAhead: pickList(after, seasonYear).filter(
-      ({ crop, stand, cutDay }) =>
-        crop.tender && stand.kind === "planting" && !stand.isRecorded && cutDay >= from && cutDay <= eve,
-    ),
-    stillLost: byBooking((index) => after.shortStems[index] - planned.shortStems[index]),
+    atRisk: stemsAtRisk(plan, morning),
+    cutAhead: pickList({ ...after, servings: room.finds }, seasonYear),
+    noRoom: pickList({ ...after, servings: room.lacks }, seasonYear),
+    stillLost: byBooking(planned, seasonYear, (index) => left.shortStems[index] - planned.shortStems[index]),
     match: after,
+    besideRoom,
   };
 }
 
-/**
- * What is left to give away when a frost takes all tender stems that stand: what was cut, hardy crops, tender ones cut before it, and of those that would be cut on
- * the first picking day from the frost on the part that is open on the eve [T12].
- */
-function suppliesBeforeFrost({ match: { supplies }, snapshot, today }: Plan, morning: number): VarietySupply[] {
-  const shelf = new Shelf();
-  const isPicked = pickedOn(snapshot.farm.pickingWeekdays);
-  const eve = morning - 1;
-  for (const { variety, crop, bookingId, days, lots } of supplies) {
-    const seen = new Set<Lot["stand"]>();
-    const put = (day: number, lot: Lot) => shelf.put(variety.id, bookingId ?? null, day, lot);
-    days.forEach((day, index) => {
-      for (const lot of lots[index]) {
-        const { stand, stems } = lot;
-        if (!crop.tender || day < morning || stand.kind === "cooler" || stand.isRecorded) put(day, lot);
-        else if (!seen.has(stand)) {
-          seen.add(stand);
-          const openStems = openOnEve(stems, day, eve, isPicked);
-          if (openStems > 0 && (today === null || eve >= today) && isOpenBed(stand.planting.bed, eve))
-            put(eve, { stand, stems: openStems });
-        }
-      }
-    });
-  }
-  return shelf.supplies(snapshot);
+/** The stems of the bookings of a season, by booking, those with any. */
+function byBooking({ needs }: Match, seasonYear: number, stemsOf: (needIndex: number) => number): OfBooking[] {
+  const stems = new Map<Booking, number>();
+  needs.forEach(({ booking }, index) => {
+    if (seasonOfBooking(booking) === seasonYear) stems.set(booking, (stems.get(booking) ?? 0) + stemsOf(index));
+  });
+  return [...stems].flatMap(([booking, of]) => (of > 0 ? [{ booking, stems: of }] : []));
 }
 
-/** Of the stems that a planting gives on a picking day those that are open on an eve before it: equal parts opened on each day since the picking day before. */
-function openOnEve(stems: number, pickDay: number, eve: number, isPicked: (day: number) => boolean): number {
-  let before = pickDay - 1;
-  while (!isPicked(before)) before--;
-  return eve <= before ? 0 : Math.floor((stems * (eve - before)) / (pickDay - before));
+/** What needs ask for beside what is cut ahead for them, matched with all that is not cut ahead. */
+function matchBeside({ snapshot }: Plan, after: Match, isAhead: IsAhead, finds: readonly Serving[]): Match {
+  const cut = new Map<number, number>();
+  for (const { needIndex, stems } of finds) cut.set(needIndex, (cut.get(needIndex) ?? 0) + stems);
+  const needs = after.needs.map((need, index): Need => {
+    const stems = cut.get(index) ?? 0;
+    const promisedStems = Math.max(0, need.promisedStems - stems);
+    return stems === 0 ? need : { ...need, stems: need.stems - stems, promisedStems };
+  });
+  return match(snapshot.farm, suppliesBeside(snapshot, after, isAhead), needs, buyInFinder(snapshot));
 }
-
-const pickedOn =
-  (weekdays: readonly number[]) =>
-  (day: number): boolean =>
-    weekdays.includes(weekdayOfDayNumber(day));

@@ -72,6 +72,14 @@ export class MatchRuns {
     return cents;
   }
 
+  /** What one stem of a need costs in cents when it is short [M4]; one that was promised costs what is lost by it too [M9]. */
+  stemShortCents(needIndex: number, isPromised: boolean): number {
+    const { firstPart, lossCents, isPromised: isPromisedPart } = this.parts;
+    const part = firstPart[needIndex];
+    const priceCents = this.flow.unmetCost[this.firstNeed + part] - (isPromisedPart[part] ? lossCents : 0);
+    return isPromised ? priceCents + lossCents : priceCents;
+  }
+
   /** Promised stems that a flow leaves short in all, and what is lost by them in cents, beside their price. */
   broken({ unmet }: Pick<FlowSolution, "unmet">): { readonly brokenStems: number; readonly brokenCents: number } {
     const { isPromised, lossCents } = this.parts;
