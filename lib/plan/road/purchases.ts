@@ -1,4 +1,6 @@
 import { addDays, type Day, toDayNumber, yearOf } from "#lib/domain/day";
+import { type EventHabit, eventDaysOf } from "#lib/domain/event-days";
+import type { Booking } from "#lib/domain/records/booking";
 import type { Purchase } from "#lib/domain/records/purchase";
 import { inOrderOfId, type Snapshot } from "#lib/domain/snapshot";
 import type { Stand } from "./supply";
@@ -20,6 +22,10 @@ export const stemsOfPurchase = ({ bunchCount, bunchStems, arrivedStems }: Purcha
 /** The day from which a purchase can be used: its days to open after it arrived, or is to arrive. */
 export const openDayOf = ({ arrivesOn, arrivedOn, daysToOpen }: Purchase): Day =>
   addDays(arrivedOn ?? arrivesOn, daysToOpen);
+
+/** The last day on which stems that were ordered for an event may open: that on which it is made up [ST3]. A day number. */
+export const lastOpenDay = (farm: EventHabit, booking: Booking): number =>
+  toDayNumber(booking.eventOn) - eventDaysOf(farm, booking).designDays;
 
 /** Purchases that are open in some years, in order of id [ST3]. Of a short delivery the booking's stems come first. */
 export const purchasedStems = (

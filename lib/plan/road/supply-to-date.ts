@@ -1,4 +1,5 @@
 import { toDayNumber } from "#lib/domain/day";
+import type { Booking } from "#lib/domain/records/booking";
 import type { CoolerMove } from "#lib/domain/records/cooler-move";
 import { buyInFinder } from "./buy-in";
 import { movesInOrder, takeFromLot } from "./cooler-moves";
@@ -19,7 +20,7 @@ import {
 import { type Match, match } from "./match";
 import type { Need } from "./needs";
 import { deliveriesOf, isDelivery, ordersFinder } from "./orders";
-import { purchasedStems } from "./purchases";
+import { lastOpenDay, purchasedStems } from "./purchases";
 import { Shelf } from "./shelf";
 import { rememberedCents, type WorstCents } from "./short-cents";
 import { StandingStems } from "./standing-stems";
@@ -121,10 +122,13 @@ class StemsToDate {
     this.#ordersBeside = ordersFinder(of.snapshot, of.seasons, this.#buyIn);
     this.#standing = new StandingStems(of.snapshot.farm, passed, Number.POSITIVE_INFINITY);
     this.#free = coolerLots(of.snapshot, of.seasons).map((lot) => ({ ...lot, bookingId: null }));
+    const bookingOf = new Map<number | null, Booking>(of.needs.map(({ booking }) => [booking.id, booking]));
     for (const { purchase, varietyId, day, stand, ownStems, freeStems } of purchasedStems(of.snapshot, of.seasons)) {
       const { bookingId } = purchase;
-      const isAsked = bookingId !== null && this.#eventDays.has(bookingId);
-      const [own, free] = isAsked ? [ownStems, freeStems] : [0, ownStems + freeStems];
+      const booking = bookingOf.get(bookingId);
+      // What opens after the event is made up is no use to it, and anybody's.
+      const isOwn = booking !== undefined && day <= lastOpenDay(of.snapshot.farm, booking);
+      const [own, free] = isOwn ? [ownStems, freeStems] : [0, ownStems + freeStems];
       if (own > 0 && bookingId !== null) this.#give({ varietyId, day, stand, bookingId, stems: own });
       if (free > 0) this.#free.push({ varietyId, day, stand, bookingId: null, stems: free });
     }

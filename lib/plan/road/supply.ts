@@ -7,7 +7,7 @@ import type { Variety } from "#lib/domain/records/variety";
 import { inOrderOfId, type Snapshot } from "#lib/domain/snapshot";
 import type { PlantingForecast } from "./forecast";
 import type { Hold } from "./hold-window";
-import { purchasedStems } from "./purchases";
+import { lastOpenDay, purchasedStems } from "./purchases";
 import { Shelf } from "./shelf";
 
 /**
@@ -57,8 +57,11 @@ export function supplyOf(
     shelf.put(varietyId, null, day, { stand, stems });
   for (const { stand, varietyId, day, ownStems, freeStems, purchase } of purchasedStems(snapshot, seasonYears)) {
     const event = snapshot.bookings.find(({ id }) => id === purchase.bookingId);
-    // Whoever looks at a whole season has no stems of a booking's own: here they are open in time for it, and anybody's.
-    const inTime = event ? Math.min(day, toDayNumber(event.eventOn) - eventDaysOf(snapshot.farm, event).leadDays) : day;
+    // Whoever looks at a whole season has no stems of a booking's own: what opens in time for it is there by its last cut, and anybody's.
+    const inTime =
+      event && day <= lastOpenDay(snapshot.farm, event)
+        ? Math.min(day, toDayNumber(event.eventOn) - eventDaysOf(snapshot.farm, event).leadDays)
+        : day;
     shelf.put(varietyId, null, inTime, { stand, stems: ownStems + freeStems });
   }
   for (const planting of plantings) {

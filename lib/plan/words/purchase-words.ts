@@ -1,4 +1,4 @@
-import { toDay, withWeekday } from "#lib/domain/day";
+import { toDay, toDayNumber, withWeekday } from "#lib/domain/day";
 import { isOnTheWay, type PurchaseLine, type PurchaseSlip, stemsNotDelivered } from "#lib/plan/road/purchase-slips";
 import type { Mistimed } from "#lib/plan/road/purchase-timing";
 import { countOf, inWholes } from "./numbers";
@@ -29,11 +29,18 @@ export function arrivalInWords(line: PurchaseLine, today: number): string {
   return `${came} came ${withWeekday(arrivedOn)}${short > 0 ? `, ${inWholes(short)} short` : ""}`;
 }
 
-/** Why an order does not serve the event it is for: "too early: it keeps until Mon 5 Jul, and the event is Sat 10 Jul". */
-export const mistimedInWords = (missed: Mistimed): string =>
-  missed.kind === "early"
-    ? `too early: it keeps until ${withWeekday(missed.keepsUntil)}, and the event is ${withWeekday(missed.eventOn)}`
-    : `too late: it is open on ${withWeekday(missed.openOn)}, and the event is ${withWeekday(missed.eventOn)}`;
+/**
+ * Why an order does not serve the event it is for: "too early: it keeps until Mon 5 Jul, and the event is Sat 10 Jul", or "too late: it comes on Sat 10 Jul, a day after
+ * you make up the flowers for Sat 10 Jul".
+ */
+export function mistimedInWords(missed: Mistimed): string {
+  if (missed.kind === "early")
+    return `too early: it keeps until ${withWeekday(missed.keepsUntil)}, and the event is ${withWeekday(missed.eventOn)}`;
+  const { openOn, designOn, eventOn, opensAsItComes } = missed;
+  const daysAfter = toDayNumber(openOn) - toDayNumber(designOn);
+  const after = daysAfter === 1 ? "a day" : countOf(daysAfter, "day");
+  return `too late: it ${opensAsItComes ? "comes" : "is open"} on ${withWeekday(openOn)}, ${after} after you make up the flowers for ${withWeekday(eventOn)}`;
+}
 
 /** What a booking waits for: "24 stems Garden rose, white, ordered from Marl Street, comes Thu 8 Jul". Day number. */
 export const orderedInWords = (line: PurchaseLine, today: number): string =>

@@ -1,7 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { addDays, toDay, toDayNumber } from "#lib/domain/day";
-import type { Purchase } from "#lib/domain/records/purchase";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { storedLots } from "#lib/plan/road/cooler";
 import {
@@ -11,26 +10,11 @@ import {
   purchaseTotals,
   stemsNotDelivered,
 } from "#lib/plan/road/purchase-slips";
-import { mistimed } from "#lib/plan/road/purchase-timing";
-import { arrivalInWords, mistimedInWords, orderedInWords, purchaseText } from "#lib/plan/words/purchase-words";
+import { arrivalInWords, orderedInWords, purchaseText } from "#lib/plan/words/purchase-words";
 import { provenPlan } from "../../proven-plan";
-import { booking, day, focal, snapshot } from "../../small-farm";
+import { day } from "../../small-farm";
 import { on, shortOf, sum } from "./lived-season";
-
-/** Two weddings on Sat 12 June, of 24 stems and of 10; nothing grows, and three bunches of ten are ordered for the first, to come on Thu 10 June. */
-const bought = (given: Partial<Purchase> = {}): Purchase => ({
-  ...{ id: 1, supplier: "Marl Street", orderedOn: day("2027-05-22"), arrivesOn: day("2027-06-10"), varietyId: 1 },
-  ...{ bunchCount: 3, bunchStems: 10, bunchCents: 1500, daysToOpen: 0, bookingId: 1, stemsForBooking: 24 },
-  ...{ arrivedOn: null, arrivedStems: null },
-  ...given,
-});
-const ordered = (...purchases: Partial<Purchase>[]): Snapshot =>
-  snapshot({
-    plantings: [],
-    bookings: [booking({ id: 1, stemLines: focal(24) }), booking({ id: 2, stemLines: focal(10) })],
-    purchases: purchases.map((given, index) => bought({ ...given, id: index + 1 })),
-  });
-const shortOn = (snap: Snapshot, today: string) => shortOf(on(snap, today));
+import { bought, ordered, shortOn } from "./ordered-stems";
 
 describe("stems on order", () => {
   test("[L3] [ST3] an order placed, and one that came short, are in the plan made from the one before", () => {
@@ -58,11 +42,6 @@ describe("stems on order", () => {
     expect(shortOn(ordered({}), "2027-06-11")).toEqual([0, 4]);
   });
 
-  test("[ST3] stems that open after the event serve nobody; those of an order that open on its day serve its own wedding alone", () => {
-    expect(shortOn(ordered({ daysToOpen: 3 }), "2027-06-01")).toEqual([24, 10]);
-    expect(shortOn(ordered({ daysToOpen: 2 }), "2027-06-01")).toEqual([0, 10]);
-  });
-
   test("[ST3] of a cancelled wedding's order all are for anybody", () => {
     const [first, second] = ordered({}).bookings;
     const snap = { ...ordered({}), bookings: [{ ...first, status: "cancelled" as const }, second] };
@@ -70,7 +49,8 @@ describe("stems on order", () => {
   });
 
   test("[ST3] without a day the whole season has them in time for their event, whoever takes them", () => {
-    expect(shortOf(provenPlan(ordered({ daysToOpen: 2 }), 2027))).toEqual([0, 4]);
+    expect(shortOf(provenPlan(ordered({ daysToOpen: 1 }), 2027))).toEqual([0, 4]);
+    expect(shortOf(provenPlan(ordered({ daysToOpen: 2 }), 2027))).toEqual([24, 10]);
   });
 
   test("[ST3] an order is worth what as many stems in the cooler are: a farm with both has the same stems short", () => {
@@ -142,24 +122,4 @@ test("orders stand by supplier and day, each with its words, and read out a flow
   );
   const [slip] = purchaseSlips(lines.filter(isOnTheWay));
   expect(purchaseText(slip)).toBe("Marl Street, to arrive by Thu 10 Jun:\n3 bunches of 10 Crop 1 Variety 1, cream");
-});
-
-test("[ST3] an order says why it does not serve its wedding, too early or too late, and exactly where the plan still has it short", () => {
-  const said = (given: Partial<Purchase>) => {
-    const snap = ordered(given);
-    const [line] = purchaseLines(snap);
-    const missed = mistimed(line, snap.farm);
-    return missed && mistimedInWords(missed);
-  };
-  expect(said({ arrivesOn: day("2027-06-07") })).toBe(
-    "too early: it keeps until Fri 11 Jun, and the event is Sat 12 Jun",
-  );
-  expect(said({ daysToOpen: 3 })).toBe("too late: it is open on Sun 13 Jun, and the event is Sat 12 Jun");
-  for (let days = -12; days <= 6; days++) {
-    const arrivesOn = addDays(day("2027-06-10"), days);
-    const isShort = shortOn(ordered({ arrivesOn }), "2027-05-25")[0] > 0;
-    expect([arrivesOn, said({ arrivesOn }) !== null]).toEqual([arrivesOn, isShort]);
-  }
-  expect(said({ arrivesOn: day("2027-06-01"), bookingId: null })).toBeNull();
-  expect(said({ arrivesOn: day("2027-06-01"), arrivedOn: day("2027-06-01"), arrivedStems: 0 })).toBeNull();
 });
