@@ -34,7 +34,12 @@ export class FarmUnreadable extends Error {
   }
 }
 
-type Loaded = { readonly stamp: string; readonly revision: number; readonly snapshot: Snapshot };
+type Loaded = {
+  readonly stamp: string;
+  readonly turn: number;
+  readonly revision: number;
+  readonly snapshot: Snapshot;
+};
 type Kept = {
   file?: KeptOpen;
   loaded?: Loaded;
@@ -89,9 +94,12 @@ const plansKept = (): KeptPlans => (isForHelper() ? kept.plansForHelpers : kept.
 function loaded(): Loaded {
   const stamp = stampNow();
   if (kept.loaded?.stamp === stamp) return kept.loaded;
+  const { turn } = farmFile();
+  // Others write past this connection's journal.
+  if (kept.loaded?.turn !== turn) kept.memory.doubt();
   const read = loadSnapshot(farmDatabase(), kept.memory);
   if (!read.ok) throw new FarmUnreadable(read.problems);
-  kept.loaded = { stamp, revision: revision(farmDatabase()), snapshot: asShown(read.parsed) };
+  kept.loaded = { stamp, turn, revision: revision(farmDatabase()), snapshot: asShown(read.parsed) };
   return kept.loaded;
 }
 

@@ -22,17 +22,25 @@ const packing = promisify(gzip);
  */
 export function packed(screens: RequestListener): RequestListener {
   const files = new Map<string, Promise<Buffer>>();
+  const pages = new WeakMap<Buffer, Promise<Buffer>>();
   let keptBytes = 0;
+  /** A page that is kept for its readers is the same bytes for each, and packed once. */
+  const packedOnce = (body: Buffer): Promise<Buffer> => {
+    const made = pages.get(body) ?? packing(body, { level: LEVEL.page });
+    pages.set(body, made);
+    return made;
+  };
   return (request, response) => {
     const { method, url = "", headers } = request;
     const accepts = String(headers["accept-encoding"] ?? "");
     if (method !== "GET" || !/\bgzip\b/.test(accepts) || headers.range !== undefined) return screens(request, response);
     const isFile = url.startsWith("/_next/static/");
     held(response, (body) => {
-      const kept = isFile ? files.get(url) : undefined;
+      if (!isFile) return packedOnce(body);
+      const kept = files.get(url);
       if (kept) return kept;
-      const made = packing(body, { level: isFile ? LEVEL.file : LEVEL.page });
-      if (isFile && keptBytes < KEPT_BYTES_AT_MOST) {
+      const made = packing(body, { level: LEVEL.file });
+      if (keptBytes < KEPT_BYTES_AT_MOST) {
         files.set(url, made);
         keptBytes += body.length;
       }
@@ -79,8 +87,9 @@ function held(response: ServerResponse, pack: (body: Buffer) => Promise<Buffer>)
     },
     end: (...said: unknown[]) => {
       const isPacked = isHeld();
-      if (isPacked) note(said[0]);
-      const body = Buffer.concat(chunks);
+      const isOnePiece = chunks.length === 0 && Buffer.isBuffer(said[0]);
+      if (isPacked && !isOnePiece) note(said[0]);
+      const body = isOnePiece ? (said[0] as Buffer) : Buffer.concat(chunks);
       letGo();
       if (!isPacked) return Reflect.apply(end, response, said);
       response.setHeader("vary", [response.getHeader("vary"), "accept-encoding"].filter(Boolean).join(", "));

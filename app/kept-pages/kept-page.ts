@@ -40,6 +40,8 @@ export function answerWith(page: KeptPage, response: ServerResponse, nonce: stri
   const link = Buffer.from(nonce);
   for (const [name, said] of Object.entries(page.headers)) if (said !== undefined) response.setHeader(name, said);
   response.setHeader("content-length", bytesOf(page) + (page.parts.length - 1) * link.length);
+  // Sent in one piece, the same bytes are packed once for all their readers (app/door/packed.ts).
+  if (page.parts.length === 1) return void response.end(page.parts[0]);
   response.cork();
   page.parts.forEach((part, index) => {
     if (index > 0) response.write(link);

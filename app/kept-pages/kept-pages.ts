@@ -1,4 +1,5 @@
 import type { IncomingMessage, RequestListener, ServerResponse } from "node:http";
+import { allIn } from "./all-in";
 import { answerWith, bytesOf, type KeptPage, keptPage, nonceOf } from "./kept-page";
 import { isKeptPage, keyOf, pageAsked } from "./page-asked";
 
@@ -21,6 +22,7 @@ export function keptPages(
   let standing: string | null = null;
   const pages = new Map<string, KeptPage>();
   const underWay = new Map<string, Rendering>();
+  const knocking = allIn();
 
   const keep = (key: string, page: KeptPage) => {
     pages.delete(key);
@@ -43,9 +45,10 @@ export function keptPages(
   };
 
   return async (request, response) => {
+    knocking.note(request, response);
     if (!isKeptPage(request)) return void screens(request, response);
     const key = keyOf(pageAsked(request));
-    for (;;) {
+    for (let areAllIn = false; ; ) {
       const stamp = stampOf();
       if (stamp === null) return void screens(request, response);
       if (stamp !== standing) {
@@ -58,8 +61,14 @@ export function keptPages(
         return answerWith(kept, response, nonceOf(request));
       }
       const rendering = underWay.get(key);
-      if (!rendering) return render(stamp, key, request, response);
+      if (!rendering && areAllIn) return render(stamp, key, request, response);
+      if (!rendering) {
+        await knocking.allIn();
+        areAllIn = true;
+        continue;
+      }
       const page = await rendering.done;
+      areAllIn = false;
       // It was of the farm before a write, or its reader left in the midst of it: this reader is the next, unless another was quicker.
       if (rendering.stamp !== stamp || page === "left") continue;
       if (page === "unlike") return void screens(request, response);

@@ -2,8 +2,10 @@ import { randomBytes } from "node:crypto";
 import type { RequestListener } from "node:http";
 import { isKeptPage, keyOf, type PageAsked, pageAsked } from "./page-asked";
 
-/** How long nobody must have been answered before a page is rendered ahead, in milliseconds: our own judgement. */
-const QUIET_MS = 300;
+/** How long nobody must have been answered before a page is rendered ahead, in milliseconds: our own judgement. Where many count, there is no such pause. */
+const QUIET_MS = 1000;
+/** Between two pages, in milliseconds: whoever knocked while one was rendered is let in. */
+const BETWEEN_MS = 10;
 /** So many pages that were read last are rendered again after a write. */
 const LATELY_COUNT = 12;
 /** The header that tells our own asking from a reader's. */
@@ -28,6 +30,7 @@ export function readAhead(
   stampOf: () => string | null,
   first: readonly string[],
   ask: Ask,
+  quietMs = QUIET_MS,
 ): RequestListener {
   const mark = randomBytes(16).toString("hex");
   /** The one read last is the last. */
@@ -61,6 +64,7 @@ export function readAhead(
     const stamp = stampOf();
     let isWhole = true;
     for (const page of wanted) {
+      await new Promise((resolve) => setTimeout(resolve, BETWEEN_MS));
       isWhole = readerCount === 0 && stampOf() === stamp;
       // Where one page fails, the others are likely to: nothing is tried again before the next reader has come.
       if (!isWhole || !(await askOwn(page))) break;
@@ -72,7 +76,7 @@ export function readAhead(
 
   const wait = () => {
     clearTimeout(timer);
-    if (readerCount === 0) timer = setTimeout(go, QUIET_MS).unref();
+    if (readerCount === 0) timer = setTimeout(go, quietMs).unref();
   };
 
   for (const url of first.toReversed()) note({ url, headers: {} });

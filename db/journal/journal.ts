@@ -1,4 +1,4 @@
-import { desc, eq, sql } from "drizzle-orm";
+import { desc, eq } from "drizzle-orm";
 import { READ_WAITS_MS, WRITE_WAITS_MS } from "#db/busy";
 import type { FarmDatabase } from "#db/client";
 import { refusingFile } from "#db/file/farm-file-refused";
@@ -108,8 +108,8 @@ export const forgetChanges = (database: FarmDatabase): void => {
 
 /** The number of the newest change ever made, kept or not; 0 when there was none. It only grows, and each write and each undo moves it. */
 export function revision(database: FarmDatabase): number {
-  const newest = database.get<{ seq: number }>(sql`SELECT seq FROM sqlite_sequence WHERE name = 'change'`);
-  return newest?.seq ?? 0;
+  const newest = "SELECT seq FROM sqlite_sequence WHERE name = 'change'";
+  return database.$client.prepare<[], number>(newest).pluck().get() ?? 0;
 }
 
 /** A full disk, a lock that does not go, a disk that fails: in words, and with every row as it was. */

@@ -1,5 +1,8 @@
 import { asc } from "drizzle-orm";
+import type { SQLiteColumn, SQLiteTable } from "drizzle-orm/sqlite-core";
 import type { FarmDatabase } from "#db/client";
+import { revision } from "#db/journal/journal";
+import { touchedTables } from "#db/journal/touched-tables";
 import { bed, coolerStock, planting } from "#db/schema/beds";
 import {
   booking,
@@ -46,7 +49,7 @@ import { type WeatherYear, weatherYearSchema } from "#lib/domain/records/weather
 import { checkSnapshot, type Snapshot } from "#lib/domain/snapshot";
 import { type WhatIf, whatIfSchema } from "#lib/domain/what-if";
 import { RowMemory } from "./row-memory";
-import { RowParser } from "./row-parser";
+import { RowParser, type Schema } from "./row-parser";
 
 /** True once the farm has been started: it has its row of settings. */
 export const hasFarm = (database: FarmDatabase): boolean =>
@@ -62,61 +65,60 @@ export const loadSnapshot = (database: FarmDatabase, memory = new RowMemory()): 
   database.transaction(() => readSnapshot(database, memory));
 
 function readSnapshot(database: FarmDatabase, memory: RowMemory): Parsed<Snapshot> {
-  const rows = new RowParser(memory);
+  const newest = revision(database);
+  const known = memory.knownUpTo(database);
+  const rows = new RowParser(memory, known === null ? null : touchedTables(database, known));
+  // What is only half read is not known.
+  memory.doubt();
   const settings = database.select().from(farm).get();
   if (!settings) return { ok: false, problems: [{ place: "farm", message: "the farm has not been started yet" }] };
   const parsedFarm = rows.one("farm", farmSchema, farmOfRow(settings));
+  const list = listsOf(database, rows);
   const lists = {
-    crops: rows.all("crops", cropSchema, database.select().from(crop).orderBy(asc(crop.id)).all(), cropOfRow),
-    varieties: rows.all("varieties", varietySchema, database.select().from(variety).orderBy(asc(variety.id)).all()),
-    curves: rows.all(
-      "curves",
-      bloomCurveSchema,
-      database.select().from(bloomCurve).orderBy(asc(bloomCurve.id)).all(),
-      curveOfRow,
-    ),
-    recipes: readRecipes(database, rows),
-    beds: rows.all("beds", bedSchema, database.select().from(bed).orderBy(asc(bed.id)).all()),
-    plantings: rows.all(
-      "plantings",
-      plantingSchema,
-      database.select().from(planting).orderBy(asc(planting.id)).all(),
-      plantingOfRow,
-    ),
-    bookings: readBookings(database, rows),
-    coolerStock: rows.all(
-      "coolerStock",
-      coolerStockSchema,
-      database.select().from(coolerStock).orderBy(asc(coolerStock.id)).all(),
-    ),
-    coolerMoves: rows.all(
-      "coolerMoves",
-      coolerMoveSchema,
-      database.select().from(coolerMove).orderBy(asc(coolerMove.id)).all(),
-    ),
-    purchases: rows.all("purchases", purchaseSchema, database.select().from(purchase).orderBy(asc(purchase.id)).all()),
-    budLooks: rows.all("budLooks", budLookSchema, database.select().from(budLook).orderBy(asc(budLook.id)).all()),
-    losses: rows.all("losses", lossSchema, database.select().from(loss).orderBy(asc(loss.id)).all()),
-    firstCuts: rows.all("firstCuts", firstCutSchema, database.select().from(firstCut).orderBy(asc(firstCut.id)).all()),
-    standingOrders: rows.all(
-      "standingOrders",
-      standingOrderSchema,
-      database.select().from(standingOrder).orderBy(asc(standingOrder.id)).all(),
-    ),
-    reviews: rows.all("reviews", reviewSchema, database.select().from(review).orderBy(asc(review.id)).all()),
-    cuts: rows.all("cuts", cutSchema, database.select().from(cut).orderBy(asc(cut.id)).all()),
+    crops: list("crops", cropSchema, crop, cropOfRow),
+    varieties: list("varieties", varietySchema, variety),
+    curves: list("curves", bloomCurveSchema, bloomCurve, curveOfRow),
+    recipes: rows.unlessKnown("recipes", [recipe, recipeLine], () => readRecipes(database, rows)),
+    beds: list("beds", bedSchema, bed),
+    plantings: list("plantings", plantingSchema, planting, plantingOfRow),
+    bookings: rows.unlessKnown("bookings", BOOKING_TABLES, () => readBookings(database, rows)),
+    coolerStock: list("coolerStock", coolerStockSchema, coolerStock),
+    coolerMoves: list("coolerMoves", coolerMoveSchema, coolerMove),
+    purchases: list("purchases", purchaseSchema, purchase),
+    budLooks: list("budLooks", budLookSchema, budLook),
+    losses: list("losses", lossSchema, loss),
+    firstCuts: list("firstCuts", firstCutSchema, firstCut),
+    standingOrders: list("standingOrders", standingOrderSchema, standingOrder),
+    reviews: list("reviews", reviewSchema, review),
+    cuts: list("cuts", cutSchema, cut),
   };
-  const weather = memory.weather(readWeatherYears(database, rows));
+  const weather = memory.weather(list("weather", weatherYearSchema, weatherYear));
   if (!parsedFarm || rows.problems.length) return { ok: false, problems: rows.problems };
-  return checkSnapshot(memory.snapshot({ farm: parsedFarm, ...lists, weather }));
+  const checked = checkSnapshot(memory.snapshot({ farm: parsedFarm, ...lists, weather }));
+  if (checked.ok) memory.noteRead(database, newest);
+  return checked;
 }
 
-const readWeatherYears = (database: FarmDatabase, rows: RowParser): readonly WeatherYear[] =>
-  rows.all("weather", weatherYearSchema, database.select().from(weatherYear).orderBy(asc(weatherYear.id)).all());
+/** A table of which each row is a record of its own. */
+type RecordTable = SQLiteTable & { readonly id: SQLiteColumn };
+
+/** The records of a table, in order of id; `shape` gives a row the form that `schema` parses, when it has not got it. */
+const listsOf =
+  (database: FarmDatabase, rows: RowParser) =>
+  <Table extends RecordTable, T>(
+    name: string,
+    schema: Schema<T>,
+    table: Table,
+    shape?: (row: Table["$inferSelect"]) => unknown,
+  ): readonly T[] =>
+    rows.unlessKnown(name, [table], () => {
+      const read = database.select().from<RecordTable>(table).orderBy(asc(table.id)).all();
+      return rows.all(name, schema, read as (Table["$inferSelect"] & { readonly id: number })[], shape);
+    });
 
 /** The years of recorded weather as they are kept, those that do not parse left out. */
 export const loadWeatherYears = (database: FarmDatabase): readonly WeatherYear[] =>
-  readWeatherYears(database, new RowParser());
+  listsOf(database, new RowParser())("weather", weatherYearSchema, weatherYear);
 
 function readRecipes(database: FarmDatabase, rows: RowParser): readonly Recipe[] {
   const recipes = database.select().from(recipe).orderBy(asc(recipe.id)).all();
@@ -127,6 +129,8 @@ function readRecipes(database: FarmDatabase, rows: RowParser): readonly Recipe[]
     lines: linesOf(row.id).map(recipeLineOfRow),
   }));
 }
+
+const BOOKING_TABLES = [booking, bookingPiece, bookingStemLine, bookingPromise, bookingUnacceptableCrop];
 
 function readBookings(database: FarmDatabase, rows: RowParser): readonly Booking[] {
   const bookings = database.select().from(booking).orderBy(asc(booking.id)).all();
@@ -166,6 +170,6 @@ function readBookings(database: FarmDatabase, rows: RowParser): readonly Booking
 /** The what-ifs that were kept under a name, in order of id. They are no part of a snapshot: they have written nothing yet. */
 export function loadWhatIfs(database: FarmDatabase): Parsed<readonly WhatIf[]> {
   const rows = new RowParser();
-  const parsed = rows.all("whatIfs", whatIfSchema, database.select().from(whatIf).orderBy(asc(whatIf.id)).all());
+  const parsed = listsOf(database, rows)("whatIfs", whatIfSchema, whatIf);
   return rows.problems.length ? { ok: false, problems: rows.problems } : { ok: true, parsed };
 }

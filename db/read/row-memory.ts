@@ -8,12 +8,31 @@ type List = { readonly rows: ReadonlyMap<number, Remembered>; readonly parsed: r
 
 /**
  * The rows of a farm as they were read last. A row that says the same again is not parsed again: it stays the same object, and a list of which every
- * row stayed is the same list, so that whoever planned with them sees at once what a write has touched. Only what was parsed is remembered.
+ * row stayed is the same list, so that whoever planned with them sees at once what a write has touched. Only what was parsed is remembered. Tables that
+ * the journal knows to be as they were are not read at all.
  */
 export class RowMemory {
+  /** The last change of the farm as it was read last without a problem, and on which connection; null when the whole of it is to be read. */
+  #readAt: { readonly revision: number; readonly database: object } | null = null;
   readonly #lists = new Map<string, List>();
   #snapshot: Snapshot | null = null;
   #weather: { readonly years: readonly WeatherYear[]; readonly days: DailyWeather | null } = { years: [], days: null };
+
+  /** The last change that is known of what this connection reads; null when nothing of it is sure. */
+  knownUpTo = (database: object): number | null => (this.#readAt?.database === database ? this.#readAt.revision : null);
+
+  /** Notes that the whole farm was read without a problem, up to this change. */
+  noteRead(database: object, revision: number): void {
+    this.#readAt = { revision, database };
+  }
+
+  /** Somebody else may have written, past the journal of this connection, or a row could not be read: every table is read again. */
+  doubt(): void {
+    this.#readAt = null;
+  }
+
+  /** A list as it was read last; undefined when it never was. */
+  list = (name: string): readonly unknown[] | undefined => this.#lists.get(name)?.parsed;
 
   /** The row as it was parsed when it last said the same. */
   find(name: string, id: number, said: string): unknown {

@@ -1,8 +1,10 @@
+import { getTableName } from "drizzle-orm";
+import type { SQLiteTable } from "drizzle-orm/sqlite-core";
 import { type Problem, problemsOf } from "#lib/domain/problem";
 import { RowMemory } from "./row-memory";
 
 /** What a domain schema offers here. */
-type Schema<T> = {
+export type Schema<T> = {
   safeParse(input: unknown): { success: true; data: T } | { success: false; error: Parameters<typeof problemsOf>[0] };
 };
 
@@ -11,9 +13,22 @@ export class RowParser {
   readonly problems: Problem[] = [];
   readonly #memory: RowMemory;
 
-  /** @param memory  what was read last: rows that say the same are not parsed again */
-  constructor(memory = new RowMemory()) {
+  readonly #touched: ReadonlySet<string> | null;
+
+  /**
+   * @param memory   what was read last: rows that say the same are not parsed again
+   * @param touched  the tables that were written since; null when any may have been
+   */
+  constructor(memory = new RowMemory(), touched: ReadonlySet<string> | null = null) {
     this.#memory = memory;
+    this.#touched = touched;
+  }
+
+  /** A list that is read from some tables: as it was read last, where none of them was written since. */
+  unlessKnown<T>(name: string, tables: readonly SQLiteTable[], read: () => readonly T[]): readonly T[] {
+    const isKnown = this.#touched !== null && !tables.some((table) => this.#touched?.has(getTableName(table)));
+    // What is remembered under a name was read in the same way.
+    return ((isKnown && this.#memory.list(name)) || read()) as readonly T[];
   }
 
   /** The rows that parse, in their order. `shape` gives a row the form that `schema` parses, when it has not got it. */

@@ -11,6 +11,8 @@ afterEach(() => {
   for (const server of servers.splice(0)) server.close();
 });
 
+const QUIET_MS = 300;
+
 /** Screens that note what they render, with what the server has rendered ahead. The farm is read, as `stamp` says, by the first page. */
 async function served(first: readonly string[]) {
   const state = { rendered: [] as string[], stamp: null as string | null, version: 1, hold: Promise.resolve() };
@@ -32,7 +34,7 @@ async function served(first: readonly string[]) {
       ).once("error", reject);
     });
   const stampOf = () => state.stamp;
-  const server = createServer(readAhead(keptPages(screens, stampOf), stampOf, first, ask));
+  const server = createServer(readAhead(keptPages(screens, stampOf), stampOf, first, ask, QUIET_MS));
   servers.push(server);
   await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
   const get = async (path: string, headers: Record<string, string> = {}) => {

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { revision } from "#db/journal/journal";
+import { forgetChanges, KEPT, recordChange, revision } from "#db/journal/journal";
+import { touchedTables } from "#db/journal/touched-tables";
 import { loadSnapshot } from "#db/read/read";
 import { RowMemory } from "#db/read/row-memory";
 import type { Snapshot } from "#lib/domain/snapshot";
@@ -64,11 +65,38 @@ describe("a farm read again with what was read before", () => {
     expect(writeCount).toBeGreaterThan(150);
   });
 
+  test("is read whole again where the changes since are no longer kept", () => {
+    withFarm((database) => {
+      const memory = new RowMemory();
+      const name = (id: number, words: string) =>
+        recordChange(database, "named a bed", () =>
+          database.$client.prepare("UPDATE bed SET name = ? WHERE id = ?").run(words, id),
+        );
+      loadSnapshot(database, memory);
+      name(1, "Renamed first");
+      for (let time = 0; time < KEPT.changes; time++)
+        recordChange(database, "noted", () =>
+          database.$client.exec("UPDATE booking SET note = note || '.' WHERE id = 1"),
+        );
+      expect(touchedTables(database, 0)).toBeNull();
+      expect(loadSnapshot(database, memory)).toEqual(loadSnapshot(database));
+      name(2, "Renamed last");
+      expect(touchedTables(database, revision(database) - 1)).toEqual(new Set(["bed"]));
+      expect(loadSnapshot(database, memory)).toEqual(loadSnapshot(database));
+      forgetChanges(database);
+      expect(loadSnapshot(database, memory)).toEqual(loadSnapshot(database));
+    });
+  });
+
   test("names a bad row each time it is read, and the row is itself again once it is mended", () => {
     withFarm((database) => {
       const memory = new RowMemory();
       const first = loadSnapshot(database, memory);
-      const spoil = (name: string) => database.$client.prepare("UPDATE bed SET name = ? WHERE id = 1").run(name);
+      // As another program writes: past the journal.
+      const spoil = (name: string) => {
+        database.$client.prepare("UPDATE bed SET name = ? WHERE id = 1").run(name);
+        memory.doubt();
+      };
       const { name } = database.$client.prepare<[], { name: string }>("SELECT name FROM bed WHERE id = 1").get() ?? {
         name: "",
       };

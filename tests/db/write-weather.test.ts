@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { latestChanges, undoChange } from "#db/journal/journal";
+import { latestChanges, recordChange, undoChange } from "#db/journal/journal";
 import { loadSnapshot } from "#db/read/read";
 import { RowMemory } from "#db/read/row-memory";
 import { importRecords } from "#db/write/records";
@@ -85,7 +85,9 @@ describe("weather in the farm's file", () => {
       };
       done(takeWeather(database, daysFrom(day("2021-03-01"), 40)));
       const first = read();
-      database.$client.prepare("UPDATE bed SET length_metres = 9 WHERE id = 1").run();
+      recordChange(database, "measured a bed", () =>
+        database.$client.exec("UPDATE bed SET length_metres = 9 WHERE id = 1"),
+      );
       const second = read();
       expect(second).not.toBe(first);
       expect(second?.weather).toBe(first?.weather);

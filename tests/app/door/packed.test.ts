@@ -48,6 +48,18 @@ test("a page goes packed to who can unpack it, whole and smaller", async () => {
   expect(Number(headers["content-length"])).toBe(body.length);
 });
 
+test("a page that is kept in one piece goes out as itself to each of its readers, and another as itself", async () => {
+  const pages = [PAGE, PAGE.toUpperCase()].map((words) => Buffer.from(words));
+  const port = await served((request, response) => {
+    response.setHeader("content-type", "text/html; charset=utf-8");
+    response.end(pages[Number(request.url?.slice(1))]);
+  });
+  for (const index of [0, 1, 0, 1]) {
+    const answer = await asked(port, `/${index}`, GZIP);
+    expect(gunzipSync(Buffer.concat(await answer.toArray())).equals(pages[index])).toBe(true);
+  }
+});
+
 test("who cannot unpack it, or asks for a part of it, has it as it is", async () => {
   for (const headers of [{}, { "accept-encoding": "br" }, { "accept-encoding": "gzip", range: "bytes=0-9" }]) {
     const answer = await got(page, "/today", headers as Record<string, string>);
