@@ -1,8 +1,8 @@
 import type { Metadata } from "next";
-import { toDay, toDayNumber, withWeekday } from "#lib/domain/day";
+import { toDayNumber, withWeekday } from "#lib/domain/day";
 import type { Offer } from "#lib/plan/road/offers";
 import { inWholes } from "#lib/plan/words/numbers";
-import { buyersInWords, offersLead, offersText } from "#lib/plan/words/offer-words";
+import { buyersInWords, offersLead, offersText, whenInWords } from "#lib/plan/words/offer-words";
 import { today } from "../../clock";
 import { loadFarm } from "../../load";
 import { ColourWord } from "../../ui/colour-words";
@@ -50,7 +50,7 @@ export default function OffersPage() {
             isNarrow
             columns={COLUMNS}
             rows={some}
-            keyOf={({ crop, colour, stemLength }) => `${crop.id} ${colour} ${stemLength}`}
+            keyOf={({ crop, colour, stemLength, readyDay }) => `${crop.id} ${colour} ${stemLength} ${readyDay}`}
           />
         </>
       )}
@@ -62,12 +62,13 @@ const COLUMNS: readonly Column<Offer>[] = [
   {
     head: "Flower",
     kind: "name",
-    cell: ({ crop, colour, stemLength, keepsUntil }) => (
+    cell: ({ crop, colour, stemLength, readyDay, keepsUntil }) => (
       <>
         {crop.name} <ColourWord colour={colour} />
         <br />
         <small>
-          {stemLength && `${stemLength} stem, `}keeps until {withWeekday(toDay(keepsUntil))}
+          {stemLength && `${stemLength} stem, `}
+          {whenInWords({ readyDay, keepsUntil })}
         </small>
       </>
     ),

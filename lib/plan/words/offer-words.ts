@@ -12,6 +12,12 @@ const offeredDays = (today: number): string =>
 const kindInWords = ({ colour, stemLength }: Pick<Offer, "colour" | "stemLength">): string =>
   stemLength === null ? colour : `${colour}, ${stemLength} stem`;
 
+/** When all stems of an offer are there, and how long they keep: "all cut by Thu 17 Jun, keep until Sat 19 Jun"; "all of use on Thu 17 Jun" where that is the only day. */
+export const whenInWords = ({ readyDay, keepsUntil }: Pick<Offer, "readyDay" | "keepsUntil">): string =>
+  readyDay === keepsUntil
+    ? `all of use on ${withWeekday(toDay(readyDay))}`
+    : `all cut by ${withWeekday(toDay(readyDay))}, keep until ${withWeekday(toDay(keepsUntil))}`;
+
 /** "120 stems in 12 bunches, cut Sun 13 Jun to Thu 17 Jun, are nobody’s even in a poor year." Day number. */
 export function offersLead(some: readonly Offer[], today: number): string {
   const stems = some.reduce((sum, offer) => sum + offer.stems, 0);
@@ -27,7 +33,7 @@ export const offersText = (some: readonly Offer[], today: number): string =>
     `To offer, cut ${offeredDays(today)}:`,
     ...some.map(
       (offer) =>
-        `${countOf(offer.bunchCount, "bunch", "bunches")} of ${inWholes(offer.crop.bunchStems.count)} ${offer.crop.name.toLowerCase()}, ${kindInWords(offer)}, keep until ${withWeekday(toDay(offer.keepsUntil))}`,
+        `${countOf(offer.bunchCount, "bunch", "bunches")} of ${inWholes(offer.crop.bunchStems.count)} ${offer.crop.name.toLowerCase()}, ${kindInWords(offer)}, ${whenInWords(offer)}`,
     ),
   ].join("\n");
 

@@ -6,9 +6,9 @@ import type { Match } from "#lib/plan/road/match";
 import { offers } from "#lib/plan/road/offers";
 import { ordersFinder } from "#lib/plan/road/orders";
 import { poorMatches } from "#lib/plan/road/unusual-years";
-import { buyersInWords, offersLead, offersText } from "#lib/plan/words/offer-words";
+import { buyersInWords, offersLead, offersText, whenInWords } from "#lib/plan/words/offer-words";
 import { offersCsv } from "#lib/sheets/offers-csv";
-import { booking, crop, curve, day, focal, planting, snapshot } from "../../small-farm";
+import { booking, crop, curve, day, farm, focal, planting, snapshot } from "../../small-farm";
 import { anyFarm, anySeed } from "../any-farm";
 import { on, sum } from "./lived-season";
 
@@ -28,6 +28,7 @@ const NOW = toDayNumber(day("2027-06-04"));
 test("[ST4] of 40 stems cut from the 7th to the 11th all are offered; where a wedding takes 25 of them, the one bunch that is left whole", () => {
   const [all, ...others] = offeredOn(sure(0), "2027-06-04");
   expect(others).toEqual([]);
+  expect(toDay(all.readyDay)).toBe("2027-06-10");
   expect([all.bunchCount, all.stems, all.colour, all.stemLength, toDay(all.keepsUntil)]).toEqual([
     ...[4, 40, "cream", "long"],
     "2027-06-11",
@@ -44,47 +45,103 @@ test("[ST4] what a poor year does not leave is not offered", () => {
   expect(offeredOn({ ...shy, plantings: [planting({ id: 1, plantCount: 12 })] }, "2027-06-04")).toEqual([]);
 });
 
-test("[ST4] counted anew from every serving of every year, each variety has no more on offer than any year leaves", () => {
-  fc.assert(
-    fc.property(anyFarm, fc.integer({ min: 0, max: 160 }), (snap, dayOfSeason) => {
-      const today = toDayNumber(day("2027-05-01")) + dayOfSeason;
-      const made = on(snap, today);
-      const poor = poorMatches(made);
-      const years = [made.match, ...poor].map((match) => {
-        const sold = ordersFinder(snap, made.meetingSeasons, buyInFinder(snap))(match);
-        return leftByVariety([match, ...(sold ? [sold.match] : [])], today);
-      });
-      const expected = new Map<string, number>();
-      for (const { id, cropId, colour } of snap.varieties) {
-        const least = Math.min(...years.map((left) => left.get(id) ?? 0));
-        expected.set(`${cropId} ${colour}`, (expected.get(`${cropId} ${colour}`) ?? 0) + least);
-      }
-      const found = offers(made, poor, today);
-      for (const [key, stems] of expected) {
-        const ofKey = found.filter((offer) => `${offer.crop.id} ${offer.colour}` === key);
-        const bunch = snap.crops.find(({ id }) => id === Number(key.split(" ")[0]))?.bunchStems.count ?? 1;
-        expect(sum(ofKey.map((offer) => offer.stems))).toBe(Math.floor(stems / bunch) * bunch);
-      }
-    }),
-    { ...anySeed, numRuns: 40 },
-  );
+test("[ST4] what keeps a day is not bunched with what is cut three days later: Wednesday's and Thursday's stems stand together on Thursday, Monday's alone", () => {
+  const brief = { ...sure(0), crops: [crop({ id: 1, holdDays: { count: 1, mark: "own", source: null } })] };
+  const found = offeredOn({ ...brief, farm: farm({ leadDays: 0, designDays: 0 }) }, "2027-06-04");
+  expect(found.map(({ stems, readyDay, keepsUntil }) => [stems, toDay(readyDay), toDay(keepsUntil)])).toEqual([
+    [30, "2027-06-10", "2027-06-10"],
+    [10, "2027-06-07", "2027-06-08"],
+  ]);
+  expect(found.map(whenInWords)).toEqual(["all of use on Thu 10 Jun", "all cut by Mon 7 Jun, keep until Tue 8 Jun"]);
 });
 
-/** What is cut three to seven days from a day and in no serving, by variety. The first match has all stems, those after it what it leaves. */
-function leftByVariety([first, ...rest]: readonly Match[], today: number): Map<number, number> {
-  const left = new Map<number, number>();
+test("[ST4] counted anew from every serving of every year, each day's offers are what every year leaves by then that still keeps, and no stem is offered twice", () => {
+  let partedCount = 0;
+  fc.assert(
+    fc.property(anyFarm, fc.integer({ min: 28, max: 50 }), fc.boolean(), (made, dayOfSeason, isBrief) => {
+      const crops = made.crops.map((row) => ({ ...row, bunchStems: { ...row.bunchStems, count: 3 } }));
+      const holdDays = { count: 1, mark: "own" as const, source: null };
+      const plantings = made.plantings.map((row) => ({ ...row, plantCount: row.plantCount * 3 }));
+      const curves = made.curves.map((row) => (isBrief ? { ...row, firstCutSpreadDays: 0, yieldSpread: 0.1 } : row));
+      const snap = { ...made, plantings, curves, crops: isBrief ? crops.map((row) => ({ ...row, holdDays })) : crops };
+      const today = toDayNumber(day("2027-05-01")) + dayOfSeason;
+      const planned = on(snap, today);
+      const poor = poorMatches(planned);
+      const years = [planned.match, ...poor].map((match) => {
+        const sold = ordersFinder(snap, planned.meetingSeasons, buyInFinder(snap))(match);
+        return leftByVariety([match, ...(sold ? [sold.match] : [])], today);
+      });
+      const found = offers(planned, poor, today);
+      const asSpec = offersBySpec(snap, years, today);
+      const rows = found.map((offer) => [offer.crop.id, offer.colour, offer.readyDay, offer.stems].join(" "));
+      expect([...rows].sort()).toEqual([...asSpec].sort());
+      expect(found.every(({ readyDay, keepsUntil }) => keepsUntil >= readyDay)).toBe(true);
+      if (new Set(found.map(({ crop: { id }, colour }) => `${id} ${colour}`)).size < found.length) partedCount++;
+    }),
+    { ...anySeed, numRuns: 60 },
+  );
+  expect(partedCount).toBeGreaterThan(3);
+});
+
+/** Stems left of a variety, by the day they are cut, and the last day on which they keep. */
+type Left = { readonly varietyId: number; readonly cutDay: number; readonly lastDay: number; stems: number };
+
+/** By crop and colour: every day is tried, all bunches of the best are taken away, and so on. */
+function offersBySpec(snap: ReturnType<typeof sure>, years: readonly Left[][], today: number): string[] {
+  const kinds = new Map<string, number[]>();
+  for (const { id, cropId, colour } of snap.varieties)
+    kinds.set(`${cropId} ${colour}`, [...(kinds.get(`${cropId} ${colour}`) ?? []), id]);
+  return [...kinds].flatMap(([kind, ids]) => {
+    const gone: number[] = [];
+    const isThere = (left: Left, on: number) => left.cutDay <= on && left.lastDay >= on;
+    const bunchesOn = (on: number) =>
+      Math.floor(
+        sum(
+          ids.map((id) =>
+            Math.min(
+              ...years.map((year) =>
+                sum(
+                  year
+                    .filter(
+                      (left) => left.varietyId === id && isThere(left, on) && !gone.some((at) => isThere(left, at)),
+                    )
+                    .map(({ stems }) => stems),
+                ),
+              ),
+            ),
+          ),
+        ) / 3,
+      );
+    const rows: string[] = [];
+    for (;;) {
+      const days = [3, 4, 5, 6, 7].map((ahead) => today + ahead);
+      const most = Math.max(...days.map(bunchesOn));
+      const best = days.find((on) => bunchesOn(on) === most);
+      if (most === 0 || best === undefined) return rows;
+      rows.push(`${kind} ${best} ${most * 3}`);
+      gone.push(best);
+    }
+  });
+}
+
+/** What is cut three to seven days from a day and in no serving, by variety and day. The first match has all stems, those after it what it leaves. */
+function leftByVariety([first, ...rest]: readonly Match[], today: number): Left[] {
+  const left = new Map<string, Left>();
   const isIn = (cutDay: number) => cutDay >= today + 3 && cutDay <= today + 7;
-  first.supplies.forEach(({ variety, days, stems }) => {
+  first.supplies.forEach(({ variety, days, stems, hold }) => {
     days.forEach((cutDay, at) => {
-      if (isIn(cutDay)) left.set(variety.id, (left.get(variety.id) ?? 0) + stems[at]);
+      if (!isIn(cutDay)) return;
+      const lastDay = cutDay + Math.floor(hold.stretchDays);
+      const known = left.get(`${variety.id} ${cutDay}`) ?? { varietyId: variety.id, cutDay, lastDay, stems: 0 };
+      left.set(`${variety.id} ${cutDay}`, { ...known, stems: known.stems + stems[at] });
     });
   });
   for (const { servings, supplies } of [first, ...rest])
     for (const { supplyIndex, cutDay, stems } of servings) {
-      const { id } = supplies[supplyIndex].variety;
-      if (isIn(cutDay)) left.set(id, (left.get(id) ?? 0) - stems);
+      const known = left.get(`${supplies[supplyIndex].variety.id} ${cutDay}`);
+      if (known) known.stems -= stems;
     }
-  return left;
+  return [...left.values()];
 }
 
 test("an offer reads as a florist would be told it, and goes out as CSV", () => {
@@ -93,10 +150,10 @@ test("an offer reads as a florist would be told it, and goes out as CSV", () => 
     "40 stems in 4 bunches, cut Mon 7 Jun to Fri 11 Jun, are nobody’s even in a poor year.",
   );
   expect(offersText(some, NOW)).toBe(
-    "To offer, cut Mon 7 Jun to Fri 11 Jun:\n4 bunches of 10 zinnia, cream, long stem, keep until Fri 11 Jun",
+    "To offer, cut Mon 7 Jun to Fri 11 Jun:\n4 bunches of 10 zinnia, cream, long stem, all cut by Thu 10 Jun, keep until Fri 11 Jun",
   );
   expect(offersCsv(some, NOW)).toBe(
-    "crop,colour,length,bunches,stems_a_bunch,stems,cut_from,cut_to,keeps_until\r\nZinnia,cream,long,4,10,40,2027-06-07,2027-06-11,2027-06-11\r\n",
+    "crop,colour,length,bunches,stems_a_bunch,stems,cut_from,cut_to,ready_on,keeps_until\r\nZinnia,cream,long,4,10,40,2027-06-07,2027-06-11,2027-06-10,2027-06-11\r\n",
   );
   expect(offersLead([], NOW)).toBe(
     "Nothing that is cut Mon 7 Jun to Fri 11 Jun is sure to be over: a poor year leaves no whole bunch.",
