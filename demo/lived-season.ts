@@ -2,7 +2,6 @@ import { isoWeekday, toDay, toDayNumber } from "#lib/domain/day";
 import type { BudLookDraft } from "#lib/domain/records/bud-look";
 import type { CutDraft } from "#lib/domain/records/cut";
 import type { ReviewDraft } from "#lib/domain/records/review";
-import type { Snapshot } from "#lib/domain/snapshot";
 import type { Status } from "#lib/domain/words";
 import { normalQuantile } from "#lib/maths/normal";
 import { seededRandom } from "#lib/maths/random";
@@ -10,7 +9,7 @@ import { firstFrostDay } from "#lib/plan/road/first-frost";
 import { type Forecast, forecast, frostDayOf, ORDINARY_YEAR } from "#lib/plan/road/forecast";
 import { grown } from "#lib/plan/road/grown";
 import type { PickLine } from "#lib/plan/road/pick-list";
-import { type Plan, plan } from "#lib/plan/road/plan";
+import type { Plan } from "#lib/plan/road/plan";
 import { goodShareOn } from "#lib/plan/road/saleable-share";
 
 /**
@@ -18,7 +17,6 @@ import { goodShareOn } from "#lib/plan/road/saleable-share";
  * picking days somebody wrote down what was cut; `until` is the first day that is not over, both as day numbers.
  */
 export type Lived = {
-  readonly seasonYear: number;
   readonly lateDays: number;
   readonly yieldFactor: number;
   readonly seed: number;
@@ -38,11 +36,11 @@ type Came = { readonly bloom: Forecast; readonly yieldOf: ReadonlyMap<number, nu
 /**
  * The records of a season up to a day, as somebody would have made them who cut to the list of the plan: what was there and no more than was asked, a look
  * at the buds before each first cut and on it, and a review of each event a week after it. Invented from a seed: the same one gives the same season.
+ * @param asked  the plan of the whole season
  * @param until  the first day that nobody has recorded, as a day number
  */
-export function livedSeason(snapshot: Snapshot, lived: Lived, until: number): SeasonRecords {
-  const came = whatCame(snapshot, lived);
-  const asked = plan(snapshot, lived.seasonYear);
+export function livedSeason(asked: Plan, lived: Lived, until: number): SeasonRecords {
+  const came = whatCame(asked, lived);
   const cuts = cutsOf(asked, came, (day) => day < until && lived.isWritten(day, until));
   return {
     cuts,
@@ -55,7 +53,7 @@ export function livedSeason(snapshot: Snapshot, lived: Lived, until: number): Se
 const CROP_SPREAD_DAYS = 2;
 const OWN_PART = 0.5;
 
-function whatCame(snapshot: Snapshot, { seasonYear, lateDays, yieldFactor, seed }: Lived): Came {
+function whatCame({ snapshot, seasonYear }: Plan, { lateDays, yieldFactor, seed }: Lived): Came {
   const random = seededRandom(seed);
   const gauss = () => Math.max(-2, Math.min(2, normalQuantile(Math.max(1e-9, random()))));
   const ofCrop = new Map(snapshot.crops.map(({ id }) => [id, CROP_SPREAD_DAYS * gauss()]));

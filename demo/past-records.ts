@@ -1,6 +1,7 @@
 import { sameDayIn, yearOf } from "#lib/domain/day";
 import type { BookingRecord, FarmRecords, PlantingRecord } from "#lib/domain/farm-records";
 import { sameWeekday } from "./demo-season";
+import { TRIAL_BED } from "./plants-counted";
 
 /** Who was married in the seasons before, invented like the rest: as many as either season can have. The latest season takes them from the start, the one before it from the end. */
 const CLIENTS =
@@ -17,8 +18,17 @@ export function pastRecords(records: FarmRecords, season: number, yearsBefore: n
   };
 }
 
-/** What is planted anew each year was planted then too; what has stood for longer was the same plants, and was not there before it was planted. */
+/** What is planted anew each year was planted then too, but for the bed on trial; what has stood for longer was the same plants, and was not there before it was planted. */
 function plantingOf(planting: PlantingRecord, season: number, year: number): PlantingRecord[] {
+  if (planting.bed === TRIAL_BED[season - year])
+    return [
+      {
+        ...planting,
+        seasonYear: year,
+        treatment: "kept-in-ground",
+        plantedOn: sameDayIn(planting.plantedOn, year - 1),
+      },
+    ];
   const plantedIn = yearOf(planting.plantedOn);
   const isKept = planting.treatment === "kept-in-ground";
   if (plantedIn < season - 1) return plantedIn < year ? [{ ...planting, seasonYear: year }] : [];

@@ -9,9 +9,9 @@ import { StateSign } from "../../ui/state-sign";
 import { promiseAllCovered } from "./promise-actions";
 import { unpromised } from "./unpromised";
 
-/** What must be said of a season's promises: those that the plan cannot keep, by name, and the bookings that were promised nothing yet. */
+/** What must be said of a season's promises of events still to come: those that the plan cannot keep, by name, and the bookings that were promised nothing yet. */
 export function PromiseNews({ plan: { match, seasonYear }, today }: { plan: Plan; today: Day }) {
-  const broken = brokenStems(match) > 0 ? brokenBookings(match, seasonYear) : [];
+  const broken = brokenStems(match) > 0 ? brokenBookings(match, seasonYear, today) : [];
   const open = unpromised(match, seasonYear, today);
   const coveredStems = open.reduce((sum, { id }) => sum + promiseState(match, id).coveredStems, 0);
   return (
@@ -53,7 +53,8 @@ export function PromiseNews({ plan: { match, seasonYear }, today }: { plan: Plan
   );
 }
 
-const brokenBookings = (match: Plan["match"], seasonYear: number) =>
+const brokenBookings = (match: Plan["match"], seasonYear: number, today: Day) =>
   bookingsOf(match, seasonYear)
+    .filter(({ eventOn }) => eventOn >= today)
     .map((booking) => ({ booking, stems: promiseState(match, booking.id).brokenStems }))
     .filter(({ stems }) => stems > 0);
