@@ -20,12 +20,19 @@ export function PlantsLost({ row, snapshot, today }: Props) {
     ({ bedId, varietyId, seenOn }) =>
       bedId === bed.id && varietyId === variety.id && seenOn.startsWith(String(planting.seasonYear)),
   );
+  const last = losses.toSorted((a, b) => (a.seenOn < b.seenOn ? -1 : 1)).at(-1);
   const isCounted = losses.some(({ cause }) => cause === "winter in the ground");
   const cause: LossCause = planting.treatment === "kept-in-ground" && !isCounted ? "winter in the ground" : "voles";
   return (
     <details className="fold">
       <summary>
         Plants lost{planting.treatment === "kept-in-ground" || crop.overwinters ? ", or come through the winter" : ""}
+        {last && (
+          <>
+            {" "}
+            <small>{lossInWords(last)}</small>
+          </>
+        )}
       </summary>
       {losses.map((loss) => (
         <LossLine key={loss.id} loss={loss} />

@@ -48,7 +48,7 @@ export function FinalCountCard({ snapshot: { farm, recipes }, booking, today }: 
         </span>
       )}
       {booking.finalPieces.length > 0 && (
-        <details>
+        <details className="prints-open">
           <summary className="small">What was settled</summary>
           <ul className="leaders">
             {booking.finalPieces.map(({ count, what }) => (
