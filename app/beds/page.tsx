@@ -52,12 +52,20 @@ export default async function BedsPage({ searchParams }: { searchParams: Promise
       <SeasonHead title={`Beds in ${year}`} seasonYear={year} back="/beds" />
       {snapshot.beds.length === 0 ? (
         <Empty title="No beds yet">
-          <p>Add the first bed below, then say what is planted in it. Or bring all of them in from a spreadsheet.</p>
-          <p className="actions">
-            <a className="button" href="/farm/files#import">
-              Bring in CSV files
-            </a>
-          </p>
+          {mayOpen(roleNow(), "/farm/files") ? (
+            <>
+              <p>
+                Add the first bed below, then say what is planted in it. Or bring all of them in from a spreadsheet.
+              </p>
+              <p className="actions">
+                <a className="button" href="/farm/files#import">
+                  Bring in CSV files
+                </a>
+              </p>
+            </>
+          ) : (
+            <p>The owner of the farm enters them.</p>
+          )}
         </Empty>
       ) : (
         <>

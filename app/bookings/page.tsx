@@ -11,6 +11,8 @@ import { seasonYear } from "../frame/season-year";
 import { loadPlan } from "../load";
 import { CountedMarks } from "../look/counted-row";
 import { FlowerHeads } from "../look/flower-heads";
+import { mayOpen } from "../people/allowed";
+import { roleNow } from "../people/who";
 import { Empty } from "../ui/empty";
 import type { BookingLine } from "./booking-line";
 import { BookingMonths } from "./booking-months";
@@ -49,9 +51,11 @@ export default async function BookingsPage({ searchParams }: { searchParams: Pro
             <a className="button main" href="/bookings/new">
               Enter a booking
             </a>
-            <a className="button" href="/farm/files#import">
-              Bring in CSV files
-            </a>
+            {mayOpen(roleNow(), "/farm/files") && (
+              <a className="button" href="/farm/files#import">
+                Bring in CSV files
+              </a>
+            )}
           </p>
         </Empty>
       ) : (

@@ -1,4 +1,6 @@
 import type { Farm } from "#lib/domain/records/farm-settings";
+import { mayOpen } from "../people/allowed";
+import { roleNow } from "../people/who";
 import { chooseSeason } from "./season-action";
 
 type Props = { title: string; seasonYear: number; back: string; id?: string };
@@ -37,7 +39,8 @@ export const SeasonLine = ({ farm, seasonYear, back }: Pick<Props, "seasonYear" 
     <p className="small">
       {farm.isInvented && (
         <>
-          An invented farm with invented clients, to look around in. <a href="/farm#start">Start my own farm</a>
+          An invented farm with invented clients, to look around in.{" "}
+          {mayOpen(roleNow(), "/farm") && <a href="/farm#start">Start my own farm</a>}
         </>
       )}
     </p>

@@ -6,11 +6,12 @@ import {
   linkSync,
   mkdirSync,
   openSync,
+  readdirSync,
   renameSync,
   rmSync,
   writeSync,
 } from "node:fs";
-import { dirname } from "node:path";
+import { basename, dirname, join } from "node:path";
 
 /**
  * Files that are there whole or not at all, also after a power cut: written under another name, brought to the disk, then named. Read and
@@ -25,7 +26,8 @@ export const writeOverFile = (file: string, bytes: Uint8Array): void => placed(f
 
 function placed(file: string, bytes: Uint8Array, name: (from: string, to: string) => void): void {
   mkdirSync(dirname(file), { recursive: true });
-  const unfinished = `${file}.unfinished-${process.pid}`;
+  removeUnfinished(file);
+  const unfinished = `${file}${UNFINISHED}${process.pid}`;
   try {
     const handle = openSync(unfinished, "w", 0o600);
     try {
@@ -38,6 +40,28 @@ function placed(file: string, bytes: Uint8Array, name: (from: string, to: string
     syncFolder(dirname(file));
   } finally {
     rmSync(unfinished, { force: true });
+  }
+}
+
+/** Between a file's name and the number of the process that is writing it. */
+const UNFINISHED = ".unfinished-";
+
+/** Takes away what processes that were killed while they wrote this file have left of it. */
+function removeUnfinished(file: string): void {
+  const folder = dirname(file);
+  const start = basename(file) + UNFINISHED;
+  for (const name of readdirSync(folder))
+    if (name.startsWith(start) && !isAtWork(Number(name.slice(start.length))))
+      rmSync(join(folder, name), { force: true });
+}
+
+function isAtWork(pid: number): boolean {
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch (error) {
+    // A process of another account may not be asked, and so is there.
+    return error instanceof Error && "code" in error && error.code === "EPERM";
   }
 }
 

@@ -1,4 +1,6 @@
 import type { Browser, Page } from "playwright-core";
+import type { HiredRole } from "#lib/domain/people";
+import { HOMES } from "../../app/people/homes";
 import { demoInFile, ended, runScript } from "./demo-in-file";
 import { PATIENCE_MS, PHONE } from "./open-page";
 import { serveBuilt } from "./served";
@@ -12,6 +14,8 @@ export type FarmWithPeople = {
   readonly ownersPhone: (browser: Browser) => Promise<Page>;
   /** A phone that has joined as a helper by the code on the owner's screen. */
   readonly helpersPhone: (browser: Browser, owner: Page, name: string) => Promise<Page>;
+  /** The same as a designer. */
+  readonly designersPhone: (browser: Browser, owner: Page, name: string) => Promise<Page>;
   readonly end: () => Promise<void>;
 };
 
@@ -24,6 +28,18 @@ export async function farmWithPeople(today: string): Promise<FarmWithPeople> {
     context.setDefaultTimeout(PATIENCE_MS);
     return context.newPage();
   };
+  const joined = async (browser: Browser, owner: Page, name: string, role: HiredRole) => {
+    await owner.goto(`${address}/farm/people`, { waitUntil: "load" });
+    await owner.getByLabel("Name").fill(name);
+    await owner.getByLabel("Does what").selectOption(role);
+    await owner.getByRole("button", { name: "Take on" }).click();
+    await owner.getByRole("button", { name: `Code for a phone: ${name}` }).click();
+    const page = await phone(browser);
+    await page.goto((await owner.locator(".join-code code").textContent()) ?? "", { waitUntil: "load" });
+    await page.getByRole("button", { name: "Join on this phone" }).click();
+    await page.waitForURL(address + HOMES[role]);
+    return page;
+  };
   return {
     address,
     ownersPhone: async (browser) => {
@@ -34,18 +50,8 @@ export async function farmWithPeople(today: string): Promise<FarmWithPeople> {
       await page.waitForURL(`${address}/`);
       return page;
     },
-    helpersPhone: async (browser, owner, name) => {
-      await owner.goto(`${address}/farm/people`, { waitUntil: "load" });
-      await owner.getByLabel("Name").fill(name);
-      await owner.getByLabel("Does what").selectOption("helper");
-      await owner.getByRole("button", { name: "Take on" }).click();
-      await owner.getByRole("button", { name: `Code for a phone: ${name}` }).click();
-      const page = await phone(browser);
-      await page.goto((await owner.locator(".join-code code").textContent()) ?? "", { waitUntil: "load" });
-      await page.getByRole("button", { name: "Join on this phone" }).click();
-      await page.waitForURL(`${address}/today`);
-      return page;
-    },
+    helpersPhone: (browser, owner, name) => joined(browser, owner, name, "helper"),
+    designersPhone: (browser, owner, name) => joined(browser, owner, name, "designer"),
     end: async () => {
       await ended(server);
       remove();

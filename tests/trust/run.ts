@@ -4,6 +4,7 @@ import { fuzz } from "./fuzz";
 import { journalModes } from "./journal-modes";
 import { kills } from "./kills";
 import type { Part } from "./part";
+import { people } from "./people/people";
 import { twoServers } from "./two-servers";
 
 /** `npm run trust [-- part]`: what the tool promises of the farm's records, tried by force. Bounded in count and time, on this machine alone. */
@@ -15,6 +16,7 @@ const PARTS: Readonly<Record<string, Part>> = {
   "journal-modes": journalModes,
   "two-servers": twoServers,
   fuzz,
+  people,
 };
 
 const asked = process.argv[2];

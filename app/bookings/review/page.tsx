@@ -40,6 +40,7 @@ export default async function ReviewPage({ searchParams }: { searchParams: Promi
       {mayCall(roleNow(), "bookings/review/review-actions.ts#adoptRecipe") && (
         <AdviceList advice={reviewAdvice(plan.snapshot, year)} seasonYear={year} />
       )}
+      {open.length > 0 && <h2 className="visually-hidden">Not reviewed yet</h2>}
       <Events events={open.slice(0, FIRST)} />
       {older.length > 0 && (
         <details className="fold">
