@@ -3,7 +3,7 @@ import type { PlannedSpray } from "#lib/domain/list-age";
 import type { Bed } from "#lib/domain/records/bed";
 import type { RowToCut } from "#lib/plan/road/day-to-cut";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
-import { waitsInWords, waitsWhen } from "#lib/plan/words/waits-words";
+import { type CannotWait, cannotWait, waitsInWords, waitsWhen, whyItCannot } from "#lib/plan/words/waits-words";
 import { sprayOf } from "../field/spray-of";
 import { LinkIfTheirs } from "../people/link-if-theirs";
 import { ColourWord } from "../ui/colour-words";
@@ -18,10 +18,13 @@ type Props = { rows: readonly RowToCut[]; beds: readonly Bed[]; day: Day; isPast
 export function CutRows({ rows, beds, day, isPast }: Props) {
   if (rows.length === 0) return null;
   const rest = rows.slice(ROWS_AT_FIRST);
+  const notLeft = cannotWait(rows.map((row) => ({ name: nameOf(row), waits: row.waits })));
+  const shared = { beds, day, saysItCannotWait: notLeft === null };
   return (
     <section aria-labelledby="to-cut">
       <h2 id="to-cut">{isPast ? "Not recorded: counts as cut as planned" : "To cut, in walking order"}</h2>
-      <Rows rows={rows.slice(0, ROWS_AT_FIRST)} beds={beds} day={day} />
+      {notLeft && <NotLeft of={notLeft} />}
+      <Rows rows={rows.slice(0, ROWS_AT_FIRST)} {...shared} />
       {byBed(rest).map(({ place, ofBed }) => (
         <details key={place} className="fold">
           <summary>
@@ -33,7 +36,7 @@ export function CutRows({ rows, beds, day, isPast }: Props) {
               )}
             </small>
           </summary>
-          <Rows rows={ofBed} beds={beds} day={day} />
+          <Rows rows={ofBed} {...shared} />
         </details>
       ))}
     </section>
@@ -47,11 +50,33 @@ function byBed(rows: readonly RowToCut[]): { readonly place: string; readonly of
   return [...beds].map(([place, ofBed]) => ({ place, ofBed }));
 }
 
-const Rows = ({ rows, beds, day }: Omit<Props, "isPast">) => (
+/** Above a list of which most rows cannot wait: how many, and on request which and why. */
+const NotLeft = ({ of: { lead, reasons } }: { of: CannotWait }) => (
+  <details className="fold no-print">
+    <summary>{lead}</summary>
+    <ul className="done-rows">
+      {reasons.map(({ why, names }) => (
+        <li key={why}>
+          <span>
+            {why}:<br />
+            <small>{names.join("; ")}</small>
+          </span>
+        </li>
+      ))}
+    </ul>
+  </details>
+);
+
+type Shared = Pick<Props, "beds" | "day"> & {
+  /** Whether a row that cannot wait says so itself, because the list does not. */
+  readonly saysItCannotWait: boolean;
+};
+
+const Rows = ({ rows, ...shared }: Shared & Pick<Props, "rows">) => (
   <ul className="cut-rows">
     {rows.map((row) => (
       <li key={`${row.bedId} ${row.variety.id}`} className="card">
-        <Row row={row} beds={beds} day={day} />
+        <Row row={row} {...shared} />
       </li>
     ))}
   </ul>
@@ -59,46 +84,45 @@ const Rows = ({ rows, beds, day }: Omit<Props, "isPast">) => (
 
 const NO_SPRAY: PlannedSpray = { noEntryFrom: null, noEntryUntil: null };
 
-const Row = ({
-  row: { bedId, place, variety, crop, stemsToCut, parts, recordedStems, askedInAll, waits },
-  beds,
-  day,
-}: {
-  row: RowToCut;
-  beds: readonly Bed[];
-  day: Day;
-}) => (
-  <>
-    <h3 className="row apart">
-      <span>
-        <LinkIfTheirs href={`/beds/${bedId}`} className="bed-tag">
-          {place}
-        </LinkIfTheirs>{" "}
-        {crop.name} {variety.name}
-      </span>
-      <b className="cut-count">{inWholes(stemsToCut)}</b>
-    </h3>
-    <p className="small">
-      <ColourWord colour={variety.colour} />. {crop.cutStage}.
-    </p>
-    <p className="small">
-      {parts.map(({ booking, stemsToCut: stems }, index) => (
-        <span key={booking.id}>
-          {index > 0 && ", "}
-          {inWholes(stems)} for {booking.client}, {inShort(booking.eventOn)}
+/** "G3, Dahlia Emberfold" */
+const nameOf = ({ place, crop, variety }: RowToCut): string => `${place}, ${crop.name} ${variety.name}`;
+
+const Row = ({ row, beds, day, saysItCannotWait }: Shared & { row: RowToCut }) => {
+  const { bedId, place, variety, crop, stemsToCut, parts, recordedStems, askedInAll, waits } = row;
+  const isTold = waits !== null && (saysItCannotWait || whyItCannot(waits) === null);
+  return (
+    <>
+      <h3 className="row apart">
+        <span>
+          <LinkIfTheirs href={`/beds/${bedId}`} className="bed-tag">
+            {place}
+          </LinkIfTheirs>{" "}
+          {crop.name} {variety.name}
         </span>
-      ))}
-    </p>
-    <CutRow
-      cutOn={day}
-      bedId={bedId}
-      varietyId={variety.id}
-      name={`${place}, ${crop.name} ${variety.name}`}
-      stemsToCut={stemsToCut}
-      asked={askedInAll}
-      seenStems={recordedStems}
-      waits={{ when: waits?.isOfUse ? waitsWhen(waits, day) : null, told: waits && waitsInWords(waits) }}
-      spray={sprayOf(beds.find(({ id }) => id === bedId) ?? NO_SPRAY)}
-    />
-  </>
-);
+        <b className="cut-count">{inWholes(stemsToCut)}</b>
+      </h3>
+      <p className="small">
+        <ColourWord colour={variety.colour} />. {crop.cutStage}.
+      </p>
+      <p className="small">
+        {parts.map(({ booking, stemsToCut: stems }, index) => (
+          <span key={booking.id}>
+            {index > 0 && ", "}
+            {inWholes(stems)} for {booking.client}, {inShort(booking.eventOn)}
+          </span>
+        ))}
+      </p>
+      <CutRow
+        cutOn={day}
+        bedId={bedId}
+        varietyId={variety.id}
+        name={nameOf(row)}
+        stemsToCut={stemsToCut}
+        asked={askedInAll}
+        seenStems={recordedStems}
+        waits={{ when: waits?.isOfUse ? waitsWhen(waits, day) : null, told: isTold ? waitsInWords(waits) : null }}
+        spray={sprayOf(beds.find(({ id }) => id === bedId) ?? NO_SPRAY)}
+      />
+    </>
+  );
+};

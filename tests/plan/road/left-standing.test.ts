@@ -8,7 +8,7 @@ import { dayToCut } from "#lib/plan/road/day-to-cut";
 import { frostDayOf, type PlantingForecast } from "#lib/plan/road/forecast";
 import { isOpenBed } from "#lib/plan/road/picking-days";
 import type { Plan } from "#lib/plan/road/plan";
-import { waitsInWords, waitsWhen } from "#lib/plan/words/waits-words";
+import { cannotWait, waitsInWords, waitsWhen } from "#lib/plan/words/waits-words";
 import { booking, crop, curve, day, farm, focal, monthDay, planting, snapshot } from "../../small-farm";
 import { anySeed } from "../any-farm";
 import { anyGarden, daysOf, on, onceEach, shortOf } from "./lived-season";
@@ -116,6 +116,27 @@ test("[T14] a row says when it is cut if it is left, what fades by then, and for
     "On Fri 11 Jun",
     "If it waits: 20 of 30 stems fade before Fri 11 Jun.",
   ]);
+});
+
+test("a list of which most rows cannot wait says so once, with whose and why; a short list, and one of which most can, leaves it to the rows", () => {
+  const row = (name: string, isOfUse: boolean, client = "Ash") => ({
+    name,
+    waits: { until: day("2027-06-12"), stems: 10, waitingStems: 10, tooLate: isOfUse ? [] : [client], isOfUse },
+  });
+  const [a, b, c] = [row("A", false), row("B", false, "Elm"), row("C", false)];
+  expect(cannotWait([a, b, c])).toEqual({
+    lead: "None of these 3 rows can wait for another picking day.",
+    reasons: [
+      { why: "Sat 12 Jun is too late for Ash", names: ["A", "C"] },
+      { why: "Sat 12 Jun is too late for Elm", names: ["B"] },
+    ],
+  });
+  expect(cannotWait([a, b, c, row("D", true)])?.lead).toBe(
+    "3 of these 4 rows cannot wait for another picking day; the one that can has a button for it.",
+  );
+  expect(cannotWait([a, b, c, row("D", true), row("E", true)])?.lead).toContain("those that can have a button");
+  expect(cannotWait([a, b])).toBeNull();
+  expect(cannotWait([a, b, c, row("D", true), row("E", true), row("F", true)])).toBeNull();
 });
 
 test("[T14] on any farm, counted bloom by bloom: what was left and keeps stands on the next picking day, and nothing else moves", () => {
