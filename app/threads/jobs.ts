@@ -1,5 +1,7 @@
 import type { KeepSureness } from "#lib/plan/chance/keep-sureness";
 import type { SeasonSamples } from "#lib/plan/chance/simulation-samples";
+import type { ForecastsDone } from "#lib/plan/learning/how-true/how-true";
+import type { HowTrue } from "#lib/plan/learning/how-true/truth";
 import type { FiguresOutcome } from "#lib/plan/what-if/figures-taken";
 import type { OrdersBeside } from "#lib/plan/what-if/orders-beside";
 import type { ChoiceProgress, WinterChoice } from "#lib/plan/winter/choose-beds";
@@ -31,6 +33,8 @@ export type Jobs = {
   orders: { ask: OfBeds & { readonly todayNumber: number }; progress: null; answer: OrdersBeside | null };
   /** What taking the built-in figures that changed would do to a season, crop by crop. `todayNumber` is a day number. */
   figures: { ask: OfSeason & { readonly todayNumber: number }; progress: PointsDone; answer: FiguresOutcome };
+  /** How true the forecasts of a season were, each worked out again. Stopped before its end, null. */
+  howTrue: { ask: OfSeason; progress: ForecastsDone; answer: HowTrue | null };
   /** A run of sampled seasons, walked once for each plan of beds to keep: the same seasons for all. Stopped before its end, null. */
   sample: {
     ask: OfSeason & {

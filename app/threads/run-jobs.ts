@@ -7,6 +7,7 @@ import type { LinearSolver } from "#lib/maths/linear-programme";
 import { keepSureness } from "#lib/plan/chance/keep-sureness";
 import { Simulation, sampleSteps } from "#lib/plan/chance/simulation";
 import type { SeasonSamples } from "#lib/plan/chance/simulation-samples";
+import { howTrueSteps } from "#lib/plan/learning/how-true/how-true";
 import { plan } from "#lib/plan/road/plan";
 import { figuresTakenSteps } from "#lib/plan/what-if/figures-taken";
 import { ordersBeside } from "#lib/plan/what-if/orders-beside";
@@ -90,6 +91,7 @@ export const RUN: {
     const recipes = changedRecipes(snapshot.recipes, DEFAULT_RECIPES);
     return figuresTakenSteps(plan(snapshot, seasonYear, undefined, null, todayNumber), crops, recipes);
   },
+  howTrue: ({ snapshot }, { seasonYear }) => howTrueSteps(snapshot, seasonYear),
   *sample(farm, { plans, seasonYear, seed, firstSeason, seasonCount }) {
     const samples: SeasonSamples[] = [];
     for (const keptBedIds of plans) {

@@ -44,6 +44,7 @@ const SCREENS = [
   { path: "/farm/files", heading: /files/i },
   { path: "/farm/cooler", heading: /cooler/i },
   { path: "/farm/year-end", heading: /^Year’s end/ },
+  { path: "/farm/year-end/how-true", heading: /^How true was 2026/ },
   { path: "/farm/copies", heading: /copies/i },
   { path: "/farm/history", heading: /changes|history/i },
 ];
@@ -70,6 +71,7 @@ test.each([
   "/what-if",
   "/orders",
   "/bookings/review",
+  "/farm/year-end/how-true",
 ])("%s takes ten screens of a phone at the most", async (path) => {
   const page = await open(path, PHONE);
   const screens = await page.evaluate(() => document.documentElement.scrollHeight / window.innerHeight);

@@ -45,6 +45,9 @@ export default async function SeasonReviewPage({ searchParams }: { searchParams:
             rows={review.crops}
             keyOf={({ crop }) => crop.id}
           />
+          <p className="no-print">
+            <a href={`/farm/year-end/how-true?season=${year}`}>How true the forecasts of {year} were</a>
+          </p>
           <p className="note">
             Good stems are counted. A picking day that nobody recorded counts as cut as planned, so that what nobody
             asked for was not cut; what events threw away is known where they are reviewed.

@@ -22,6 +22,7 @@ export default function YearEndPage() {
   const now = toDayNumber(today());
   const proposals = curveProposals(farm, now).sort((a, b) => newsOf(b) - newsOf(a));
   const rest = proposals.slice(FIRST);
+  const seasons = seasonsOver(farm, now);
   return (
     <>
       <p className="crumb">
@@ -29,7 +30,12 @@ export default function YearEndPage() {
       </p>
       <h1>Year’s end</h1>
       <FarmTabs open="/farm/year-end" />
-      <p className="lead">{proposalsLead(proposals.length, seasonsOver(farm, now))}</p>
+      <p className="lead">{proposalsLead(proposals.length, seasons)}</p>
+      {seasons.length > 0 && (
+        <p>
+          <a href="/farm/year-end/how-true">How true the forecasts of {seasons.at(-1)} were, crop by crop</a>
+        </p>
+      )}
       <WinterProposals proposals={winterProposals(farm)} />
       <Proposals proposals={proposals.slice(0, FIRST)} />
       {rest.length > 0 && (

@@ -30,6 +30,7 @@ export function useWork<Progress, Answer>(address: string, whenDone: (answer: An
     reading.current?.abort();
     const controller = new AbortController();
     reading.current = controller;
+    workId.current = null;
     setState({ ...IDLE, isRunning: true });
     try {
       const response = await fetch(address, posted(JSON.stringify(question), controller.signal));
@@ -51,6 +52,12 @@ export function useWork<Progress, Answer>(address: string, whenDone: (answer: An
   };
 
   const stop = useCallback(async () => {
+    // Before the work has a number nothing of it is done: the server ends what nobody reads.
+    if (workId.current === null) {
+      reading.current?.abort();
+      setState(IDLE);
+      return;
+    }
     setState((before) => ({ ...before, isStopping: true }));
     await fetch("/keep-or-dig/stop", posted(JSON.stringify({ workId: workId.current }))).catch(() => null);
   }, []);

@@ -31,7 +31,7 @@ export function firstCutsOnRecord(snapshot: Snapshot, curve: BloomCurve): Plante
 }
 
 /** The first cuts that were kept for a curve: those of its crop and way of growing, or of its variety alone. */
-const keptFor = ({ firstCuts }: Pick<Snapshot, "firstCuts">, curve: BloomCurve): FirstCut[] =>
+export const keptFor = ({ firstCuts }: Pick<Snapshot, "firstCuts">, curve: BloomCurve): FirstCut[] =>
   firstCuts.filter(
     ({ cropId, varietyId, treatment }) =>
       cropId === curve.cropId &&

@@ -48,7 +48,7 @@ export function watchedPlantings(ofFarm: Snapshot, seasonYear: number): WatchedR
 }
 
 /** The farm without what the grower says of the season and what it has shown: that is what records are read against. Rows of which nothing is said stay the same objects. */
-const asCurvesSay = (snapshot: Snapshot): Snapshot => ({
+export const asCurvesSay = (snapshot: Snapshot): Snapshot => ({
   ...snapshot,
   shown: undefined,
   plantings: snapshot.plantings.map((row) =>

@@ -1,0 +1,15 @@
+import type { HowTrue } from "#lib/plan/learning/how-true/truth";
+import { howTrueCsv } from "#lib/sheets/how-true-csv";
+import { csvFile } from "../../../../csv-file";
+import { download } from "../../../../download";
+import { readerOf } from "../../../../threads/reader";
+import { askHowTrue } from "../ask-how-true";
+import { lookedBackOn } from "../looked-back-on";
+
+/** How true a season's forecasts were, as a CSV file. */
+export const GET = download(async (request: Request) => {
+  const year = lookedBackOn(Object.fromEntries(new URL(request.url).searchParams));
+  const work = askHowTrue(year, readerOf(request));
+  const found = (await work.answer) as HowTrue | null;
+  return csvFile(howTrueCsv(found?.crops ?? []), `how-true-${year}.csv`);
+});
