@@ -92,11 +92,13 @@ describe("the demo's season of the year before", () => {
       for (const [table, column] of [
         ["cut", "cut_on"],
         ["bud_look", "looked_on"],
+        ["loss", "seen_on"],
       ])
         database.$client.prepare(`DELETE FROM ${table} WHERE ${column} >= ?`).run(then);
       const left = read();
       const weather = left.weather && weatherOfDays(daysBefore(left.weather, then));
-      const known = { ...left, weather };
+      const killingFrosts = left.farm.killingFrosts.filter((came) => came < then);
+      const known = { ...left, weather, farm: { ...left.farm, killingFrosts } };
       const shown = shownSeason(known, 2026);
       const slow = forecast(shown ? { ...known, shown } : known, 2026);
       expect(said(forecastOfThen(whole, 2026, toDayNumber(day(then))))).toEqual(said(slow));
