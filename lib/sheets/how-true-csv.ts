@@ -13,6 +13,7 @@ const COLUMNS = [
   "picking_days",
   "stems",
   "stems_said",
+  "stems_off",
 ] as const;
 
 /** How true a season's forecasts were as CSV after RFC 4180: a header, then a row for each crop and forecast with anything to compare. Mean days are to the whole day, days late to a tenth. */
@@ -34,7 +35,7 @@ export const howTrueCsv = (crops: readonly CropTruth[]): string =>
                 Math.round(timing.daysLate * 10) / 10 + 0,
               ]
             : [0, "", "", ""]),
-          ...(stems ? [stems.pickingCount, stems.cameStems, stems.saidStems] : [0, "", ""]),
+          ...(stems ? [stems.pickingCount, stems.cameStems, stems.saidStems, stems.offStems] : [0, "", "", ""]),
         ]),
     ),
   ]);

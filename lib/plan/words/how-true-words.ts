@@ -1,5 +1,13 @@
 import { allOf } from "#lib/domain/listed";
-import { type CropTruth, type HowTrue, MADE, type Made, type StemsTruth } from "#lib/plan/learning/how-true/truth";
+import {
+  type CropTruth,
+  type HowTrue,
+  MADE,
+  type Made,
+  type StemsTruth,
+  type TimingTruth,
+  type Truth,
+} from "#lib/plan/learning/how-true/truth";
 import { countOf, inPercent, inWholes } from "./numbers";
 
 /** "winter said" · "was said four weeks ahead": what a forecast is called where something is held against it. */
@@ -10,29 +18,56 @@ const SAID: Readonly<Record<Made, string>> = {
 };
 
 /**
- * How true a season's forecasts were, first in days: "Of 186 first cuts eight in ten came within 6 days of what winter said, 5 days of what spring said and 5 days of what was said four
- * weeks ahead." Then in stems. A sentence for each that is known.
+ * How true a season's forecasts were, a sentence for each that is known: "Of 186 first cuts eight in ten came within 6 days of what winter said, 5 days of what spring said and 5 days of what was
+ * said four weeks ahead." and "Bed by bed and day by day the stems of 418 recorded picking days were off by 15 % of what winter said, …".
  */
 export function howTrueLead({ all }: Pick<HowTrue, "all">): string[] {
   const { timing, stems } = all.said["four weeks ahead"];
-  return [...(timing ? [datesInWords(all, timing.plantingCount)] : []), ...(stems ? [stemsLead(all, stems)] : [])];
+  const within = against(all, ({ timing: one }, said) => one && `${countOf(one.mostDaysOff, "day")} of what ${said}`);
+  const off = against(all, ({ stems: one }, said) =>
+    one && one.saidStems > 0 ? `${offShare(one)} of what ${said}` : null,
+  );
+  return [
+    ...(timing ? [`${mostOf(timing.plantingCount)} came within ${allOf(within)}.`] : []),
+    ...(stems && off.length > 0
+      ? [`Bed by bed, the stems of ${countOf(stems.pickingCount, "recorded picking")} were off by ${allOf(off)}.`]
+      : []),
+  ];
 }
 
-function datesInWords({ said }: HowTrue["all"], plantingCount: number): string {
-  const within = MADE.flatMap((made) => {
-    const { timing } = said[made];
-    return timing === null ? [] : [`${countOf(timing.mostDaysOff, "day")} of what ${SAID[made]}`];
-  });
-  return `Of ${countOf(plantingCount, "first cut")} eight in ten came within ${allOf(within)}.`;
-}
+/** What is told of each forecast that says anything. */
+const against = ({ said }: HowTrue["all"], told: (truth: Truth, said: string) => string | null): string[] =>
+  MADE.flatMap((made) => told(said[made], SAID[made]) ?? []);
 
-function stemsLead({ said }: HowTrue["all"], { pickingCount, cameStems }: StemsTruth): string {
-  const against = MADE.flatMap((made) => {
-    const { stems } = said[made];
-    return stems === null || stems.saidStems === 0 ? [] : [`${moreOrFewer(stems)} ${SAID[made]}`];
-  });
-  const of = `Of what was asked for on ${countOf(pickingCount, "recorded picking day")}, bed by bed, ${countOf(cameStems, "stem")} came`;
-  return against.length === 0 ? `${of}.` : `${of}: ${allOf(against)}.`;
+/** Of fewer than five, eight in ten are all. */
+const FEW = 5;
+
+const mostOf = (count: number): string =>
+  count === 1
+    ? "The one first cut that is known"
+    : count < FEW
+      ? `All ${countOf(count, "first cut")} that are known`
+      : `Of ${countOf(count, "first cut")} eight in ten`;
+
+/** "8 in 10 within 6 days", of all crops together; of a few all are. */
+export const mostWithinInWords = ({ plantingCount, mostDaysOff }: TimingTruth): string =>
+  `${plantingCount < FEW ? "all" : "8 in 10"} within ${countOf(mostDaysOff, "day")}`;
+
+/** "15 %": by how much days were off either way, of the stems said, of which there are some. */
+const offShare = ({ offStems, saidStems }: StemsTruth): string => inPercent(offStems / saidStems);
+
+/** "stems off by 15 %". Empty where no stems were said. */
+export const offInWords = (stems: StemsTruth): string =>
+  stems.saidStems === 0 ? "" : `stems off by ${offShare(stems)}`;
+
+/** What came in all, days that were off either way taken together: "In all 2,680 stems came: 8 % fewer than winter said, as many as spring said and 6 % fewer than was said four weeks ahead." Empty where nothing can be compared. */
+export function inAllLead({ all }: Pick<HowTrue, "all">): string {
+  const { stems } = all.said["four weeks ahead"];
+  if (stems === null) return "";
+  const than = against(all, ({ stems: one }, said) =>
+    one && one.saidStems > 0 ? `${moreOrFewer(one)} ${said}` : null,
+  );
+  return `In all ${countOf(stems.cameStems, "stem")} came${than.length === 0 ? "" : `: ${allOf(than)}`}.`;
 }
 
 /** "8 % fewer than", "as many as" */

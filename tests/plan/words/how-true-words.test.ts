@@ -5,6 +5,9 @@ import {
   daysLateInSign,
   firstCutsInWords,
   howTrueLead,
+  inAllLead,
+  mostWithinInWords,
+  offInWords,
   stemsCameInWords,
   stemsOffInSign,
 } from "#lib/plan/words/how-true-words";
@@ -12,7 +15,9 @@ import {
 const timing = (daysLate: number, mostDaysOff: number) => ({
   timing: { plantingCount: 17, daysLate, mostDaysOff, meanCameDay: 0 },
 });
-const stems = (cameStems: number, saidStems: number) => ({ stems: { pickingCount: 25, cameStems, saidStems } });
+const stems = (cameStems: number, saidStems: number) => ({
+  stems: { pickingCount: 25, cameStems, saidStems, offStems: 30 },
+});
 const NOTHING: Truth = { timing: null, stems: null };
 
 const truthOf = (given: Partial<Record<Made, Partial<Truth>>>) => {
@@ -28,21 +33,36 @@ const DAHLIA = truthOf({
 });
 const crop = { id: 1, name: "Dahlia" };
 
-test("how true a season was is told in days, then in stems", () => {
+test("how true a season was is told in days, then in stems, bed by bed and in all", () => {
   expect(howTrueLead({ all: DAHLIA })).toEqual([
     "Of 17 first cuts eight in ten came within 12 days of what winter said, 11 days of what spring said and 1 day of what was said four weeks ahead.",
-    "Of what was asked for on 25 recorded picking days, bed by bed, 158 stems came: 19 % fewer than winter said, as many as spring said and 5 % more than was said four weeks ahead.",
+    "Bed by bed, the stems of 25 recorded pickings were off by 15 % of what winter said, 19 % of what spring said and 20 % of what was said four weeks ahead.",
   ]);
+  expect(inAllLead({ all: DAHLIA })).toBe(
+    "In all 158 stems came: 19 % fewer than winter said, as many as spring said and 5 % more than was said four weeks ahead.",
+  );
+  const { timing: first, stems: came } = DAHLIA.said.winter;
+  expect(first && mostWithinInWords(first)).toBe("8 in 10 within 12 days");
+  expect(came && offInWords(came)).toBe("stems off by 15 %");
+});
+
+test("of a few first cuts all are told", () => {
+  const few = (plantingCount: number) => {
+    const { timing: all } = timing(2, 3);
+    return { ...all, plantingCount };
+  };
+  const lead = (plantingCount: number) =>
+    howTrueLead({ all: truthOf({ "four weeks ahead": { timing: few(plantingCount) } }) });
+  expect(lead(1)).toEqual(["The one first cut that is known came within 3 days of what was said four weeks ahead."]);
+  expect(lead(4)).toEqual(["All 4 first cuts that are known came within 3 days of what was said four weeks ahead."]);
+  expect([4, 5].map((count) => mostWithinInWords(few(count)))).toEqual(["all within 3 days", "8 in 10 within 3 days"]);
 });
 
 test("what is not known is not told", () => {
-  expect(howTrueLead({ all: truthOf({}) })).toEqual([]);
-  expect(howTrueLead({ all: truthOf({ "four weeks ahead": stems(12, 0) }) })).toEqual([
-    "Of what was asked for on 25 recorded picking days, bed by bed, 12 stems came.",
-  ]);
-  expect(howTrueLead({ all: truthOf({ "four weeks ahead": timing(2, 3) }) })).toEqual([
-    "Of 17 first cuts eight in ten came within 3 days of what was said four weeks ahead.",
-  ]);
+  expect([howTrueLead({ all: truthOf({}) }), inAllLead({ all: truthOf({}) })]).toEqual([[], ""]);
+  const noneSaid = truthOf({ "four weeks ahead": stems(12, 0) });
+  expect([howTrueLead({ all: noneSaid }), inAllLead({ all: noneSaid })]).toEqual([[], "In all 12 stems came."]);
+  expect(offInWords(stems(12, 0).stems)).toBe("");
   expect(cropTruthInWords({ crop, ...truthOf({ "four weeks ahead": timing(2, 3) }) })).toBe("");
   expect(firstCutsInWords(truthOf({}))).toBe("");
 });

@@ -10,7 +10,6 @@ import {
   MADE,
   type Made,
   SPRING_DAY,
-  type StemsTruth,
   type Truth,
   WINTER_DAY,
 } from "#lib/plan/learning/how-true/truth";
@@ -19,6 +18,9 @@ import {
   daysLateInSign,
   firstCutsInWords,
   howTrueLead,
+  inAllLead,
+  mostWithinInWords,
+  offInWords,
   stemsCameInWords,
   stemsOffInSign,
 } from "#lib/plan/words/how-true-words";
@@ -97,9 +99,11 @@ function Found({ truth }: { truth: HowTrue }) {
       </p>
     );
   const furthest = furthestOff(truth.crops);
+  const inAll = inAllLead(truth);
   return (
     <>
       <p className="lead">{howTrueLead(truth).join(" ")}</p>
+      {inAll && <p>{inAll}</p>}
       {furthest.length > 0 && (
         <section aria-labelledby="furthest">
           <h2 id="furthest">Furthest off in winter</h2>
@@ -192,20 +196,18 @@ const Off = ({ truth: { timing, stems } }: { truth: Truth }) => (
         <small className="said">said {inShort(toDay(Math.round(timing.meanCameDay - timing.daysLate)))}</small>
       </span>
     )}
-    {stems && <StemsOff stems={stems} />}
+    {stems && (
+      <span className="off">
+        {stemsOffInSign(stems)}
+        <small className="said">of {inWholes(stems.saidStems)} said</small>
+      </span>
+    )}
   </>
 );
 
 const OffInAll = ({ truth: { timing, stems } }: { truth: Truth }) => (
   <>
-    {timing && <span className="off">8 in 10 within {countOf(timing.mostDaysOff, "day")}</span>}
-    {stems && <StemsOff stems={stems} />}
+    {timing && <span className="off">{mostWithinInWords(timing)}</span>}
+    {stems && <span className="off">{offInWords(stems)}</span>}
   </>
-);
-
-const StemsOff = ({ stems }: { stems: StemsTruth }) => (
-  <span className="off">
-    {stemsOffInSign(stems)}
-    <small className="said">of {inWholes(stems.saidStems)} said</small>
-  </span>
 );

@@ -31,6 +31,7 @@ const stemsOf = (pickings: readonly ComparedPicking[]): StemsTruth => ({
   pickingCount: pickings.length,
   cameStems: sumOf(pickings.map(({ cameStems }) => cameStems)),
   saidStems: sumOf(pickings.map(({ saidStems }) => saidStems)),
+  offStems: sumOf(pickings.map(({ cameStems, saidStems }) => Math.abs(cameStems - saidStems))),
 });
 
 const sumOf = (numbers: readonly number[]): number => numbers.reduce((sum, one) => sum + one, 0);

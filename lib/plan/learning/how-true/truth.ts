@@ -20,11 +20,15 @@ export type TimingTruth = {
   readonly meanCameDay: number;
 };
 
-/** Recorded picking days held against a forecast: stems that came and stems that were said, on the same days and as far as the records know. */
+/**
+ * Recorded picking days held against a forecast: stems that came and stems that were said, on the same days and as far as the records know, and by how many the days were off, more or fewer, bed by
+ * bed: days that were off either way do not make up for one another.
+ */
 export type StemsTruth = {
   readonly pickingCount: number;
   readonly cameStems: number;
   readonly saidStems: number;
+  readonly offStems: number;
 };
 
 /** How true a forecast was; null where nothing was recorded that it can be held against. */

@@ -31,11 +31,12 @@ test("[HT2] [HT3] [HT4] [HT5] record by record, by looking each one up, the demo
   expect(truth.crops.length).toBeGreaterThan(20);
   for (const { crop, said } of truth.crops)
     for (const made of MADE) {
-      const { late, came, stemsSaid } = recordByRecord(snapshot, crop.id, made);
+      const { late, came, stemsSaid, off } = recordByRecord(snapshot, crop.id, made);
       expect(late.length).toBe(said[made].timing?.plantingCount ?? 0);
       const mean = late.reduce((sum, days) => sum + days, 0) / Math.max(1, late.length);
       expect(said[made].timing?.daysLate ?? 0).toBeCloseTo(mean, 9);
-      expect([said[made].stems?.cameStems ?? 0, said[made].stems?.saidStems ?? 0]).toEqual([came, stemsSaid]);
+      const { cameStems = 0, saidStems = 0, offStems = 0 } = said[made].stems ?? {};
+      expect([cameStems, saidStems, offStems]).toEqual([came, stemsSaid, off]);
     }
 });
 
@@ -59,7 +60,7 @@ function recordByRecord(snapshot: Snapshot, cropId: number, made: (typeof MADE)[
     const row = forecastOn(snapshot, made, came)?.plantings.find(({ planting }) => planting.id === id);
     if (row && row.firstCut !== null) late.push(toDayNumber(came) - row.firstCut);
   }
-  let [came, stemsSaid] = [0, 0];
+  let [came, stemsSaid, off] = [0, 0, 0];
   const days = new Set(snapshot.cuts.filter(({ cutOn }) => cutOn.startsWith("2026")).map(({ cutOn }) => cutOn));
   const places = new Set(plantings.map(({ bedId, varietyId }) => `${bedId} ${varietyId}`));
   for (const cutOn of days)
@@ -85,6 +86,7 @@ function recordByRecord(snapshot: Snapshot, cropId: number, made: (typeof MADE)[
       const [good, known] = [cut, Math.max(cut, asked)].map((stems) => Math.floor(stems * share + 1e-9));
       came += good;
       stemsSaid += Math.min(stands, known);
+      off += Math.abs(good - Math.min(stands, known));
     }
-  return { late, came, stemsSaid };
+  return { late, came, stemsSaid, off };
 }

@@ -9,7 +9,11 @@ import { lookedBackOn } from "../looked-back-on";
 /** How true a season's forecasts were, as a CSV file. */
 export const GET = download(async (request: Request) => {
   const year = lookedBackOn(Object.fromEntries(new URL(request.url).searchParams));
-  const work = askHowTrue(year, readerOf(request));
-  const found = (await work.answer) as HowTrue | null;
-  return csvFile(howTrueCsv(found?.crops ?? []), `how-true-${year}.csv`);
+  try {
+    const found = (await askHowTrue(year, readerOf(request)).answer) as HowTrue | null;
+    return csvFile(howTrueCsv(found?.crops ?? []), `how-true-${year}.csv`);
+  } catch (error) {
+    const why = error instanceof Error ? error.message : String(error);
+    return new Response(why, { status: 503, headers: { "content-type": "text/plain; charset=utf-8" } });
+  }
 });
