@@ -3,12 +3,14 @@ import { notFound } from "next/navigation";
 import { inFull, isoWeekOf, mondayOf, toDayNumber, weekInWords, yearOf } from "#lib/domain/day";
 import { eventDaysOf } from "#lib/domain/event-days";
 import { coverageByBooking } from "#lib/plan/road/coverage";
+import { stemsCutUnrecorded } from "#lib/plan/road/cut-unrecorded";
 import { isCutFor, isLapsed } from "#lib/plan/road/lapsed";
 import { stretchedByBooking } from "#lib/plan/road/stretched";
 import { eventDaysInWords } from "#lib/plan/words/event-days-words";
 import { standInWords } from "#lib/plan/words/lapse-words";
 import { countOf } from "#lib/plan/words/numbers";
 import { stretchInWords } from "#lib/plan/words/stretch-words";
+import { unrecordedInWords } from "#lib/plan/words/unrecorded-words";
 import { OrderedFor } from "../../buying/placed/ordered-for";
 import { today } from "../../clock";
 import { Cautions } from "../../frame/cautions";
@@ -46,6 +48,7 @@ export default async function BookingPage(props: Props) {
   const { decimalMark } = plan.snapshot.farm;
   const covered = coverageByBooking(plan.match, plan.gaps).get(booking.id);
   const stretched = stretchedByBooking(plan.snapshot, plan.match).get(booking.id);
+  const unrecorded = unrecordedInWords(stemsCutUnrecorded(plan.match, plan.today, booking.id), covered?.needStems ?? 0);
   const named = new Set(booking.stemLines.map(({ cropId }) => cropId));
   const crops = new Set([
     ...plan.snapshot.crops.filter(({ id }) => named.has(id)),
@@ -81,6 +84,7 @@ export default async function BookingPage(props: Props) {
           )}
           <OrderedFor snapshot={plan.snapshot} bookingId={booking.id} today={toDayNumber(today())} />
           {stretched && <p className="note">{stretchInWords(stretched)}</p>}
+          {unrecorded && <p className="note">{unrecorded}</p>}
         </div>
         <Posy colours={booking.palette} />
       </div>

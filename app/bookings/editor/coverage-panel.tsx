@@ -35,7 +35,11 @@ export function CoveragePanel({ answer, children }: { answer: CoverageAnswer; ch
   );
 }
 
-function Covered({ coverage: { lines, stems, shortStems, losers, cutTooEarly } }: { coverage: DraftCoverage }) {
+function Covered({
+  coverage: { lines, stems, shortStems, losers, cutTooEarly, neverAsked },
+}: {
+  coverage: DraftCoverage;
+}) {
   const worst = lines.reduce((most, line) => (line.shortStems > most.shortStems ? line : most));
   return (
     <>
@@ -60,6 +64,12 @@ function Covered({ coverage: { lines, stems, shortStems, losers, cutTooEarly } }
         <p className="state risk told">
           <StateSign of="risk" />
           {cutTooEarly}
+        </p>
+      )}
+      {neverAsked && (
+        <p className="state risk told">
+          <StateSign of="risk" />
+          {neverAsked}
         </p>
       )}
       {losers.length > 0 && (

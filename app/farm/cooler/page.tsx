@@ -2,7 +2,8 @@ import type { Metadata } from "next";
 import { z } from "zod";
 import { toDayNumber, yearOf } from "#lib/domain/day";
 import { ById } from "#lib/domain/snapshot";
-import { GONE_AFTER_DAYS, stemsIn, storedLots, unrecordedStems } from "#lib/plan/road/cooler";
+import { GONE_AFTER_DAYS, stemsIn, storedLots } from "#lib/plan/road/cooler";
+import { stemsCutUnrecorded } from "#lib/plan/road/cut-unrecorded";
 import { coolerLead, isPast, lotInWords, otherLotsInWords } from "#lib/plan/words/cooler-words";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { Arrivals } from "../../buying/placed/arrivals";
@@ -40,7 +41,7 @@ export default async function CoolerPage({ searchParams }: { searchParams: Promi
   const clients = new ById("booking", bookings);
   const choices = varietyChoices(plan.snapshot);
   const of = { farm, today: now, choices, clientOf: (id: number) => clients.get(id).client };
-  const unrecorded = unrecordedStems(plan);
+  const unrecorded = stemsCutUnrecorded(plan.work.match, plan.today);
   return (
     <>
       <h1>Cooler</h1>

@@ -74,14 +74,6 @@ export function storedLots(plan: Stored): CoolerLot[] {
     .sort((a, b) => a.cutDay - b.cutDay || a.variety.id - b.variety.id);
 }
 
-/** Stems for events ahead that were to be cut before a plan's day and that nobody recorded: they count as cut as planned [T1], and stand in no lot. */
-export function unrecordedStems({ work: { match }, today }: Pick<Stored, "work" | "today">): number {
-  return match.servings.reduce((sum, { stand, cutDay, needIndex, stems }) => {
-    const isPlanned = stand.kind === "planting" && !stand.isRecorded && cutDay < today;
-    return isPlanned && match.needs[needIndex].eventDay >= today ? sum + stems : sum;
-  }, 0);
-}
-
 type LotParts = {
   readonly plan: Stored;
   readonly variety: Variety;

@@ -5,7 +5,8 @@ import { type CoolerMove, MOVE_KINDS } from "#lib/domain/records/cooler-move";
 import type { StandingOrder } from "#lib/domain/records/standing-order";
 import type { Snapshot } from "#lib/domain/snapshot";
 import { seededRandom, wholeBetween } from "#lib/maths/random";
-import { type CoolerLot, isIn, storedLots, unrecordedStems } from "#lib/plan/road/cooler";
+import { type CoolerLot, isIn, storedLots } from "#lib/plan/road/cooler";
+import { stemsCutUnrecorded } from "#lib/plan/road/cut-unrecorded";
 import { coolerLead, couldServeInWords, entryInWords, lastUseInWords, sumInWords } from "#lib/plan/words/cooler-words";
 import { booking, crop, day, focal, snapshot } from "../../small-farm";
 import { anySeed } from "../any-farm";
@@ -106,7 +107,7 @@ describe("a lot of the cooler", () => {
     };
     expect(storedLots(unwritten)).toEqual([]);
     // Ten open on Thursday, which is today; the other two were to be cut on Wednesday.
-    expect(unrecordedStems(unwritten)).toBe(2);
+    expect(stemsCutUnrecorded(unwritten.work.match, unwritten.today)).toBe(2);
   });
 
   test("[ST2] adds up, in whatever order and by whomever moves were recorded: what came in less what left, never below none", () => {
