@@ -1,5 +1,6 @@
 import { allOf } from "#lib/domain/listed";
 import {
+  type CameOf,
   type CropTruth,
   type HowTrue,
   MADE,
@@ -36,7 +37,7 @@ export function howTrueLead({ all }: Pick<HowTrue, "all">): string[] {
 }
 
 /** What is told of each forecast that says anything. */
-const against = ({ said }: HowTrue["all"], told: (truth: Truth, said: string) => string | null): string[] =>
+const against = ({ said }: CameOf, told: (truth: Truth, said: string) => string | null): string[] =>
   MADE.flatMap((made) => told(said[made], SAID[made]) ?? []);
 
 /** Of fewer than five, eight in ten are all. */
@@ -89,10 +90,19 @@ export function cropTruthInWords({ crop, said }: Pick<CropTruth, "crop" | "said"
   return `${crop.name} came ${laterThan(timing.daysLate)} winter said${withStems}${later}.`;
 }
 
-const laterThan = (daysLate: number): string => {
+/** "Before: 9 days later in 2025, 1 day earlier in 2024." of the winters before; empty where none is known. */
+export const wintersBeforeInWords = ({ wintersBefore }: Pick<CropTruth, "wintersBefore">): string =>
+  wintersBefore.length === 0
+    ? ""
+    : `Before: ${wintersBefore.map(({ season, daysLate }) => `${laterOrEarlier(daysLate)} in ${season}`).join(", ")}.`;
+
+const laterOrEarlier = (daysLate: number): string => {
   const days = Math.round(daysLate);
-  return days === 0 ? "on the day that" : `${countOf(Math.abs(days), "day")} ${days > 0 ? "later" : "earlier"} than`;
+  return days === 0 ? "on the day" : `${countOf(Math.abs(days), "day")} ${days > 0 ? "later" : "earlier"}`;
 };
+
+const laterThan = (daysLate: number): string =>
+  Math.round(daysLate) === 0 ? "on the day that" : `${laterOrEarlier(daysLate)} than`;
 
 /** "+8 days", "−1 day", "0 days": later than said is more. */
 export const daysLateInSign = (daysLate: number): string => inSign(Math.round(daysLate), "day");
@@ -106,7 +116,7 @@ const inSign = (count: number, unit: string): string => {
 };
 
 /** Of how many plantings the first cut is known: "12 of 17 first cuts". Empty where of none. */
-export const firstCutsInWords = ({ plantingCount, said }: Omit<CropTruth, "crop">): string => {
+export const firstCutsInWords = ({ plantingCount, said }: CameOf): string => {
   const { timing } = said["four weeks ahead"];
   return timing ? `${inWholes(timing.plantingCount)} of ${countOf(plantingCount, "first cut")}` : "";
 };

@@ -10,6 +10,7 @@ import {
   offInWords,
   stemsCameInWords,
   stemsOffInSign,
+  wintersBeforeInWords,
 } from "#lib/plan/words/how-true-words";
 
 const timing = (daysLate: number, mostDaysOff: number) => ({
@@ -77,6 +78,11 @@ test("a crop is told against winter, and beside it how far off four weeks ahead 
   expect(cropTruthInWords({ crop, ...truthOf({ winter: timing(0.2, 1) }) })).toBe(
     "Dahlia came on the day that winter said.",
   );
+  const before = [9.2, -1.3, 0.2].map((daysLate, index) => ({ season: 2026 - index, daysLate }));
+  expect(wintersBeforeInWords({ wintersBefore: before })).toBe(
+    "Before: 9 days later in 2026, 1 day earlier in 2025, on the day in 2024.",
+  );
+  expect(wintersBeforeInWords({ wintersBefore: [] })).toBe("");
   expect(firstCutsInWords(DAHLIA)).toBe("17 of 18 first cuts");
   expect(stemsCameInWords(stems(158, 195).stems)).toEqual(["158 stems", "on 25 picking days"]);
 });

@@ -4,6 +4,7 @@ import { type ReactNode, useEffect, useState } from "react";
 import { inShort, monthDayInShort, toDay } from "#lib/domain/day";
 import type { ForecastsDone } from "#lib/plan/learning/how-true/how-true";
 import {
+  type CameOf,
   type CropTruth,
   furthestOff,
   type HowTrue,
@@ -23,6 +24,7 @@ import {
   offInWords,
   stemsCameInWords,
   stemsOffInSign,
+  wintersBeforeInWords,
 } from "#lib/plan/words/how-true-words";
 import { countOf, inWholes } from "#lib/plan/words/numbers";
 import { useWork } from "../../../keep-or-dig/questions/use-work.client";
@@ -109,7 +111,9 @@ function Found({ truth }: { truth: HowTrue }) {
           <h2 id="furthest">Furthest off in winter</h2>
           <ul className="plain">
             {furthest.map((one) => (
-              <li key={one.crop.id}>{cropTruthInWords(one)}</li>
+              <li key={one.crop.id}>
+                {cropTruthInWords(one)} <small>{wintersBeforeInWords(one)}</small>
+              </li>
             ))}
           </ul>
           <p>
@@ -176,7 +180,7 @@ const columnsOf = ({ all }: HowTrue): Column<CropTruth>[] => [
 ];
 
 /** What was recorded of it: without that no error says anything. */
-function Known({ of }: { of: Omit<CropTruth, "crop"> }) {
+function Known({ of }: { of: CameOf }) {
   const { stems } = of.said["four weeks ahead"];
   const firstCuts = firstCutsInWords(of);
   const [came, on] = stems ? stemsCameInWords(stems) : [];

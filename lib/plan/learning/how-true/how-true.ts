@@ -1,12 +1,12 @@
 import { dayInYear, mondayNumber, toDayNumber } from "#lib/domain/day";
 import type { Crop } from "#lib/domain/records/crop";
 import type { Snapshot } from "#lib/domain/snapshot";
-import { placeKey } from "#lib/plan/road/cut-lots";
-import type { Forecast, PlantingForecast } from "#lib/plan/road/forecast";
 import { type ComparedFirstCut, type ComparedPicking, truthOf } from "./compared";
 import { forecastOfThen } from "./forecast-of-then";
+import { saidBy } from "./said-by";
 import { type HowTrue, MADE, type Made, SPRING_DAY, type Truth, WINTER_DAY } from "./truth";
 import { type FirstCutCame, type PickingCame, type WhatCame, whatCame } from "./what-came";
+import { recordedBefore, type WinterBefore, winterBefore } from "./winters-before";
 
 /** A week is looked at so many days before its Monday. */
 const DAYS_AHEAD = 28;
@@ -25,6 +25,8 @@ export function* howTrueSteps(
   const came = whatCame(snapshot, seasonYear);
   const asked = askedOf(came, seasonYear);
   const days = [...asked.keys()].sort((a, b) => a - b);
+  const before = recordedBefore(snapshot, seasonYear);
+  const ofCount = days.length + before.length;
   const firstCuts: Said<ComparedFirstCut>[] = [];
   const pickings: Said<ComparedPicking>[] = [];
   for (const [index, day] of days.entries()) {
@@ -34,12 +36,17 @@ export function* howTrueSteps(
       if (firstCut && saidDay !== null) firstCuts.push({ made, crop: firstCut.crop, cameDay: firstCut.day, saidDay });
       if (picking) pickings.push({ made, crop: picking.crop, ...said.stemsOf(picking) });
     }
-    if (yield { doneCount: index + 1, ofCount: days.length }) return null;
+    if (yield { doneCount: index + 1, ofCount }) return null;
   }
-  return summedUp(seasonYear, came, firstCuts, pickings);
+  const winters: WinterBefore[] = [];
+  for (const [index, season] of before.entries()) {
+    winters.push(winterBefore(snapshot, season));
+    if (yield { doneCount: days.length + index + 1, ofCount }) return null;
+  }
+  return summedUp(seasonYear, came, { firstCuts, pickings, winters });
 }
 
-type Said<Compared> = Compared & { readonly made: Made; readonly crop: Crop };
+type Said<Of> = Of & { readonly made: Made; readonly crop: Crop };
 type Asked = { readonly made: Made; readonly firstCut?: FirstCutCame; readonly picking?: PickingCame };
 
 /** What each forecast is asked, by the day on which it was made: nothing of days before it. */
@@ -48,7 +55,10 @@ function askedOf({ firstCuts, pickings }: WhatCame, seasonYear: number): Map<num
   const ask = (day: number, of: Omit<Asked, "made">) => {
     for (const made of MADE) {
       const madeOn = madeOnDay(made, seasonYear, day);
-      if (madeOn <= day) asked.set(madeOn, [...(asked.get(madeOn) ?? []), { made, ...of }]);
+      if (madeOn > day) continue;
+      const ofDay = asked.get(madeOn) ?? [];
+      asked.set(madeOn, ofDay);
+      ofDay.push({ made, ...of });
     }
   };
   for (const firstCut of firstCuts) ask(firstCut.day, { firstCut });
@@ -62,35 +72,13 @@ function madeOnDay(made: Made, seasonYear: number, day: number): number {
   return toDayNumber(dayInYear(made === "winter" ? WINTER_DAY : SPRING_DAY, seasonYear));
 }
 
-/** What a forecast says of what came: of a first bloom the day it opens, of a first cut its first picking day, of a picking day the stems as far as the record knows of them. */
-function saidBy({ plantings }: Forecast) {
-  const byId = new Map(plantings.map((row) => [row.planting.id, row]));
-  const byPlace = new Map<string, PlantingForecast[]>();
-  for (const row of plantings) {
-    const place = placeKey(row.planting);
-    byPlace.set(place, [...(byPlace.get(place) ?? []), row]);
-  }
-  return {
-    firstCutOf({ plantingId, is }: FirstCutCame): number | null {
-      const row = byId.get(plantingId);
-      return (is === "first bloom" ? row?.firstCut : row?.cutDays[0]) ?? null;
-    },
-    stemsOf({ place, day, goodStems, knownUpToStems }: PickingCame): ComparedPicking {
-      const stems = (byPlace.get(place) ?? []).reduce(
-        (sum, { cutDays, cutStems }) => sum + (cutStems[cutDays.indexOf(day)] ?? 0),
-        0,
-      );
-      return { saidStems: Math.min(stems, knownUpToStems), cameStems: goodStems };
-    },
-  };
-}
+type Compared = {
+  readonly firstCuts: readonly Said<ComparedFirstCut>[];
+  readonly pickings: readonly Said<ComparedPicking>[];
+  readonly winters: readonly WinterBefore[];
+};
 
-function summedUp(
-  seasonYear: number,
-  { rows }: WhatCame,
-  firstCuts: readonly Said<ComparedFirstCut>[],
-  pickings: readonly Said<ComparedPicking>[],
-): HowTrue {
+function summedUp(seasonYear: number, { rows }: WhatCame, { firstCuts, pickings, winters }: Compared): HowTrue {
   const truthBy = (isOf: (crop: Crop) => boolean) => {
     const truthOfMade = (made: Made): Truth =>
       truthOf(
@@ -111,7 +99,14 @@ function summedUp(
     seasonYear,
     crops: crops
       .sort((a, b) => (a.name < b.name ? -1 : 1))
-      .map((crop) => ({ crop, ...truthBy(({ id }) => id === crop.id) })),
+      .map((crop) => ({
+        crop,
+        ...truthBy(({ id }) => id === crop.id),
+        wintersBefore: winters.flatMap(({ season, daysLateOf }) => {
+          const daysLate = daysLateOf.get(crop.id);
+          return daysLate === undefined ? [] : [{ season, daysLate }];
+        }),
+      })),
     all: truthBy(() => true),
   };
 }

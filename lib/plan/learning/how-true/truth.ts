@@ -34,18 +34,20 @@ export type StemsTruth = {
 /** How true a forecast was; null where nothing was recorded that it can be held against. */
 export type Truth = { readonly timing: TimingTruth | null; readonly stems: StemsTruth | null };
 
-/** What came of a crop, and how far each forecast was off. `plantingCount` are all of the season. */
-export type CropTruth = {
+/** What came of crops, and how far each forecast was off. `plantingCount` are all of the season. */
+export type CameOf = { readonly plantingCount: number; readonly said: Readonly<Record<Made, Truth>> };
+
+/** The same of one crop, and beside it how late its first cuts came against winter in recorded seasons before, the latest first. */
+export type CropTruth = CameOf & {
   readonly crop: Pick<Crop, "id" | "name">;
-  readonly plantingCount: number;
-  readonly said: Readonly<Record<Made, Truth>>;
+  readonly wintersBefore: readonly { readonly season: number; readonly daysLate: number }[];
 };
 
 /** A season's forecasts beside what came: crops with anything to compare, in order of name, and all of them together. */
 export type HowTrue = {
   readonly seasonYear: number;
   readonly crops: readonly CropTruth[];
-  readonly all: Omit<CropTruth, "crop">;
+  readonly all: CameOf;
 };
 
 /** So few crops are told of first, and none of which winter was right to a day or so, as first cuts are proposed. Our choice. */

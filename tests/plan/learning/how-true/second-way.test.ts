@@ -40,7 +40,14 @@ test("[HT2] [HT3] [HT4] [HT5] record by record, by looking each one up, the demo
     }
 });
 
-/** The demo notes a first bloom in each bed, writes no stems cut before it, and cuts on Thursdays alone, to a list, leaving nothing to stand. */
+/** Whether a look at buds, or a day on which none were cut, shows in the week before a first cut that nothing stood open. */
+function wasShut(cutOn: string, looks: Snapshot["budLooks"], cuts: Snapshot["cuts"]): boolean {
+  const from = addDays(parseDay(cutOn), -7);
+  const isNear = (on: string) => on >= from && on < cutOn;
+  return looks.some(({ lookedOn }) => isNear(lookedOn)) || cuts.some((row) => isNear(row.cutOn));
+}
+
+/** The demo keeps no first cuts, cuts on Thursdays alone, to a list, and leaves nothing to stand. */
 function recordByRecord(snapshot: Snapshot, cropId: number, made: (typeof MADE)[number]) {
   const varieties = snapshot.varieties.filter((row) => row.cropId === cropId).map(({ id }) => id);
   const plantings = snapshot.plantings.filter((row) => row.seasonYear === 2026 && varieties.includes(row.varietyId));
@@ -48,17 +55,19 @@ function recordByRecord(snapshot: Snapshot, cropId: number, made: (typeof MADE)[
   for (const { id, bedId, varietyId } of plantings) {
     const isHere = (row: { bedId: number; varietyId: number }) => row.bedId === bedId && row.varietyId === varietyId;
     if (plantings.filter(isHere).length > 1) continue;
-    const bloom = snapshot.budLooks.find(
-      (row) => isHere(row) && row.sign === "first bloom" && row.lookedOn.startsWith("2026"),
-    );
-    if (!bloom) continue;
-    const [before] = snapshot.cuts
-      .filter((row) => isHere(row) && row.cutOn.startsWith("2026") && row.stemsCut > 0)
-      .map(({ cutOn }) => cutOn)
-      .sort();
-    const came = before !== undefined && before < bloom.lookedOn ? before : bloom.lookedOn;
-    const row = forecastOn(snapshot, made, came)?.plantings.find(({ planting }) => planting.id === id);
-    if (row && row.firstCut !== null) late.push(toDayNumber(came) - row.firstCut);
+    const looks = snapshot.budLooks.filter((row) => isHere(row) && row.lookedOn.startsWith("2026"));
+    const cuts = snapshot.cuts.filter((row) => isHere(row) && row.cutOn.startsWith("2026"));
+    const first = (days: string[]): string | undefined => days.sort()[0];
+    const bloom = first(looks.filter(({ sign }) => sign === "first bloom").map(({ lookedOn }) => lookedOn));
+    const cutOn = first(cuts.filter(({ stemsCut }) => stemsCut > 0).map((row) => row.cutOn));
+    if (bloom !== undefined) {
+      const came = cutOn !== undefined && cutOn < bloom ? cutOn : bloom;
+      const row = forecastOn(snapshot, made, came)?.plantings.find(({ planting }) => planting.id === id);
+      if (row && row.firstCut !== null) late.push(toDayNumber(parseDay(came)) - row.firstCut);
+    } else if (cutOn !== undefined && wasShut(cutOn, looks, cuts)) {
+      const row = forecastOn(snapshot, made, cutOn)?.plantings.find(({ planting }) => planting.id === id);
+      if (row && row.cutDays.length > 0) late.push(toDayNumber(parseDay(cutOn)) - row.cutDays[0]);
+    }
   }
   let [came, stemsSaid, off] = [0, 0, 0];
   const days = new Set(snapshot.cuts.filter(({ cutOn }) => cutOn.startsWith("2026")).map(({ cutOn }) => cutOn));

@@ -1,0 +1,37 @@
+import { dayInYear, toDayNumber, yearOf } from "#lib/domain/day";
+import type { Snapshot } from "#lib/domain/snapshot";
+import { type ComparedFirstCut, truthOf } from "./compared";
+import { forecastOfThen } from "./forecast-of-then";
+import { saidBy } from "./said-by";
+import { WINTER_DAY } from "./truth";
+import { whatCame } from "./what-came";
+
+/** By crop id, how many days later than winter said first cuts came in a season, on the mean over its plantings. */
+export type WinterBefore = { readonly season: number; readonly daysLateOf: ReadonlyMap<number, number> };
+
+/** So many seasons before are looked at, the latest ones. Our choice. */
+const SEASONS_BEFORE = 3;
+
+/** The seasons before one of which anything was cut or looked at, the latest first. */
+export function recordedBefore({ cuts, budLooks }: Snapshot, seasonYear: number): number[] {
+  const years = [...cuts.map(({ cutOn }) => yearOf(cutOn)), ...budLooks.map(({ lookedOn }) => yearOf(lookedOn))];
+  return [...new Set(years)]
+    .filter((year) => year < seasonYear)
+    .sort((a, b) => b - a)
+    .slice(0, SEASONS_BEFORE);
+}
+
+/** How true winter's first cuts were in a season, crop by crop: whether a crop is off the same way each year. */
+export function winterBefore(snapshot: Snapshot, season: number): WinterBefore {
+  const winterDay = toDayNumber(dayInYear(WINTER_DAY, season));
+  const said = saidBy(forecastOfThen(snapshot, season, winterDay));
+  const ofCrop = new Map<number, ComparedFirstCut[]>();
+  for (const came of whatCame(snapshot, season).firstCuts) {
+    const saidDay = said.firstCutOf(came);
+    if (saidDay === null || came.day < winterDay) continue;
+    ofCrop.set(came.crop.id, [...(ofCrop.get(came.crop.id) ?? []), { cameDay: came.day, saidDay }]);
+  }
+  const daysLateOf = new Map<number, number>();
+  for (const [id, firstCuts] of ofCrop) daysLateOf.set(id, truthOf(firstCuts, []).timing?.daysLate ?? 0);
+  return { season, daysLateOf };
+}
