@@ -80,10 +80,10 @@ export function draftCoverage(draft: BookingDraft, bookingId: number | null): Dr
     shortStems: own?.shortStems ?? 0,
     cutTooEarly: tooEarlyWords(before.snapshot.farm, draft, after),
     neverAsked: bookingId === null ? null : neverAskedWords(before, after),
-    losers: losers(stands.match, after.match).map((loser) => ({
-      ...named(loser.booking, loser.stems),
-      words: lossInWords(loser, cropName),
-    })),
+    // An event that is over loses nothing any more, however the days behind it are lived through again.
+    losers: losers(stands.match, after.match)
+      .filter(({ booking: { eventOn } }) => eventOn >= today())
+      .map((loser) => ({ ...named(loser.booking, loser.stems), words: lossInWords(loser, cropName) })),
   };
 }
 

@@ -37,7 +37,7 @@ const weeksFrom = (day: number) =>
   [0, 1, 2, 3].map((week) => daysBetween(day + 7 * week, day + 7 * week + 7).filter(isPickingDay));
 
 const DRAWS = 150;
-/** Of the model's own kind. With a thousand, the shares were the same within a hundredth. */
+/** Of the model's own kind. A thousand (SEASONS=1000; 1 to 2 minutes) held at every date too, 2026-11-26. */
 const SEASONS = Number(process.env.SEASONS ?? 400);
 
 type Season = (random: RandomSource, plantings: readonly InventedPlanting[]) => Turned[];
