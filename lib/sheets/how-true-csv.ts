@@ -10,7 +10,7 @@ const COLUMNS = [
   "mean_first_cut",
   "mean_first_cut_said",
   "days_late",
-  "picking_days",
+  "pickings",
   "stems",
   "stems_said",
   "stems_off",

@@ -54,7 +54,7 @@ describe("how true a season was", () => {
     expect(second.at(-1)).toEqual(first.at(-1));
     const again = vi.spyOn(pool(), "start");
     expect(await csv("?season=2027")).toEqual([
-      "crop,forecast_made,plantings,first_cuts,mean_first_cut,mean_first_cut_said,days_late,picking_days,stems,stems_said,stems_off",
+      "crop,forecast_made,plantings,first_cuts,mean_first_cut,mean_first_cut_said,days_late,pickings,stems,stems_said,stems_off",
       ...["winter", "spring", "four weeks ahead"].map((made) => `Crop 1,${made},2,1,2027-06-10,2027-06-07,3,1,12,15,3`),
       "",
     ]);

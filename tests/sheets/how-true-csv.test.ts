@@ -13,7 +13,7 @@ test("how true a season was is a row for each crop and forecast with anything to
     "four weeks ahead": { timing: null, stems },
   };
   expect(howTrueCsv([{ crop: { id: 1, name: "Dahlia, ball" }, plantingCount: 6, said, wintersBefore: [] }])).toBe(
-    "crop,forecast_made,plantings,first_cuts,mean_first_cut,mean_first_cut_said,days_late,picking_days,stems,stems_said,stems_off\r\n" +
+    "crop,forecast_made,plantings,first_cuts,mean_first_cut,mean_first_cut_said,days_late,pickings,stems,stems_said,stems_off\r\n" +
       '"Dahlia, ball",winter,6,4,2027-06-10,2027-06-07,2.8,12,158,195,61\r\n' +
       '"Dahlia, ball",four weeks ahead,6,0,,,,12,158,195,61\r\n',
   );

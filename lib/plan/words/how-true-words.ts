@@ -20,7 +20,7 @@ const SAID: Readonly<Record<Made, string>> = {
 
 /**
  * How true a season's forecasts were, a sentence for each that is known: "Of 186 first cuts eight in ten came within 6 days of what winter said, 5 days of what spring said and 5 days of what was
- * said four weeks ahead." and "Bed by bed and day by day the stems of 418 recorded picking days were off by 15 % of what winter said, …".
+ * said four weeks ahead." and "Bed by bed, the stems of 418 recorded pickings were off by 15 % of what winter said, …".
  */
 export function howTrueLead({ all }: Pick<HowTrue, "all">): string[] {
   const { timing, stems } = all.said["four weeks ahead"];
@@ -71,18 +71,24 @@ export function inAllLead({ all }: Pick<HowTrue, "all">): string {
   return `In all ${countOf(stems.cameStems, "stem")} came${than.length === 0 ? "" : `: ${allOf(than)}`}.`;
 }
 
+/** By what share more stems came than were said, fewer below 0, to the whole per cent; of stems of which some were said. */
+const moreShare = ({ cameStems, saidStems }: StemsTruth): number => Math.round((cameStems / saidStems - 1) * 100) / 100;
+
+/** "8 % fewer" */
+const inMore = (share: number): string => `${inPercent(Math.abs(share))} ${share > 0 ? "more" : "fewer"}`;
+
 /** "8 % fewer than", "as many as" */
-const moreOrFewer = ({ cameStems, saidStems }: StemsTruth): string => {
-  const share = Math.round((cameStems / saidStems - 1) * 100) / 100;
-  return share === 0 ? "as many as" : `${inPercent(Math.abs(share))} ${share > 0 ? "more" : "fewer"} than`;
+const moreOrFewer = (stems: StemsTruth): string => {
+  const share = moreShare(stems);
+  return share === 0 ? "as many as" : `${inMore(share)} than`;
 };
 
 /** "Dahlia came 8 days later than winter said, with 19 % fewer stems; what was said four weeks ahead was out by 4 days." Empty where winter has no first cut of it to be held against. */
 export function cropTruthInWords({ crop, said }: Pick<CropTruth, "crop" | "said">): string {
   const { timing, stems } = said.winter;
   if (timing === null) return "";
-  const share = stems && stems.saidStems > 0 ? moreOrFewer(stems) : "as many as";
-  const withStems = share === "as many as" ? "" : `, with ${share.replace(/ than$/, " stems")}`;
+  const share = stems && stems.saidStems > 0 ? moreShare(stems) : 0;
+  const withStems = share === 0 ? "" : `, with ${inMore(share)} stems`;
   const ahead = said["four weeks ahead"].timing;
   const later = ahead
     ? `; what was said four weeks ahead was out by ${countOf(Math.abs(Math.round(ahead.daysLate)), "day")}`
@@ -121,8 +127,11 @@ export const firstCutsInWords = ({ plantingCount, said }: CameOf): string => {
   return timing ? `${inWholes(timing.plantingCount)} of ${countOf(plantingCount, "first cut")}` : "";
 };
 
-/** The stems that can be compared, and on how many days they were cut: "158 stems", "on 25 picking days". */
-export const stemsCameInWords = ({ cameStems, pickingCount }: StemsTruth): readonly [stems: string, on: string] => [
+/** The stems that can be compared, and in how many pickings of a bed they were cut: "158 stems", "in 25 pickings". */
+export const stemsCameInWords = ({
+  cameStems,
+  pickingCount,
+}: StemsTruth): readonly [stems: string, pickings: string] => [
   countOf(cameStems, "stem"),
-  `on ${countOf(pickingCount, "picking day")}`,
+  `in ${countOf(pickingCount, "picking")}`,
 ];

@@ -84,7 +84,7 @@ test("a crop is told against winter, and beside it how far off four weeks ahead 
   );
   expect(wintersBeforeInWords({ wintersBefore: [] })).toBe("");
   expect(firstCutsInWords(DAHLIA)).toBe("17 of 18 first cuts");
-  expect(stemsCameInWords(stems(158, 195).stems)).toEqual(["158 stems", "on 25 picking days"]);
+  expect(stemsCameInWords(stems(158, 195).stems)).toEqual(["158 stems", "in 25 pickings"]);
 });
 
 test("in a table later and more have a plus, earlier and fewer a minus, and nothing neither", () => {

@@ -130,7 +130,7 @@ function Found({ truth }: { truth: HowTrue }) {
         </a>
       </div>
       <Table
-        caption="What came against what was said: days later (+) or earlier (−), stems more (+) or fewer (−)"
+        caption="What came against what was said: days later (+) or earlier (−), on the mean of its plantings, and stems more (+) or fewer (−)"
         columns={columnsOf(truth)}
         rows={truth.crops}
         keyOf={({ crop }) => crop.id}
@@ -183,11 +183,11 @@ const columnsOf = ({ all }: HowTrue): Column<CropTruth>[] => [
 function Known({ of }: { of: CameOf }) {
   const { stems } = of.said["four weeks ahead"];
   const firstCuts = firstCutsInWords(of);
-  const [came, on] = stems ? stemsCameInWords(stems) : [];
+  const [came, pickings] = stems ? stemsCameInWords(stems) : [];
   return (
     <small>
       {[firstCuts, came].filter(Boolean).join(", ")}
-      {on && <span className="said-on"> {on}</span>}
+      {pickings && <span className="pickings"> {pickings}</span>}
     </small>
   );
 }

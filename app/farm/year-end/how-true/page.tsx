@@ -69,9 +69,9 @@ const WhatItRestsOn = () => (
       neither.
     </p>
     <p>
-      Stems are held against the forecast on recorded picking days alone, as far as the list asked: of a list that was
-      filled nobody knows what else stood there, and a day that nobody recorded says nothing. So a bed that gave more
-      than was asked for shows no error, and thin days weigh more than rich ones.
+      Stems are held against the forecast bed by bed on recorded picking days alone, as far as the list asked: of a list
+      that was filled nobody knows what else stood there, and a day that nobody recorded says nothing. So a bed that
+      gave more than was asked for shows no error, and thin days weigh more than rich ones.
     </p>
   </details>
 );

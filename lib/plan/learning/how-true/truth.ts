@@ -21,7 +21,7 @@ export type TimingTruth = {
 };
 
 /**
- * Recorded picking days held against a forecast: stems that came and stems that were said, on the same days and as far as the records know, and by how many the days were off, more or fewer, bed by
+ * Recorded pickings, of a variety in a bed on a day, held against a forecast: stems that came and stems that were said, on the same days and as far as the records know, and by how many the days were off, more or fewer, bed by
  * bed: days that were off either way do not make up for one another.
  */
 export type StemsTruth = {
