@@ -17,6 +17,7 @@ const config = ({ production }: { production?: boolean }): KnipConfig => ({
     "tests/bench/{cold-plan,fill-farm}.ts",
     "app/kept-pages/{kept-pages,read-ahead}.ts!",
     "db/*/run-{copy,restore,password}.ts!",
+    "tests/browser/day-by-message.mjs",
     "tests/trust/{victim,other-server,on-disks}.ts",
     // Certificates, which only tests ask for.
     "lib/**/check-*.ts!",

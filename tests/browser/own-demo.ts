@@ -12,7 +12,7 @@ export function ownDemo(today: string) {
   return {
     ...demoBrowser(address, () => demo.end()),
     address,
-    /** Serves the same farm on another day. */
+    /** Makes it another day on the farm. */
     passTo: (day: string) => demo.passTo(day),
   };
 }

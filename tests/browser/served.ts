@@ -9,15 +9,37 @@ export type Served = { readonly server: ChildProcess; readonly address: string }
  * @param env      its whole environment, FARM_FILE among it
  * @param options  as they stand behind `npm start --`
  */
-export function serveBuilt(env: NodeJS.ProcessEnv, options: readonly string[] = []): Promise<Served> {
-  const server = spawn(process.execPath, ["app/serve.mjs", ...options], {
-    env: { ...env, PORT: env.PORT ?? "0" },
-    stdio: ["ignore", "pipe", "inherit"],
+export const serveBuilt = (env: NodeJS.ProcessEnv, options: readonly string[] = []): Promise<Served> =>
+  addressOf(
+    spawn(process.execPath, ["app/serve.mjs", ...options], {
+      env: onFreePort(env),
+      stdio: ["ignore", "pipe", "inherit"],
+    }),
+  );
+
+/** The same for a server to which days pass while it runs ({@link passDay}). */
+export const serveForDays = (env: NodeJS.ProcessEnv): Promise<Served> =>
+  addressOf(
+    spawn(process.execPath, ["--import", "./tests/browser/day-by-message.mjs", "app/serve.mjs"], {
+      env: onFreePort(env),
+      stdio: ["ignore", "pipe", "inherit", "ipc"],
+    }),
+  );
+
+/** Makes it another day for a server that runs. */
+export const passDay = ({ server }: Served, day: string): Promise<void> =>
+  new Promise((resolve) => {
+    server.once("message", () => resolve());
+    server.send(day);
   });
+
+const onFreePort = (env: NodeJS.ProcessEnv): NodeJS.ProcessEnv => ({ ...env, PORT: env.PORT ?? "0" });
+
+function addressOf(server: ChildProcess): Promise<Served> {
   return new Promise((resolve, reject) => {
     const tooLong = setTimeout(() => reject(new Error("the server did not answer within five minutes")), 300_000);
     let said = "";
-    server.stdout.on("data", (text) => {
+    server.stdout?.on("data", (text) => {
       said += text;
       const address = /https?:\/\/127\.0\.0\.\d+:\d+/.exec(said)?.[0];
       if (address) resolve({ server, address });
