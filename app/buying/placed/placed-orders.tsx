@@ -64,7 +64,7 @@ export function PlacedOrders({ snapshot, today }: { snapshot: Snapshot; today: D
       {arrived.length > 0 && (
         <details className="fold">
           <summary>
-            Arrived: {countOf(arrived.length, "flower")} <small>in {DAYS_BACK} days</small>
+            Arrived: {countOf(arrived.length, "flower")} <small>in the last {DAYS_BACK} days</small>
           </summary>
           <Slips
             lines={arrived}
