@@ -1,7 +1,7 @@
 import type { FarmRecords, RecipeRecord } from "#lib/domain/farm-records";
+import { groupsOf } from "#lib/domain/groups-of";
 import type { Fields, RecordOf } from "#lib/domain/records/field";
 import { SHEETS } from "#lib/domain/records/sheets";
-import { groupsOf } from "./groups-of";
 import type { KnownFarm } from "./known-farm";
 import type { LinkedSheets } from "./link-sheets";
 import { isUnchanged } from "./row-differences";

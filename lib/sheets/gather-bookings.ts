@@ -1,11 +1,11 @@
 import type { BookingRecord, PieceRecord, PromiseRecord, StemLineRecord } from "#lib/domain/farm-records";
+import { groupsOf } from "#lib/domain/groups-of";
 import { BOOKING_SHEET } from "#lib/domain/records/booking";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import { PIECE_SHEET } from "#lib/domain/records/piece";
 import { PROMISE_SHEET } from "#lib/domain/records/promised-stems";
 import { STEM_SHEET } from "#lib/domain/records/stem-line";
 import type { BookingOwners } from "./booking-owners";
-import { groupsOf } from "./groups-of";
 import type { KeptRow, KeptRows } from "./known-farm";
 import type { LinkedBookings } from "./link-bookings";
 import type { NameBook } from "./name-book";

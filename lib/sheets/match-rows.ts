@@ -1,7 +1,7 @@
+import { groupsOf } from "#lib/domain/groups-of";
 import type { Fields, RecordOf } from "#lib/domain/records/field";
 import { columnsOf } from "#lib/domain/records/sheets";
 import { cellsOf } from "./columns";
-import { groupsOf } from "./groups-of";
 import { KEY_HEADING, type KeptRow } from "./known-farm";
 import { isKey } from "./row-key";
 import { type Place, placeInWords } from "./sheet-problem";

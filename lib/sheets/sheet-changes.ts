@@ -1,7 +1,7 @@
+import { groupsOf } from "#lib/domain/groups-of";
 import type { SheetName } from "#lib/domain/records/sheets";
 import { SHEETS } from "#lib/domain/records/sheets";
 import { cellsOf } from "./columns";
-import { groupsOf } from "./groups-of";
 import { type KnownFarm, knownBy } from "./known-farm";
 import { type CellDifference, differencesBetween } from "./row-differences";
 import type { Place } from "./sheet-problem";

@@ -1,4 +1,5 @@
 import { toDayNumber, yearOf } from "#lib/domain/day";
+import { groupsOf } from "#lib/domain/groups-of";
 import type { Cut } from "#lib/domain/records/cut";
 import type { Snapshot } from "#lib/domain/snapshot";
 import type { PlantingForecast } from "./forecast";
@@ -44,16 +45,6 @@ export function cutLots(
       : { kind: "cooler", stock: { id: 0, varietyId: cut.varietyId, cutOn: cut.cutOn, stemCount: goodStems } };
     return { cut, day, stand, goodStems, isAllThereWas: cut.stemsAsked === null || cut.stemsCut < cut.stemsAsked };
   });
-}
-
-function groupsOf<T>(rows: readonly T[], keyOf: (row: T) => string): Map<string, T[]> {
-  const groups = new Map<string, T[]>();
-  for (const row of rows) {
-    const known = groups.get(keyOf(row));
-    if (known) known.push(row);
-    else groups.set(keyOf(row), [row]);
-  }
-  return groups;
 }
 
 /** By what tells one cut from another, so that the order in which they were recorded changes nothing. */

@@ -50,13 +50,14 @@ export const lastEventDay = (cutDay: number, { stretchDays }: Hold): number => c
 
 /**
  * The days on which stems of a supply may have been cut for an event: the hold window, and for what was cut for a booking itself also the days after it, up
- * to the event [T2]. Day numbers, both included.
+ * to the event [T2]. Of what is nobody's an event before `fromDay` gets no more: it has passed [T1]. Day numbers, both included.
  */
 export const servingWindow = (
   eventDay: number,
   leadDays: number,
-  { hold, bookingId }: { readonly hold: Hold; readonly bookingId?: number },
-) =>
-  bookingId === undefined
-    ? holdWindow(eventDay, leadDays, hold)
-    : { earliest: eventDay - Math.floor(hold.stretchDays), latest: eventDay };
+  { hold, bookingId, fromDay }: { readonly hold: Hold; readonly bookingId?: number; readonly fromDay?: number },
+) => {
+  if (bookingId !== undefined) return { earliest: eventDay - Math.floor(hold.stretchDays), latest: eventDay };
+  const { earliest, latest } = holdWindow(eventDay, leadDays, hold);
+  return fromDay !== undefined && eventDay < fromDay ? { earliest, latest: earliest - 1 } : { earliest, latest };
+};

@@ -75,12 +75,15 @@ const MOST_STEMS = 100_000;
 /** Every delivery in some years [SO1]: by day, on one day the order written down first. */
 export const deliveriesOf = (orders: readonly StandingOrder[], seasonYears: readonly number[]): Delivery[] =>
   orders
-    .flatMap((order) =>
-      daysOf(order)
-        .filter((day) => seasonYears.includes(yearOf(toDay(day))))
-        .map((day) => deliveryOn(order, day)),
-    )
+    .flatMap((order) => daysIn(order, seasonYears).map((day) => deliveryOn(order, day)))
     .sort((a, b) => (a.eventOn < b.eventOn ? -1 : a.eventOn > b.eventOn ? 1 : a.order.id - b.order.id));
+
+/** The days on which something goes out, as day numbers. */
+export const deliveryDays = (orders: readonly StandingOrder[], seasonYears: readonly number[]): Set<number> =>
+  new Set(orders.flatMap((order) => daysIn(order, seasonYears)));
+
+const daysIn = (order: StandingOrder, seasonYears: readonly number[]): number[] =>
+  daysOf(order).filter((day) => seasonYears.includes(yearOf(toDay(day))));
 
 function daysOf({ weekday, firstOn, lastOn }: StandingOrder): number[] {
   const first = toDayNumber(firstOn);
@@ -150,9 +153,9 @@ function supplyLeft(supply: VarietySupply, taken: Taken): VarietySupply | null {
     lots.push(left);
   });
   if (days.length === 0) return null;
-  const { variety, crop, hold, bookingId } = supply;
+  const { variety, crop, hold, bookingId, fromDay } = supply;
   return bookingId === undefined
-    ? { variety, crop, hold, days, stems, lots }
+    ? { variety, crop, hold, days, stems, lots, fromDay }
     : { variety, crop, hold, days, stems, lots, bookingId };
 }
 

@@ -9,6 +9,12 @@ export type Owner = number | null;
 /** Gathers lots into supplies. Lots of one day keep the order in which they came; two of one stand are one. */
 export class Shelf {
   readonly #lots = new Map<number, Map<Owner, Map<number, Lot[]>>>();
+  readonly #fromDay: number;
+
+  /** @param fromDay  the day on which what is nobody's stands there: events before it have passed. A day number */
+  constructor(fromDay = Number.NEGATIVE_INFINITY) {
+    this.#fromDay = fromDay;
+  }
 
   /** Puts stems of a variety, cut on a day, on the shelf. Day numbers. */
   put(varietyId: number, owner: Owner, day: number, lot: Lot): void {
@@ -34,7 +40,7 @@ export class Shelf {
         const { days, stems, lots } = supplyOfDays(byDay);
         // Field by field: spread copies have many shapes, and every look at such a supply costs several times as much.
         return owner === null
-          ? { variety, crop, hold, days, stems, lots }
+          ? { variety, crop, hold, days, stems, lots, fromDay: this.#fromDay }
           : { variety, crop, hold, days, stems, lots, bookingId: owner };
       });
     });

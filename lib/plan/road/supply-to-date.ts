@@ -1,4 +1,5 @@
 import { toDayNumber } from "#lib/domain/day";
+import { groupsOf } from "#lib/domain/groups-of";
 import type { Booking } from "#lib/domain/records/booking";
 import type { CoolerMove } from "#lib/domain/records/cooler-move";
 import { buyInFinder } from "./buy-in";
@@ -19,7 +20,7 @@ import {
 } from "./lived-days";
 import { type Match, match } from "./match";
 import type { Need } from "./needs";
-import { deliveriesOf, isDelivery, ordersFinder } from "./orders";
+import { deliveriesOf, deliveryDays, isDelivery, ordersFinder } from "./orders";
 import { lastOpenDay, purchasedStems } from "./purchases";
 import { Shelf } from "./shelf";
 import { rememberedCents, type WorstCents } from "./short-cents";
@@ -67,12 +68,12 @@ function daysToLive(
   { snapshot, plantings, seasons, needs, today }: ToDate & { readonly today: number },
   passed: readonly PlantingForecast[],
 ): LivedDay[] {
-  const lots = byDay(cutLots(snapshot, passed, seasons), ({ day }) => day);
-  const turns = byDay(
+  const lots = groupsOf(cutLots(snapshot, passed, seasons), ({ day }) => day);
+  const turns = groupsOf(
     plantings.flatMap((row) => row.turns),
     ({ fromDay }) => fromDay,
   );
-  const moves = byDay(movesInOrder(snapshot.coolerMoves), ({ movedOn }) => toDayNumber(movedOn));
+  const moves = groupsOf(movesInOrder(snapshot.coolerMoves), ({ movedOn }) => toDayNumber(movedOn));
   const taken = needs.flatMap(({ booking: { takenOn } }) => (takenOn === null ? [] : toDayNumber(takenOn)));
   return [...new Set([...lots.keys(), ...moves.keys(), ...turns.keys(), ...taken, today])]
     .filter((day) => day <= today)
@@ -85,20 +86,11 @@ function daysToLive(
     }));
 }
 
-function byDay<Row>(rows: readonly Row[], dayOf: (row: Row) => number): Map<number, Row[]> {
-  const days = new Map<number, Row[]>();
-  for (const row of rows) {
-    const known = days.get(dayOf(row));
-    if (known) known.push(row);
-    else days.set(dayOf(row), [row]);
-  }
-  return days;
-}
-
 class StemsToDate {
   readonly #of: ToDate;
   /** The day of the event of each booking that asks for anything, and of each delivery. Day numbers. */
   readonly #eventDays: ReadonlyMap<number, number>;
+  readonly #deliveryDays: readonly number[];
   readonly #buyIn: ReturnType<typeof buyInFinder>;
   readonly #worst: WorstCents;
   readonly #ordersBeside: ReturnType<typeof ordersFinder>;
@@ -117,6 +109,7 @@ class StemsToDate {
       ...of.needs.map(({ booking, eventDay }) => [booking.id, eventDay] as const),
       ...deliveries.map(({ booking, eventOn }) => [booking.id, toDayNumber(eventOn)] as const),
     ]);
+    this.#deliveryDays = [...deliveryDays(of.snapshot.standingOrders, of.seasons)];
     this.#buyIn = buyInFinder(of.snapshot);
     this.#worst = rememberedCents(of.snapshot.farm, this.#buyIn);
     this.#ordersBeside = ordersFinder(of.snapshot, of.seasons, this.#buyIn);
@@ -137,7 +130,9 @@ class StemsToDate {
   /** Lets the days before this one pass: each booking, and each delivery of a standing order, has what the match gave it, and what was given to nobody was not cut. */
   pass(day: number): void {
     const needs = this.#openNeeds(day);
-    if (this.#standing.hasBefore(day) || needs.some(({ eventDay }) => eventDay < day)) this.#settle(day, needs);
+    const isOver = (on: number) => on >= this.#day && on < day;
+    const eventDays = needs.map(({ eventDay }) => eventDay);
+    if (this.#standing.hasBefore(day) || [...eventDays, ...this.#deliveryDays].some(isOver)) this.#settle(day, needs);
     this.#standing.dropBefore(day);
     this.#day = day;
   }
@@ -206,7 +201,7 @@ class StemsToDate {
     );
 
   #suppliesFor(isAsked: (bookingId: number) => boolean, standing = this.#standing): VarietySupply[] {
-    const shelf = new Shelf();
+    const shelf = new Shelf(this.#day);
     for (const { varietyId, day, stand, stems } of this.#free) shelf.put(varietyId, null, day, { stand, stems });
     for (const [bookingId, own] of this.#own)
       if (isAsked(bookingId))

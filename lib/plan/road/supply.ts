@@ -28,7 +28,7 @@ export type Lot = { readonly stand: Stand; readonly stems: number };
 
 /**
  * All stems of a variety, by the day they are cut: what the match may give away. Days ascend. With `bookingId` they were cut for that booking and are its
- * own [T2].
+ * own [T2]. With `fromDay` they are nobody's yet on that day, and no event before it has any of them [T1].
  */
 export type VarietySupply = {
   readonly variety: Variety;
@@ -40,6 +40,7 @@ export type VarietySupply = {
   readonly stems: readonly number[];
   readonly lots: readonly (readonly Lot[])[];
   readonly bookingId?: number;
+  readonly fromDay?: number;
 };
 
 /**

@@ -1,3 +1,4 @@
+import { groupsOf } from "#lib/domain/groups-of";
 import type { Crop } from "#lib/domain/records/crop";
 import type { Variety } from "#lib/domain/records/variety";
 import { lastEventDay } from "./hold-window";
@@ -46,13 +47,7 @@ export function worthCutting(over: readonly Surplus[]): Surplus[] {
 
 /** Lots by what is bunched together: one crop, colour and length. */
 export function bunchedTogether(lots: readonly Surplus[]): Surplus[][] {
-  const groups = new Map<string, Surplus[]>();
-  for (const lot of lots) {
-    const key = `${lot.crop.id} ${lot.variety.colour} ${lot.crop.stemLength}`;
-    const group = groups.get(key);
-    if (group) group.push(lot);
-    else groups.set(key, [lot]);
-  }
+  const groups = groupsOf(lots, ({ crop, variety }) => `${crop.id} ${variety.colour} ${crop.stemLength}`);
   return [...groups.values()];
 }
 

@@ -1,4 +1,5 @@
 import { type Day, type IsoWeek, isoWeekOf, mondayNumber, toDay } from "#lib/domain/day";
+import { groupsOf } from "#lib/domain/groups-of";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import { ROLES, type Role } from "#lib/domain/words";
 import type { Gap } from "./gaps";
@@ -33,8 +34,8 @@ export function weeks(farm: Farm, match: Match, gaps: readonly Gap[], seasonYear
   const ownNeeds = [...match.needs.keys()].filter(
     (index) => seasonOfBooking(match.needs[index].booking) === seasonYear,
   );
-  const needIndexes = groupBy(ownNeeds, (index) => mondayNumber(match.needs[index].eventDay));
-  const gapIndexes = groupBy(gaps.keys(), (index) => mondayNumber(gaps[index].need.eventDay));
+  const needIndexes = groupsOf(ownNeeds, (index) => mondayNumber(match.needs[index].eventDay));
+  const gapIndexes = groupsOf(gaps.keys(), (index) => mondayNumber(gaps[index].need.eventDay));
   const mondays = [...needIndexes.keys()];
   for (const { days, lots } of match.supplies) {
     const isOwn = (ofDay: readonly Lot[]) => ofDay.some(({ stand }) => seasonOfStems(stand) === seasonYear);
@@ -68,15 +69,4 @@ export function weeks(farm: Farm, match: Match, gaps: readonly Gap[], seasonYear
     });
   }
   return out;
-}
-
-function groupBy(indexes: Iterable<number>, keyOf: (index: number) => number): Map<number, number[]> {
-  const groups = new Map<number, number[]>();
-  for (const index of indexes) {
-    const key = keyOf(index);
-    const group = groups.get(key);
-    if (group) group.push(index);
-    else groups.set(key, [index]);
-  }
-  return groups;
 }

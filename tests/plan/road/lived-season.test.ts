@@ -38,7 +38,7 @@ describe("a season that comes otherwise", () => {
         const { cuts, today } = lived(snap, seed, dayCount);
         const { match } = on({ ...snap, cuts }, today);
         const lotsOf = ({ variety, crop, days, stems, bookingId }: VarietySupply) =>
-          days.map((cutDay, at) => ({ variety, crop, day: cutDay, stems: stems[at], ownerId: bookingId }));
+          days.map((cutDay, at) => ({ variety, crop, day: cutDay, stems: stems[at], ownerId: bookingId, today }));
         const direct = directMatch({ ...snap, coolerStock: [] }, [], match.needs, match.supplies.flatMap(lotsOf));
         const { cents, shortStems } = leastShort(await highs, direct);
         expect([match.solution.totalCost, [...match.shortStems]]).toEqual([cents, shortStems]);

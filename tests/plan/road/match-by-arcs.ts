@@ -21,8 +21,8 @@ export type DirectMatch = {
   readonly arcs: readonly { readonly lot: number; readonly need: number; readonly cents: number }[];
 };
 
-/** With `ownerId` the stems were cut for that booking. */
-type Lot = { variety: Variety; crop: Crop; day: number; stems: number; ownerId?: number };
+/** With `ownerId` the stems were cut for that booking; else with `today` they are nobody's on that day, on which events before it have passed. */
+type Lot = { variety: Variety; crop: Crop; day: number; stems: number; ownerId?: number; today?: number };
 
 type Cut = Pick<SpecPlanting, "variety" | "crop"> & {
   readonly cutDays: readonly number[];
@@ -55,7 +55,7 @@ export function directMatch(
       const held = need.eventDay - lot.day;
       const { leadDays } = need;
       const isOwn = lot.ownerId === need.booking.id;
-      if (lot.ownerId !== undefined && !isOwn) return;
+      if (!isOwn && (lot.ownerId !== undefined || (lot.today !== undefined && need.eventDay < lot.today))) return;
       const [days, longest] = keptDays(lot.crop, snapshot);
       if (fit === null || held < (isOwn ? 0 : leadDays) || held > longest) return;
       const whole = wholeStretch(lot.crop, snapshot, need);

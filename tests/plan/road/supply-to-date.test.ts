@@ -1,6 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { type Day, toDay } from "#lib/domain/day";
 import type { Cut } from "#lib/domain/records/cut";
+import type { StandingOrder } from "#lib/domain/records/standing-order";
+import type { Snapshot } from "#lib/domain/snapshot";
+import { deliveryRows } from "#lib/plan/road/order-rows";
 import type { Plan } from "#lib/plan/road/plan";
 import type { VarietySupply } from "#lib/plan/road/supply";
 import { provenPlan } from "../../proven-plan";
@@ -131,4 +134,31 @@ describe("a season of 70 stems, ten a day, for two weddings of 20 and 40", () =>
     const { match } = on(cancelled, "2027-06-10");
     expect(suppliedOn(match.supplies, "2027-06-09")).toEqual([10]);
   });
+});
+
+test("[T1] [SO2] an order that went out on the 12th with 5 of its 10 stays at 5 when a wedding gives its old stems up for fresher ones", () => {
+  const order: StandingOrder = {
+    ...{
+      id: 1,
+      buyer: "A florist",
+      kind: "florist",
+      weekday: 6,
+      firstOn: day("2027-06-12"),
+      lastOn: day("2027-06-12"),
+    },
+    ...{ role: "focal", cropId: null, recipeId: null, colours: [], askedCount: 10, stemCents: 120 },
+  };
+  const snap: Snapshot = {
+    ...FARM,
+    crops: [crop({ id: 1, holdDays: { count: 40, mark: "own", source: null } })],
+    curves: [{ ...FARM.curves[0], stemsPerPlantByWeek: [0.001] }],
+    bookings: [booking({ id: 1, eventOn: day("2027-06-18"), spareShare: 0, stemLines: focal(25) })],
+    coolerStock: [{ id: 1, varietyId: 1, cutOn: day("2027-06-09"), stemCount: 30 }],
+    standingOrders: [order],
+    cuts: [cut({ cutOn: day("2027-06-15"), bookingId: null, stemsCut: 40 })],
+  };
+  for (const today of ["2027-06-12", "2027-06-14", "2027-06-16", "2027-06-17", "2027-06-19"]) {
+    const { orders } = on(snap, today);
+    expect(orders && deliveryRows(orders, 2027).map(({ gotStems }) => gotStems), today).toEqual([5]);
+  }
 });

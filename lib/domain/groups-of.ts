@@ -1,5 +1,5 @@
 /** Things by what they have in common, each group and all things of it in the order given. */
-export function groupsOf<T, Key>(things: readonly T[], keyOf: (thing: T) => Key): Map<Key, T[]> {
+export function groupsOf<T, Key>(things: Iterable<T>, keyOf: (thing: T) => Key): Map<Key, T[]> {
   const groups = new Map<Key, T[]>();
   for (const thing of things) {
     const key = keyOf(thing);
