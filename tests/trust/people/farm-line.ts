@@ -17,7 +17,7 @@ export type Question = {
 export type Answer = { readonly status: number; readonly body: Buffer; readonly headers: IncomingHttpHeaders };
 
 /** No answer came, whole or at all: the server was killed. */
-export class LineBroken extends Error {}
+class LineBroken extends Error {}
 
 const HOST = "127.0.0.2";
 const OWNERS_DESK = "127.0.0.5";

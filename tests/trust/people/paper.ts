@@ -1,7 +1,7 @@
 import type { SentTally } from "#lib/domain/unsent";
 
 /** A count as the sheet of paper has it. `at` is when it came, in steps of the day. */
-export type PaperCount = {
+type PaperCount = {
   readonly key: string;
   readonly place: string;
   readonly stems: number;
