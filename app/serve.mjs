@@ -32,9 +32,9 @@ const { certNames } = await tsImport("./people/cert-names.ts", import.meta.url);
 const scheme = tls ? "https" : "http";
 /** By which the tool tells its own asking for pages from others'. */
 const secret = randomBytes(32).toString("base64url");
-const certified = tls ? certNames(tls.cert) : [];
+const certified = tls ? orEnd(() => certNames(tls.cert)) : [];
 const addressNow = () => `${scheme}://${siteOf(host, scheme, certified).names[0]}:${port}`;
-const gate = isForPeople ? openToPeople(secret, addressNow, tls !== undefined) : undefined;
+const gate = isForPeople ? orEnd(() => openToPeople(secret, addressNow, tls !== undefined)) : undefined;
 if (gate === null) {
   console.error("\n  The farm has no owner's password yet. Set one, then open it to its people: npm run password\n");
   process.exit(1);
@@ -45,8 +45,10 @@ const opened = new Promise((resolve) => {
   open = resolve;
 });
 const site = isForPeople ? () => siteOf(host, scheme, certified) : undefined;
-const door = openDoor(async (request, response) => (await opened)(request, response), { isDev, site, gate, tls });
-const port = await listen(wantedPort);
+const door = orEnd(() =>
+  openDoor(async (request, response) => (await opened)(request, response), { isDev, site, gate, tls }),
+);
+const port = await listen(wantedPort).catch(endInWords);
 const app = next({ dev: isDev, hostname: host === "0.0.0.0" ? "127.0.0.1" : host, port, httpServer: door });
 await app.prepare();
 const screens = failedInWords(app.getRequestHandler());
@@ -59,6 +61,26 @@ if (isForPeople) {
   console.log(`\n  Stems & Saturdays is open at http://${host}:${port}\n  Leave this window open; Ctrl+C closes it.\n`);
 
 for (const signal of ["SIGINT", "SIGTERM"]) process.once(signal, close);
+
+/** What some work of the start gives; where it fails the tool ends, and says why: a certificate that is none, a people's file that cannot be read. */
+function orEnd(work) {
+  try {
+    return work();
+  } catch (error) {
+    return endInWords(error);
+  }
+}
+
+function endInWords({ code = "", message }) {
+  console.error(`The tool was not started: ${whyNot(code) ?? message}.`);
+  process.exit(1);
+}
+
+function whyNot(code) {
+  if (code === "EADDRNOTAVAIL") return `this machine has no address ${host}`;
+  if (code === "EACCES") return `this account may not listen at port ${wantedPort}: PORT names another`;
+  return code.startsWith("ERR_OSSL") ? "--cert and --key are no certificate with its key, each in PEM form" : null;
+}
 
 /** What the pages depend on beside their address: app/load.ts says, once a page has been asked for. Null when it cannot. */
 function stamp() {

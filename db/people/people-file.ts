@@ -4,6 +4,15 @@ import { type PeopleKept, peopleSchema } from "#lib/domain/people";
 
 const NOBODY: PeopleKept = { ownerPassword: null, people: [], sessions: [], invitations: [], calendarHash: null };
 
+/** The people's file is there and cannot be read as what it should be: nobody is let in. The message says what mends it. */
+export class PeopleUnreadable extends Error {
+  constructor(file: string) {
+    super(
+      `${file} cannot be read as the people of a farm. Move it away and set the password anew with npm run password: the farm's records are not touched, and everybody joins again`,
+    );
+  }
+}
+
 /**
  * The file that keeps the people of a farm, beside the farm's own and apart from it: no copy of the farm carries a password or a session that is
  * alive. Written whole, private to the account; read again when another program, `npm run password`, has written it.
@@ -18,13 +27,21 @@ export class PeopleFile {
     this.#file = `${farmFile}.people.json`;
   }
 
-  /** Throws when the file is there and cannot be read as what it should be: then nobody is let in. */
+  /** @throws PeopleUnreadable */
   read(): PeopleKept {
     const now = markOf(this.#file);
     if (now === this.#mark) return this.#kept;
-    this.#kept = now === "" ? NOBODY : peopleSchema.parse(JSON.parse(readFileSync(this.#file, "utf8")));
+    this.#kept = now === "" ? NOBODY : this.#parsed();
     this.#mark = now;
     return this.#kept;
+  }
+
+  #parsed(): PeopleKept {
+    try {
+      return peopleSchema.parse(JSON.parse(readFileSync(this.#file, "utf8")));
+    } catch {
+      throw new PeopleUnreadable(this.#file);
+    }
   }
 
   /** Writes what `change` makes of what is kept. */
