@@ -6,6 +6,7 @@ import type { Bed } from "#lib/domain/records/bed";
 import type { Booking } from "#lib/domain/records/booking";
 import type { Crop } from "#lib/domain/records/crop";
 import type { BloomCurve } from "#lib/domain/records/curve";
+import { NEVER_LARGER } from "#lib/domain/records/earlier-ask";
 import { NO_FINAL_COUNT } from "#lib/domain/records/final-count";
 import type { Planting } from "#lib/domain/records/planting";
 import type { Recipe } from "#lib/domain/records/recipe";
@@ -171,6 +172,7 @@ function seededBooking(
     priceCents: null,
     finalDueOn: null,
     ...NO_FINAL_COUNT,
+    ...NEVER_LARGER,
     unacceptableCropIds: random() < 0.2 ? [oneOf(random, crops).id] : [],
     pieces: [piece(0, 1, 1), piece(1, 2, 6), piece(2, 4, 10), piece(4, 4, 14)],
     stemLines: [

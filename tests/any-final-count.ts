@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import type { Day } from "#lib/domain/day";
+import { ROLES } from "#lib/domain/words";
 
-/** A final count of every kind that the types allow, and its own day on which it is due. Names are those that a cell gives back: without spaces around them. */
+/** A final count of every kind that the types allow, its own day on which it is due, and what was asked for before it was made larger. Names are those that a cell gives back: without spaces around them. */
 export const anyFinalCount = (anyDay: fc.Arbitrary<Day>) => ({
   finalDueOn: fc.option(anyDay),
   finalOn: fc.option(anyDay),
@@ -13,4 +14,7 @@ export const anyFinalCount = (anyDay: fc.Arbitrary<Day>) => ({
     { maxLength: 4 },
   ),
   finalStems: fc.option(fc.nat(1_000_000)),
+  askedBefore: fc.array(fc.record({ until: anyDay, role: fc.constantFrom(...ROLES), stems: fc.nat(1_000_000) }), {
+    maxLength: 3,
+  }),
 });

@@ -4,6 +4,7 @@ import { BY_WEEKS } from "#lib/domain/records/bloom-end";
 import type { Booking } from "#lib/domain/records/booking";
 import type { Crop } from "#lib/domain/records/crop";
 import type { BloomCurve } from "#lib/domain/records/curve";
+import { NEVER_LARGER } from "#lib/domain/records/earlier-ask";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import { NO_FINAL_COUNT } from "#lib/domain/records/final-count";
 import { BY_CALENDAR } from "#lib/domain/records/heat";
@@ -184,7 +185,7 @@ export const booking = (given: Partial<Booking> & { id: number }): Booking => ({
   eventOn: day("2027-06-12"),
   ...{ palette: [], alternativeColours: [], unacceptableColours: [] },
   spareShare: 0,
-  ...{ priceCents: null, finalDueOn: null, ...NO_FINAL_COUNT },
+  ...{ priceCents: null, finalDueOn: null, ...NO_FINAL_COUNT, ...NEVER_LARGER },
   unacceptableCropIds: [],
   ...{ pieces: [], stemLines: [], promises: [] },
   ...{ leadDays: null, designDays: null, deliverDays: null },

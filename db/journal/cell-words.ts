@@ -22,6 +22,7 @@ import { COOLER_MOVE } from "#lib/domain/records/cooler-move";
 import { CROP } from "#lib/domain/records/crop";
 import { CURVE } from "#lib/domain/records/curve";
 import { CUT } from "#lib/domain/records/cut";
+import { EARLIER_ASKS } from "#lib/domain/records/earlier-ask";
 import { FARM, FROST, STATUS_WEIGHTS } from "#lib/domain/records/farm-settings";
 import type { Field, Fields } from "#lib/domain/records/field";
 import { FINAL_COUNT } from "#lib/domain/records/final-count";
@@ -74,7 +75,7 @@ const FIELDS = new Map([
   ["recipe_line", columns(recipeLine, { ...RECIPE_LINE, orNeutral: OR_NEUTRAL })],
   ["bed", columns(bed, BED)],
   ["planting", columns(planting, { ...PLANTING, gradeOutTold: GRADE_OUT_TOLD })],
-  ["booking", columns(booking, { ...BOOKING, ...FINAL_COUNT })],
+  ["booking", columns(booking, { ...BOOKING, ...FINAL_COUNT, ...EARLIER_ASKS })],
   ["booking_piece", columns(bookingPiece, PIECE)],
   ["booking_stem_line", columns(bookingStemLine, STEM_LINE)],
   ["standing_order", columns(standingOrder, STANDING_ORDER)],

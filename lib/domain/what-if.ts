@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { daySchema, monthDaySchema } from "./day-schema";
 import { BOOKING } from "./records/booking";
+import { EARLIER_ASKS } from "./records/earlier-ask";
 import { keptSchema } from "./records/field";
 import { FINAL_COUNT } from "./records/final-count";
 import { PIECE } from "./records/piece";
@@ -15,7 +16,7 @@ export const RESOURCES = ["leaves", "tarp", "hours"] as const;
 export type Resource = (typeof RESOURCES)[number];
 
 /** A booking as a what-if keeps it; one of an earlier version had no promises. */
-const keptBookingSchema = keptSchema({ ...BOOKING, ...FINAL_COUNT }).extend({
+const keptBookingSchema = keptSchema({ ...BOOKING, ...FINAL_COUNT, ...EARLIER_ASKS }).extend({
   unacceptableCropIds: z.array(z.int()),
   pieces: z.array(keptSchema(PIECE)),
   stemLines: z.array(keptStemLineSchema),

@@ -26,6 +26,7 @@ const RICH: BookingDraft = {
     { count: 12, what: "Piece 1" },
   ],
   finalStems: 96,
+  askedBefore: [{ until: day("2028-01-22"), role: "focal", stems: 80 }],
   unacceptableCropIds: [2, 1, 2],
   pieces: [
     { recipeId: 2, pieceCount: 1.5, colours: ["white"] },

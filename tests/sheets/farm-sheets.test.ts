@@ -51,7 +51,7 @@ test("columns left out take the defaults that the sheet's text says", () => {
         ...{ leadDays: null, designDays: null, deliverDays: null },
         takenOn: null,
         priceCents: null,
-        ...{ finalDueOn: null, finalOn: null, finalPieces: [], finalStems: null },
+        ...{ finalDueOn: null, finalOn: null, finalPieces: [], finalStems: null, askedBefore: [] },
         spareShare: KNOWN.farm.spareShare,
         unacceptableCrops: [],
         pieces: [{ recipe: "Bridal bouquet", pieceCount: 1, colours: [] }],

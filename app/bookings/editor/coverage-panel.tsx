@@ -35,11 +35,7 @@ export function CoveragePanel({ answer, children }: { answer: CoverageAnswer; ch
   );
 }
 
-function Covered({
-  coverage: { lines, stems, shortStems, losers, cutTooEarly, neverAsked },
-}: {
-  coverage: DraftCoverage;
-}) {
+function Covered({ coverage: { lines, stems, shortStems, losers, cutTooEarly } }: { coverage: DraftCoverage }) {
   const worst = lines.reduce((most, line) => (line.shortStems > most.shortStems ? line : most));
   return (
     <>
@@ -64,12 +60,6 @@ function Covered({
         <p className="state risk told">
           <StateSign of="risk" />
           {cutTooEarly}
-        </p>
-      )}
-      {neverAsked && (
-        <p className="state risk told">
-          <StateSign of="risk" />
-          {neverAsked}
         </p>
       )}
       {losers.length > 0 && (

@@ -6,10 +6,8 @@ import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Colour, Role } from "#lib/domain/words";
 import { coloursBy } from "#lib/plan/road/booking-colours";
 import { coverageByBooking } from "#lib/plan/road/coverage";
-import { stemsCutUnrecorded } from "#lib/plan/road/cut-unrecorded";
 import { asMetBy, type DraftPlan, matchedWith } from "#lib/plan/road/draft";
 import { losers } from "#lib/plan/road/losers";
-import type { Plan } from "#lib/plan/road/plan";
 import { withOwnPromises } from "#lib/plan/road/promised-draft";
 import type { HeldStems } from "#lib/plan/road/stem-holders";
 import { takenToday } from "#lib/plan/road/taken-on";
@@ -20,7 +18,6 @@ import { needInWords, reasonInWords } from "#lib/plan/words/gap-words";
 import { inWholes } from "#lib/plan/words/numbers";
 import { lossInWords } from "#lib/plan/words/promise-words";
 import { cutTooEarlyInWords } from "#lib/plan/words/unheld-words";
-import { neverAskedInWords } from "#lib/plan/words/unrecorded-words";
 import { today } from "../../clock";
 import { loadPlan } from "../../load";
 
@@ -50,8 +47,6 @@ export type DraftCoverage = {
   losers: Named[];
   /** What its own last cut costs it, in words; null where it costs nothing. */
   cutTooEarly: string | null;
-  /** What counts as cut for it of days that have passed, though it did not ask for it then, in words; null where nothing does. */
-  neverAsked: string | null;
 };
 
 /** @param bookingId  the booking that the draft would replace; null for a new one */
@@ -79,7 +74,6 @@ export function draftCoverage(draft: BookingDraft, bookingId: number | null): Dr
     stems: own?.needStems ?? 0,
     shortStems: own?.shortStems ?? 0,
     cutTooEarly: tooEarlyWords(before.snapshot.farm, draft, after),
-    neverAsked: bookingId === null ? null : neverAskedWords(before, after),
     // An event that is over loses nothing any more, however the days behind it are lived through again.
     losers: losers(stands.match, after.match)
       .filter(({ booking: { eventOn } }) => eventOn >= today())
@@ -90,11 +84,6 @@ export function draftCoverage(draft: BookingDraft, bookingId: number | null): Dr
 function tooEarlyWords(farm: Farm, draft: BookingDraft, { match, draftId }: DraftPlan): string | null {
   const crops = cutTooEarly(farm, match, draftId).map(({ crop }) => crop);
   return crops.length === 0 ? null : cutTooEarlyInWords(crops, eventDaysOf(farm, draft).leadDays);
-}
-
-/** What is typed and what is saved beside each other, both by the days that have passed [T7]. */
-function neverAskedWords({ match, today: on }: Plan, { match: after, draftId }: DraftPlan): string | null {
-  return neverAskedInWords(stemsCutUnrecorded(after, on, draftId) - stemsCutUnrecorded(match, on, draftId));
 }
 
 /** Bookings named beside a line, and lots of stems named of each. */

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { type Parsed, problemsOf } from "#lib/domain/problem";
 import { BOOKING, type BookingDraft, bookingFactsSchema } from "#lib/domain/records/booking";
+import { NEVER_LARGER } from "#lib/domain/records/earlier-ask";
 import { NO_FINAL_COUNT } from "#lib/domain/records/final-count";
 import { type Manner, readForm, type Typed } from "#lib/domain/records/form";
 import { PIECE } from "#lib/domain/records/piece";
@@ -69,6 +70,7 @@ export function parseBookingForm(unknownForm: unknown, manner: Manner): Parsed<B
     parsed: {
       ...booking.parsed,
       ...NO_FINAL_COUNT,
+      ...NEVER_LARGER,
       lapsesAfter,
       unacceptableCropIds,
       pieces: read(pieces),

@@ -2,6 +2,7 @@ import { z } from "zod";
 import { daySchema } from "../day-schema";
 import { STATUS_WORDS } from "../trade-words";
 import { COLOURS, STATUSES } from "../words";
+import { EARLIER_ASKS } from "./earlier-ask";
 import { OWN_EVENT_DAYS, oddEventDays } from "./event-days";
 import { cents, field, open, recordSchema, rowId, share } from "./field";
 import { FINAL_COUNT } from "./final-count";
@@ -57,7 +58,7 @@ export const BOOKING = {
   note: field(note, z.string().max(4000, "a note has at most 4,000 letters"), { absent: "", label: "Note" }),
 };
 
-/** A booking a row. Absent or empty: `status` enquiry, no palette, no alternatives, `spare_share` the farm's, nothing unwanted, no day on which it lapses, the farm's event days, known all season, the final count by the farm's habit and not taken, and no note. */
+/** A booking a row. Absent or empty: `status` enquiry, no palette, no alternatives, `spare_share` the farm's, nothing unwanted, no day on which it lapses, the farm's event days, known all season, the final count by the farm's habit and not taken, never made larger, and no note. */
 export const BOOKING_SHEET = {
   ...BOOKING_NAMES,
   status: BOOKING.status,
@@ -76,6 +77,7 @@ export const BOOKING_SHEET = {
   takenOn: BOOKING.takenOn,
   finalDueOn: BOOKING.finalDueOn,
   ...FINAL_COUNT,
+  ...EARLIER_ASKS,
   note: BOOKING.note,
 };
 
@@ -98,13 +100,13 @@ const inOrder = (booking: Checked, context: Context) => {
 export const bookingFactsSchema = recordSchema(BOOKING).superRefine(inOrder);
 
 /** What a form or a sheet may bring. */
-export const bookingDraftSchema = recordSchema({ ...BOOKING, ...FINAL_COUNT })
+export const bookingDraftSchema = recordSchema({ ...BOOKING, ...FINAL_COUNT, ...EARLIER_ASKS })
   .extend(lines)
   .superRefine(inOrder);
 export type BookingDraft = z.infer<typeof bookingDraftSchema>;
 
 /** A booking that is kept already may be of any day. */
-export const bookingSchema = recordSchema({ id: rowId("Id"), ...BOOKING, ...FINAL_COUNT }).extend({
+export const bookingSchema = recordSchema({ id: rowId("Id"), ...BOOKING, ...FINAL_COUNT, ...EARLIER_ASKS }).extend({
   ...lines,
   eventOn: daySchema,
 });

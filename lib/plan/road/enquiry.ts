@@ -1,5 +1,6 @@
 import { yearOf } from "#lib/domain/day";
 import type { BookingDraft } from "#lib/domain/records/booking";
+import { NEVER_LARGER } from "#lib/domain/records/earlier-ask";
 import type { Enquiry } from "#lib/domain/records/enquiry";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import { NO_FINAL_COUNT } from "#lib/domain/records/final-count";
@@ -45,6 +46,7 @@ export const heldBooking = ({ stemCount, colours, role, eventOn }: Enquiry, { sp
   priceCents: null,
   finalDueOn: null,
   ...NO_FINAL_COUNT,
+  ...NEVER_LARGER,
   alternativeColours: [],
   unacceptableColours: [],
   unacceptableCropIds: [],

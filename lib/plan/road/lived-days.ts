@@ -1,7 +1,9 @@
+import { toDayNumber } from "#lib/domain/day";
+import { groupsOf } from "#lib/domain/groups-of";
 import type { CoolerMove } from "#lib/domain/records/cooler-move";
 import type { Snapshot } from "#lib/domain/snapshot";
-import type { StoredStems } from "./cooler-moves";
-import type { CutLot } from "./cut-lots";
+import { movesInOrder, type StoredStems } from "./cooler-moves";
+import { type CutLot, cutLots } from "./cut-lots";
 import type { PlantingForecast } from "./forecast";
 import type { Need } from "./needs";
 import type { Stand } from "./supply";
@@ -43,6 +45,32 @@ export const DAYS_KEPT = 6;
 
 /** A copy that can be changed alone. */
 export const copied = <T extends object>(of: T): T => ({ ...of });
+
+/** The days with a record [PL1] or with a booking that is taken or made larger [T7], and the day at hand, in their order. */
+export function daysToLive(
+  { snapshot, plantings, seasons, needs, today }: ToDate & { readonly today: number },
+  passed: readonly PlantingForecast[],
+): LivedDay[] {
+  const lots = groupsOf(cutLots(snapshot, passed, seasons), ({ day }) => day);
+  const turns = groupsOf(
+    plantings.flatMap((row) => row.turns),
+    ({ fromDay }) => fromDay,
+  );
+  const moves = groupsOf(movesInOrder(snapshot.coolerMoves), ({ movedOn }) => toDayNumber(movedOn));
+  const taken = needs.flatMap(({ booking: { takenOn, askedBefore } }) => [
+    ...(takenOn === null ? [] : [toDayNumber(takenOn)]),
+    ...askedBefore.map(({ until }) => toDayNumber(until)),
+  ]);
+  return [...new Set([...lots.keys(), ...moves.keys(), ...turns.keys(), ...taken, today])]
+    .filter((day) => day <= today)
+    .sort((a, b) => a - b)
+    .map((day) => ({
+      day,
+      turns: (turns.get(day) ?? []).map(({ forecast }) => forecast),
+      lots: lots.get(day) ?? [],
+      moves: moves.get(day) ?? [],
+    }));
+}
 
 /**
  * The place of the day from which the past has to be lived through anew: before it nothing differs from the days that were. Null where all of it does, or

@@ -1,6 +1,7 @@
 import { stemsAskedFor } from "#lib/domain/booking-stems";
 import { type Day, toDay, toDayNumber, weekdayOfDayNumber, yearOf } from "#lib/domain/day";
 import type { Booking } from "#lib/domain/records/booking";
+import { NEVER_LARGER } from "#lib/domain/records/earlier-ask";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import { NO_FINAL_COUNT } from "#lib/domain/records/final-count";
 import type { StandingOrder } from "#lib/domain/records/standing-order";
@@ -111,6 +112,7 @@ function deliveryOn(order: StandingOrder, day: number): Delivery {
     priceCents: null,
     finalDueOn: null,
     ...NO_FINAL_COUNT,
+    ...NEVER_LARGER,
     unacceptableCropIds: [],
     pieces: recipeId === null ? [] : [{ recipeId, pieceCount: askedCount, colours: [] }],
     stemLines:

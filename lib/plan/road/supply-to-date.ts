@@ -1,10 +1,10 @@
 import { toDayNumber } from "#lib/domain/day";
-import { groupsOf } from "#lib/domain/groups-of";
 import type { Booking } from "#lib/domain/records/booking";
 import type { CoolerMove } from "#lib/domain/records/cooler-move";
+import { askedThen } from "./asked-then";
 import { buyInFinder } from "./buy-in";
-import { movesInOrder, takeFromLot } from "./cooler-moves";
-import { type CutLot, cutLots } from "./cut-lots";
+import { takeFromLot } from "./cooler-moves";
+import type { CutLot } from "./cut-lots";
 import type { PlantingForecast } from "./forecast";
 import { isCutFor } from "./lapsed";
 import {
@@ -12,7 +12,7 @@ import {
   copied,
   DAYS_KEPT,
   type DayBegun,
-  type LivedDay,
+  daysToLive,
   type LivedDays,
   type OwnStems,
   resumable,
@@ -61,29 +61,6 @@ export function supplyToDate(of: ToDate, before: LivedDays | null = null): Suppl
   });
   ahead.dropBefore(today);
   return { supplies: stems.supplies(ahead), lived: { of, passed, days, marks } };
-}
-
-/** The days with a record [PL1] or with a booking that is taken [T7], and the day at hand, in their order. */
-function daysToLive(
-  { snapshot, plantings, seasons, needs, today }: ToDate & { readonly today: number },
-  passed: readonly PlantingForecast[],
-): LivedDay[] {
-  const lots = groupsOf(cutLots(snapshot, passed, seasons), ({ day }) => day);
-  const turns = groupsOf(
-    plantings.flatMap((row) => row.turns),
-    ({ fromDay }) => fromDay,
-  );
-  const moves = groupsOf(movesInOrder(snapshot.coolerMoves), ({ movedOn }) => toDayNumber(movedOn));
-  const taken = needs.flatMap(({ booking: { takenOn } }) => (takenOn === null ? [] : toDayNumber(takenOn)));
-  return [...new Set([...lots.keys(), ...moves.keys(), ...turns.keys(), ...taken, today])]
-    .filter((day) => day <= today)
-    .sort((a, b) => a - b)
-    .map((day) => ({
-      day,
-      turns: (turns.get(day) ?? []).map(({ forecast }) => forecast),
-      lots: lots.get(day) ?? [],
-      moves: moves.get(day) ?? [],
-    }));
 }
 
 class StemsToDate {
@@ -193,12 +170,14 @@ class StemsToDate {
   /** What was cut, and what stands. */
   supplies = (standing: StandingStems): VarietySupply[] => this.#suppliesFor(() => true, standing);
 
-  /** Needs that are cut for, of events that have not passed and of bookings taken before the day: nothing else can be given anything of the days before it. */
-  #openNeeds = (day: number): Need[] =>
-    this.#of.needs.filter(
+  /** Needs that are cut for, of events that have not passed and of bookings taken before the day, as these asked then: nothing else can be given anything of the days before it. */
+  #openNeeds(day: number): readonly Need[] {
+    const open = this.#of.needs.filter(
       ({ eventDay, booking }) =>
         isCutFor(booking) && eventDay >= this.#day && (booking.takenOn === null || toDayNumber(booking.takenOn) < day),
     );
+    return askedThen(open, day);
+  }
 
   #suppliesFor(isAsked: (bookingId: number) => boolean, standing = this.#standing): VarietySupply[] {
     const shelf = new Shelf(this.#day);

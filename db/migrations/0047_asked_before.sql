@@ -1,0 +1,1 @@
+ALTER TABLE `booking` ADD COLUMN `asked_before` text DEFAULT '[]' NOT NULL CONSTRAINT "booking_asked_before" CHECK(CASE WHEN json_valid(asked_before) THEN json_type(asked_before) = 'array' ELSE 0 END);
