@@ -99,12 +99,13 @@ const MONTHS: readonly Month[] = [
   },
   {
     day: "2027-11-12",
-    told: "the season is over: what became of it is told crop by crop, and the winter that was counted is among what it taught",
+    told: "the season is over: what became of it is told crop by crop, how true its forecasts were, and the winter that was counted is among what it taught",
     tell: async (go) => {
       const page = await go("/bookings/season?season=2027");
       await page.getByRole("heading", { level: 1 }).waitFor();
       expect(await page.locator("table tbody tr").count()).toBeGreaterThan(5);
       await (await go("/farm/year-end")).getByText(/to spring 2027 30 of 40/).waitFor();
+      await (await go("/farm/year-end/how-true?season=2027")).locator("tbody tr").first().waitFor();
     },
   },
 ];
