@@ -48,3 +48,28 @@ test("a day that the grower types stands, and what is no day is refused at its f
   const answer = await saveBooking(FRESH, sentBooking(odd, taken()?.id));
   expect(answer.problems.map(({ place }) => place)).toEqual(["takenOn"]);
 });
+
+test("[T7] made larger by its form it keeps what it asked for until that day, by role, once for each day; a later save that changes no stem leaves that as it was", async () => {
+  const at = (today: string, stems: string, note = "") => {
+    onDay(today);
+    const typed = typedBooking({ client: "Larger", status: "confirmed", note, stemLines: typedFocal(stems) });
+    return saveBooking(FRESH, sentBooking(typed, kept(farmDatabase()).bookings.find(isLarger)?.id));
+  };
+  const isLarger = ({ client }: { client: string }) => client === "Larger";
+  const askedBefore = () => kept(farmDatabase()).bookings.find(isLarger)?.askedBefore;
+  for (const [today, stems] of [
+    ["2027-06-01", "10"],
+    ["2027-06-09", "20"],
+    ["2027-06-09", "25"],
+  ])
+    await expect(at(today, stems)).rejects.toThrow("NEXT_REDIRECT");
+  const [first, ...more] = askedBefore() ?? [];
+  expect([first, more]).toEqual([{ until: "2027-06-09", role: "focal", stems: first.stems }, []]);
+  // Ten, and the spare that the form has typed.
+  expect(first.stems).toBeGreaterThanOrEqual(10);
+  expect(first.stems).toBeLessThan(20);
+  await expect(at("2027-06-10", "25", "as it was")).rejects.toThrow("NEXT_REDIRECT");
+  expect(askedBefore()).toEqual([first]);
+  await expect(at("2027-06-10", "5")).rejects.toThrow("NEXT_REDIRECT");
+  expect(askedBefore()).toEqual([first]);
+});
