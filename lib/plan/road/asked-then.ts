@@ -1,20 +1,29 @@
 import { toDayNumber } from "#lib/domain/day";
+import { groupsOf } from "#lib/domain/groups-of";
+import { apportion } from "#lib/maths/apportion";
 import type { Need } from "./needs";
 
 /**
- * Needs as they were asked for on the days before a day: of a booking that was made larger since, no more stems of a role than it asked for then, the needs first in
- * order before the others [T7].
+ * Needs as they were asked for on the days before a day: of a booking that was made larger since, no more stems of a role than it asked for then, its needs of the role
+ * in proportion [T7].
  * @param day  a day number; no booking was made larger on a day between it and the last one that was passed
  */
 export function askedThen(needs: readonly Need[], day: number): readonly Need[] {
   if (needs.every(({ booking }) => booking.askedBefore.length === 0)) return needs;
-  const left = new Map<string, number>();
+  const stemsThen = new Map<Need, number>();
+  for (const ofRole of groupsOf(needs, ({ booking, role }) => `${booking.id} ${role}`).values()) {
+    const most = mostBefore(ofRole[0], day);
+    if (most === null || most >= ofRole.reduce((sum, { stems }) => sum + stems, 0)) continue;
+    const shares = apportion(
+      most,
+      ofRole.map(({ stems }) => stems),
+    );
+    ofRole.forEach((need, index) => {
+      stemsThen.set(need, shares[index]);
+    });
+  }
   return needs.flatMap((need) => {
-    const most = mostBefore(need, day);
-    if (most === null) return need;
-    const key = `${need.booking.id} ${need.role}`;
-    const stems = Math.min(need.stems, left.get(key) ?? most);
-    left.set(key, (left.get(key) ?? most) - stems);
+    const stems = stemsThen.get(need) ?? need.stems;
     return stems === 0 ? [] : ofStems(need, stems);
   });
 }

@@ -3,8 +3,10 @@ import { describe, expect, test } from "vitest";
 import { toDay, toDayNumber } from "#lib/domain/day";
 import type { Booking } from "#lib/domain/records/booking";
 import type { Snapshot } from "#lib/domain/snapshot";
+import { askedThen } from "#lib/plan/road/asked-then";
 import { stemsCutUnrecorded } from "#lib/plan/road/cut-unrecorded";
 import { withDraft } from "#lib/plan/road/draft";
+import { needs } from "#lib/plan/road/needs";
 import { takenToday } from "#lib/plan/road/taken-on";
 import { unrecordedInWords } from "#lib/plan/words/unrecorded-words";
 import { booking, day, focal, snapshot } from "../../small-farm";
@@ -32,6 +34,21 @@ describe("a wedding on Friday 11 June, for which Monday to Thursday could cut 10
       ...{ stemsCut: 30, stemsAsked: null, goodStems: null, restStands: false },
     };
     expect(shortOf(on({ ...TEN_A_DAY, bookings: [larger], cuts: [recorded] }, today))).toEqual([0]);
+  });
+
+  test("[T7] needs of a role are taken to have grown alike: of 34 cream and 170 of any colour, of which 102 were asked for until Thursday, 17 and 85; from that day on all, and before an earlier day what was asked for then", () => {
+    const askedBefore = [
+      { until: day("2027-06-10"), role: "focal" as const, stems: 102 },
+      { until: day("2027-06-08"), role: "focal" as const, stems: 6 },
+    ];
+    const stemLines = [...focal(34, { colours: ["cream"] }), ...focal(170), ...focal(9, { role: "filler" })];
+    const asked = needs(snapshot({ bookings: [wedding({ stemLines, askedBefore })] }), 2027);
+    const then = (on: string) => askedThen(asked, toDayNumber(day(on))).map(({ role, stems }) => `${role} ${stems}`);
+    expect(then("2027-06-10").sort()).toEqual(["filler 9", "focal 17", "focal 85"]);
+    expect(then("2027-06-08").sort()).toEqual(["filler 9", "focal 1", "focal 5"]);
+    expect(then("2027-06-11").sort()).toEqual(["filler 9", "focal 170", "focal 34"]);
+    const [first] = askedThen(asked, toDayNumber(day("2027-06-10")));
+    expect(askedThen(asked, toDayNumber(day("2027-06-10")))[0]).toBe(first);
   });
 
   test("[T7] made larger twice on a day it keeps what it asked for as the day began; made smaller, or long before its event, it keeps nothing; of a role that it never asked for it had none", () => {
