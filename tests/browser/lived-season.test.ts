@@ -104,6 +104,11 @@ const MONTHS: readonly Month[] = [
       const page = await go("/bookings/season?season=2027");
       await page.getByRole("heading", { level: 1 }).waitFor();
       expect(await page.locator("table tbody tr").count()).toBeGreaterThan(5);
+      await page.getByRole("link", { name: "How true the forecasts of 2027 were" }).click();
+      await page.locator("table.how-true tbody tr").first().waitFor();
+      expect(await page.locator(".lead").textContent()).toMatch(
+        / first cuts .+ came within \d+ days? of what winter said .+ Bed by bed, .+ were off by \d+ %/,
+      );
       await (await go("/farm/year-end")).getByText(/to spring 2027 30 of 40/).waitFor();
       await (await go("/farm/year-end/how-true?season=2027")).locator("tbody tr").first().waitFor();
     },
