@@ -1,5 +1,6 @@
 import type { Metadata, Viewport } from "next";
 import type { ReactNode } from "react";
+import "./look/font-near.css";
 import "./look/tokens.css";
 import "./look/flower-colours.css";
 import "./look/base.css";
