@@ -12,7 +12,7 @@ import { addRecordedSeasons } from "./recorded-seasons";
 
 /**
  * Starts the invented farm in a database that has no farm yet, for one season, as it stands on a day, with what was recorded by then of it and of the two seasons
- * before; without a day, the season alone. Refused, with every reason and nothing left behind, when a sheet has a problem ("plantings.csv, line 12, colour") or there is a farm already.
+ * before, and nothing in the cooler that is not cut yet; without a day, the season alone. Refused, with every reason and nothing left behind, when a sheet has a problem ("plantings.csv, line 12, colour") or there is a farm already.
  */
 export function startDemoFarm(
   database: FarmDatabase,
@@ -34,7 +34,8 @@ export function startDemoFarm(
   const farm = { ...(records.farm ?? DEMO_START.farm), climate: DEMO_CLIMATE };
   const weather = demoWeather(season, today);
   const ofSeason = movedToSeason(records, season);
-  const imported = importRecords(database, { ...ofSeason, farm, weather });
+  const coolerStock = ofSeason.coolerStock?.filter(({ cutOn }) => today === null || cutOn < today);
+  const imported = importRecords(database, { ...ofSeason, coolerStock, farm, weather });
   if (!imported.ok && started.changeId !== null) undoChange(database, started.changeId);
   return imported.ok && today !== null ? addRecordedSeasons(database, ofSeason, season, today) : imported;
 }

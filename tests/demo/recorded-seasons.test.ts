@@ -174,8 +174,13 @@ describe("the demo farm as it stands on 10 June 2027", () => {
   });
 });
 
-test("in winter greens are on the way, and none of the season ahead is settled", () => {
+test("in winter greens are on the way, none of the season ahead is settled, and nothing of it stands in the cooler", () => {
   const november = demoSnapshot(2027, parseDay("2026-11-26"));
+  expect([november.coolerStock.length, june.coolerStock.length]).toEqual([0, alone.coolerStock.length]);
+  const today = toDayNumber(parseDay("2026-11-26"));
+  const lots = storedLots({ ...provenPlan(november, 2026, frostDayOf(november.farm, 2026), null, today), today });
+  expect(lots.filter(({ leftStems }) => leftStems > 0).map(({ crop }) => crop.name)).toEqual(["Eucalyptus"]);
+  expect(lots.some(({ entries }) => entries.some(({ kind }) => kind === "moved"))).toBe(true);
   expect(
     purchaseLines(november)
       .filter(isOnTheWay)
