@@ -1,7 +1,7 @@
 import { createHash, randomBytes } from "node:crypto";
 import { isPassword } from "#db/people/password";
 import { PeopleFile } from "#db/people/people-file";
-import type { HiredRole, PeopleKept } from "#lib/domain/people";
+import { type HiredRole, type PeopleKept, seenName } from "#lib/domain/people";
 import { now } from "../clock";
 import { SignInPace } from "./sign-in-pace";
 
@@ -104,7 +104,7 @@ export class People {
    */
   hire(name: string, role: HiredRole): { readonly id: number } | { readonly problem: string } {
     const { people } = this.#file.read();
-    const isSame = (one: { readonly name: string }) => one.name.toLowerCase() === name.toLowerCase();
+    const isSame = (one: { readonly name: string }) => seenName(one.name) === seenName(name);
     const before = people.find(isSame);
     if (isSame(OWNER) || before?.isEnded === false)
       return { problem: "somebody here has this name: the history could not tell them apart" };

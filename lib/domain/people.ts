@@ -18,3 +18,10 @@ export const peopleSchema = z.object({
   calendarHash: z.string().nullable().default(null),
 });
 export type PeopleKept = z.infer<typeof peopleSchema>;
+
+/**
+ * A person's name as it is told from others: two that look the same are the same, whatever a keyboard put between their letters and however it composed them.
+ * Empty where nothing of the name can be seen.
+ */
+export const seenName = (name: string): string =>
+  name.normalize("NFKC").replace(/\p{C}/gu, "").replace(/\s+/g, " ").trim().toLowerCase();

@@ -2,7 +2,7 @@
 
 import { redirect } from "next/navigation";
 import { z } from "zod";
-import { HIRED_ROLES } from "#lib/domain/people";
+import { HIRED_ROLES, seenName } from "#lib/domain/people";
 import { sentForm } from "../../door/sent-form";
 import { qrDrawing } from "../../people/qr-squares";
 import { openFarm } from "../../people/who";
@@ -13,7 +13,11 @@ import type { CodeState } from "./code-state";
 /** These stand outside `action`: people are no records of the farm, and what was ended is not to be brought back by an undo. */
 
 const hiredSchema = z.object({
-  name: z.string().trim().min(1, "write what this person is called").max(40, "write 40 letters at the most"),
+  name: z
+    .string()
+    .trim()
+    .max(40, "write 40 letters at the most")
+    .refine((name) => seenName(name) !== "", "write what this person is called"),
   role: z.enum(HIRED_ROLES, "choose what this person does"),
 });
 
