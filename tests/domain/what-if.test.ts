@@ -15,7 +15,7 @@ test("a supposed booking that was kept before prices, promises, lapsing, event d
       stemLines: [{ ...booking.stemLines[0], asks: [] }],
       ...{ promises: [], alternativeColours: [], unacceptableColours: [] },
       ...{ lapsesAfter: null, takenOn: null, priceCents: null },
-      ...{ finalDueOn: null, finalOn: null, finalPieces: [], finalStems: null },
+      ...{ finalDueOn: null, finalOn: null, finalPieces: [], finalStems: null, askedBefore: [] },
       ...{ leadDays: null, designDays: null, deliverDays: null },
     },
   });
