@@ -27,9 +27,13 @@ test("a coral wedding gets no blue statice: its pick list has fillers, and none 
 
 test("Buying names the colour of each flower, and axe finds nothing", async () => {
   const page = await demo.open("/buying?from=start");
-  const lines = await page.locator(".slip-what small").allTextContents();
+  const lines = await page.locator(".slip[aria-labelledby] .slip-what small").allTextContents();
   expect(lines.length).toBeGreaterThan(0);
   for (const line of lines) expect(line).toMatch(/^(any colour|[a-z]+)[,;]/);
+  // What is ordered already is called as it will stand in the cooler.
+  const ordered = await page.locator("[aria-labelledby='on-the-way'] .slip-what b").allTextContents();
+  expect(ordered.length).toBeGreaterThan(0);
+  for (const flower of ordered) expect(flower).toMatch(/^[A-Z][a-z ]+, [a-z]+$/);
   expect(await violations(page)).toEqual([]);
   await page.close();
 });
