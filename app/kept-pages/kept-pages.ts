@@ -6,10 +6,14 @@ import { isKeptPage, keyOf, pageAsked } from "./page-asked";
 /** What all kept pages together may take; the ones least lately read go first. */
 const KEPT_BYTES_AT_MOST = 64 * 2 ** 20;
 
+/** A page waits for another that is being rendered no longer than this, in milliseconds: that one may itself wait for something. */
+const LONGEST_TURN_MS = 300;
+
 /**
  * The screens, with each page rendered once for the farm as it stands: who asks for it again has the same bytes, under a nonce of their own; who
  * asks while it is being rendered waits for it. Who asks for it after a write, while it is being rendered as it was before, waits for that to end, with all
- * others who do: however fast many write, a page is rendered once at a time. Rendering a long table costs a hundred times what sending it does.
+ * others who do: however fast many write, a page is rendered once at a time. Different pages are rendered one after the other: all at once they would all be
+ * done as late as the last. Rendering a long table costs a hundred times what sending it does.
  *
  * @param screens  renders
  * @param stampOf  changes with every write of the farm and every day; null when that cannot be said, and then nothing is kept
@@ -23,6 +27,7 @@ export function keptPages(
   const pages = new Map<string, KeptPage>();
   const underWay = new Map<string, Rendering>();
   const knocking = allIn();
+  let latest: Promise<unknown> | null = null;
 
   const keep = (key: string, page: KeptPage) => {
     pages.delete(key);
@@ -39,16 +44,18 @@ export function keptPages(
     const done = noted(request, response, () => screens(request, response)).then((page) => {
       if (typeof page === "object" && stamp === standing && stampOf() === stamp) keep(key, page);
       underWay.delete(key);
+      if (latest === done) latest = null;
       return page;
     });
     underWay.set(key, { stamp, done });
+    latest = done;
   };
 
   return async (request, response) => {
     knocking.note(request, response);
     if (!isKeptPage(request)) return void screens(request, response);
     const key = keyOf(pageAsked(request));
-    for (let areAllIn = false; ; ) {
+    for (let areAllIn = false, isPatient = true; ; ) {
       const stamp = stampOf();
       if (stamp === null) return void screens(request, response);
       if (stamp !== standing) {
@@ -61,6 +68,10 @@ export function keptPages(
         return answerWith(kept, response, nonceOf(request));
       }
       const rendering = underWay.get(key);
+      if (!rendering && latest && isPatient) {
+        isPatient = await isOverWithin(latest, LONGEST_TURN_MS);
+        continue;
+      }
       if (!rendering && areAllIn) return render(stamp, key, request, response);
       if (!rendering) {
         await knocking.allIn();
@@ -82,6 +93,16 @@ type Rendering = { readonly stamp: string; readonly done: Promise<Rendered> };
 
 /** What rendering gave: a page, an answer that is none to keep, or nothing, since its reader left. */
 type Rendered = KeptPage | "unlike" | "left";
+
+/** Waits for work, so long at the most; whether it was over by then. */
+const isOverWithin = (work: Promise<unknown>, longestMs: number): Promise<boolean> =>
+  new Promise((resolve) => {
+    const timer = setTimeout(() => resolve(false), longestMs);
+    work.then(() => {
+      clearTimeout(timer);
+      resolve(true);
+    });
+  });
 
 /** Lets an answer pass to its reader and notes it. */
 function noted(request: IncomingMessage, response: ServerResponse, begin: () => void): Promise<Rendered> {

@@ -121,6 +121,23 @@ describe("a page", () => {
     expect(state.renderedCount).toBe(2);
   });
 
+  test("is rendered after another that is under way, and before it where that one hangs", async () => {
+    const { state, get } = await served();
+    let go = () => {};
+    state.hold = new Promise((resolve) => {
+      go = resolve;
+    });
+    const hangs = get("/keep-or-dig");
+    while (state.renderedCount === 0) await new Promise((resolve) => setImmediate(resolve));
+    const waits = get("/today");
+    await new Promise((resolve) => setTimeout(resolve, 50));
+    expect(state.renderedCount).toBe(1);
+    while (state.renderedCount === 1) await new Promise((resolve) => setTimeout(resolve, 20));
+    go();
+    expect((await waits).text).toContain("/today rendered 2");
+    expect((await hangs).text).toContain("/keep-or-dig rendered 1");
+  });
+
   test("is another for another address, season or kind of request", async () => {
     const { state, get } = await served();
     await get("/beds");
