@@ -56,6 +56,8 @@ export function keptPages(
     if (!isKeptPage(request)) return void screens(request, response);
     const key = keyOf(pageAsked(request));
     for (let areAllIn = false, isPatient = true; ; ) {
+      // Whoever left while waiting has no page rendered: the framework leaves such an answer alone, and it would never be over.
+      if (response.destroyed) return;
       const stamp = stampOf();
       if (stamp === null) return void screens(request, response);
       if (stamp !== standing) {

@@ -11,6 +11,8 @@ afterEach(() => {
 async function served(options: { bytesAtMost?: number; answer?: RequestListener } = {}) {
   const state = { renderedCount: 0, stamp: "1" as string | null, hold: Promise.resolve() };
   const screens: RequestListener = async (request, response) => {
+    // As the framework does with an answer whose reader is gone.
+    if (response.destroyed) return;
     const number = ++state.renderedCount;
     await state.hold;
     const nonce = /'nonce-([^']+)'/.exec(String(request.headers["content-security-policy"]))?.[1];
@@ -136,6 +138,26 @@ describe("a page", () => {
     go();
     expect((await waits).text).toContain("/today rendered 2");
     expect((await hangs).text).toContain("/keep-or-dig rendered 1");
+  });
+
+  test("whose reader leaves before its turn is rendered for the next who asks", async () => {
+    const { state, get } = await served();
+    let go = () => {};
+    state.hold = new Promise((resolve) => {
+      go = resolve;
+    });
+    const before = get("/bookings");
+    while (state.renderedCount === 0) await new Promise((resolve) => setImmediate(resolve));
+    const leaving = new AbortController();
+    const left = get("/today", { signal: leaving.signal }).catch(() => null);
+    await new Promise((resolve) => setTimeout(resolve, 50));
+    leaving.abort();
+    await left;
+    await new Promise((resolve) => setTimeout(resolve, 50));
+    go();
+    await before;
+    await new Promise((resolve) => setTimeout(resolve, 100));
+    expect((await get("/today")).text).toContain("/today rendered 2");
   });
 
   test("is another for another address, season or kind of request", async () => {
