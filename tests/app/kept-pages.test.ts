@@ -40,6 +40,15 @@ async function served(options: { bytesAtMost?: number; answer?: RequestListener 
   return { state, get };
 }
 
+/** Nothing is rendered to its end until what this gives is called. */
+function hold(state: { hold: Promise<void> }): () => void {
+  let go = () => {};
+  state.hold = new Promise((resolve) => {
+    go = resolve;
+  });
+  return () => go();
+}
+
 describe("a page", () => {
   test("asked for twice is rendered once, and each answer carries its own nonce in policy and scripts", async () => {
     const { state, get } = await served();
@@ -66,10 +75,7 @@ describe("a page", () => {
 
   test("that was being rendered while somebody wrote is given to its reader and not kept", async () => {
     const { state, get } = await served();
-    let go = () => {};
-    state.hold = new Promise((resolve) => {
-      go = resolve;
-    });
+    const go = hold(state);
     const first = get("/bookings");
     while (state.renderedCount === 0) await new Promise((resolve) => setImmediate(resolve));
     state.stamp = "2";
@@ -87,10 +93,7 @@ describe("a page", () => {
 
   test("asked for after a write while it is being rendered as it was is rendered once more, when that is over, for all who asked since", async () => {
     const { state, get } = await served();
-    let go = () => {};
-    state.hold = new Promise((resolve) => {
-      go = resolve;
-    });
+    const go = hold(state);
     const before = get("/today");
     while (state.renderedCount === 0) await new Promise((resolve) => setImmediate(resolve));
     const since = Array.from({ length: 20 }, (_, index) => {
@@ -107,10 +110,7 @@ describe("a page", () => {
 
   test("whose first reader leaves is rendered again, once, for those who wait", async () => {
     const { state, get } = await served();
-    let go = () => {};
-    state.hold = new Promise((resolve) => {
-      go = resolve;
-    });
+    const go = hold(state);
     const leaving = new AbortController();
     const left = get("/beds", { signal: leaving.signal }).catch(() => null);
     while (state.renderedCount === 0) await new Promise((resolve) => setImmediate(resolve));
@@ -125,10 +125,7 @@ describe("a page", () => {
 
   test("is rendered after another that is under way, and before it where that one hangs", async () => {
     const { state, get } = await served();
-    let go = () => {};
-    state.hold = new Promise((resolve) => {
-      go = resolve;
-    });
+    const go = hold(state);
     const hangs = get("/keep-or-dig");
     while (state.renderedCount === 0) await new Promise((resolve) => setImmediate(resolve));
     const waits = get("/today");
@@ -142,10 +139,7 @@ describe("a page", () => {
 
   test("whose reader leaves before its turn is rendered for the next who asks", async () => {
     const { state, get } = await served();
-    let go = () => {};
-    state.hold = new Promise((resolve) => {
-      go = resolve;
-    });
+    const go = hold(state);
     const before = get("/bookings");
     while (state.renderedCount === 0) await new Promise((resolve) => setImmediate(resolve));
     const leaving = new AbortController();

@@ -10,6 +10,7 @@ import { oddReads, someLinesOf } from "./fuzz-readers";
 import { type OddKnock, oddKnocks } from "./fuzz-server";
 import type { Sheet } from "./odd-uploads";
 import type { Figures } from "./part";
+import { faultsOfRecords } from "./sound-records";
 
 /** What a run of odd inputs found: how many there were, and those that were not answered as they should be, with what came instead. */
 type FuzzFound = { readonly inputCount: number; readonly faults: readonly string[] };
@@ -136,12 +137,7 @@ function faultOf({ sent, said: { status, head, body, isClosed } }: OddKnock): st
 function faultsOfFarm(file: string): string[] {
   const database = openFarm(file);
   try {
-    const sound = database.$client.pragma("integrity_check", { simple: true });
-    const read = loadSnapshot(database);
-    return [
-      ...(sound === "ok" ? [] : [`the farm's file is damaged: ${sound}`]),
-      ...(read.ok ? [] : [`the farm cannot be read: ${read.problems[0]?.message}`]),
-    ];
+    return faultsOfRecords(database);
   } finally {
     closeFarm(database);
   }

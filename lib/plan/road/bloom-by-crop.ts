@@ -1,4 +1,5 @@
 import { type Day, mondayNumber, toDayNumber } from "#lib/domain/day";
+import { groupsOf } from "#lib/domain/groups-of";
 import type { Crop } from "#lib/domain/records/crop";
 import { COLOURS, type Colour, type Role } from "#lib/domain/words";
 import type { PlantingForecast } from "./forecast";
@@ -15,11 +16,8 @@ export type CropBloom = {
 /** Every crop of the season's plantings that can take a role, the earliest cut first. Stems of colours and weeks sum to those cut from the first to the last of `mondays`. */
 export function bloomByCrop({ forecast }: Plan, role: Role, mondays: readonly Day[]): CropBloom[] {
   const weekOf = new Map(mondays.map((monday, week) => [toDayNumber(monday), week]));
-  const byCrop = new Map<number, PlantingForecast[]>();
-  for (const row of forecast.plantings) {
-    if (!row.crop.roles.includes(role)) continue;
-    byCrop.set(row.crop.id, [...(byCrop.get(row.crop.id) ?? []), row]);
-  }
+  const ofRole = forecast.plantings.filter(({ crop }) => crop.roles.includes(role));
+  const byCrop = groupsOf(ofRole, ({ crop }) => crop.id);
   const blooms = [...byCrop.values()].map((plantings) => cropBloom(plantings, weekOf));
   const firstCut = ({ plantings }: CropBloom) =>
     plantings.reduce(

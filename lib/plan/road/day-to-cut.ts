@@ -1,5 +1,6 @@
 import { cropAs } from "#lib/domain/crop-of-variety";
 import { type Day, toDayNumber } from "#lib/domain/day";
+import { groupsOf } from "#lib/domain/groups-of";
 import type { Booking } from "#lib/domain/records/booking";
 import type { Crop } from "#lib/domain/records/crop";
 import type { Cut } from "#lib/domain/records/cut";
@@ -48,15 +49,14 @@ export type DayToCut = { readonly open: readonly RowToCut[]; readonly done: read
  * @param lines  the pick list's lines of the day, of every season that it touches
  */
 export function dayToCut(snapshot: Snapshot, lines: readonly PickLine[], day: Day): DayToCut {
-  const rows = new Map<string, PickLine[]>();
-  for (const line of lines) {
-    if (line.stand.kind !== "planting" || line.stand.isRecorded) continue;
-    const key = placeKey(line.stand.planting.planting);
-    rows.set(key, [...(rows.get(key) ?? []), line]);
-  }
+  const toCut = lines.flatMap((line) => {
+    const { stand } = line;
+    return stand.kind === "planting" && !stand.isRecorded ? [{ line, key: placeKey(stand.planting.planting) }] : [];
+  });
+  const rows = [...groupsOf(toCut, ({ key }) => key).values()].map((ofRow) => ofRow.map(({ line }) => line));
   const cuts = snapshot.cuts.filter(({ cutOn }) => cutOn === day);
   return {
-    open: [...rows.values()].map((lines) => rowToCut(lines, cuts, rowWaits(lines, snapshot.farm, day))),
+    open: rows.map((lines) => rowToCut(lines, cuts, rowWaits(lines, snapshot.farm, day))),
     done: rowsCut(snapshot, cuts),
   };
 }
@@ -116,9 +116,7 @@ function rowsCut({ beds, varieties, crops }: Snapshot, cuts: readonly Cut[]): Ro
   const bedOf = new ById("bed", beds);
   const varietyOf = new ById("variety", varieties);
   const cropOf = new ById("crop", crops);
-  const rows = new Map<string, Cut[]>();
-  for (const cut of cuts) rows.set(placeKey(cut), [...(rows.get(placeKey(cut)) ?? []), cut]);
-  return [...rows.values()].map((ofRow) => {
+  return [...groupsOf(cuts, placeKey).values()].map((ofRow) => {
     const variety = varietyOf.get(ofRow[0].varietyId);
     const asked = ofRow.flatMap(({ stemsAsked }) => stemsAsked ?? []);
     return {

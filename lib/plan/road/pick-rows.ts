@@ -1,3 +1,4 @@
+import { groupsOf } from "#lib/domain/groups-of";
 import type { Booking } from "#lib/domain/records/booking";
 import type { Crop } from "#lib/domain/records/crop";
 import type { Variety } from "#lib/domain/records/variety";
@@ -19,14 +20,9 @@ export type PickRow = {
 
 /** The lines of a day as rows to walk: one for each place and variety, in the order of the lines. Two plantings of a variety in one bed are one row. */
 export function pickRows(lines: readonly PickLine[]): PickRow[] {
-  const rows = new Map<string, Map<number, PickLine[]>>();
-  for (const line of lines) {
-    const place = placeOf(line.stand);
-    const varieties = rows.get(place) ?? new Map<number, PickLine[]>();
-    varieties.set(line.variety.id, [...(varieties.get(line.variety.id) ?? []), line]);
-    rows.set(place, varieties);
-  }
-  return [...rows.values()].flatMap((varieties) => [...varieties.values()].map(rowOf));
+  return [...groupsOf(lines, ({ stand }) => placeOf(stand)).values()].flatMap((ofPlace) =>
+    [...groupsOf(ofPlace, ({ variety }) => variety.id).values()].map(rowOf),
+  );
 }
 
 /** What is cut in one place on one day: its rows by crop, in the order of the lines. */
@@ -34,13 +30,10 @@ export type PickPlace = { readonly stand: Stand; readonly crops: readonly (reado
 
 /** The rows of a day place by place: a bed or the cooler, each once, its rows of one crop together. */
 export function pickPlaces(lines: readonly PickLine[]): PickPlace[] {
-  const places = new Map<string, { stand: Stand; crops: Map<number, PickRow[]> }>();
-  for (const row of pickRows(lines)) {
-    const place = places.get(placeOf(row.stand)) ?? { stand: row.stand, crops: new Map<number, PickRow[]>() };
-    place.crops.set(row.crop.id, [...(place.crops.get(row.crop.id) ?? []), row]);
-    places.set(placeOf(row.stand), place);
-  }
-  return [...places.values()].map(({ stand, crops }) => ({ stand, crops: [...crops.values()] }));
+  return [...groupsOf(pickRows(lines), ({ stand }) => placeOf(stand)).values()].map((ofPlace) => ({
+    stand: ofPlace[0].stand,
+    crops: [...groupsOf(ofPlace, ({ crop }) => crop.id).values()],
+  }));
 }
 
 /** The bookings of some lines, each once, by the day of the event. */

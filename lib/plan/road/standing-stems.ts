@@ -1,3 +1,4 @@
+import { groupsOf } from "#lib/domain/groups-of";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import type { CutLot } from "./cut-lots";
 import { placeKey } from "./cut-lots";
@@ -89,9 +90,7 @@ export class StandingStems {
    * nothing was forecast there, they are taken from the next picking day within the crop's field days. What was left to stand waits for the next picking day [T14].
    */
   take(cuts: readonly CutLot[]): void {
-    const byPlace = new Map<string, CutLot[]>();
-    for (const lot of cuts) byPlace.set(placeKey(lot.cut), [...(byPlace.get(placeKey(lot.cut)) ?? []), lot]);
-    for (const [place, ofPlace] of byPlace) {
+    for (const [place, ofPlace] of groupsOf(cuts, ({ cut }) => placeKey(cut))) {
       const [{ day, stand }] = ofPlace;
       const goodStems = ofPlace.reduce((sum, lot) => sum + lot.goodStems, 0);
       const here = this.#at(place, day);

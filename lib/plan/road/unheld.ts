@@ -1,3 +1,4 @@
+import { groupsOf } from "#lib/domain/groups-of";
 import type { Crop } from "#lib/domain/records/crop";
 import type { Farm } from "#lib/domain/records/farm-settings";
 import type { Variety } from "#lib/domain/records/variety";
@@ -5,7 +6,6 @@ import type { Snapshot } from "#lib/domain/snapshot";
 import { NEAR_DAYS } from "./gaps";
 import { type Hold, isTooShort } from "./hold-window";
 import type { Match } from "./match";
-import type { VarietySupply } from "./supply";
 
 /**
  * A crop of which no stem that is cut by the farm's habit still keeps when an event comes [M1]: its hold, and the stems of a plan that serve hardly anybody for it. `variety` is the one that says
@@ -25,13 +25,10 @@ export function unheldCrops({ farm, crops }: Pick<Snapshot, "farm" | "crops">, {
   const tooShort = supplies.filter(({ hold }) => isTooShort(hold, farm.leadDays));
   if (tooShort.length === 0) return [];
   return crops.flatMap((crop) => {
-    const byWord = new Map<Variety | null, VarietySupply[]>();
-    for (const supply of tooShort) {
-      if (supply.crop.id !== crop.id) continue;
-      const { variety } = supply;
-      const word = variety.holdDays === null && variety.stretchDays === null ? null : variety;
-      byWord.set(word, [...(byWord.get(word) ?? []), supply]);
-    }
+    const ofCrop = tooShort.filter((supply) => supply.crop.id === crop.id);
+    const byWord = groupsOf(ofCrop, ({ variety }) =>
+      variety.holdDays === null && variety.stretchDays === null ? null : variety,
+    );
     return [...byWord].map(([variety, ofWord]) => ({
       ...{ crop, variety, hold: ofWord[0].hold },
       servesSome: needs.some(({ leadDays }) => !isTooShort(ofWord[0].hold, leadDays)),

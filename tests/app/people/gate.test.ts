@@ -11,14 +11,7 @@ import { ACTIONS, ROUTES } from "../../../app/people/allowed";
 import { People } from "../../../app/people/people";
 import type { Asking } from "../../../app/people/who";
 import { knock } from "../door/knock";
-import {
-  DESIGNER_ACTIONS,
-  DESIGNER_ROUTES,
-  HELPER_ACTIONS,
-  HELPER_ROUTES,
-  STRANGER_ACTIONS,
-  STRANGER_ROUTES,
-} from "./theirs";
+import { THEIRS } from "./theirs";
 
 const SECRET = "known to the process alone";
 const folder = mkdtempSync(join(tmpdir(), "farm-"));
@@ -69,10 +62,10 @@ const isIn = (said: { body: string }) => said.body.startsWith("in as");
 const locationOf = ({ head }: { head: string }) => /^location: *(.*)$/im.exec(head)?.[1]?.trim();
 
 describe.each([
-  ["helper", HELPER_ROUTES, HELPER_ACTIONS, "/today", "/not-yours"],
-  ["designer", DESIGNER_ROUTES, DESIGNER_ACTIONS, "/bookings", "/not-yours"],
-  ["stranger", STRANGER_ROUTES, STRANGER_ACTIONS, "/sign-in", "/sign-in"],
-] as const)("a %s", (role, routes, actions, home, elsewhere) => {
+  { role: "helper", elsewhere: "/not-yours", ...THEIRS.helper },
+  { role: "designer", elsewhere: "/not-yours", ...THEIRS.designer },
+  { role: "stranger", elsewhere: "/sign-in", ...THEIRS.stranger },
+] as const)("a $role", ({ role, routes, actions, home, elsewhere }) => {
   test("opens what is theirs of every page and route, and is sent on from all others before any is rendered", async () => {
     const opened: string[] = [];
     for (const route of Object.keys(ROUTES)) {

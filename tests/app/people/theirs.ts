@@ -1,5 +1,5 @@
 /** What each may do, written down a second time and by hand: who widens the table has to say so here as well. */
-export const HELPER_ROUTES = [
+const HELPER_ROUTES = [
   "/beds/buds",
   "/calendar/[key]",
   "/changes",
@@ -16,7 +16,7 @@ export const HELPER_ROUTES = [
   "/today",
   "/today/tallies",
 ];
-export const DESIGNER_ROUTES = [
+const DESIGNER_ROUTES = [
   "/beds",
   "/beds/[id]",
   "/bench",
@@ -34,10 +34,10 @@ export const DESIGNER_ROUTES = [
   "/not-yours",
   "/sign-in",
 ];
-export const STRANGER_ROUTES = ["/calendar/[key]", "/join/[code]", "/sign-in"];
-export const STRANGER_ACTIONS = ["chooseTheme", "join", "signIn"];
+const STRANGER_ROUTES = ["/calendar/[key]", "/join/[code]", "/sign-in"];
+const STRANGER_ACTIONS = ["chooseTheme", "join", "signIn"];
 const SIGNED_IN_ACTIONS = [...STRANGER_ACTIONS, "chooseSeason", "signOut", "undo"];
-export const HELPER_ACTIONS = [
+const HELPER_ACTIONS = [
   ...SIGNED_IN_ACTIONS,
   "clearPast",
   "correctCut",
@@ -55,7 +55,7 @@ export const HELPER_ACTIONS = [
   "takeBackLoss",
   "takeBackMove",
 ];
-export const DESIGNER_ACTIONS = [
+const DESIGNER_ACTIONS = [
   ...SIGNED_IN_ACTIONS,
   "changeStatus",
   "deleteBooking",
@@ -72,3 +72,10 @@ export const DESIGNER_ACTIONS = [
   "takeBackReview",
   "takeFinalCount",
 ];
+
+/** Of each role, and of who is not signed in, with the page that they begin on. */
+export const THEIRS = {
+  helper: { routes: HELPER_ROUTES, actions: HELPER_ACTIONS, home: "/today" },
+  designer: { routes: DESIGNER_ROUTES, actions: DESIGNER_ACTIONS, home: "/bookings" },
+  stranger: { routes: STRANGER_ROUTES, actions: STRANGER_ACTIONS, home: "/sign-in" },
+} as const;

@@ -1,6 +1,6 @@
 import { closeFarm, type FarmDatabase, openFarm } from "#db/client";
-import { loadSnapshot } from "#db/read/read";
 import type { HiredRole } from "#lib/domain/people";
+import { faultsOfRecords } from "../sound-records";
 import type { Crew } from "./crew";
 import type { Paper } from "./paper";
 import { A_COUNT } from "./trespass";
@@ -17,11 +17,8 @@ type Kept = { id: number; place: string; stems: number; by: string | null; isApa
 export function faultsOfBooks(file: string, paper: Paper, crew: Crew, ownWork: readonly string[]): string[] {
   const database = openFarm(file);
   try {
-    const sound = database.$client.pragma("integrity_check", { simple: true });
-    const read = loadSnapshot(database);
     return [
-      ...(sound === "ok" ? [] : [`the farm's file is damaged: ${sound}`]),
-      ...(read.ok ? [] : [`the farm cannot be read: ${read.problems[0]?.message}`]),
+      ...faultsOfRecords(database),
       ...faultsOfCounts(database, paper),
       ...faultsOfHistory(database, crew, ownWork),
     ];

@@ -1,21 +1,7 @@
 import { oneOf, type RandomSource } from "#lib/maths/random";
 import { ACTIONS, ROUTES } from "../../../app/people/allowed";
-import {
-  DESIGNER_ACTIONS,
-  DESIGNER_ROUTES,
-  HELPER_ACTIONS,
-  HELPER_ROUTES,
-  STRANGER_ACTIONS,
-  STRANGER_ROUTES,
-} from "../../app/people/theirs";
+import { THEIRS } from "../../app/people/theirs";
 import type { Crew } from "./crew";
-
-/** What each may do, from the list that is kept by hand. */
-const THEIRS = {
-  helper: { routes: HELPER_ROUTES, actions: HELPER_ACTIONS, home: "/today" },
-  designer: { routes: DESIGNER_ROUTES, actions: DESIGNER_ACTIONS, home: "/bookings" },
-  stranger: { routes: STRANGER_ROUTES, actions: STRANGER_ACTIONS, home: "/sign-in" },
-} as const;
 
 type Trespasser = { readonly role: keyof typeof THEIRS; readonly token: string | null };
 

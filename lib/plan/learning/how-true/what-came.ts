@@ -1,4 +1,5 @@
 import { toDayNumber, yearOf } from "#lib/domain/day";
+import { groupsOf } from "#lib/domain/groups-of";
 import type { BudLook } from "#lib/domain/records/bud-look";
 import type { Crop } from "#lib/domain/records/crop";
 import type { Cut } from "#lib/domain/records/cut";
@@ -42,11 +43,7 @@ export type WhatCame = {
 /** What came of a season, planting by planting and picking day by picking day, as far as it was recorded. */
 export function whatCame(snapshot: Snapshot, seasonYear: number): WhatCame {
   const rows = grown(snapshot, seasonYear);
-  const rowsAt = new Map<string, Grown[]>();
-  for (const row of rows) {
-    const key = placeKey(row.planting);
-    rowsAt.set(key, [...(rowsAt.get(key) ?? []), row]);
-  }
+  const rowsAt = groupsOf(rows, ({ planting }) => placeKey(planting));
   const looks = snapshot.budLooks.filter(({ lookedOn }) => yearOf(lookedOn) === seasonYear);
   const seen: SeenAt = {
     bloomedOn: lookedAt(looks.filter(({ sign }) => sign === "first bloom")),
@@ -71,26 +68,16 @@ type SeenAt = {
   readonly cutsOn: ReadonlyMap<string, readonly CutsOfDay[]>;
 };
 
-function lookedAt(looks: readonly BudLook[]): Map<string, number[]> {
-  const days = new Map<string, number[]>();
-  for (const look of looks)
-    days.set(
-      placeKey(look),
-      [...(days.get(placeKey(look)) ?? []), toDayNumber(look.lookedOn)].sort((a, b) => a - b),
-    );
-  return days;
-}
+const lookedAt = (looks: readonly BudLook[]): Map<string, number[]> =>
+  ofPlaces(looks, (here) => here.map(({ lookedOn }) => toDayNumber(lookedOn)).sort((a, b) => a - b));
 
-function cutsByDay(cuts: readonly Cut[]): Map<string, CutsOfDay[]> {
-  const places = new Map<string, Map<number, Cut[]>>();
-  for (const cut of cuts) {
-    const days = places.get(placeKey(cut)) ?? new Map<number, Cut[]>();
-    places.set(placeKey(cut), days);
-    const day = toDayNumber(cut.cutOn);
-    days.set(day, [...(days.get(day) ?? []), cut]);
-  }
-  return new Map([...places].map(([place, days]) => [place, [...days].sort(([a], [b]) => a - b)]));
-}
+const cutsByDay = (cuts: readonly Cut[]): Map<string, CutsOfDay[]> =>
+  ofPlaces(cuts, (here) => [...groupsOf(here, ({ cutOn }) => toDayNumber(cutOn))].sort(([a], [b]) => a - b));
+
+type OfPlace = Parameters<typeof placeKey>[0];
+
+const ofPlaces = <Row extends OfPlace, Here>(rows: readonly Row[], of: (here: Row[]) => Here): Map<string, Here> =>
+  new Map([...groupsOf(rows, placeKey)].map(([place, here]) => [place, of(here)]));
 
 const stemsCutOn = ([, cuts]: CutsOfDay): number => cuts.reduce((sum, { stemsCut }) => sum + stemsCut, 0);
 const wasLeft = ([, cuts]: CutsOfDay): boolean => cuts.some(({ restStands }) => restStands);

@@ -1,6 +1,7 @@
 import { dayInYear, toDayNumber, yearOf } from "#lib/domain/day";
+import { groupsOf } from "#lib/domain/groups-of";
 import type { Snapshot } from "#lib/domain/snapshot";
-import { type ComparedFirstCut, truthOf } from "./compared";
+import { truthOf } from "./compared";
 import { forecastOfThen } from "./forecast-of-then";
 import { saidBy } from "./said-by";
 import { WINTER_DAY } from "./truth";
@@ -25,13 +26,11 @@ export function recordedBefore({ cuts, budLooks }: Snapshot, seasonYear: number)
 export function winterBefore(snapshot: Snapshot, season: number): WinterBefore {
   const winterDay = toDayNumber(dayInYear(WINTER_DAY, season));
   const said = saidBy(forecastOfThen(snapshot, season, winterDay));
-  const ofCrop = new Map<number, ComparedFirstCut[]>();
-  for (const came of whatCame(snapshot, season).firstCuts) {
+  const compared = whatCame(snapshot, season).firstCuts.flatMap((came) => {
     const saidDay = said.firstCutOf(came);
-    if (saidDay === null || came.day < winterDay) continue;
-    ofCrop.set(came.crop.id, [...(ofCrop.get(came.crop.id) ?? []), { cameDay: came.day, saidDay }]);
-  }
-  const daysLateOf = new Map<number, number>();
-  for (const [id, firstCuts] of ofCrop) daysLateOf.set(id, truthOf(firstCuts, []).timing?.daysLate ?? 0);
-  return { season, daysLateOf };
+    return saidDay === null || came.day < winterDay ? [] : [{ cropId: came.crop.id, cameDay: came.day, saidDay }];
+  });
+  const ofCrop = groupsOf(compared, ({ cropId }) => cropId);
+  const late = [...ofCrop].map(([id, firstCuts]) => [id, truthOf(firstCuts, []).timing?.daysLate ?? 0] as const);
+  return { season, daysLateOf: new Map(late) };
 }
